@@ -1,0 +1,204 @@
+/** The box with every link resolved: what channels and analysis read. Plain data, no methods. */
+import type { Root } from 'mdast';
+import type { Place } from '../diagnostics/diagnostic.ts';
+
+/** Milliseconds since 1970-01-01T00:00Z. The core never asks for the time; the edge passes it in. */
+export type Moment = number;
+
+/** Calendar date, `YYYY-MM-DD` (ISO 8601). */
+export type PlainDate = string;
+
+/** Where the words of a record stand: the file, and the place of each key (`name`, `image.0.alt`). */
+export interface RecordSource {
+  readonly file: string;
+  readonly fields: ReadonlyMap<string, Place>;
+}
+
+/** Running text as the author wrote it. Positions in `tree` are lines and columns of `file`. */
+export interface Story {
+  readonly file: string;
+  /**
+   * Markdown tree; links to records carry `data.target`, pictures `data.picture` (see `story.ts`).
+   */
+  readonly tree: Root;
+}
+
+export interface Picture {
+  /** Path in the content folder. */
+  readonly file: string;
+  readonly hash: string;
+  /** Pixels after orientation. */
+  readonly width: number;
+  readonly height: number;
+  readonly tint: string;
+  readonly dominant: string;
+  /** For people who cannot see it. Never empty. */
+  readonly alt: string;
+  readonly caption?: string;
+  /** The point that a crop must keep, shares from 0 to 1 from the left and the top. */
+  readonly focus?: { readonly x: number; readonly y: number };
+}
+
+/** An amount with its ISO 4217 currency. `amount` keeps the record's digits, with the currency's decimals. */
+export interface Money {
+  readonly amount: string;
+  readonly currency: string;
+}
+
+export type CallKind = 'join' | 'waitList' | 'spare';
+
+/** One way to act, as box.md words it. */
+export interface CallTerms {
+  readonly address: string;
+  readonly text: string;
+  /** Places left, for `join`, where the box counts them. */
+  readonly places?: number;
+}
+
+export interface PostalAddress {
+  readonly streetAddress?: string;
+  readonly addressLocality?: string;
+  readonly addressRegion?: string;
+  readonly postalCode?: string;
+  readonly addressCountry?: string;
+}
+
+export interface Subscription {
+  readonly name: string;
+  readonly description?: string;
+  readonly price: Money;
+  readonly image?: Picture;
+}
+
+export interface BoxSettings {
+  readonly name: string;
+  /** Absolute https or http address of the published site, ending in `/`. */
+  readonly url: string;
+  readonly lang: string;
+  readonly timeZone: string;
+  readonly currency: string;
+  readonly description: string;
+  readonly author: string;
+  readonly email?: string;
+  readonly postalAddress?: PostalAddress;
+  /** Months from one cycle to the next. */
+  readonly everyMonths: number;
+  readonly palette: readonly string[];
+  readonly subscription?: Subscription;
+  readonly calls: Partial<Record<CallKind, CallTerms>>;
+  readonly call: CallKind;
+  readonly profiles: readonly string[];
+  readonly story: Story;
+  readonly source: RecordSource;
+}
+
+export interface Voice {
+  readonly text: string;
+  readonly name: string;
+  readonly consent: PlainDate;
+  /** The box was free or discounted: a connection to be disclosed. */
+  readonly given: boolean;
+}
+
+export interface Replay {
+  readonly address: string;
+  readonly recorded?: PlainDate;
+  readonly minutes?: number;
+}
+
+export interface Peek {
+  readonly text: string;
+  readonly picture?: Picture;
+}
+
+export interface Spare {
+  /** Pieces left; 0 is sold out. */
+  readonly count: number;
+  readonly price: Money;
+  readonly address: string;
+  readonly until?: PlainDate;
+}
+
+/** Where an item can hurt somebody. */
+export type Category = 'food' | 'drink' | 'cosmetic' | 'candle' | 'blade' | 'plant' | 'children';
+
+/** What the record states so that the usual cautions can be shown. */
+export interface Hazards {
+  readonly categories: readonly Category[];
+  /** Present, even if empty, when the record states it. */
+  readonly allergens?: readonly string[];
+  readonly mayContain?: readonly string[];
+  readonly ingredients?: string;
+  readonly toxicTo?: readonly string[];
+  readonly minAge?: number;
+  readonly hazards?: readonly string[];
+  /** The owner's own lines. */
+  readonly more: readonly string[];
+}
+
+export interface Item {
+  readonly slug: string;
+  /** The cycle's id. */
+  readonly cycle: string;
+  /** Place in the telling, from 1; the lead item is 1. */
+  readonly number: number;
+  readonly lead: boolean;
+  readonly name: string;
+  readonly kind: string;
+  readonly also: readonly string[];
+  readonly brand: string;
+  readonly description: string;
+  readonly material: readonly string[];
+  readonly color?: string;
+  readonly size?: string;
+  readonly weight?: string;
+  readonly care?: string;
+  /** ISO 3166-1 alpha-2. */
+  readonly countryOfOrigin?: string;
+  readonly price?: Money;
+  readonly sku?: string;
+  readonly gtin?: string;
+  readonly pictures: readonly Picture[];
+  readonly goesWith?: string;
+  readonly spare?: Spare;
+  readonly hazards: Hazards;
+  readonly story: Story;
+  readonly source: RecordSource;
+}
+
+export interface Cycle {
+  /** ISO 8601 month, `2026-03`: the folder's name. */
+  readonly id: string;
+  readonly year: number;
+  /** 1 to 12. */
+  readonly month: number;
+  readonly theme: string;
+  /** The article's title, the record's own or made from the items' names. */
+  readonly title: string;
+  readonly summary: string;
+  /** Last part of the article's address, without `.html`: `2026-03-first-sowings`. */
+  readonly address: string;
+  readonly shipped: PlainDate;
+  readonly reveal: Moment;
+  /** Date of the last real change, where the record states one. */
+  readonly updated?: PlainDate;
+  readonly author: string;
+  readonly palette: readonly string[];
+  readonly wholeBox?: Picture;
+  /** What stands at the head of the article: the record's `hero`, else the lead item's first picture, else the whole box. */
+  readonly hero?: Picture;
+  readonly replay?: Replay;
+  readonly peek?: Peek;
+  readonly voices: readonly Voice[];
+  readonly call?: CallKind;
+  /** Lead item first, the others in the order of their files. */
+  readonly items: readonly Item[];
+  readonly story: Story;
+  readonly source: RecordSource;
+}
+
+export interface Box {
+  readonly settings: BoxSettings;
+  /** Oldest first. */
+  readonly cycles: readonly Cycle[];
+}

@@ -1,0 +1,35 @@
+/** Files as data. Channels describe them, one place writes them, and only when nothing must be fixed. */
+
+/** `site` is public; `backroom` is private and never published. */
+export type Where = 'site' | 'backroom';
+
+/** How one published picture is made from one photo. */
+export interface PictureJob {
+  /** Path of the photo in the content folder. */
+  readonly source: string;
+  /** SHA-256 of the photo's bytes. */
+  readonly hash: string;
+  /** Pixels of the published picture; the photo is cropped to this shape, never stretched or enlarged. */
+  readonly width: number;
+  readonly height: number;
+  /** The point to keep when cropping (shares from 0 to 1); without it the busiest part is kept. */
+  readonly focus?: { readonly x: number; readonly y: number };
+  readonly format: 'avif' | 'webp' | 'jpeg' | 'png';
+}
+
+export interface TextOutput {
+  readonly where: Where;
+  readonly path: string;
+  readonly text: string;
+}
+export interface BytesOutput {
+  readonly where: Where;
+  readonly path: string;
+  readonly bytes: Uint8Array;
+}
+export interface PictureOutput {
+  readonly where: Where;
+  readonly path: string;
+  readonly picture: PictureJob;
+}
+export type Output = TextOutput | BytesOutput | PictureOutput;
