@@ -1,0 +1,31 @@
+/** The page for an address that leads nowhere. A host serves it at any depth, so its addresses are absolute. */
+import { articlePath, absoluteAddress } from '../render/addresses.ts';
+import { schemeStyle } from '../render/colours.ts';
+import { htmlSource, trusted } from '../render/html.ts';
+import { CATALOGUE_PATH, HOME_PATH } from '../render/page.ts';
+import { typeset } from '../render/typeset.ts';
+import type { Channel } from './channel.ts';
+
+export const notFound: Channel = {
+  name: 'not-found',
+  where: 'site',
+  make: ({ box, templates }) => {
+    const { settings } = box;
+    const newest = box.cycles.at(-1);
+    const page = templates.render('not-found', {
+      lang: settings.lang,
+      name: typeset(settings.name, settings.lang),
+      scheme: trusted(`<style>${schemeStyle(settings.palette)}</style>`),
+      home: absoluteAddress(settings, HOME_PATH),
+      catalogue: absoluteAddress(settings, CATALOGUE_PATH),
+      newest: newest && {
+        href: absoluteAddress(settings, articlePath(newest)),
+        theme: typeset(newest.theme, settings.lang),
+      },
+    });
+    return {
+      outputs: [{ where: 'site', path: '404.html', text: `<!doctype html>\n${htmlSource(page)}` }],
+      diagnostics: [],
+    };
+  },
+};

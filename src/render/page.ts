@@ -1,0 +1,85 @@
+/** The frame that every public page shares: head, masthead, foot. */
+import { callFor } from '../model/calls.ts';
+import type { Box, Cycle, Moment } from '../model/box.ts';
+import { absoluteAddress, articlePath, relativeAddress } from './addresses.ts';
+import { assetPath } from './assets.ts';
+import { schemeStyle } from './colours.ts';
+import { type Html, htmlSource, trusted } from './html.ts';
+import type { TextOutput } from './output.ts';
+import { jsonLdScript } from './structured-data.ts';
+import type { Templates } from './templates.ts';
+import { typeset } from './typeset.ts';
+
+export interface PageInput {
+  readonly box: Box;
+  readonly asOf: Moment;
+  readonly templates: Templates;
+  /** Site path, `boxes/2026-03-first-sowings.html`. */
+  readonly path: string;
+  readonly title: string;
+  readonly description: string;
+  readonly type: 'article' | 'website';
+  readonly palette: readonly string[];
+  readonly body: Html;
+  readonly graph: object;
+  /** The cycle the page tells of: its call stands in the masthead. */
+  readonly cycle?: Cycle;
+  readonly social?: { readonly path: string; readonly alt: string };
+  readonly published?: string;
+  readonly modified?: string;
+}
+
+export const HOME_PATH = 'index.html';
+export const CATALOGUE_PATH = 'catalogue.html';
+export const ICON_PATH = 'icon.svg';
+export const FEED_PATH = 'feed.xml';
+
+/** How addresses on one page are written: from the page itself, so that the folder can be moved anywhere. */
+export const linker =
+  (page: string) =>
+  (path: string): string =>
+    relativeAddress(page, path);
+
+/** The scheme style as an element. Its text is made of our own names and computed colours. */
+const styleElement = (palette: readonly string[]): Html => trusted(`<style>${schemeStyle(palette)}</style>`);
+
+/** A public page as a file. */
+export const pageOutput = (input: PageInput): TextOutput => {
+  const { box, templates, path } = input;
+  const { settings } = box;
+  const link = linker(path);
+  const style = assetPath(templates, 'site.css');
+  const fonts = ['fonts/alegreya.woff2', 'fonts/goudy-bookletter.woff2']
+    .map((font) => assetPath(templates, font))
+    .filter((font) => font !== undefined);
+  const newest = box.cycles.at(-1);
+  const body = templates.render('page', {
+    lang: settings.lang,
+    title: typeset(input.title, settings.lang),
+    siteName: typeset(settings.name, settings.lang),
+    description: typeset(input.description, settings.lang),
+    isHome: path === HOME_PATH,
+    canonical: absoluteAddress(settings, path),
+    type: input.type,
+    published: input.published,
+    modified: input.modified,
+    social: input.social && { address: absoluteAddress(settings, input.social.path), alt: input.social.alt },
+    locale: settings.lang.replace('-', '_'),
+    style: style && link(style),
+    fonts: fonts.map(link),
+    scheme: styleElement(input.palette),
+    icon: link(ICON_PATH),
+    feed: link(FEED_PATH),
+    jsonLd: jsonLdScript(input.graph),
+    home: link(HOME_PATH),
+    catalogue: link(CATALOGUE_PATH),
+    newest: newest && { href: link(articlePath(newest)), current: articlePath(newest) === path },
+    call: callFor(box, input.cycle, input.asOf),
+    email: settings.email,
+    tagline: typeset(settings.description, settings.lang),
+    postal: settings.postalAddress && Object.values(settings.postalAddress).filter(Boolean).join(', '),
+    body: input.body,
+  });
+  return { where: 'site', path, text: `<!doctype html>\n${htmlSource(body)}` };
+};
+

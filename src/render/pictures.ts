@@ -1,0 +1,153 @@
+/** Picture markup together with the files it names, so that the two cannot disagree. */
+import type { Picture } from '../model/box.ts';
+import { relativeAddress } from './addresses.ts';
+import { shortHash } from './hash.ts';
+import { type Html, html, joinHtml } from './html.ts';
+import type { PictureJob, PictureOutput } from './output.ts';
+
+export interface PictureLayout {
+  readonly name: string;
+  /** Widths of the published renditions, in pixels, narrowest first. */
+  readonly widths: readonly number[];
+  /** HTML `sizes`: how wide the layout shows the picture. */
+  readonly sizes: string;
+  /** Width over height of a crop; without it the photo keeps its own shape. */
+  readonly ratio?: number;
+}
+
+export interface PictureOptions {
+  /** First thing on the page: loaded at once and before other pictures. */
+  readonly eager?: boolean;
+  /** Instead of the picture's own; empty where the text beside it says the same. */
+  readonly alt?: string;
+  readonly class?: string;
+}
+
+/** Everything a `<picture>` says, as data: the templates' markup and the stories' tree are both made of it. */
+export interface PictureParts {
+  readonly sources: readonly { readonly type: string; readonly srcset: string; readonly sizes: string }[];
+  readonly img: {
+    readonly src: string;
+    readonly srcset: string;
+    readonly sizes: string;
+    readonly width: number;
+    readonly height: number;
+    readonly alt: string;
+    /** The mean colour as a style declaration: stands in the picture's place until it has loaded. */
+    readonly style: string;
+    readonly eager: boolean;
+    readonly class?: string;
+  };
+  readonly outputs: readonly PictureOutput[];
+}
+
+type Format = PictureJob['format'];
+
+const extensions: Record<Format, string> = { avif: 'avif', webp: 'webp', jpeg: 'jpg', png: 'png' };
+
+/** Best first: a browser takes the first type it knows. */
+const modernFormats = ['avif', 'webp'] as const;
+
+/** The shape that link previews show, in pixels: Open Graph images, common practice. */
+const SOCIAL_WIDTH = 1200;
+const SOCIAL_HEIGHT = 630;
+
+/** The photo's file name without folder and ending, made fit for an address. */
+const baseName = (file: string): string => {
+  const name = file.slice(file.lastIndexOf('/') + 1).replace(/\.[^.]*$/, '');
+  const fit = name
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-|-$/g, '');
+  return fit || 'picture';
+};
+
+/** One rendition. Its name changes when the photo's bytes or the way it is made change, and only then. */
+const rendition = (picture: Picture, width: number, height: number, format: Format): PictureOutput => {
+  const focus = picture.focus;
+  const recipe = [picture.hash, width, height, focus ? `${focus.x},${focus.y}` : 'auto', format].join(' ');
+  return {
+    where: 'site',
+    path: `pictures/${baseName(picture.file)}-${width}.${shortHash(recipe)}.${extensions[format]}`,
+    picture: {
+      source: picture.file,
+      hash: picture.hash,
+      width,
+      height,
+      ...(focus ? { focus } : {}),
+      format,
+    },
+  };
+};
+
+/** The layout's widths that the photo can fill without being enlarged; its own width if it can fill none. */
+const fittingWidths = (picture: Picture, layout: PictureLayout): readonly number[] => {
+  const widest = Math.floor(
+    layout.ratio === undefined ? picture.width : Math.min(picture.width, picture.height * layout.ratio),
+  );
+  const fitting = layout.widths.filter((width) => width <= widest);
+  return fitting.length > 0 ? fitting : [Math.max(1, widest)];
+};
+
+/** What a `<picture>` for `page` (a site path) says, and the files it needs. */
+export const pictureParts = (
+  picture: Picture,
+  layout: PictureLayout,
+  page: string,
+  options: PictureOptions = {},
+): PictureParts => {
+  const ratio = layout.ratio ?? picture.width / picture.height;
+  const widths = fittingWidths(picture, layout);
+  const renditions = (format: Format): readonly PictureOutput[] =>
+    widths.map((width) => rendition(picture, width, Math.max(1, Math.round(width / ratio)), format));
+  const srcset = (outputs: readonly PictureOutput[]): string =>
+    outputs
+      .map((output) => `${relativeAddress(page, output.path)} ${output.picture.width}w`)
+      .join(', ');
+  const modern = modernFormats.map((format) => ({ format, outputs: renditions(format) }));
+  const plain = renditions('jpeg');
+  const widest = plain.at(-1) as PictureOutput;
+  return {
+    sources: modern.map(({ format, outputs }) => ({
+      type: `image/${format}`,
+      srcset: srcset(outputs),
+      sizes: layout.sizes,
+    })),
+    img: {
+      src: relativeAddress(page, widest.path),
+      srcset: srcset(plain),
+      sizes: layout.sizes,
+      width: widest.picture.width,
+      height: widest.picture.height,
+      alt: options.alt ?? picture.alt,
+      style: `background-color:${picture.tint}`,
+      eager: options.eager ?? false,
+      ...(options.class === undefined ? {} : { class: options.class }),
+    },
+    outputs: [...modern.flatMap(({ outputs }) => outputs), ...plain],
+  };
+};
+
+/** `<picture>` for `page` (a site path), and the files it needs. */
+export const pictureMarkup = (
+  picture: Picture,
+  layout: PictureLayout,
+  page: string,
+  options: PictureOptions = {},
+): { readonly html: Html; readonly outputs: readonly PictureOutput[] } => {
+  const { sources, img, outputs } = pictureParts(picture, layout, page, options);
+  const sourceTags = sources.map(
+    ({ type, srcset, sizes }) => html`<source type="${type}" srcset="${srcset}" sizes="${sizes}">`,
+  );
+  const classes = img.class === undefined ? '' : html` class="${img.class}"`;
+  const loading = img.eager ? html`fetchpriority="high"` : html`loading="lazy"`;
+  const imgTag = html`<img${classes} src="${img.src}" srcset="${img.srcset}" sizes="${img.sizes}" width="${img.width}" height="${img.height}" alt="${img.alt}" ${loading} decoding="async" style="${img.style}">`;
+  return { html: html`<picture>${joinHtml(sourceTags)}${imgTag}</picture>`, outputs };
+};
+
+/** The picture of a link preview: 1200 × 630 pixels or, from a smaller photo, the largest of that shape. */
+export const socialPicture = (picture: Picture): PictureOutput => {
+  const share = Math.min(1, picture.width / SOCIAL_WIDTH, picture.height / SOCIAL_HEIGHT);
+  const pixels = (length: number): number => Math.max(1, Math.floor(length * share));
+  return rendition(picture, pixels(SOCIAL_WIDTH), pixels(SOCIAL_HEIGHT), 'jpeg');
+};

@@ -1,0 +1,104 @@
+/** Templates: text with holes, compiled once, whose holes escape whatever is not Html. */
+import { Eta } from 'eta/core';
+import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
+import { type Html, htmlSource, trusted } from './html.ts';
+
+export interface TemplateFile {
+  /** `article` for `templates/article.eta`. */
+  readonly name: string;
+  /** The file as diagnostics show it. */
+  readonly file: string;
+  readonly text: string;
+}
+
+/** A file of templates/ that is published beside the pages. */
+export interface Asset {
+  /** Path relative to templates/. */
+  readonly path: string;
+  readonly bytes: Uint8Array;
+  readonly text?: string;
+}
+
+export interface Templates {
+  /** Throws when no template bears `name`, or when the template itself fails: those are bugs, not content. */
+  readonly render: (name: string, data: object) => Html;
+  readonly assets: readonly Asset[];
+}
+
+/** Tags of a template as Eta's parser gives them: `i` prints, `e` runs, `r` prints unescaped. */
+interface Tag {
+  readonly t: string;
+  readonly val: string;
+  readonly lineNo?: number;
+}
+
+const fault = (file: string, line: number, message: string, fix: string): Diagnostic => ({
+  weight: 'must fix',
+  rule: 'template-syntax',
+  place: { file, line, column: 1 },
+  message,
+  fix,
+});
+
+/** Whether the content of a printing tag is an expression. Compiled, never called. */
+const isExpression = (source: string): boolean => {
+  try {
+    new Function('it', `return (${source}\n)`);
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+const rawTagFault = (file: string, tag: Tag): Diagnostic =>
+  fault(
+    file,
+    tag.lineNo ?? 1,
+    'Unexpected `<%~`, expected `<%=`',
+    'Print with `<%= %>`; another template is put in with `<%= it.part(name, data) %>`',
+  );
+
+/** The line of a fault that Eta or the engine found: Eta says "at line N", the engine does not. */
+const faultLine = (error: unknown, tags: readonly Tag[]): number => {
+  const said = /at line (\d+)/.exec(String(error))?.[1];
+  if (said !== undefined) return Number(said);
+  return tags.find((tag) => tag.t === 'i' && !isExpression(tag.val))?.lineNo ?? 1;
+};
+
+const firstLine = (error: unknown): string =>
+  (error instanceof Error ? error.message : String(error)).split('\n')[0] ?? '';
+
+/**
+ * Compiles templates. A template that does not compile, or prints unescaped with `<%~ %>`, is a must-fix
+ * diagnostic at its line, and is left out. In every template `it.part(name, data)` gives another one's Html.
+ */
+export const compileTemplates = (
+  files: readonly TemplateFile[],
+  assets: readonly Asset[],
+): Checked<Templates> => {
+  const eta = new Eta({ escapeFunction: htmlSource, debug: true, cache: false });
+  const compiled = new Map<string, (data: object) => string>();
+  const diagnostics: Diagnostic[] = [];
+  for (const { name, file, text } of files) {
+    let tags: readonly Tag[] = [];
+    try {
+      tags = eta.parse(text).filter((piece): piece is Tag & { val: string } => typeof piece !== 'string');
+      const raw = tags.find((tag) => tag.t === 'r');
+      if (raw) {
+        diagnostics.push(rawTagFault(file, raw));
+        continue;
+      }
+      const run = eta.compile(text, { filepath: file });
+      compiled.set(name, (data) => run.call(eta, data, { filepath: file }));
+    } catch (error) {
+      const message = `Unexpected template source: ${firstLine(error)}`;
+      diagnostics.push(fault(file, faultLine(error, tags), message, 'Close every tag and bracket on its line'));
+    }
+  }
+  const render = (name: string, data: object): Html => {
+    const run = compiled.get(name);
+    if (!run) throw new Error(`Expected a template named \`${name}\`, found ${[...compiled.keys()].join(', ')}`);
+    return trusted(run({ ...data, part: (other: string, more: object = {}) => render(other, more) }));
+  };
+  return { value: { render, assets }, diagnostics };
+};
