@@ -3,7 +3,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { dateInZone, isoInstant, longDate, monthName } from '../model/calendar.ts';
 import { callFor, spareOnSale } from '../model/calls.ts';
 import { cautionsOf } from '../model/cautions.ts';
-import type { Box, Cycle, Item, Picture } from '../model/box.ts';
+import type { Box, Cycle, Item, Picture, Story } from '../model/box.ts';
 import { cycleOf, earlierOfKind, findItem, nextCycle, previousCycle } from '../model/relations.ts';
 import type { Target } from '../model/story.ts';
 import { type Part, tellingOf } from '../model/telling.ts';
@@ -14,7 +14,7 @@ import { renderStory } from '../render/markdown.ts';
 import { priceText } from '../render/money.ts';
 import type { Output, PictureOutput } from '../render/output.ts';
 import { linker, pageOutput } from '../render/page.ts';
-import { type PictureLayout, pictureMarkup, socialPicture } from '../render/pictures.ts';
+import { type PictureLayout, pictureMarkup, pictureParts, socialPicture } from '../render/pictures.ts';
 import { articleGraph } from '../render/structured-data.ts';
 import { typeset } from '../render/typeset.ts';
 import type { Channel, ChannelInput } from './channel.ts';
@@ -47,11 +47,9 @@ const addressOf = (drawing: Drawing, target: Target): string | undefined => {
   return item && (cycle.id === drawing.cycle.id ? `#${itemAnchor(item)}` : `${link}#${itemAnchor(item)}`);
 };
 
-const prose = (drawing: Drawing, tree: Part & { part: 'prose' }, idPrefix: string): Html =>
-  story(drawing, tree.tree, idPrefix, 2);
-
-const story = (drawing: Drawing, tree: Item['story']['tree'], idPrefix: string, topHeading: 2 | 3): Html => {
-  const { html, outputs, diagnostics } = renderStory(tree, {
+const story = (drawing: Drawing, told: Story, idPrefix: string, topHeading: 2 | 3): Html => {
+  const { html, outputs, diagnostics } = renderStory(told.tree, {
+    file: told.file,
     page: drawing.page,
     idPrefix,
     topHeading,
@@ -115,7 +113,7 @@ const itemSection = (drawing: Drawing, item: Item): Html => {
       caption: picture.caption && typeset(picture.caption, lang),
     })),
     platedAbove: item.pictures.length > pictures.length,
-    story: story(drawing, item.story.tree, `${itemAnchor(item)}-`, 3),
+    story: story(drawing, item.story, `${itemAnchor(item)}-`, 3),
     goesWith: item.goesWith && typeset(item.goesWith, lang),
     leadName: typeset(drawing.cycle.items[0]?.name ?? '', lang),
     facts: factsOf(item, lang),
@@ -138,7 +136,7 @@ const partHtml = (drawing: Drawing, part: Part, place: number): Html => {
   const { templates } = input;
   switch (part.part) {
     case 'prose':
-      return templates.render('prose', { story: prose(drawing, part, `part-${place + 1}-`), opening: part.opening });
+      return templates.render('prose', { story: story(drawing, { file: cycle.story.file, tree: part.tree }, `part-${place + 1}-`, 2), opening: part.opening });
     case 'item':
       return itemSection(drawing, part.item);
     case 'box':
@@ -183,9 +181,12 @@ const neighbour = (drawing: Drawing, cycle: Cycle | undefined) =>
     picture: cycle.hero && plate(drawing, cycle.hero, smallPlate),
   };
 
-/** Addresses of the pictures that structured data names: the widest JPEG of each. */
-const imageAddresses = (box: Box, pictures: readonly Picture[]): readonly string[] =>
-  pictures.map((picture) => absoluteAddress(box.settings, socialPicture(picture).path));
+/** Addresses of the pictures that structured data names: the widest JPEG of each, which the plates make. */
+const imageAddresses = ({ input, page }: Drawing, pictures: readonly Picture[]): readonly string[] =>
+  pictures.map((picture) => {
+    const widest = pictureParts(picture, itemPlate, page).outputs.at(-1) as PictureOutput;
+    return absoluteAddress(input.box.settings, widest.path);
+  });
 
 const articlePage = (input: ChannelInput, cycle: Cycle): Gathered => {
   const { box, asOf, templates } = input;
@@ -193,8 +194,7 @@ const articlePage = (input: ChannelInput, cycle: Cycle): Gathered => {
   const drawing: Drawing = { input, cycle, page: articlePath(cycle), outputs: [], diagnostics: [] };
   const revealed = dateInZone(cycle.reveal, timeZone);
   const social = cycle.wholeBox ?? cycle.hero;
-  const pictured = [...cycle.items.flatMap((item) => item.pictures), ...(social ? [social] : [])];
-  const socialOutputs: readonly PictureOutput[] = pictured.map(socialPicture);
+  const socialOutput = social && socialPicture(social);
   const body = templates.render('article', {
     title: typeset(cycle.title, lang),
     theme: typeset(cycle.theme, lang),
@@ -228,16 +228,19 @@ const articlePage = (input: ChannelInput, cycle: Cycle): Gathered => {
     body,
     published: isoInstant(cycle.reveal),
     ...(cycle.updated === undefined ? {} : { modified: cycle.updated }),
-    ...(social ? { social: { path: socialPicture(social).path, alt: social.alt } } : {}),
+    ...(social && socialOutput ? { social: { path: socialOutput.path, alt: social.alt } } : {}),
     graph: articleGraph({
       box,
       cycle,
       asOf,
-      ...(social ? { image: absoluteAddress(box.settings, socialPicture(social).path) } : {}),
-      itemImages: new Map(cycle.items.map((item) => [item.slug, imageAddresses(box, item.pictures)])),
+      ...(socialOutput ? { image: absoluteAddress(box.settings, socialOutput.path) } : {}),
+      itemImages: new Map(cycle.items.map((item) => [item.slug, imageAddresses(drawing, item.pictures)])),
     }),
   });
-  return { outputs: [page, ...drawing.outputs, ...socialOutputs], diagnostics: drawing.diagnostics };
+  return {
+    outputs: [page, ...drawing.outputs, ...(socialOutput ? [socialOutput] : [])],
+    diagnostics: drawing.diagnostics,
+  };
 };
 
 export const article: Channel = {

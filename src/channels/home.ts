@@ -22,6 +22,7 @@ export const home: Channel = {
     const link = linker(HOME_PATH);
     const newest = box.cycles.at(-1);
     const about = renderStory(settings.story.tree, {
+      file: settings.story.file,
       page: HOME_PATH,
       idPrefix: 'about-',
       topHeading: 3,
@@ -42,6 +43,7 @@ export const home: Channel = {
       }));
     const social = newest?.wholeBox ?? newest?.hero;
     const socialOutput = social && socialPicture(social);
+    const offered = settings.subscription?.image && socialPicture(settings.subscription.image);
     const body = templates.render('home', {
       name: typeset(settings.name, lang),
       description: typeset(settings.description, lang),
@@ -86,7 +88,7 @@ export const home: Channel = {
     });
     const pictures = [lead, ...shown.map(({ picture }) => picture)].flatMap((made) => made?.outputs ?? []);
     return {
-      outputs: [page, ...pictures, ...about.outputs, ...(socialOutput ? [socialOutput] : [])],
+      outputs: [page, ...pictures, ...about.outputs, ...[socialOutput, offered].filter((made) => made !== undefined)],
       diagnostics: about.diagnostics,
     };
   },

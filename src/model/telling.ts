@@ -2,7 +2,9 @@
  * The one telling: a cycle's article as an ordered list of parts. Whatever renders the reveal, and whatever
  * measures it, reads this same list, so that they cannot disagree about what stands where.
  */
-import type { Root } from 'mdast';
+import type { Root, RootContent } from 'mdast';
+import type {} from 'mdast-util-directive';
+import { toString } from 'mdast-util-to-string';
 import type { Cycle, Item } from './box.ts';
 
 /** A run of the cycle's own body between placements. `tree` has the body's positions. */
@@ -25,3 +27,58 @@ export interface Telling {
   readonly cycle: Cycle;
   readonly parts: readonly Part[];
 }
+
+const PLACEMENTS = new Set(['box', 'voices', 'peek', 'call']);
+
+type Placement = { readonly name: string; readonly label: string };
+
+/** A leaf directive of ours at the top of a body; anything else is prose. */
+export const placementOf = (node: RootContent): Placement | undefined => {
+  if (node.type !== 'leafDirective') return undefined;
+  if (node.name === 'item') return { name: 'item', label: toString(node).trim() };
+  return PLACEMENTS.has(node.name) ? { name: node.name, label: '' } : undefined;
+};
+
+const isDefinition = (node: RootContent): boolean => node.type === 'definition' || node.type === 'footnoteDefinition';
+
+/**
+ * A cycle's article in order. What the body places stands where it was placed; what it does not place follows in
+ * the usual order: lead item, the rest, whole box, voices, peek, call. Each run of prose bears the definitions
+ * of the whole body, so that a note or link may be defined anywhere.
+ */
+export const tellingOf = (cycle: Cycle): Telling => {
+  const body = cycle.story.tree.children;
+  const definitions = body.filter(isDefinition);
+  const parts: Part[] = [];
+  let run: RootContent[] = [];
+  const endRun = (): void => {
+    if (run.length === 0) return;
+    const opening = !parts.some((part) => part.part === 'prose');
+    parts.push({ part: 'prose', opening, tree: { type: 'root', children: [...run, ...definitions] } });
+    run = [];
+  };
+  const placed = new Set<string>();
+  const place = (part: Exclude<Part, ProsePart>): void => {
+    const key = part.part === 'item' ? `item ${part.item.slug}` : part.part;
+    if (placed.has(key)) return;
+    placed.add(key);
+    parts.push(part);
+  };
+  for (const node of body) {
+    if (isDefinition(node)) continue;
+    const placement = placementOf(node);
+    if (!placement) {
+      run.push(node);
+      continue;
+    }
+    const item = cycle.items.find((other) => other.slug === placement.label);
+    if (placement.name === 'item' && !item) continue;
+    endRun();
+    if (item) place({ part: 'item', item });
+    else place({ part: placement.name as PlainPart['part'] });
+  }
+  endRun();
+  for (const item of cycle.items) place({ part: 'item', item });
+  for (const part of ['box', 'voices', 'peek', 'call'] as const) place({ part });
+  return { cycle, parts };
+};

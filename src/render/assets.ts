@@ -30,6 +30,10 @@ export const assetPath = (templates: Templates, path: string): string | undefine
 export const assetOutputs = (templates: Templates): readonly (TextOutput | BytesOutput)[] =>
   templates.assets.map((asset) =>
     isStyle(asset)
-      ? { where: 'site', path: assetPath(templates, asset.path) as string, text: styleText(asset, templates.assets) }
+      ? {
+          where: 'site',
+          path: assetPath(templates, asset.path) as string,
+          text: styleText(asset, templates.assets),
+        }
       : { where: 'site', path: hashed(asset.path, asset.bytes), bytes: asset.bytes },
   );

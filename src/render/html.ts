@@ -7,7 +7,13 @@ export interface Html {
   readonly [markup]: string;
 }
 
-const escapes: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
+const escapes: Record<string, string> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+};
 
 /** `text` with the five characters escaped that mean something in HTML text or a quoted attribute. */
 export const escapeHtml = (text: string): string => text.replace(/[&<>"']/g, (c) => escapes[c] as string);

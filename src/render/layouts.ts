@@ -6,10 +6,27 @@ const PLATE_WIDTHS = [400, 640, 960, 1280] as const;
 const COLUMN = 'calc(100vw - 2.5rem)';
 
 /** The picture at the head of an article. */
-export const leadPlate: PictureLayout = { name: 'lead', widths: PLATE_WIDTHS, sizes: `(min-width: 60rem) 28rem, ${COLUMN}` };
+export const leadPlate: PictureLayout = {
+  name: 'lead',
+  widths: PLATE_WIDTHS,
+  sizes: `(min-width: 60rem) 28rem, ${COLUMN}`,
+};
 /** An item's picture. */
-export const itemPlate: PictureLayout = { name: 'plate', widths: PLATE_WIDTHS, sizes: `(min-width: 60rem) 24rem, ${COLUMN}` };
+export const itemPlate: PictureLayout = {
+  name: 'plate',
+  widths: PLATE_WIDTHS,
+  sizes: `(min-width: 60rem) 24rem, ${COLUMN}`,
+};
 /** The whole box, across the page. */
-export const widePlate: PictureLayout = { name: 'wide', widths: PLATE_WIDTHS, sizes: `(min-width: 72rem) 66rem, ${COLUMN}` };
+export const widePlate: PictureLayout = {
+  name: 'wide',
+  widths: PLATE_WIDTHS,
+  sizes: `(min-width: 72rem) 66rem, ${COLUMN}`,
+};
 /** A small picture in a list. */
-export const smallPlate: PictureLayout = { name: 'small', widths: [200, 400], sizes: '(min-width: 40rem) 10rem, 28vw', ratio: 4 / 5 };
+export const smallPlate: PictureLayout = {
+  name: 'small',
+  widths: [200, 400],
+  sizes: '(min-width: 40rem) 10rem, 28vw',
+  ratio: 4 / 5,
+};

@@ -1,6 +1,7 @@
 /** The frame that every public page shares: head, masthead, foot. */
-import { callFor } from '../model/calls.ts';
+
 import type { Box, Cycle, Moment } from '../model/box.ts';
+import { callFor } from '../model/calls.ts';
 import { absoluteAddress, articlePath, relativeAddress } from './addresses.ts';
 import { assetPath } from './assets.ts';
 import { schemeStyle } from './colours.ts';
@@ -82,4 +83,3 @@ export const pageOutput = (input: PageInput): TextOutput => {
   });
   return { where: 'site', path, text: `<!doctype html>\n${htmlSource(body)}` };
 };
-

@@ -101,9 +101,7 @@ export const pictureParts = (
   const renditions = (format: Format): readonly PictureOutput[] =>
     widths.map((width) => rendition(picture, width, Math.max(1, Math.round(width / ratio)), format));
   const srcset = (outputs: readonly PictureOutput[]): string =>
-    outputs
-      .map((output) => `${relativeAddress(page, output.path)} ${output.picture.width}w`)
-      .join(', ');
+    outputs.map((output) => `${relativeAddress(page, output.path)} ${output.picture.width}w`).join(', ');
   const modern = modernFormats.map((format) => ({ format, outputs: renditions(format) }));
   const plain = renditions('jpeg');
   const widest = plain.at(-1) as PictureOutput;

@@ -92,12 +92,15 @@ export const compileTemplates = (
       compiled.set(name, (data) => run.call(eta, data, { filepath: file }));
     } catch (error) {
       const message = `Unexpected template source: ${firstLine(error)}`;
-      diagnostics.push(fault(file, faultLine(error, tags), message, 'Close every tag and bracket on its line'));
+      diagnostics.push(
+        fault(file, faultLine(error, tags), message, 'Close every tag and bracket on its line'),
+      );
     }
   }
   const render = (name: string, data: object): Html => {
     const run = compiled.get(name);
-    if (!run) throw new Error(`Expected a template named \`${name}\`, found ${[...compiled.keys()].join(', ')}`);
+    if (!run)
+      throw new Error(`Expected a template named \`${name}\`, found ${[...compiled.keys()].join(', ')}`);
     return trusted(run({ ...data, part: (other: string, more: object = {}) => render(other, more) }));
   };
   return { value: { render, assets }, diagnostics };

@@ -98,12 +98,21 @@ export const typesetRuns = (
   });
   const set = runs.map(() => '');
   pieces.forEach((piece, i) => {
-    const before = pieces.slice(0, i).map((other) => other.text).join('').slice(-1);
-    const after = pieces.slice(i + 1).map((other) => other.text).join('').slice(0, 1);
+    const before = pieces
+      .slice(0, i)
+      .map((other) => other.text)
+      .join('')
+      .slice(-1);
+    const after = pieces
+      .slice(i + 1)
+      .map((other) => other.text)
+      .join('')
+      .slice(0, 1);
     set[piece.run] += piece.asIs ? piece.text : words(piece.text, lang, open, before, after);
   });
   return set;
 };
 
 /** One piece of plain text, typeset. Languages other than English, German and French keep their quotes. */
-export const typeset = (text: string, lang: string): string => typesetRuns([{ text, asIs: false }], lang)[0] ?? '';
+export const typeset = (text: string, lang: string): string =>
+  typesetRuns([{ text, asIs: false }], lang)[0] ?? '';

@@ -1,0 +1,40 @@
+/** How far a long stage is: a bar where somebody watches, plain lines elsewhere. */
+import { performance } from 'node:perf_hooks';
+import type { Edge } from './edge.ts';
+
+const BAR = 24;
+/** Elsewhere than on a terminal: a line each tenth, and never two within this many milliseconds. */
+const LINE_EVERY = 2000;
+/** Nobody needs a line about what is done sooner than this, in milliseconds. */
+const QUIET = 500;
+
+const timeLeft = (elapsed: number, done: number, total: number): string => {
+  const seconds = Math.ceil(((elapsed / done) * (total - done)) / 1000);
+  return seconds < 60 ? `${seconds} s left` : `${Math.ceil(seconds / 60)} min left`;
+};
+
+/** A listener for one stage: call it with what is done and what there is. `label` says what is counted. */
+export const progress = (edge: Edge, label: string): ((done: number, total: number) => void) => {
+  const began = performance.now();
+  let lastLine = began;
+  let lastTenth = 0;
+  return (done, total) => {
+    const now = performance.now();
+    const left = timeLeft(now - began, done, total);
+    if (edge.isTTY && edge.env.TERM !== 'dumb') {
+      const filled = Math.round((done / total) * BAR);
+      const bar = '#'.repeat(filled) + '.'.repeat(BAR - filled);
+      edge.stderr.write(
+        done === total ? '\r\x1b[K' : `\r\x1b[K${label} [${bar}] ${done} of ${total}, ${left}`,
+      );
+      return;
+    }
+    const tenth = Math.floor((done / total) * 10);
+    const due = tenth > lastTenth && now - lastLine >= LINE_EVERY;
+    const last = done === total && now - began >= QUIET;
+    if (!due && !last) return;
+    lastLine = now;
+    lastTenth = tenth;
+    edge.stderr.write(`${label}: ${done} of ${total}${done === total ? '' : `, ${left}`}\n`);
+  };
+};

@@ -1,0 +1,89 @@
+/** The words of the command line → what is asked for. */
+import { parseArgs } from 'node:util';
+import { type Command, commands } from './commands.ts';
+import type { Values } from './edge.ts';
+import { nearest } from './nearest.ts';
+
+export type Asked =
+  | { readonly kind: 'help'; readonly command?: Command }
+  | { readonly kind: 'version' }
+  | { readonly kind: 'run'; readonly command: Command; readonly values: Values }
+  /** The words make no sense: what to say about it. */
+  | { readonly kind: 'mistake'; readonly message: string; readonly command?: Command };
+
+const meant = (word: string | undefined): string => (word ? ` Did you mean ${word}?` : '');
+
+/** Reads the words after the program's name. */
+export const readWords = (words: readonly string[]): Asked => {
+  const [first, ...rest] = words;
+  if (first === undefined) return { kind: 'mistake', message: 'Name a command.' };
+  if (first === '--help' || first === '-h' || first === 'help') {
+    const command = commands.find(({ name }) => name === rest[0]);
+    return command ? { kind: 'help', command } : { kind: 'help' };
+  }
+  if (first === '--version') return { kind: 'version' };
+  const command = commands.find(({ name }) => name === first);
+  if (command) return readOptions(command, rest);
+  if (first.startsWith('-')) {
+    const known = ['--help', '--version'];
+    const ofCommand = commands.find(({ options }) =>
+      options.some(({ name }) => first.split('=')[0] === `--${name}`),
+    );
+    if (ofCommand)
+      return {
+        kind: 'mistake',
+        message: `Unexpected ${first}, expected a command before it: lidlore ${ofCommand.name} ${first}`,
+      };
+    return { kind: 'mistake', message: `Unknown option ${first}.${meant(nearest(first, known))}` };
+  }
+  return {
+    kind: 'mistake',
+    message: `Unknown command ${first}.${meant(
+      nearest(
+        first,
+        commands.map(({ name }) => name),
+      ),
+    )}`,
+  };
+};
+
+const readOptions = (command: Command, words: readonly string[]): Asked => {
+  const mistake = (message: string): Asked => ({ kind: 'mistake', message, command });
+  const { tokens } = parseArgs({
+    args: [...words],
+    options: Object.fromEntries([
+      ...command.options.map(({ name, value }) => [
+        name,
+        { type: value ? ('string' as const) : ('boolean' as const) },
+      ]),
+      ['help', { type: 'boolean' as const, short: 'h' }],
+    ]),
+    strict: false,
+    allowPositionals: true,
+    tokens: true,
+  });
+  if (tokens.some((token) => token.kind === 'option' && token.name === 'help'))
+    return { kind: 'help', command };
+  const values: Record<string, string | true> = {};
+  for (const token of tokens) {
+    if (token.kind === 'option-terminator') continue;
+    if (token.kind === 'positional') return mistake(`Unexpected ${token.value}, expected an option.`);
+    const option = command.options.find(({ name }) => name === token.name);
+    if (!option) {
+      const known = [...command.options.map(({ name }) => `--${name}`), '--help'];
+      return mistake(`Unknown option ${token.rawName}.${meant(nearest(token.rawName, known))}`);
+    }
+    if (option.name in values) return mistake(`Unexpected second --${option.name}, expected it once.`);
+    if (!option.value) {
+      if (token.value !== undefined)
+        return mistake(`Unexpected value ${token.value}: --${option.name} takes none.`);
+      values[option.name] = true;
+    } else {
+      const taken = token.inlineValue === false && token.value?.startsWith('-');
+      if (!token.value || taken)
+        return mistake(`Missing value: --${option.name} ${option.value}, ${option.help}.`);
+      values[option.name] = token.value;
+    }
+  }
+  return { kind: 'run', command, values };
+};

@@ -1,0 +1,48 @@
+/** Findings and results in words. Gives text; the caller prints it. */
+import { type Diagnostic, placeText, type Weight } from '../diagnostics/diagnostic.ts';
+
+const weights: readonly Weight[] = ['must fix', 'look at', 'note'];
+
+/** `3 pages`, `1 page`. */
+export const counted = (count: number, one: string, more = `${one}s`): string =>
+  `${count} ${count === 1 ? one : more}`;
+
+/** `3.4 MB`, decimal units. */
+export const size = (bytes: number): string =>
+  bytes < 1000
+    ? `${bytes} bytes`
+    : bytes < 1e6
+      ? `${Math.round(bytes / 1000)} kB`
+      : `${(bytes / 1e6).toFixed(1)} MB`;
+
+const byPlace = (a: Diagnostic, b: Diagnostic): number =>
+  weights.indexOf(a.weight) - weights.indexOf(b.weight) ||
+  (a.place.file < b.place.file ? -1 : a.place.file > b.place.file ? 1 : 0) ||
+  a.place.line - b.place.line ||
+  a.place.column - b.place.column;
+
+/** Findings one under the other, the heaviest first; `show` turns a finding's file into a path to open. */
+export const diagnosticsReport = (
+  diagnostics: readonly Diagnostic[],
+  show: (file: string) => string,
+): string =>
+  [...diagnostics]
+    .sort(byPlace)
+    .map(({ weight, rule, place, message, fix, related }) => {
+      const at = (where: typeof place): string => placeText({ ...where, file: show(where.file) });
+      const lines = [`${at(place)}  ${weight}: ${message}  (${rule})`];
+      if (related) lines.push(`    ${at(related.place)}: ${related.message}`);
+      if (fix) lines.push(`    Fix: ${fix}`);
+      return `${lines.join('\n')}\n`;
+    })
+    .join('');
+
+/** `2 must fix, 1 look at`; empty when there is nothing. */
+export const diagnosticsCount = (diagnostics: readonly Diagnostic[]): string =>
+  weights
+    .map(
+      (weight) => [diagnostics.filter((diagnostic) => diagnostic.weight === weight).length, weight] as const,
+    )
+    .filter(([count]) => count > 0)
+    .map(([count, weight]) => `${count} ${count !== 1 && weight === 'note' ? 'notes' : weight}`)
+    .join(', ');

@@ -1,0 +1,68 @@
+/** Every record of the content folder, as its author wrote it, with what is wrong with each. */
+import type * as v from 'valibot';
+import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
+import { type FrontMatter, readFrontMatter } from './front-matter.ts';
+import { type BoxRecord, boxSchema, type CycleRecord, cycleSchema, type ItemRecord, itemSchema } from './schemas.ts';
+import type { Sources, TextSource } from './sources.ts';
+import { validate } from './validate.ts';
+
+export interface Written<T> extends FrontMatter {
+  /** Undefined when a fault keeps it from being a record. */
+  readonly value: T | undefined;
+}
+
+export interface WrittenCycle {
+  /** The folder's name. */
+  readonly id: string;
+  readonly cycle?: Written<CycleRecord>;
+  readonly items: readonly Written<ItemRecord>[];
+}
+
+export interface Records {
+  readonly box?: Written<BoxRecord>;
+  readonly cycles: readonly WrittenCycle[];
+}
+
+const CYCLE_FILE = /^cycles\/([^/]+)\/(.+)$/;
+const MONTH = /^\d{4}-(?:0[1-9]|1[0-2])$/;
+
+/** All records, in the order of their paths, and every finding about them one by one. */
+export const readRecords = (sources: Sources): Checked<Records> => {
+  const diagnostics: Diagnostic[] = [];
+  const mustFix = (rule: string, file: string, message: string, fix: string): void => {
+    diagnostics.push({ weight: 'must fix', rule, place: { file, line: 1, column: 1 }, message, fix });
+  };
+  const read = <T extends v.GenericSchema>(schema: T, source: TextSource): Written<v.InferOutput<T>> => {
+    const record = readFrontMatter(source);
+    const { value, diagnostics: faults } = validate(schema, record);
+    diagnostics.push(...record.diagnostics, ...faults);
+    return { ...record, value };
+  };
+
+  const boxSource = sources.texts.find((source) => source.path === 'box.md');
+  if (!boxSource) mustFix('box-missing', 'box.md', 'Unexpected content folder without `box.md`, expected the box’s own record', 'Write box.md: its name, url, lang, timeZone, currency, description and author');
+  const box = boxSource && read(boxSchema, boxSource);
+
+  const folders = new Map<string, TextSource[]>();
+  for (const path of sources.paths) {
+    const id = CYCLE_FILE.exec(path)?.[1];
+    if (id !== undefined && !folders.has(id)) folders.set(id, []);
+  }
+  for (const source of sources.texts) folders.get(CYCLE_FILE.exec(source.path)?.[1] ?? '')?.push(source);
+
+  const cycles: WrittenCycle[] = [];
+  for (const [id, texts] of [...folders].sort(([a], [b]) => (a < b ? -1 : 1))) {
+    if (!MONTH.test(id)) {
+      mustFix('cycle-folder', `cycles/${id}`, `Unexpected folder \`${id}\`, expected a month, as 2026-03`, 'Rename the folder to the month its box went out');
+      continue;
+    }
+    const cycleSource = texts.find((source) => source.path === `cycles/${id}/cycle.md`);
+    if (!cycleSource) mustFix('cycle-missing', `cycles/${id}/cycle.md`, 'Unexpected cycle folder without `cycle.md`, expected the cycle’s record', 'Write cycle.md: its theme, summary, shipped and reveal');
+    const items = texts
+      .filter((source) => /^cycles\/[^/]+\/items\/[^/]+\.md$/.test(source.path))
+      .sort((a, b) => (a.path < b.path ? -1 : 1))
+      .map((source) => read(itemSchema, source));
+    cycles.push({ id, ...(cycleSource ? { cycle: read(cycleSchema, cycleSource) } : {}), items });
+  }
+  return { value: { ...(box ? { box } : {}), cycles }, diagnostics };
+};

@@ -1,0 +1,20 @@
+/** The table of fields, made from the schemas. */
+import * as v from 'valibot';
+import { boxSchema, cycleSchema, itemSchema } from './schemas.ts';
+
+const table = (title: string, file: string, schema: { readonly entries: Readonly<Record<string, v.GenericSchema>> }): string => {
+  const rows = Object.entries(schema.entries).map(([key, field]) => {
+    const optional = field.type === 'optional';
+    const inner = optional ? (field as unknown as { wrapped: v.GenericSchema }).wrapped : field;
+    return `| \`${key}\` | ${optional ? '' : 'yes'} | ${v.getDescription(inner as never) ?? ''} |`;
+  });
+  return `## ${title}\n\n\`${file}\`\n\n| field | needed | what it is |\n|---|---|---|\n${rows.join('\n')}\n`;
+};
+
+/** Markdown: every field of every record. */
+export const recordReference = (): string =>
+  `# Fields of the records\n\nMade from the schemas; do not edit by hand.\n\n${[
+    table('The box', 'content/box.md', boxSchema),
+    table('A cycle', 'content/cycles/2026-03/cycle.md', cycleSchema),
+    table('An item', 'content/cycles/2026-03/items/01-name.md', itemSchema),
+  ].join('\n')}`;

@@ -1,0 +1,34 @@
+/** Moments, dates and months, in the box's time zone and language. */
+import { Temporal } from 'temporal-polyfill';
+import type { Moment, PlainDate } from './box.ts';
+
+/**
+ * The moment of an ISO 8601 date-time, local in the zone unless it bears an offset. A time that a change of
+ * clocks skips is taken an hour later, one that comes twice the first time (Temporal's "compatible").
+ * Undefined for anything that is not such a date-time or does not exist.
+ */
+export const momentOf = (text: string, timeZone: string): Moment | undefined => {
+  try {
+    if (/(?:Z|[+-]\d{2}:?\d{2})$/.test(text)) return Temporal.Instant.from(text).epochMilliseconds;
+    return Temporal.PlainDateTime.from(text, { overflow: 'reject' }).toZonedDateTime(timeZone).epochMilliseconds;
+  } catch {
+    return undefined;
+  }
+};
+
+/** The calendar date that a moment falls on in the zone. */
+export const dateInZone = (moment: Moment, timeZone: string): PlainDate =>
+  Temporal.Instant.fromEpochMilliseconds(moment).toZonedDateTimeISO(timeZone).toPlainDate().toString();
+
+/** "19 March 2026" */
+export const longDate = (date: PlainDate, lang: string): string =>
+  new Intl.DateTimeFormat(lang, { dateStyle: 'long', timeZone: 'UTC' }).format(
+    Temporal.PlainDate.from(date).toZonedDateTime('UTC').epochMilliseconds,
+  );
+
+/** "March 2026"; `month` from 1 to 12. */
+export const monthName = ({ year, month }: { readonly year: number; readonly month: number }, lang: string): string =>
+  new Intl.DateTimeFormat(lang, { month: 'long', year: 'numeric', timeZone: 'UTC' }).format(Date.UTC(year, month - 1, 1));
+
+/** ISO 8601 in UTC: "2026-03-19T19:00:00Z". */
+export const isoInstant = (moment: Moment): string => Temporal.Instant.fromEpochMilliseconds(moment).toString();

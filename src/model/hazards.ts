@@ -1,0 +1,62 @@
+/** Whether an item states what its cautions need. */
+import { suggestedCategory } from '../content/hurtful-kinds.ts';
+import type { Written } from '../content/read.ts';
+import type { ItemRecord } from '../content/schemas.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Category, Hazards } from './box.ts';
+
+/** What each category's cautions are made of. */
+const needed: Record<Category, readonly (keyof ItemRecord)[]> = {
+  food: ['allergens', 'ingredients'],
+  drink: ['allergens', 'ingredients'],
+  cosmetic: ['ingredients'],
+  candle: [],
+  blade: [],
+  plant: ['toxicTo'],
+  children: ['minAge', 'hazards'],
+};
+
+export const categoriesOf = (record: ItemRecord): readonly Category[] =>
+  (record.category ?? []).filter((category): category is Category => category !== 'none');
+
+/** Findings about an item that can hurt somebody and does not say how. */
+export const hazardFindings = ({ value, placeOf }: Written<ItemRecord>): readonly Diagnostic[] => {
+  if (!value) return [];
+  const suggested = suggestedCategory(value.kind);
+  if (suggested !== undefined && value.category === undefined) {
+    const needs = needed[suggested];
+    return [
+      {
+        weight: 'must fix',
+        rule: 'category',
+        place: placeOf(['kind']),
+        message: `Unexpected kind \`${value.kind}\` without a category, expected \`category: [${suggested}]\``,
+        fix: `Add \`category: [${suggested}]\`${needs.length > 0 ? ` with its ${needs.join(' and ')}` : ''}, or \`category: none\` if it cannot hurt anybody`,
+      },
+    ];
+  }
+  return categoriesOf(value).flatMap((category) =>
+    needed[category]
+      .filter((key) => value[key] === undefined)
+      .map(
+        (key): Diagnostic => ({
+          weight: 'must fix',
+          rule: 'caution',
+          place: placeOf(['category']),
+          message: `Unexpected category \`${category}\` without \`${key}\`, expected the field its caution is made of`,
+          fix: `Add \`${key}: …\`${key === 'ingredients' ? '' : '; `[]` says that there is none'}`,
+        }),
+      ),
+  );
+};
+
+export const hazardsOf = (record: ItemRecord): Hazards => ({
+  categories: categoriesOf(record),
+  ...(record.allergens ? { allergens: record.allergens.map((name) => name.toLowerCase()) } : {}),
+  ...(record.mayContain ? { mayContain: record.mayContain } : {}),
+  ...(record.ingredients === undefined ? {} : { ingredients: record.ingredients }),
+  ...(record.toxicTo ? { toxicTo: record.toxicTo } : {}),
+  ...(record.minAge === undefined ? {} : { minAge: record.minAge }),
+  ...(record.hazards ? { hazards: record.hazards } : {}),
+  more: record.cautions ?? [],
+});

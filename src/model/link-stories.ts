@@ -1,0 +1,95 @@
+/** Relative links and pictures in Markdown, resolved: the tree then says which record or photo each means. */
+import type { Definition, Image, Link, Nodes, Root } from 'mdast';
+import { SKIP, visit } from 'unist-util-visit';
+import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
+import type { Story } from './box.ts';
+import { type Photos, pictureAt } from './pictures.ts';
+import type { Target } from './story.ts';
+
+export interface LinkTargets {
+  /** Every record's file → what a link to it means. */
+  readonly byFile: ReadonlyMap<string, Target>;
+  readonly photos: Photos;
+}
+
+const isRelative = (url: string): boolean => url !== '' && !/^(?:[a-z][a-z\d+.-]*:|\/|#|\?)/i.test(url);
+
+/** A relative address from a file, as a path of the content folder; RFC 3986 §5.2.4. */
+const resolved = (file: string, url: string): string | undefined => {
+  try {
+    const base = new URL(`http://content.invalid/${file.split('/').map(encodeURIComponent).join('/')}`);
+    return decodeURIComponent(new URL(url.split('#')[0] ?? '', base).pathname).slice(1);
+  } catch {
+    return undefined;
+  }
+};
+
+/** `[words][name]` becomes `[words](address)`, so that one rule serves both. */
+const inlineReferences = (tree: Root): void => {
+  const definitions = new Map<string, Definition>();
+  visit(tree, 'definition', (node) => {
+    if (!definitions.has(node.identifier)) definitions.set(node.identifier, node);
+  });
+  visit(tree, (node, index, parent) => {
+    if ((node.type !== 'linkReference' && node.type !== 'imageReference') || !parent || index === undefined) return;
+    const definition = definitions.get(node.identifier);
+    if (!definition) return;
+    const { url, title } = definition;
+    const at = node.position ? { position: node.position } : {};
+    const direct: Link | Image =
+      node.type === 'linkReference'
+        ? { type: 'link', url, title: title ?? null, children: node.children, ...at }
+        : { type: 'image', url, title: title ?? null, alt: node.alt ?? null, ...at };
+    (parent.children as Nodes[])[index] = direct;
+  });
+};
+
+/** A story whose tree is a resolved copy. `itemNames` are the slugs a placement may name, undefined outside cycles. */
+export const linkStory = (
+  file: string,
+  body: Root,
+  targets: LinkTargets,
+  slugs: readonly string[] | undefined,
+  report: (diagnostic: Diagnostic) => void,
+): Story => {
+  const tree = structuredClone(body);
+  inlineReferences(tree);
+  const placeOf = (node: Nodes): Place => ({
+    file,
+    line: node.position?.start.line ?? 1,
+    column: node.position?.start.column ?? 1,
+  });
+  visit(tree, (node) => {
+    if (node.type === 'link' && isRelative(node.url)) {
+      const path = resolved(file, node.url);
+      const target = path === undefined ? undefined : targets.byFile.get(path);
+      if (target) node.data = { ...node.data, target };
+      else {
+        report({
+          weight: 'must fix',
+          rule: 'link-missing',
+          place: placeOf(node),
+          message: `Unexpected link to \`${node.url}\`, expected the file of a cycle or an item`,
+          fix: 'Write the way from this file, as ../2025-09/cycle.md, or the whole address with https://',
+        });
+      }
+    }
+    if (node.type === 'image') {
+      if (!node.alt?.trim()) {
+        report({ weight: 'must fix', rule: 'picture-text', place: placeOf(node), message: 'Unexpected picture without text, expected words for people who cannot see it', fix: 'Write them between the brackets: ![what the picture shows](…)' });
+      } else if (isRelative(node.url)) {
+        const picture = pictureAt(targets.photos, resolved(file, node.url) ?? node.url, { alt: node.alt }, placeOf(node), report);
+        if (picture) node.data = { ...node.data, picture };
+      }
+    }
+    if (node.type === 'leafDirective' && node.name === 'item') {
+      const label = node.children.map((child) => ('value' in child ? child.value : '')).join('').trim();
+      if (!slugs?.includes(label)) {
+        report({ weight: 'must fix', rule: 'placement', place: placeOf(node), message: `Unexpected placement of \`${label}\`, expected ${slugs ? `one of ${slugs.join(', ')}` : 'placements in cycle.md alone'}`, fix: 'Name the item by its file’s name without the number' });
+      }
+      return SKIP;
+    }
+    return undefined;
+  });
+  return { file, tree };
+};

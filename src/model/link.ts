@@ -1,0 +1,242 @@
+/** Records → the box: what each names is found, and what does not fit together is reported. */
+import type { Records, Written, WrittenCycle } from '../content/read.ts';
+import type { CycleRecord, ItemRecord, PictureRecord } from '../content/schemas.ts';
+import { currencyDecimals } from '../content/codes.ts';
+import type { Sources } from '../content/sources.ts';
+import type { Checked, Diagnostic, Place } from '../diagnostics/diagnostic.ts';
+import type { Box, BoxSettings, Cycle, Item, Money, Picture } from './box.ts';
+import { momentOf } from './calendar.ts';
+import { hazardFindings, hazardsOf } from './hazards.ts';
+import { type LinkTargets, linkStory } from './link-stories.ts';
+import { photosOf, recordPicture } from './pictures.ts';
+import { slugOf } from './slug.ts';
+import type { Target } from './story.ts';
+import { titleOf } from './title.ts';
+
+type Report = (diagnostic: Diagnostic) => void;
+
+/** Keys whose value is there; an absent key stays absent. */
+const present = <T extends object>(facts: T): { [K in keyof T]?: Exclude<T[K], undefined> } =>
+  Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined)) as never;
+
+const DEFAULT_PALETTE = ['#5f7358'] as const;
+
+const slugFor = (record: Written<ItemRecord>): string => {
+  const name = record.file.slice(record.file.lastIndexOf('/') + 1).replace(/\.md$/, '');
+  return record.value?.slug ?? slugOf(name.replace(/^\d+-/, ''));
+};
+
+const moneyOf = (amount: string, currency: string, place: Place, report: Report): Money => {
+  const decimals = currencyDecimals(currency) ?? 2;
+  const [whole = '0', part = ''] = amount.split('.');
+  if (part.length > decimals) {
+    report({ weight: 'must fix', rule: 'price-decimals', place, message: `Unexpected price \`${amount}\`, expected at most ${decimals} decimals for ${currency} (ISO 4217)`, fix: 'Write the amount with the currency’s own decimals' });
+  }
+  return { amount: decimals === 0 ? whole : `${whole}.${part.padEnd(decimals, '0')}`, currency };
+};
+
+/** Every record's file → what a link to it means. */
+const targetsIn = (records: Records): ReadonlyMap<string, Target> =>
+  new Map(
+    records.cycles.flatMap(({ id, items }): (readonly [string, Target])[] => [
+      [`cycles/${id}/cycle.md`, { cycle: id }],
+      ...items.map((item): readonly [string, Target] => [item.file, { cycle: id, item: slugFor(item) }]),
+    ]),
+  );
+
+const setFindings = ({ items, cycle }: WrittenCycle, report: Report): void => {
+  const bySlug = new Map<string, Written<ItemRecord>>();
+  for (const item of items) {
+    const slug = slugFor(item);
+    const other = bySlug.get(slug);
+    if (other) {
+      report({ weight: 'must fix', rule: 'slug-twice', place: item.placeOf(['slug']), message: `Unexpected second item \`${slug}\` in the cycle, expected each name once`, fix: 'Rename the file, or give one of them a `slug` of its own', related: { place: other.placeOf(['slug']), message: 'the first is here' } });
+    } else bySlug.set(slug, item);
+  }
+  const read = items.filter((item) => item.value);
+  const leads = read.filter((item) => item.value?.lead);
+  if (read.length > 0 && leads.length === 0 && read.length === items.length) {
+    report({ weight: 'must fix', rule: 'lead-missing', place: cycle?.placeOf(['theme']) ?? (read[0] as Written<ItemRecord>).placeOf([]), message: 'Unexpected cycle without a lead item, expected one item with `lead: true`', fix: 'Add `lead: true` to the piece the box was built around' });
+  }
+  for (const extra of leads.slice(1)) {
+    report({ weight: 'must fix', rule: 'lead-twice', place: extra.placeOf(['lead']), message: 'Unexpected second lead item, expected one in a cycle', fix: 'Take `lead: true` out of all but one', related: { place: (leads[0] as Written<ItemRecord>).placeOf(['lead']), message: 'the first is here' } });
+  }
+  for (const item of read) {
+    if (!item.value?.lead && item.value?.goesWith === undefined) {
+      report({ weight: 'look at', rule: 'goes-with', place: item.placeOf(['name']), message: 'Unexpected item without `goesWith`, expected how it goes with the lead item', fix: 'Add `goesWith: …`, a sentence' });
+    }
+  }
+};
+
+const itemOf = (record: Written<ItemRecord>, value: ItemRecord, context: { id: string; number: number; currency: string; targets: LinkTargets; report: Report }): Item => {
+  const { id, number, currency, targets, report } = context;
+  const dir = `cycles/${id}/`;
+  const pictures = (value.image ?? []).flatMap((image: PictureRecord, i: number) => {
+    const picture = recordPicture(targets.photos, dir, image, record.placeOf(['image', i, 'file']), report);
+    return picture ? [picture] : [];
+  });
+  for (const finding of hazardFindings(record)) report(finding);
+  const own = value.priceCurrency ?? currency;
+  return {
+    slug: slugFor(record),
+    cycle: id,
+    number,
+    lead: value.lead ?? false,
+    name: value.name,
+    kind: value.kind,
+    also: value.also ?? [],
+    brand: value.brand,
+    description: value.description,
+    material: value.material ?? [],
+    ...present({
+      color: value.color,
+      size: value.size,
+      weight: value.weight,
+      care: value.care,
+      countryOfOrigin: value.countryOfOrigin,
+      price: value.price === undefined ? undefined : moneyOf(value.price, own, record.placeOf(['price']), report),
+      sku: value.sku,
+      gtin: value.gtin,
+      goesWith: value.goesWith,
+      spare: value.spare && {
+        count: value.spare.count,
+        price: moneyOf(value.spare.price, own, record.placeOf(['spare', 'price']), report),
+        address: value.spare.address,
+        ...present({ until: value.spare.until }),
+      },
+    }),
+    pictures,
+    hazards: hazardsOf(value),
+    story: linkStory(record.file, record.body, targets, undefined, report),
+    source: { file: record.file, fields: record.fields },
+  } as Item;
+};
+
+/** Shortest and longest summary that a list of search results shows whole. Common practice, no source. */
+const SUMMARY_LENGTH = { least: 70, most: 160 } as const;
+
+const cycleOf = (written: WrittenCycle, record: Written<CycleRecord>, value: CycleRecord, settings: BoxSettings, targets: LinkTargets, report: Report): Cycle => {
+  const { id } = written;
+  const [year, month] = id.split('-').map(Number) as [number, number];
+  const dir = `cycles/${id}/`;
+  const told = [...written.items].sort((a, b) => Number(b.value?.lead ?? false) - Number(a.value?.lead ?? false));
+  const items = told.flatMap((item, i) =>
+    item.value ? [itemOf(item, item.value, { id, number: i + 1, currency: settings.currency, targets, report })] : [],
+  );
+  const picture = (key: 'photo' | 'hero'): Picture | undefined => {
+    const named = value[key];
+    return named && recordPicture(targets.photos, dir, named, record.placeOf([key, 'file']), report);
+  };
+  const wholeBox = picture('photo');
+  const hero = picture('hero') ?? items[0]?.pictures[0] ?? wholeBox;
+  const length = [...value.summary].length;
+  if (length < SUMMARY_LENGTH.least || length > SUMMARY_LENGTH.most) {
+    report({ weight: 'look at', rule: 'summary-length', place: record.placeOf(['summary']), message: `Unexpected summary of ${length} characters, expected ${SUMMARY_LENGTH.least} to ${SUMMARY_LENGTH.most}`, fix: 'Name the things that are in the box, in a sentence or two' });
+  }
+  if (value.call && !settings.calls[value.call]) report(callWithoutAddress(value.call, record.placeOf(['call'])));
+  const reveal = momentOf(value.reveal, settings.timeZone);
+  if (reveal === undefined) throw new Error(`A checked reveal must be a moment, found ${value.reveal}`);
+  const peekPicture = value.peek?.picture && recordPicture(targets.photos, dir, value.peek.picture, record.placeOf(['peek', 'picture', 'file']), report);
+  return {
+    id,
+    year,
+    month,
+    theme: value.theme,
+    title: value.title ?? titleOf(items.map((item) => item.name), { year, month, theme: value.theme }, settings.lang),
+    summary: value.summary,
+    address: value.address ?? [id, slugOf(value.theme)].filter(Boolean).join('-'),
+    shipped: value.shipped,
+    reveal,
+    author: value.author ?? settings.author,
+    palette: value.palette ?? settings.palette,
+    voices: (value.voices ?? []).map((voice) => ({ ...voice, given: voice.given ?? false })),
+    ...present({
+      updated: value.updated,
+      wholeBox,
+      hero,
+      replay: value.replay,
+      peek: value.peek && { text: value.peek.text, ...present({ picture: peekPicture }) },
+      call: value.call,
+    }),
+    items,
+    story: linkStory(record.file, record.body, targets, items.map((item) => item.slug), report),
+    source: { file: record.file, fields: record.fields },
+  } as Cycle;
+};
+
+const callWithoutAddress = (call: string, place: Place): Diagnostic => ({
+  weight: 'must fix',
+  rule: 'call-address',
+  place,
+  message: `Unexpected call \`${call}\` without an address, expected \`calls: {${call}: {address, text}}\` in box.md`,
+  fix: `Add the address and the text of \`${call}\` to \`calls\` in box.md`,
+});
+
+const settingsOf = (records: Records, targets: LinkTargets, report: Report): BoxSettings | undefined => {
+  const record = records.box;
+  const value = record?.value;
+  if (!record || !value) return undefined;
+  const call = value.call ?? 'join';
+  const calls = value.calls ?? {};
+  if (value.call && !calls[value.call]) report(callWithoutAddress(value.call, record.placeOf(['call'])));
+  if (!calls[call] && !value.call) {
+    report({ weight: 'look at', rule: 'call-missing', place: record.placeOf(['name']), message: 'Unexpected box without a call, expected what a visitor can do now', fix: 'Add `calls: {join: {address: …, text: …}}` and `call: join`' });
+  }
+  const { subscription } = value;
+  const image = subscription?.image;
+  const named = typeof image === 'string' ? { file: image, alt: subscription?.name ?? value.name } : image;
+  return {
+    name: value.name,
+    url: value.url.endsWith('/') ? value.url : `${value.url}/`,
+    lang: value.lang,
+    timeZone: value.timeZone,
+    currency: value.currency,
+    description: value.description,
+    author: value.author,
+    everyMonths: Number(/\d+/.exec(value.every ?? 'P1M')?.[0] ?? 1),
+    palette: value.palette ?? DEFAULT_PALETTE,
+    calls,
+    call,
+    profiles: value.profiles ?? [],
+    ...present({
+      email: value.email,
+      postalAddress: value.postalAddress,
+      subscription: subscription && {
+        name: subscription.name,
+        price: moneyOf(subscription.price, value.currency, record.placeOf(['subscription', 'price']), report),
+        ...present({
+          description: subscription.description,
+          image: named && recordPicture(targets.photos, '', named, record.placeOf(['subscription', 'image']), report),
+        }),
+      },
+    }),
+    story: linkStory(record.file, record.body, targets, undefined, report),
+    source: { file: record.file, fields: record.fields },
+  } as BoxSettings;
+};
+
+/** Stands in for a box.md that cannot be used, so that the cycles' own faults are reported in the same run. */
+const STAND_IN: Omit<BoxSettings, 'story' | 'source'> = {
+  name: '', url: 'https://box.invalid/', lang: 'en', timeZone: 'UTC', currency: 'EUR', description: '', author: '',
+  everyMonths: 1, palette: DEFAULT_PALETTE, calls: { join: { address: '', text: '' }, waitList: { address: '', text: '' }, spare: { address: '', text: '' } }, call: 'join', profiles: [],
+};
+
+/** The box, or undefined where box.md is no record; findings of every cycle either way. */
+export const linkBox = (records: Records, sources: Sources): Checked<Box | undefined> => {
+  const diagnostics: Diagnostic[] = [];
+  const report: Report = (diagnostic) => diagnostics.push(diagnostic);
+  const targets: LinkTargets = { byFile: targetsIn(records), photos: photosOf(sources) };
+  const settings = settingsOf(records, targets, report);
+  const stand: BoxSettings = settings ?? { ...STAND_IN, story: { file: 'box.md', tree: { type: 'root', children: [] } }, source: { file: 'box.md', fields: new Map() } };
+  const cycles = records.cycles.flatMap((written) => {
+    setFindings(written, report);
+    const value = written.cycle?.value;
+    if (written.cycle && value) return [cycleOf(written, written.cycle, value, stand, targets, report)];
+    // The cycle's own record is at fault: its items are still looked at, and not kept.
+    written.items.forEach((item, i) => {
+      if (item.value) itemOf(item, item.value, { id: written.id, number: i + 1, currency: stand.currency, targets, report });
+    });
+    return [];
+  });
+  return { value: settings && { settings, cycles }, diagnostics };
+};

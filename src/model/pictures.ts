@@ -1,0 +1,75 @@
+/** Photos by name → pictures that can be shown. */
+import type { PictureRecord } from '../content/schemas.ts';
+import type { PhotoSource, Sources } from '../content/sources.ts';
+import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
+import { nearest } from '../diagnostics/nearest.ts';
+import type { Picture } from './box.ts';
+
+export interface Photos {
+  readonly byPath: ReadonlyMap<string, PhotoSource>;
+  readonly paths: ReadonlySet<string>;
+}
+
+export const photosOf = (sources: Sources): Photos => ({
+  byPath: new Map(sources.photos.map((photo) => [photo.path, photo])),
+  paths: new Set(sources.paths),
+});
+
+const focusOf = (focus: string | undefined): Picture['focus'] => {
+  const [x, y] = (focus ?? '').split(' ').map((share) => Number.parseInt(share, 10) / 100);
+  return x === undefined || y === undefined || Number.isNaN(x) || Number.isNaN(y) ? undefined : { x, y };
+};
+
+/** The picture at a path of the content folder; undefined with a finding where there is none to show. */
+export const pictureAt = (
+  photos: Photos,
+  path: string,
+  told: { readonly alt: string; readonly caption?: string | undefined; readonly focus?: string | undefined },
+  place: Place,
+  report: (diagnostic: Diagnostic) => void,
+): Picture | undefined => {
+  const photo = photos.byPath.get(path);
+  const name = path.slice(path.lastIndexOf('/') + 1);
+  if (!photo) {
+    const folder = path.slice(0, path.length - name.length);
+    const there = [...photos.byPath.keys()].filter((other) => other.startsWith(folder)).map((other) => other.slice(folder.length));
+    const meant = nearest(name, there);
+    const isFile = photos.paths.has(path);
+    report({
+      weight: 'must fix',
+      rule: 'photo-missing',
+      place,
+      message: isFile
+        ? `Unexpected file \`${path}\`, expected a picture (JPEG, PNG, WebP, AVIF, HEIC, TIFF or GIF)`
+        : `Unexpected photo \`${name}\`, expected a file in ${folder || 'the content folder'}${meant ? `, perhaps \`${meant}\`` : ''}`,
+      fix: meant ? `Write \`${meant}\`, or put the photo there` : 'Put the photo there, or take the picture out',
+    });
+    return undefined;
+  }
+  if (photo.problem !== undefined) {
+    report({ weight: 'must fix', rule: 'photo-unusable', place, message: `Unexpected photo \`${name}\`: it ${photo.problem}`, fix: 'Export or copy it from the phone again' });
+    return undefined;
+  }
+  const { hash, width, height, tint, dominant } = photo;
+  const focus = focusOf(told.focus);
+  return {
+    file: path,
+    hash,
+    width,
+    height,
+    tint,
+    dominant,
+    alt: told.alt,
+    ...(told.caption === undefined ? {} : { caption: told.caption }),
+    ...(focus ? { focus } : {}),
+  };
+};
+
+/** A picture that a record of the folder `photos/` below `dir` names. */
+export const recordPicture = (
+  photos: Photos,
+  dir: string,
+  record: PictureRecord,
+  place: Place,
+  report: (diagnostic: Diagnostic) => void,
+): Picture | undefined => pictureAt(photos, `${dir}photos/${record.file}`, record, place, report);

@@ -1,0 +1,29 @@
+/** The seal: what may not be shown yet does not exist in what the public channels are given. */
+import type { Nodes, Root } from 'mdast';
+import type { Box, Cycle, Item, Moment, Story } from './box.ts';
+import './story.ts';
+
+/** A cycle is sealed until the moment of its reveal. */
+export const isSealed = (cycle: Cycle, asOf: Moment): boolean => asOf < cycle.reveal;
+
+/** A copy of a tree in which links to sealed cycles keep their words and lose their target. */
+const withoutLinksTo = (sealed: ReadonlySet<string>, node: Nodes): Nodes => {
+  const children = 'children' in node ? node.children.map((child) => withoutLinksTo(sealed, child)) : undefined;
+  const copy = { ...node, ...(children ? { children } : {}) } as Nodes;
+  if (copy.type !== 'link' || !copy.data?.target || !sealed.has(copy.data.target.cycle)) return copy;
+  return { ...copy, url: '', data: { dropped: true } };
+};
+
+/** The box as of a moment: its unsealed cycles alone, and no link that leads to another. */
+export const unsealed = (box: Box, asOf: Moment): Box => {
+  const sealed = new Set(box.cycles.filter((cycle) => isSealed(cycle, asOf)).map((cycle) => cycle.id));
+  if (sealed.size === 0) return box;
+  const story = (told: Story): Story => ({ ...told, tree: withoutLinksTo(sealed, told.tree) as Root });
+  const item = (one: Item): Item => ({ ...one, story: story(one.story) });
+  return {
+    settings: { ...box.settings, story: story(box.settings.story) },
+    cycles: box.cycles
+      .filter((cycle) => !sealed.has(cycle.id))
+      .map((cycle) => ({ ...cycle, story: story(cycle.story), items: cycle.items.map(item) })),
+  };
+};

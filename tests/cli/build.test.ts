@@ -1,0 +1,115 @@
+import { chmod, readdir, rm } from 'node:fs/promises';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { locatedPhoto, photo } from '../io/photos.ts';
+import { contents, temporary, writeFiles } from '../io/temporary.ts';
+import { lidlore } from './terminal.ts';
+import { tinyBox } from './tiny-box.ts';
+
+const BUILD = ['build', '--as-of', '2026-03-27'];
+
+describe('lidlore build', () => {
+  it('makes a site, and says what it made, what is sealed and where to look', async () => {
+    const dir = await temporary(await tinyBox());
+    const { status, stdout, stderr } = await lidlore(dir, ...BUILD);
+    expect({ status, stderr: stderr.includes('must fix') }, stderr).toEqual({ status: 0, stderr: false });
+    expect(stdout).toMatch(/Made \d+ pages? and \d+ pictures \(\d+ new, 0 from the cache\)/);
+    expect(stdout).toContain('Sealed until 19 April 2026: 2026-04, Proving.');
+    expect(stdout).toContain(`Look at ${join('site', 'index.html')}`);
+    expect(Object.keys(await contents(join(dir, 'site')))).toContain('index.html');
+  });
+
+  it('leaves no trace of what is sealed, and shows what is revealed on the day itself', async () => {
+    const dir = await temporary(await tinyBox());
+    await lidlore(dir, ...BUILD);
+    const sealed = Object.entries(await contents(join(dir, 'site'))).filter((entry) =>
+      /scraper|2026-04/i.test(entry.join()),
+    );
+    expect(sealed.map(([path]) => path)).toEqual([]);
+    await lidlore(dir, 'build', '--as-of', '2026-04-19');
+    expect(Object.values(await contents(join(dir, 'site'))).join()).toContain('Zanzibar dough scraper');
+    await lidlore(dir, 'build', '--as-of', '2026-04-19T18:59');
+    expect(Object.values(await contents(join(dir, 'site'))).join()).not.toContain('Zanzibar');
+    // 19:00 in London is 18:00 in universal time, in summer.
+    await lidlore(dir, 'build', '--as-of', '2026-04-19T18:00Z');
+    expect(Object.values(await contents(join(dir, 'site'))).join()).toContain('Zanzibar dough scraper');
+  });
+
+  it('gives the same bytes for the same content and moment, with a cache and without', async () => {
+    const dir = await temporary(await tinyBox());
+    await lidlore(dir, ...BUILD);
+    const first = await contents(join(dir, 'site'));
+    const again = await lidlore(dir, ...BUILD);
+    expect(again.stdout).toMatch(/\(0 new, \d+ from the cache\)/);
+    expect(await contents(join(dir, 'site'))).toEqual(first);
+    for (const folder of ['.lidlore', 'site', 'backroom'])
+      await rm(join(dir, folder), { recursive: true, force: true });
+    await lidlore(dir, ...BUILD);
+    expect(await contents(join(dir, 'site'))).toEqual(first);
+  });
+
+  it.each([
+    ['a photo that is cut short', async () => (await photo()).subarray(0, 5000), /cut short/],
+    ['a text that is called .jpg', async () => new TextEncoder().encode('not a picture'), /not a picture/],
+  ])('with %s writes nothing, and leaves the old site byte for byte', async (_, make, words) => {
+    const dir = await temporary(await tinyBox());
+    await lidlore(dir, ...BUILD);
+    const before = await contents(join(dir, 'site'));
+    await writeFiles(dir, { 'content/cycles/2026-03/photos/basket.jpg': await make() });
+    const { status, stdout, stderr } = await lidlore(dir, ...BUILD);
+    expect({ status, stdout }).toEqual({ status: 1, stdout: '' });
+    expect(stderr).toMatch(words);
+    expect(stderr).toContain('basket.jpg');
+    expect(stderr).toMatch(/content\/cycles\/2026-03\/\S+:\d+:\d+ {2}must fix: /);
+    expect(stderr).toMatch(/1 must fix.*\. Nothing was written; site.? is as it was\./);
+    expect(await contents(join(dir, 'site'))).toEqual(before);
+  });
+
+  it('publishes no place from a photo', async () => {
+    const dir = await temporary(await tinyBox());
+    await writeFiles(dir, { 'content/cycles/2026-03/photos/basket.jpg': await locatedPhoto() });
+    expect((await lidlore(dir, ...BUILD)).status).toBe(0);
+    const traces = Object.entries(await contents(join(dir, 'site'))).filter(([, bytes]) =>
+      /Lens & Daughters|Exif\0/.test(bytes),
+    );
+    expect(traces.map(([path]) => path)).toEqual([]);
+  });
+
+  it('refuses a folder that is not its own, and leaves it alone', async () => {
+    const dir = await temporary({ ...(await tinyBox()), 'site/thesis.doc': 'ten years of work' });
+    const { status, stderr } = await lidlore(dir, ...BUILD);
+    expect(status).toBe(2);
+    expect(stderr).toContain('thesis.doc');
+    expect(await contents(join(dir, 'site'))).toEqual({ 'thesis.doc': 'ten years of work' });
+    expect((await readdir(dir)).sort()).toEqual(['content', 'site']);
+  });
+
+  it('prints one JSON object when asked', async () => {
+    const dir = await temporary(await tinyBox());
+    const good = await lidlore(dir, ...BUILD, '--json');
+    expect(JSON.parse(good.stdout)).toMatchObject({
+      ok: true,
+      site: { pages: expect.any(Number) },
+      stages: expect.any(Array),
+    });
+    await writeFiles(dir, { 'content/box.md': 'no front matter' });
+    const bad = await lidlore(dir, ...BUILD, '--json');
+    expect(bad.status).toBe(1);
+    expect(JSON.parse(bad.stdout)).toMatchObject({ ok: false, diagnostics: expect.any(Array) });
+  });
+
+  it("takes the owner's own templates in place of ours", async () => {
+    const dir = await temporary({ ...(await tinyBox()), 'templates/site.css': 'body{color:#123}' });
+    await lidlore(dir, ...BUILD);
+    expect(Object.values(await contents(join(dir, 'site')))).toContain('body{color:#123}');
+  });
+
+  it.skipIf(process.getuid?.() === 0)('says so when the disk refuses', async () => {
+    const dir = await temporary(await tinyBox());
+    await chmod(dir, 0o500);
+    const { status, stderr } = await lidlore(dir, ...BUILD);
+    await chmod(dir, 0o700);
+    expect(status).toBe(74);
+    expect(stderr).toContain('The disk refused');
+  });
+});

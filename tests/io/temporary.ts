@@ -1,0 +1,30 @@
+import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { onTestFinished } from 'vitest';
+import { walk } from '../../src/io/walk.ts';
+
+/** A folder that is gone when the test is over, with these files in it. */
+export const temporary = async (files: Record<string, string | Uint8Array> = {}): Promise<string> => {
+  const dir = await mkdtemp(join(tmpdir(), 'lidlore-'));
+  onTestFinished(() => rm(dir, { recursive: true, force: true }));
+  await writeFiles(dir, files);
+  return dir;
+};
+
+export const writeFiles = async (dir: string, files: Record<string, string | Uint8Array>): Promise<void> => {
+  for (const [path, content] of Object.entries(files)) {
+    await mkdir(dirname(join(dir, path)), { recursive: true });
+    await writeFile(join(dir, path), content);
+  }
+};
+
+/** Every file below a folder with its bytes as text, hidden ones apart. */
+export const contents = async (dir: string): Promise<Record<string, string>> =>
+  Object.fromEntries(
+    await Promise.all(
+      (await walk(dir)).map(
+        async (path) => [path, (await readFile(join(dir, path))).toString('latin1')] as const,
+      ),
+    ),
+  );
