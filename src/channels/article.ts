@@ -1,9 +1,9 @@
 /** The article: a cycle's long page. */
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Box, Cycle, Item, Picture, Story } from '../model/box.ts';
 import { dateInZone, isoInstant, longDate, monthName } from '../model/calendar.ts';
 import { callFor, spareOnSale } from '../model/calls.ts';
 import { cautionsOf } from '../model/cautions.ts';
-import type { Box, Cycle, Item, Picture, Story } from '../model/box.ts';
 import { cycleOf, earlierOfKind, findItem, nextCycle, previousCycle } from '../model/relations.ts';
 import type { Target } from '../model/story.ts';
 import { type Part, tellingOf } from '../model/telling.ts';
@@ -136,12 +136,18 @@ const partHtml = (drawing: Drawing, part: Part, place: number): Html => {
   const { templates } = input;
   switch (part.part) {
     case 'prose':
-      return templates.render('prose', { story: story(drawing, { file: cycle.story.file, tree: part.tree }, `part-${place + 1}-`, 2), opening: part.opening });
+      return templates.render('prose', {
+        story: story(drawing, { file: cycle.story.file, tree: part.tree }, `part-${place + 1}-`, 2),
+        opening: part.opening,
+      });
     case 'item':
       return itemSection(drawing, part.item);
     case 'box':
       return templates.render('whole-box', {
-        picture: cycle.wholeBox && cycle.wholeBox.file !== cycle.hero?.file && plate(drawing, cycle.wholeBox, widePlate),
+        picture:
+          cycle.wholeBox &&
+          cycle.wholeBox.file !== cycle.hero?.file &&
+          plate(drawing, cycle.wholeBox, widePlate),
         caption: cycle.wholeBox?.caption && typeset(cycle.wholeBox.caption, lang),
         items: cycle.items.map((item) => ({ name: typeset(item.name, lang), href: `#${itemAnchor(item)}` })),
       });
@@ -211,7 +217,10 @@ const articlePage = (input: ChannelInput, cycle: Cycle): Gathered => {
     items: cycle.items.map((item) => ({ name: typeset(item.name, lang), href: `#${itemAnchor(item)}` })),
     replay: cycle.replay,
     ...callData(drawing),
-    parts: joinHtml(tellingOf(cycle).parts.map((part, place) => partHtml(drawing, part, place)), '\n'),
+    parts: joinHtml(
+      tellingOf(cycle).parts.map((part, place) => partHtml(drawing, part, place)),
+      '\n',
+    ),
     previous: neighbour(drawing, previousCycle(box, cycle)),
     next: neighbour(drawing, nextCycle(box, cycle)),
   });

@@ -1,7 +1,8 @@
 /** The catalogue: every item of every unsealed cycle, grouped by cycle, with an index by kind. */
+
+import type { Item } from '../model/box.ts';
 import { monthName } from '../model/calendar.ts';
 import { spareOnSale } from '../model/calls.ts';
-import type { Item } from '../model/box.ts';
 import { cycleOf, kindGroups } from '../model/relations.ts';
 import { articlePath, itemAnchor } from '../render/addresses.ts';
 import { smallPlate } from '../render/layouts.ts';

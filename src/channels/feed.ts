@@ -1,6 +1,7 @@
 /** The feed: the last twelve reveals as Atom 1.0 (RFC 4287), newest first. */
-import { isoInstant, momentOf } from '../model/calendar.ts';
+
 import type { Cycle } from '../model/box.ts';
+import { isoInstant, momentOf } from '../model/calendar.ts';
 import { absoluteAddress, articlePath } from '../render/addresses.ts';
 import { html, htmlSource, joinHtml } from '../render/html.ts';
 import { FEED_PATH, HOME_PATH } from '../render/page.ts';
@@ -42,7 +43,11 @@ ${joinHtml(entries, '\n')}
 `;
     return {
       outputs: [
-        { where: 'site', path: FEED_PATH, text: `<?xml version="1.0" encoding="utf-8"?>\n${htmlSource(document)}` },
+        {
+          where: 'site',
+          path: FEED_PATH,
+          text: `<?xml version="1.0" encoding="utf-8"?>\n${htmlSource(document)}`,
+        },
       ],
       diagnostics: [],
     };

@@ -88,7 +88,12 @@ export const home: Channel = {
     });
     const pictures = [lead, ...shown.map(({ picture }) => picture)].flatMap((made) => made?.outputs ?? []);
     return {
-      outputs: [page, ...pictures, ...about.outputs, ...[socialOutput, offered].filter((made) => made !== undefined)],
+      outputs: [
+        page,
+        ...pictures,
+        ...about.outputs,
+        ...[socialOutput, offered].filter((made) => made !== undefined),
+      ],
       diagnostics: about.diagnostics,
     };
   },

@@ -1,5 +1,5 @@
 /** The page for an address that leads nowhere. A host serves it at any depth, so its addresses are absolute. */
-import { articlePath, absoluteAddress } from '../render/addresses.ts';
+import { absoluteAddress, articlePath } from '../render/addresses.ts';
 import { schemeStyle } from '../render/colours.ts';
 import { htmlSource, trusted } from '../render/html.ts';
 import { CATALOGUE_PATH, HOME_PATH } from '../render/page.ts';

@@ -1,8 +1,8 @@
 /** The words of the command line → what is asked for. */
 import { parseArgs } from 'node:util';
+import { nearest } from '../diagnostics/nearest.ts';
 import { type Command, commands } from './commands.ts';
 import type { Values } from './edge.ts';
-import { nearest } from './nearest.ts';
 
 export type Asked =
   | { readonly kind: 'help'; readonly command?: Command }

@@ -6,8 +6,24 @@
  * nuts, celery, mustard, sesame, sulphites, lupin, molluscs.
  */
 export const ALLERGENS: readonly string[] = [
-  'celery', 'crustaceans', 'eggs', 'fish', 'gluten', 'lupin', 'milk', 'molluscs', 'mustard', 'peanuts', 'sesame',
-  'soybeans', 'sulphites', 'tree nuts', 'wheat',
+  'celery',
+  'crustaceans',
+  'eggs',
+  'fish',
+  'gluten',
+  'lupin',
+  'milk',
+  'molluscs',
+  'mustard',
+  'peanuts',
+  'sesame',
+  'soybeans',
+  'sulphites',
+  'tree nuts',
+  'wheat',
   // Cereals with gluten that Annex II names besides wheat.
-  'barley', 'oats', 'rye', 'spelt',
+  'barley',
+  'oats',
+  'rye',
+  'spelt',
 ];

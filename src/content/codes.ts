@@ -27,7 +27,10 @@ export const isDate = (text: string): boolean => {
 export const isDateTime = (text: string): boolean => {
   const [date = '', time] = text.split('T');
   if (!isDate(date)) return false;
-  return time !== undefined && /^(?:[01]\d|2[0-3]):[0-5]\d(?::[0-5]\d)?(?:Z|[+-](?:0\d|1[0-4]):[0-5]\d)?$/.test(time);
+  return (
+    time !== undefined &&
+    /^(?:[01]\d|2[0-3]):[0-5]\d(?::[0-5]\d)?(?:Z|[+-](?:0\d|1[0-4]):[0-5]\d)?$/.test(time)
+  );
 };
 
 const accepted = (make: () => unknown): boolean => {
@@ -40,15 +43,16 @@ const accepted = (make: () => unknown): boolean => {
 };
 
 /** Whether the IANA time zone is known. */
-export const isTimeZone = (text: string): boolean => accepted(() => new Intl.DateTimeFormat('en', { timeZone: text }));
+export const isTimeZone = (text: string): boolean =>
+  accepted(() => new Intl.DateTimeFormat('en', { timeZone: text }));
 
 /** Whether the BCP 47 language tag is well formed. */
 export const isLanguage = (text: string): boolean => accepted(() => new Intl.Locale(text));
 
 /** Whether an ISO 3166-1 alpha-2 code names a country. */
 export const isCountry = (text: string): boolean =>
-  /^[A-Z]{2}$/.test(text) && new Intl.DisplayNames(['en'], { type: 'region', fallback: 'none' }).of(text) !== undefined;
+  /^[A-Z]{2}$/.test(text) &&
+  new Intl.DisplayNames(['en'], { type: 'region', fallback: 'none' }).of(text) !== undefined;
 
 /** Whether a text is an absolute http or https address. RFC 3986. */
-export const isAddress = (text: string): boolean =>
-  /^https?:\/\/[^\s/?#]+/i.test(text) && URL.canParse(text);
+export const isAddress = (text: string): boolean => /^https?:\/\/[^\s/?#]+/i.test(text) && URL.canParse(text);

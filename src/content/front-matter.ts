@@ -1,7 +1,18 @@
 /** A file's front matter with the place of every key, and its body with its true line numbers. */
 import matter from 'gray-matter';
 import type { Root } from 'mdast';
-import { type Document, isMap, isNode, isPair, isScalar, isSeq, LineCounter, parseDocument, visit, type YAMLMap } from 'yaml';
+import {
+  type Document,
+  isMap,
+  isNode,
+  isPair,
+  isScalar,
+  isSeq,
+  LineCounter,
+  parseDocument,
+  visit,
+  type YAMLMap,
+} from 'yaml';
 import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
 import { parseMarkdown } from './markdown.ts';
 import type { TextSource } from './sources.ts';
@@ -70,27 +81,54 @@ export const readFrontMatter = ({ path: file, text }: TextSource): FrontMatter =
 
   const opening = OPENING.exec(text);
   if (!opening) {
-    refuse('front-matter', top, 'Unexpected first line, expected `---` and the record’s fields', 'Begin the file with a line `---`, the fields, and another line `---`');
+    refuse(
+      'front-matter',
+      top,
+      'Unexpected first line, expected `---` and the record’s fields',
+      'Begin the file with a line `---`, the fields, and another line `---`',
+    );
     return unusable(text);
   }
   const language = opening[1]?.trim() ?? '';
   if (language !== '' && language !== 'yaml') {
-    refuse('front-matter', top, `Unexpected \`---${language}\`, expected \`---\`: front matter is YAML and nothing else`, 'Write `---` alone on the first line and the fields in YAML');
+    refuse(
+      'front-matter',
+      top,
+      `Unexpected \`---${language}\`, expected \`---\`: front matter is YAML and nothing else`,
+      'Write `---` alone on the first line and the fields in YAML',
+    );
     return unusable('');
   }
   if (!/\r?\n---[ \t]*(?:\r?\n|$)/.test(text.slice(opening[0].length - 1))) {
-    refuse('front-matter', top, 'Unexpected end of file, expected a line `---` that closes the front matter', 'Add a line `---` after the last field');
+    refuse(
+      'front-matter',
+      top,
+      'Unexpected end of file, expected a line `---` that closes the front matter',
+      'Add a line `---` after the last field',
+    );
     return unusable('');
   }
 
   const lines = new LineCounter();
   let document: Document | undefined;
   const parse = (source: string): object => {
-    document = parseDocument(source, { version: '1.2', schema: 'core', lineCounter: lines, logLevel: 'silent' });
+    document = parseDocument(source, {
+      version: '1.2',
+      schema: 'core',
+      lineCounter: lines,
+      logLevel: 'silent',
+    });
     return {};
   };
   const refused = (): object => ({});
-  const { content } = matter(text, { engines: { yaml: { parse }, javascript: { parse: refused }, coffee: { parse: refused }, json: { parse: refused } } });
+  const { content } = matter(text, {
+    engines: {
+      yaml: { parse },
+      javascript: { parse: refused },
+      coffee: { parse: refused },
+      json: { parse: refused },
+    },
+  });
   // The body keeps its line numbers: the front matter's lines stand empty before it.
   const before = text.slice(0, text.length - content.length).split('\n').length - 1;
   const body = parseMarkdown('\n'.repeat(before) + content);
@@ -100,28 +138,59 @@ export const readFrontMatter = ({ path: file, text }: TextSource): FrontMatter =
     return { file, line, column: col };
   };
   if (!document) {
-    refuse('front-matter', top, 'Unexpected empty front matter, expected the record’s fields', 'Write the fields between the two lines `---`');
+    refuse(
+      'front-matter',
+      top,
+      'Unexpected empty front matter, expected the record’s fields',
+      'Write the fields between the two lines `---`',
+    );
     return { ...unusable(''), body };
   }
   for (const error of document.errors) {
     const place = at(error.pos[0]);
     const message = error.message.split('\n')[0]?.replace(/ at line \d+, column \d+:?$/, '') ?? '';
-    if (error.code === 'DUPLICATE_KEY') refuse('repeated-key', place, 'Unexpected second key of the same name, expected each key once', 'Keep the one you mean and take the other out');
-    else refuse('yaml', place, `Unexpected YAML: ${message}`, 'Put text that holds `:` or `#` between double quotes, and keep the indentation even');
+    if (error.code === 'DUPLICATE_KEY')
+      refuse(
+        'repeated-key',
+        place,
+        'Unexpected second key of the same name, expected each key once',
+        'Keep the one you mean and take the other out',
+      );
+    else
+      refuse(
+        'yaml',
+        place,
+        `Unexpected YAML: ${message}`,
+        'Put text that holds `:` or `#` between double quotes, and keep the indentation even',
+      );
   }
   if (document.errors.some((error) => error.code !== 'DUPLICATE_KEY')) return { ...unusable(''), body };
   if (!isMap(document.contents)) {
-    refuse('front-matter', { ...top, line: 2 }, 'Unexpected front matter, expected fields as `key: value`', 'Write one field a line, as `name: Brass plant mister`');
+    refuse(
+      'front-matter',
+      { ...top, line: 2 },
+      'Unexpected front matter, expected fields as `key: value`',
+      'Write one field a line, as `name: Brass plant mister`',
+    );
     return { ...unusable(''), body };
   }
   keepDigits(document);
   const fields = placesIn(document.contents, at);
   const placeOf = (path: readonly (string | number)[]): Place => {
     for (let length = path.length; length > 0; length--) {
-      const place = fields.get(path.slice(0, length).join('.'));
+      const some = path.slice(0, length);
+      // One thing may stand where a list is meant: then the key has no `0` in it.
+      const place = fields.get(some.join('.')) ?? fields.get(some.filter((step) => step !== 0).join('.'));
       if (place) return place;
     }
     return top;
   };
-  return { file, data: document.toJS({ maxAliasCount: 100 }) as Record<string, unknown>, placeOf, fields, body, diagnostics };
+  return {
+    file,
+    data: document.toJS({ maxAliasCount: 100 }) as Record<string, unknown>,
+    placeOf,
+    fields,
+    body,
+    diagnostics,
+  };
 };

@@ -21,7 +21,9 @@ const phrases: Readonly<Record<string, Category | undefined>> = {
 };
 
 const byWord = new Map(
-  Object.entries(words).flatMap(([category, list]) => list.split(' ').map((word) => [word, category as Category] as const)),
+  Object.entries(words).flatMap(([category, list]) =>
+    list.split(' ').map((word) => [word, category as Category] as const),
+  ),
 );
 
 /** The category that a kind's head word suggests: the last word before the first preposition. */

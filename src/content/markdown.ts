@@ -13,7 +13,12 @@ import { type Processor, unified } from 'unified';
 /** GFM's parts without its autolinks for bare addresses, which alone double the time of parsing. */
 function tablesAndNotes(this: Processor): void {
   const data = this.data();
-  data.micromarkExtensions = [...(data.micromarkExtensions ?? []), gfmTable(), gfmFootnote(), gfmStrikethrough({ singleTilde: false })];
+  data.micromarkExtensions = [
+    ...(data.micromarkExtensions ?? []),
+    gfmTable(),
+    gfmFootnote(),
+    gfmStrikethrough({ singleTilde: false }),
+  ];
   data.fromMarkdownExtensions = [
     ...(data.fromMarkdownExtensions ?? []),
     gfmTableFromMarkdown(),
@@ -51,13 +56,16 @@ const joined = (children: readonly Nodes[]): Nodes[] => {
       continue;
     }
     last.value += child.value;
-    if (last.position && child.position) last.position = { start: last.position.start, end: child.position.end };
+    if (last.position && child.position)
+      last.position = { start: last.position.start, end: child.position.end };
   }
   return result;
 };
 
 const restoreIn = (parent: Parents, text: string): void => {
-  const children = parent.children.flatMap((child) => restored(child as RootContent, text) ?? child) as Nodes[];
+  const children = parent.children.flatMap(
+    (child) => restored(child as RootContent, text) ?? child,
+  ) as Nodes[];
   const whole = joined(children);
   parent.children = whole as PhrasingContent[] as never;
   for (const child of whole) if ('children' in child) restoreIn(child, text);

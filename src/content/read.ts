@@ -2,7 +2,14 @@
 import type * as v from 'valibot';
 import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
 import { type FrontMatter, readFrontMatter } from './front-matter.ts';
-import { type BoxRecord, boxSchema, type CycleRecord, cycleSchema, type ItemRecord, itemSchema } from './schemas.ts';
+import {
+  type BoxRecord,
+  boxSchema,
+  type CycleRecord,
+  cycleSchema,
+  type ItemRecord,
+  itemSchema,
+} from './schemas.ts';
 import type { Sources, TextSource } from './sources.ts';
 import { validate } from './validate.ts';
 
@@ -40,7 +47,13 @@ export const readRecords = (sources: Sources): Checked<Records> => {
   };
 
   const boxSource = sources.texts.find((source) => source.path === 'box.md');
-  if (!boxSource) mustFix('box-missing', 'box.md', 'Unexpected content folder without `box.md`, expected the box’s own record', 'Write box.md: its name, url, lang, timeZone, currency, description and author');
+  if (!boxSource)
+    mustFix(
+      'box-missing',
+      'box.md',
+      'Unexpected content folder without `box.md`, expected the box’s own record',
+      'Write box.md: its name, url, lang, timeZone, currency, description and author',
+    );
   const box = boxSource && read(boxSchema, boxSource);
 
   const folders = new Map<string, TextSource[]>();
@@ -53,11 +66,22 @@ export const readRecords = (sources: Sources): Checked<Records> => {
   const cycles: WrittenCycle[] = [];
   for (const [id, texts] of [...folders].sort(([a], [b]) => (a < b ? -1 : 1))) {
     if (!MONTH.test(id)) {
-      mustFix('cycle-folder', `cycles/${id}`, `Unexpected folder \`${id}\`, expected a month, as 2026-03`, 'Rename the folder to the month its box went out');
+      mustFix(
+        'cycle-folder',
+        `cycles/${id}`,
+        `Unexpected folder \`${id}\`, expected a month, as 2026-03`,
+        'Rename the folder to the month its box went out',
+      );
       continue;
     }
     const cycleSource = texts.find((source) => source.path === `cycles/${id}/cycle.md`);
-    if (!cycleSource) mustFix('cycle-missing', `cycles/${id}/cycle.md`, 'Unexpected cycle folder without `cycle.md`, expected the cycle’s record', 'Write cycle.md: its theme, summary, shipped and reveal');
+    if (!cycleSource)
+      mustFix(
+        'cycle-missing',
+        `cycles/${id}/cycle.md`,
+        'Unexpected cycle folder without `cycle.md`, expected the cycle’s record',
+        'Write cycle.md: its theme, summary, shipped and reveal',
+      );
     const items = texts
       .filter((source) => /^cycles\/[^/]+\/items\/[^/]+\.md$/.test(source.path))
       .sort((a, b) => (a.path < b.path ? -1 : 1))

@@ -2,7 +2,11 @@
 import * as v from 'valibot';
 import { boxSchema, cycleSchema, itemSchema } from './schemas.ts';
 
-const table = (title: string, file: string, schema: { readonly entries: Readonly<Record<string, v.GenericSchema>> }): string => {
+const table = (
+  title: string,
+  file: string,
+  schema: { readonly entries: Readonly<Record<string, v.GenericSchema>> },
+): string => {
   const rows = Object.entries(schema.entries).map(([key, field]) => {
     const optional = field.type === 'optional';
     const inner = optional ? (field as unknown as { wrapped: v.GenericSchema }).wrapped : field;

@@ -4,7 +4,16 @@
  */
 import * as v from 'valibot';
 import { ALLERGENS } from './allergens.ts';
-import { currencyDecimals, isAddress, isCountry, isDate, isDateTime, isGtin, isLanguage, isTimeZone } from './codes.ts';
+import {
+  currencyDecimals,
+  isAddress,
+  isCountry,
+  isDate,
+  isDateTime,
+  isGtin,
+  isLanguage,
+  isTimeZone,
+} from './codes.ts';
 
 /** Text of any kind a person would type for it: YAML reads `12` as a number and `yes` as text. */
 const text = v.pipe(
@@ -14,17 +23,32 @@ const text = v.pipe(
   v.minLength(1, 'some text'),
 );
 const is = (test: (value: string) => boolean, expected: string) => v.pipe(text, v.check(test, expected));
-const atMost = (length: number) => v.pipe(text, v.check((value) => [...value].length <= length, `at most ${length} characters`));
+const atMost = (length: number) =>
+  v.pipe(
+    text,
+    v.check((value) => [...value].length <= length, `at most ${length} characters`),
+  );
 const list = <T extends v.GenericSchema>(one: T) =>
   v.pipe(
-    v.union([v.array(v.unknown()), v.pipe(v.unknown(), v.check((value) => value !== undefined), v.transform((value) => [value]))]),
+    v.union([
+      v.array(v.unknown()),
+      v.pipe(
+        v.unknown(),
+        v.check((value) => value !== undefined),
+        v.transform((value) => [value]),
+      ),
+    ]),
     v.array(one),
   );
 const date = is(isDate, 'a date that exists, as 2026-03-19');
 const address = is(isAddress, 'an address that begins with https:// or http://');
 const currency = is((code) => currencyDecimals(code) !== undefined, 'an ISO 4217 currency, as GBP');
 const price = is((amount) => /^\d+(?:\.\d+)?$/.test(amount), 'an amount, as 18.50');
-const wholeNumber = v.pipe(v.number('a whole number'), v.integer('a whole number'), v.minValue(0, 'a whole number from 0'));
+const wholeNumber = v.pipe(
+  v.number('a whole number'),
+  v.integer('a whole number'),
+  v.minValue(0, 'a whole number from 0'),
+);
 const colours = v.pipe(
   list(is((value) => /^#(?:[0-9a-f]{3}|[0-9a-f]{6})$/i.test(value), 'a colour as "#8a9a7b", between quotes')),
   v.minLength(1, 'one to five colours'),
@@ -41,17 +65,26 @@ const picture = v.strictObject({
 const call = v.strictObject({ address, text, places: v.optional(wholeNumber) });
 export const CALL_KINDS = ['join', 'waitList', 'spare'] as const;
 const callKind = v.picklist(CALL_KINDS, 'join, waitList or spare');
-const described = <T extends v.GenericSchema>(schema: T, description: string) => v.pipe(schema, v.description(description));
+const described = <T extends v.GenericSchema>(schema: T, description: string) =>
+  v.pipe(schema, v.description(description));
 
 export const boxSchema = v.strictObject({
   name: described(text, 'The box’s name'),
   url: described(address, 'Address of the published site'),
   lang: described(is(isLanguage, 'a language tag, as en-GB'), 'Language of the articles, BCP 47'),
-  timeZone: described(is(isTimeZone, 'an IANA time zone, as Europe/London'), 'Where reveals are timed, IANA name'),
+  timeZone: described(
+    is(isTimeZone, 'an IANA time zone, as Europe/London'),
+    'Where reveals are timed, IANA name',
+  ),
   currency: described(currency, 'ISO 4217'),
   description: described(atMost(160), 'What the box is, in a sentence or two, at most 160 characters'),
   author: described(text, 'Who signs the articles'),
-  email: v.optional(described(is((value) => /^[^\s@]+@[^\s@]+$/.test(value), 'an e-mail address'), 'Where readers write to')),
+  email: v.optional(
+    described(
+      is((value) => /^[^\s@]+@[^\s@]+$/.test(value), 'an e-mail address'),
+      'Where readers write to',
+    ),
+  ),
   postalAddress: v.optional(
     described(
       v.strictObject({
@@ -64,11 +97,21 @@ export const boxSchema = v.strictObject({
       'schema.org PostalAddress: streetAddress, addressLocality, addressRegion, postalCode, addressCountry',
     ),
   ),
-  every: v.optional(described(is((value) => /^P([1-9]|1[0-2])M$/.test(value), 'months as an ISO 8601 duration, as P1M'), 'From one cycle to the next, ISO 8601 duration: P1M, P2M, P3M')),
+  every: v.optional(
+    described(
+      is((value) => /^P([1-9]|1[0-2])M$/.test(value), 'months as an ISO 8601 duration, as P1M'),
+      'From one cycle to the next, ISO 8601 duration: P1M, P2M, P3M',
+    ),
+  ),
   palette: v.optional(described(colours, 'The box’s own colours, one to five')),
   subscription: v.optional(
     described(
-      v.strictObject({ name: text, price, description: v.optional(text), image: v.optional(v.union([text, picture])) }),
+      v.strictObject({
+        name: text,
+        price,
+        description: v.optional(text),
+        image: v.optional(v.union([text, picture])),
+      }),
       'What a subscriber pays for: name, price, description, image {file, alt} from content/photos/',
     ),
   ),
@@ -81,7 +124,11 @@ export const boxSchema = v.strictObject({
   call: v.optional(described(callKind, 'Which call holds now: join, waitList or spare')),
   reveal: v.optional(
     described(
-      v.strictObject({ share: v.optional(v.number('a share from 0 to 1')), weekdays: v.optional(list(text)), time: v.optional(text) }),
+      v.strictObject({
+        share: v.optional(v.number('a share from 0 to 1')),
+        weekdays: v.optional(list(text)),
+        time: v.optional(text),
+      }),
       'The habit of revealing: share of parcels arrived, weekdays, time',
     ),
   ),
@@ -93,9 +140,17 @@ export const cycleSchema = v.strictObject({
   theme: described(text, 'The cycle’s theme'),
   title: v.optional(described(text, 'The article’s title; made from the items’ names without it')),
   summary: described(text, 'Names the things; 70 to 160 characters'),
-  address: v.optional(described(is((value) => /^[\p{L}\p{N}-]+$/u.test(value), 'letters, digits and hyphens'), 'Last part of the page’s address; made from month and theme without it')),
+  address: v.optional(
+    described(
+      is((value) => /^[\p{L}\p{N}-]+$/u.test(value), 'letters, digits and hyphens'),
+      'Last part of the page’s address; made from month and theme without it',
+    ),
+  ),
   shipped: described(date, 'Date the parcels left'),
-  reveal: described(is(isDateTime, 'a date and time that exist, as 2026-03-19T19:00'), 'Moment from which it may be shown, local in the box’s zone or with an offset'),
+  reveal: described(
+    is(isDateTime, 'a date and time that exist, as 2026-03-19T19:00'),
+    'Moment from which it may be shown, local in the box’s zone or with an offset',
+  ),
   updated: v.optional(described(date, 'Date of the last real change')),
   author: v.optional(described(text, 'Who signs this article')),
   palette: v.optional(described(colours, 'One to five colours taken from the things')),
@@ -107,10 +162,17 @@ export const cycleSchema = v.strictObject({
       'The live opening, recorded: address, recorded, minutes',
     ),
   ),
-  peek: v.optional(described(v.strictObject({ text, picture: v.optional(picture) }), 'The look at the next box: text, picture')),
+  peek: v.optional(
+    described(
+      v.strictObject({ text, picture: v.optional(picture) }),
+      'The look at the next box: text, picture',
+    ),
+  ),
   voices: v.optional(
     described(
-      list(v.strictObject({ text, name: text, consent: date, given: v.optional(v.boolean('true or false')) })),
+      list(
+        v.strictObject({ text, name: text, consent: date, given: v.optional(v.boolean('true or false')) }),
+      ),
       'Subscribers’ words: text, name, consent (the date they agreed), given: true when the box was free or cheaper',
     ),
   ),
@@ -118,12 +180,13 @@ export const cycleSchema = v.strictObject({
 });
 
 export const CATEGORIES = ['food', 'drink', 'cosmetic', 'candle', 'blade', 'plant', 'children'] as const;
-const category = v.pipe(
-  list(v.picklist([...CATEGORIES, 'none'], `${CATEGORIES.join(', ')} or none`)),
-);
+const category = v.pipe(list(v.picklist([...CATEGORIES, 'none'], `${CATEGORIES.join(', ')} or none`)));
 const allergens = v.union(
   [
-    v.pipe(v.literal('none'), v.transform((): string[] => [])),
+    v.pipe(
+      v.literal('none'),
+      v.transform((): string[] => []),
+    ),
     list(is((value) => ALLERGENS.includes(value.toLowerCase()), `one of ${ALLERGENS.join(', ')}`)),
   ],
   `a list of ${ALLERGENS.join(', ')}, or none`,
@@ -131,7 +194,12 @@ const allergens = v.union(
 
 export const itemSchema = v.strictObject({
   name: described(text, 'As printed on the card'),
-  slug: v.optional(described(is((value) => /^[\p{L}\p{N}-]+$/u.test(value), 'letters, digits and hyphens'), 'Its anchor in the article; the file’s name without it')),
+  slug: v.optional(
+    described(
+      is((value) => /^[\p{L}\p{N}-]+$/u.test(value), 'letters, digits and hyphens'),
+      'Its anchor in the article; the file’s name without it',
+    ),
+  ),
   kind: described(text, 'The common noun people say, singular: plant mister'),
   also: v.optional(described(list(text), 'Other names people use')),
   lead: v.optional(described(v.boolean('true or false'), 'true on the one item the box was built around')),
@@ -142,11 +210,18 @@ export const itemSchema = v.strictObject({
   size: v.optional(described(text, 'Its size')),
   weight: v.optional(described(text, 'Its weight')),
   care: v.optional(described(text, 'How to keep it')),
-  countryOfOrigin: v.optional(described(is(isCountry, 'an ISO 3166-1 country code, as GB'), 'ISO 3166-1 alpha-2')),
+  countryOfOrigin: v.optional(
+    described(is(isCountry, 'an ISO 3166-1 country code, as GB'), 'ISO 3166-1 alpha-2'),
+  ),
   price: v.optional(described(price, 'Its own price')),
   priceCurrency: v.optional(described(currency, 'ISO 4217; the box’s without it')),
   sku: v.optional(described(text, 'Your own number for it')),
-  gtin: v.optional(described(is(isGtin, 'a GTIN of 8, 12, 13 or 14 digits that ends in its check digit'), 'The number under its bar code, between quotes')),
+  gtin: v.optional(
+    described(
+      is(isGtin, 'a GTIN of 8, 12, 13 or 14 digits that ends in its check digit'),
+      'The number under its bar code, between quotes',
+    ),
+  ),
   image: v.optional(described(list(picture), 'Pictures from photos/: file, alt, caption, focus')),
   goesWith: v.optional(described(text, 'How it goes with the lead item; on every other item')),
   spare: v.optional(

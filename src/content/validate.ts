@@ -12,17 +12,27 @@ const shown = (value: unknown): string => {
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 };
 
-const pathOf = (issue: Issue): (string | number)[] => (issue.path ?? []).map((step) => step.key as string | number);
+const pathOf = (issue: Issue): (string | number)[] =>
+  (issue.path ?? []).map((step) => step.key as string | number);
 
 /** The keys that the object schema at a path knows. */
 const knownKeys = (schema: unknown, path: readonly (string | number)[]): readonly string[] => {
-  let here = schema as { entries?: Record<string, unknown>; wrapped?: unknown; item?: unknown; pipe?: unknown[]; options?: unknown[] };
+  let here = schema as {
+    entries?: Record<string, unknown>;
+    wrapped?: unknown;
+    item?: unknown;
+    pipe?: unknown[];
+    options?: unknown[];
+  };
   const opened = (node: typeof here): typeof here => {
     if (node.entries || node.item) return node;
     if (node.wrapped) return opened(node.wrapped as typeof here);
-    const inner = (node.pipe ?? node.options)?.map((one) => (one === node ? undefined : (one as typeof here)));
+    const inner = (node.pipe ?? node.options)?.map((one) =>
+      one === node ? undefined : (one as typeof here),
+    );
     for (const one of inner?.reverse() ?? []) {
-      const found = one && (one.entries || one.item || one.wrapped || one.pipe || one.options) ? opened(one) : undefined;
+      const found =
+        one && (one.entries || one.item || one.wrapped || one.pipe || one.options) ? opened(one) : undefined;
       if (found?.entries || found?.item) return found;
     }
     return node;
@@ -48,7 +58,9 @@ const toDiagnostic = (issue: Issue, schema: unknown, record: FrontMatter): Diagn
       rule: 'unknown-key',
       place: record.placeOf(path),
       message: `Unexpected key \`${key}\`, expected ${meant ? `\`${meant}\`` : `one of ${known.join(', ')}`}`,
-      fix: meant ? `Write \`${meant}\`, or take the line out` : 'Take the line out, or write it in the text below',
+      fix: meant
+        ? `Write \`${meant}\`, or take the line out`
+        : 'Take the line out, or write it in the text below',
     };
   }
   if (issue.received === 'undefined' && issue.kind === 'schema') {
@@ -76,5 +88,8 @@ export const validate = <T extends v.GenericSchema>(
   if (!record.data) return { value: undefined, diagnostics: [] };
   const result = v.safeParse(schema, record.data);
   if (result.success) return { value: result.output, diagnostics: [] };
-  return { value: undefined, diagnostics: result.issues.map((issue) => toDiagnostic(issue as Issue, schema, record)) };
+  return {
+    value: undefined,
+    diagnostics: result.issues.map((issue) => toDiagnostic(issue as Issue, schema, record)),
+  };
 };

@@ -10,7 +10,8 @@ import type { Moment, PlainDate } from './box.ts';
 export const momentOf = (text: string, timeZone: string): Moment | undefined => {
   try {
     if (/(?:Z|[+-]\d{2}:?\d{2})$/.test(text)) return Temporal.Instant.from(text).epochMilliseconds;
-    return Temporal.PlainDateTime.from(text, { overflow: 'reject' }).toZonedDateTime(timeZone).epochMilliseconds;
+    return Temporal.PlainDateTime.from(text, { overflow: 'reject' }).toZonedDateTime(timeZone)
+      .epochMilliseconds;
   } catch {
     return undefined;
   }
@@ -27,8 +28,14 @@ export const longDate = (date: PlainDate, lang: string): string =>
   );
 
 /** "March 2026"; `month` from 1 to 12. */
-export const monthName = ({ year, month }: { readonly year: number; readonly month: number }, lang: string): string =>
-  new Intl.DateTimeFormat(lang, { month: 'long', year: 'numeric', timeZone: 'UTC' }).format(Date.UTC(year, month - 1, 1));
+export const monthName = (
+  { year, month }: { readonly year: number; readonly month: number },
+  lang: string,
+): string =>
+  new Intl.DateTimeFormat(lang, { month: 'long', year: 'numeric', timeZone: 'UTC' }).format(
+    Date.UTC(year, month - 1, 1),
+  );
 
 /** ISO 8601 in UTC: "2026-03-19T19:00:00Z". */
-export const isoInstant = (moment: Moment): string => Temporal.Instant.fromEpochMilliseconds(moment).toString();
+export const isoInstant = (moment: Moment): string =>
+  Temporal.Instant.fromEpochMilliseconds(moment).toString();

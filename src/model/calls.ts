@@ -12,7 +12,9 @@ export interface Call {
 
 /** Whether spare pieces of an item can be bought at a moment: some are left and the last day is not past. */
 export const spareOnSale = ({ spare }: Item, asOf: Moment, timeZone: string): boolean =>
-  spare !== undefined && spare.count > 0 && (spare.until === undefined || dateInZone(asOf, timeZone) <= spare.until);
+  spare !== undefined &&
+  spare.count > 0 &&
+  (spare.until === undefined || dateInZone(asOf, timeZone) <= spare.until);
 
 /** The call that holds: the cycle's own, unless it is for spare pieces and none of the cycle's are on sale; else the box's. */
 export const callFor = ({ settings }: Box, cycle: Cycle | undefined, asOf: Moment): Call | undefined => {

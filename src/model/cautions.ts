@@ -14,9 +14,7 @@ const list = (words: readonly string[]): string => words.join(', ');
 
 /** Allergens are named as US FDA's nine and EU 1169/2011 Annex II's fourteen name them; see content/allergens.ts. */
 const allergenLines = ({ allergens = [], mayContain = [] }: Hazards): readonly string[] => [
-  allergens.length > 0
-    ? `Contains ${list(allergens)}.`
-    : 'None of the major allergens is an ingredient.',
+  allergens.length > 0 ? `Contains ${list(allergens)}.` : 'None of the major allergens is an ingredient.',
   ...(mayContain.length > 0 ? [`May contain traces of ${list(mayContain)}.`] : []),
 ];
 
@@ -37,7 +35,9 @@ const rules: Record<Category, (hazards: Hazards) => readonly Caution[]> = {
     {
       sort: 'skin',
       label: 'On the skin',
-      lines: ['Try a little on the inside of your arm and wait a day before you use it. Stop if it itches or reddens.'],
+      lines: [
+        'Try a little on the inside of your arm and wait a day before you use it. Stop if it itches or reddens.',
+      ],
     },
   ],
   // After ASTM F2058 (voluntary): within sight, away from things that catch fire, away from children and pets.
@@ -57,7 +57,9 @@ const rules: Record<Category, (hazards: Hazards) => readonly Caution[]> = {
     {
       sort: 'blade',
       label: 'Sharp edge',
-      lines: ['It is sharp. Cut away from yourself, close it after use and keep it out of the reach of children.'],
+      lines: [
+        'It is sharp. Cut away from yourself, close it after use and keep it out of the reach of children.',
+      ],
     },
   ],
   // Which plants are toxic is the record's statement; the advice is common practice, no source.
@@ -67,7 +69,9 @@ const rules: Record<Category, (hazards: Hazards) => readonly Caution[]> = {
           {
             sort: 'pets',
             label: 'Pets',
-            lines: [`Harmful to ${toxicTo.join(' and ')} if eaten. Keep it out of their reach, and ask a vet at once if some was.`],
+            lines: [
+              `Harmful to ${toxicTo.join(' and ')} if eaten. Keep it out of their reach, and ask a vet at once if some was.`,
+            ],
           },
         ]
       : [],
@@ -79,7 +83,9 @@ const rules: Record<Category, (hazards: Hazards) => readonly Caution[]> = {
       lines: [
         ...(minAge === undefined ? [] : [`Not for children under ${minAge}.`]),
         ...(hazards.includes('small parts') ? ['Small parts can choke a child.'] : []),
-        ...(hazards.includes('cords') ? ['Cords can strangle a child; keep them short and out of a cot.'] : []),
+        ...(hazards.includes('cords')
+          ? ['Cords can strangle a child; keep them short and out of a cot.']
+          : []),
       ],
     },
   ],

@@ -31,7 +31,8 @@ const inlineReferences = (tree: Root): void => {
     if (!definitions.has(node.identifier)) definitions.set(node.identifier, node);
   });
   visit(tree, (node, index, parent) => {
-    if ((node.type !== 'linkReference' && node.type !== 'imageReference') || !parent || index === undefined) return;
+    if ((node.type !== 'linkReference' && node.type !== 'imageReference') || !parent || index === undefined)
+      return;
     const definition = definitions.get(node.identifier);
     if (!definition) return;
     const { url, title } = definition;
@@ -76,16 +77,37 @@ export const linkStory = (
     }
     if (node.type === 'image') {
       if (!node.alt?.trim()) {
-        report({ weight: 'must fix', rule: 'picture-text', place: placeOf(node), message: 'Unexpected picture without text, expected words for people who cannot see it', fix: 'Write them between the brackets: ![what the picture shows](…)' });
+        report({
+          weight: 'must fix',
+          rule: 'picture-text',
+          place: placeOf(node),
+          message: 'Unexpected picture without text, expected words for people who cannot see it',
+          fix: 'Write them between the brackets: ![what the picture shows](…)',
+        });
       } else if (isRelative(node.url)) {
-        const picture = pictureAt(targets.photos, resolved(file, node.url) ?? node.url, { alt: node.alt }, placeOf(node), report);
+        const picture = pictureAt(
+          targets.photos,
+          resolved(file, node.url) ?? node.url,
+          { alt: node.alt },
+          placeOf(node),
+          report,
+        );
         if (picture) node.data = { ...node.data, picture };
       }
     }
     if (node.type === 'leafDirective' && node.name === 'item') {
-      const label = node.children.map((child) => ('value' in child ? child.value : '')).join('').trim();
+      const label = node.children
+        .map((child) => ('value' in child ? child.value : ''))
+        .join('')
+        .trim();
       if (!slugs?.includes(label)) {
-        report({ weight: 'must fix', rule: 'placement', place: placeOf(node), message: `Unexpected placement of \`${label}\`, expected ${slugs ? `one of ${slugs.join(', ')}` : 'placements in cycle.md alone'}`, fix: 'Name the item by its file’s name without the number' });
+        report({
+          weight: 'must fix',
+          rule: 'placement',
+          place: placeOf(node),
+          message: `Unexpected placement of \`${label}\`, expected ${slugs ? `one of ${slugs.join(', ')}` : 'placements in cycle.md alone'}`,
+          fix: 'Name the item by its file’s name without the number',
+        });
       }
       return SKIP;
     }

@@ -1,7 +1,8 @@
 /** Records → the box: what each names is found, and what does not fit together is reported. */
+
+import { currencyDecimals } from '../content/codes.ts';
 import type { Records, Written, WrittenCycle } from '../content/read.ts';
 import type { CycleRecord, ItemRecord, PictureRecord } from '../content/schemas.ts';
-import { currencyDecimals } from '../content/codes.ts';
 import type { Sources } from '../content/sources.ts';
 import type { Checked, Diagnostic, Place } from '../diagnostics/diagnostic.ts';
 import type { Box, BoxSettings, Cycle, Item, Money, Picture } from './box.ts';
@@ -30,7 +31,13 @@ const moneyOf = (amount: string, currency: string, place: Place, report: Report)
   const decimals = currencyDecimals(currency) ?? 2;
   const [whole = '0', part = ''] = amount.split('.');
   if (part.length > decimals) {
-    report({ weight: 'must fix', rule: 'price-decimals', place, message: `Unexpected price \`${amount}\`, expected at most ${decimals} decimals for ${currency} (ISO 4217)`, fix: 'Write the amount with the currency’s own decimals' });
+    report({
+      weight: 'must fix',
+      rule: 'price-decimals',
+      place,
+      message: `Unexpected price \`${amount}\`, expected at most ${decimals} decimals for ${currency} (ISO 4217)`,
+      fix: 'Write the amount with the currency’s own decimals',
+    });
   }
   return { amount: decimals === 0 ? whole : `${whole}.${part.padEnd(decimals, '0')}`, currency };
 };
@@ -50,25 +57,55 @@ const setFindings = ({ items, cycle }: WrittenCycle, report: Report): void => {
     const slug = slugFor(item);
     const other = bySlug.get(slug);
     if (other) {
-      report({ weight: 'must fix', rule: 'slug-twice', place: item.placeOf(['slug']), message: `Unexpected second item \`${slug}\` in the cycle, expected each name once`, fix: 'Rename the file, or give one of them a `slug` of its own', related: { place: other.placeOf(['slug']), message: 'the first is here' } });
+      report({
+        weight: 'must fix',
+        rule: 'slug-twice',
+        place: item.placeOf(['slug']),
+        message: `Unexpected second item \`${slug}\` in the cycle, expected each name once`,
+        fix: 'Rename the file, or give one of them a `slug` of its own',
+        related: { place: other.placeOf(['slug']), message: 'the first is here' },
+      });
     } else bySlug.set(slug, item);
   }
   const read = items.filter((item) => item.value);
   const leads = read.filter((item) => item.value?.lead);
   if (read.length > 0 && leads.length === 0 && read.length === items.length) {
-    report({ weight: 'must fix', rule: 'lead-missing', place: cycle?.placeOf(['theme']) ?? (read[0] as Written<ItemRecord>).placeOf([]), message: 'Unexpected cycle without a lead item, expected one item with `lead: true`', fix: 'Add `lead: true` to the piece the box was built around' });
+    report({
+      weight: 'must fix',
+      rule: 'lead-missing',
+      place: cycle?.placeOf(['theme']) ?? (read[0] as Written<ItemRecord>).placeOf([]),
+      message: 'Unexpected cycle without a lead item, expected one item with `lead: true`',
+      fix: 'Add `lead: true` to the piece the box was built around',
+    });
   }
   for (const extra of leads.slice(1)) {
-    report({ weight: 'must fix', rule: 'lead-twice', place: extra.placeOf(['lead']), message: 'Unexpected second lead item, expected one in a cycle', fix: 'Take `lead: true` out of all but one', related: { place: (leads[0] as Written<ItemRecord>).placeOf(['lead']), message: 'the first is here' } });
+    report({
+      weight: 'must fix',
+      rule: 'lead-twice',
+      place: extra.placeOf(['lead']),
+      message: 'Unexpected second lead item, expected one in a cycle',
+      fix: 'Take `lead: true` out of all but one',
+      related: { place: (leads[0] as Written<ItemRecord>).placeOf(['lead']), message: 'the first is here' },
+    });
   }
   for (const item of read) {
     if (!item.value?.lead && item.value?.goesWith === undefined) {
-      report({ weight: 'look at', rule: 'goes-with', place: item.placeOf(['name']), message: 'Unexpected item without `goesWith`, expected how it goes with the lead item', fix: 'Add `goesWith: …`, a sentence' });
+      report({
+        weight: 'look at',
+        rule: 'goes-with',
+        place: item.placeOf(['name']),
+        message: 'Unexpected item without `goesWith`, expected how it goes with the lead item',
+        fix: 'Add `goesWith: …`, a sentence',
+      });
     }
   }
 };
 
-const itemOf = (record: Written<ItemRecord>, value: ItemRecord, context: { id: string; number: number; currency: string; targets: LinkTargets; report: Report }): Item => {
+const itemOf = (
+  record: Written<ItemRecord>,
+  value: ItemRecord,
+  context: { id: string; number: number; currency: string; targets: LinkTargets; report: Report },
+): Item => {
   const { id, number, currency, targets, report } = context;
   const dir = `cycles/${id}/`;
   const pictures = (value.image ?? []).flatMap((image: PictureRecord, i: number) => {
@@ -94,7 +131,8 @@ const itemOf = (record: Written<ItemRecord>, value: ItemRecord, context: { id: s
       weight: value.weight,
       care: value.care,
       countryOfOrigin: value.countryOfOrigin,
-      price: value.price === undefined ? undefined : moneyOf(value.price, own, record.placeOf(['price']), report),
+      price:
+        value.price === undefined ? undefined : moneyOf(value.price, own, record.placeOf(['price']), report),
       sku: value.sku,
       gtin: value.gtin,
       goesWith: value.goesWith,
@@ -115,13 +153,24 @@ const itemOf = (record: Written<ItemRecord>, value: ItemRecord, context: { id: s
 /** Shortest and longest summary that a list of search results shows whole. Common practice, no source. */
 const SUMMARY_LENGTH = { least: 70, most: 160 } as const;
 
-const cycleOf = (written: WrittenCycle, record: Written<CycleRecord>, value: CycleRecord, settings: BoxSettings, targets: LinkTargets, report: Report): Cycle => {
+const cycleOf = (
+  written: WrittenCycle,
+  record: Written<CycleRecord>,
+  value: CycleRecord,
+  settings: BoxSettings,
+  targets: LinkTargets,
+  report: Report,
+): Cycle => {
   const { id } = written;
   const [year, month] = id.split('-').map(Number) as [number, number];
   const dir = `cycles/${id}/`;
-  const told = [...written.items].sort((a, b) => Number(b.value?.lead ?? false) - Number(a.value?.lead ?? false));
+  const told = [...written.items].sort(
+    (a, b) => Number(b.value?.lead ?? false) - Number(a.value?.lead ?? false),
+  );
   const items = told.flatMap((item, i) =>
-    item.value ? [itemOf(item, item.value, { id, number: i + 1, currency: settings.currency, targets, report })] : [],
+    item.value
+      ? [itemOf(item, item.value, { id, number: i + 1, currency: settings.currency, targets, report })]
+      : [],
   );
   const picture = (key: 'photo' | 'hero'): Picture | undefined => {
     const named = value[key];
@@ -131,18 +180,39 @@ const cycleOf = (written: WrittenCycle, record: Written<CycleRecord>, value: Cyc
   const hero = picture('hero') ?? items[0]?.pictures[0] ?? wholeBox;
   const length = [...value.summary].length;
   if (length < SUMMARY_LENGTH.least || length > SUMMARY_LENGTH.most) {
-    report({ weight: 'look at', rule: 'summary-length', place: record.placeOf(['summary']), message: `Unexpected summary of ${length} characters, expected ${SUMMARY_LENGTH.least} to ${SUMMARY_LENGTH.most}`, fix: 'Name the things that are in the box, in a sentence or two' });
+    report({
+      weight: 'look at',
+      rule: 'summary-length',
+      place: record.placeOf(['summary']),
+      message: `Unexpected summary of ${length} characters, expected ${SUMMARY_LENGTH.least} to ${SUMMARY_LENGTH.most}`,
+      fix: 'Name the things that are in the box, in a sentence or two',
+    });
   }
-  if (value.call && !settings.calls[value.call]) report(callWithoutAddress(value.call, record.placeOf(['call'])));
+  if (value.call && !settings.calls[value.call])
+    report(callWithoutAddress(value.call, record.placeOf(['call'])));
   const reveal = momentOf(value.reveal, settings.timeZone);
   if (reveal === undefined) throw new Error(`A checked reveal must be a moment, found ${value.reveal}`);
-  const peekPicture = value.peek?.picture && recordPicture(targets.photos, dir, value.peek.picture, record.placeOf(['peek', 'picture', 'file']), report);
+  const peekPicture =
+    value.peek?.picture &&
+    recordPicture(
+      targets.photos,
+      dir,
+      value.peek.picture,
+      record.placeOf(['peek', 'picture', 'file']),
+      report,
+    );
   return {
     id,
     year,
     month,
     theme: value.theme,
-    title: value.title ?? titleOf(items.map((item) => item.name), { year, month, theme: value.theme }, settings.lang),
+    title:
+      value.title ??
+      titleOf(
+        items.map((item) => item.name),
+        { year, month, theme: value.theme },
+        settings.lang,
+      ),
     summary: value.summary,
     address: value.address ?? [id, slugOf(value.theme)].filter(Boolean).join('-'),
     shipped: value.shipped,
@@ -159,7 +229,13 @@ const cycleOf = (written: WrittenCycle, record: Written<CycleRecord>, value: Cyc
       call: value.call,
     }),
     items,
-    story: linkStory(record.file, record.body, targets, items.map((item) => item.slug), report),
+    story: linkStory(
+      record.file,
+      record.body,
+      targets,
+      items.map((item) => item.slug),
+      report,
+    ),
     source: { file: record.file, fields: record.fields },
   } as Cycle;
 };
@@ -180,7 +256,13 @@ const settingsOf = (records: Records, targets: LinkTargets, report: Report): Box
   const calls = value.calls ?? {};
   if (value.call && !calls[value.call]) report(callWithoutAddress(value.call, record.placeOf(['call'])));
   if (!calls[call] && !value.call) {
-    report({ weight: 'look at', rule: 'call-missing', place: record.placeOf(['name']), message: 'Unexpected box without a call, expected what a visitor can do now', fix: 'Add `calls: {join: {address: …, text: …}}` and `call: join`' });
+    report({
+      weight: 'look at',
+      rule: 'call-missing',
+      place: record.placeOf(['name']),
+      message: 'Unexpected box without a call, expected what a visitor can do now',
+      fix: 'Add `calls: {join: {address: …, text: …}}` and `call: join`',
+    });
   }
   const { subscription } = value;
   const image = subscription?.image;
@@ -206,7 +288,9 @@ const settingsOf = (records: Records, targets: LinkTargets, report: Report): Box
         price: moneyOf(subscription.price, value.currency, record.placeOf(['subscription', 'price']), report),
         ...present({
           description: subscription.description,
-          image: named && recordPicture(targets.photos, '', named, record.placeOf(['subscription', 'image']), report),
+          image:
+            named &&
+            recordPicture(targets.photos, '', named, record.placeOf(['subscription', 'image']), report),
         }),
       },
     }),
@@ -217,8 +301,22 @@ const settingsOf = (records: Records, targets: LinkTargets, report: Report): Box
 
 /** Stands in for a box.md that cannot be used, so that the cycles' own faults are reported in the same run. */
 const STAND_IN: Omit<BoxSettings, 'story' | 'source'> = {
-  name: '', url: 'https://box.invalid/', lang: 'en', timeZone: 'UTC', currency: 'EUR', description: '', author: '',
-  everyMonths: 1, palette: DEFAULT_PALETTE, calls: { join: { address: '', text: '' }, waitList: { address: '', text: '' }, spare: { address: '', text: '' } }, call: 'join', profiles: [],
+  name: '',
+  url: 'https://box.invalid/',
+  lang: 'en',
+  timeZone: 'UTC',
+  currency: 'EUR',
+  description: '',
+  author: '',
+  everyMonths: 1,
+  palette: DEFAULT_PALETTE,
+  calls: {
+    join: { address: '', text: '' },
+    waitList: { address: '', text: '' },
+    spare: { address: '', text: '' },
+  },
+  call: 'join',
+  profiles: [],
 };
 
 /** The box, or undefined where box.md is no record; findings of every cycle either way. */
@@ -227,14 +325,25 @@ export const linkBox = (records: Records, sources: Sources): Checked<Box | undef
   const report: Report = (diagnostic) => diagnostics.push(diagnostic);
   const targets: LinkTargets = { byFile: targetsIn(records), photos: photosOf(sources) };
   const settings = settingsOf(records, targets, report);
-  const stand: BoxSettings = settings ?? { ...STAND_IN, story: { file: 'box.md', tree: { type: 'root', children: [] } }, source: { file: 'box.md', fields: new Map() } };
+  const stand: BoxSettings = settings ?? {
+    ...STAND_IN,
+    story: { file: 'box.md', tree: { type: 'root', children: [] } },
+    source: { file: 'box.md', fields: new Map() },
+  };
   const cycles = records.cycles.flatMap((written) => {
     setFindings(written, report);
     const value = written.cycle?.value;
     if (written.cycle && value) return [cycleOf(written, written.cycle, value, stand, targets, report)];
     // The cycle's own record is at fault: its items are still looked at, and not kept.
     written.items.forEach((item, i) => {
-      if (item.value) itemOf(item, item.value, { id: written.id, number: i + 1, currency: stand.currency, targets, report });
+      if (item.value)
+        itemOf(item, item.value, {
+          id: written.id,
+          number: i + 1,
+          currency: stand.currency,
+          targets,
+          report,
+        });
     });
     return [];
   });

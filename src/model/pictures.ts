@@ -32,7 +32,9 @@ export const pictureAt = (
   const name = path.slice(path.lastIndexOf('/') + 1);
   if (!photo) {
     const folder = path.slice(0, path.length - name.length);
-    const there = [...photos.byPath.keys()].filter((other) => other.startsWith(folder)).map((other) => other.slice(folder.length));
+    const there = [...photos.byPath.keys()]
+      .filter((other) => other.startsWith(folder))
+      .map((other) => other.slice(folder.length));
     const meant = nearest(name, there);
     const isFile = photos.paths.has(path);
     report({
@@ -42,12 +44,20 @@ export const pictureAt = (
       message: isFile
         ? `Unexpected file \`${path}\`, expected a picture (JPEG, PNG, WebP, AVIF, HEIC, TIFF or GIF)`
         : `Unexpected photo \`${name}\`, expected a file in ${folder || 'the content folder'}${meant ? `, perhaps \`${meant}\`` : ''}`,
-      fix: meant ? `Write \`${meant}\`, or put the photo there` : 'Put the photo there, or take the picture out',
+      fix: meant
+        ? `Write \`${meant}\`, or put the photo there`
+        : 'Put the photo there, or take the picture out',
     });
     return undefined;
   }
   if (photo.problem !== undefined) {
-    report({ weight: 'must fix', rule: 'photo-unusable', place, message: `Unexpected photo \`${name}\`: it ${photo.problem}`, fix: 'Export or copy it from the phone again' });
+    report({
+      weight: 'must fix',
+      rule: 'photo-unusable',
+      place,
+      message: `Unexpected photo \`${name}\`: it ${photo.problem}`,
+      fix: 'Export or copy it from the phone again',
+    });
     return undefined;
   }
   const { hash, width, height, tint, dominant } = photo;

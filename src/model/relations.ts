@@ -29,7 +29,9 @@ export const earlierOfKind = (box: Box, item: Item): readonly Item[] =>
     .flatMap((cycle) => cycle.items.filter((other) => sameKind(other, item)));
 
 /** Every item under its kind: kinds in the language's order of letters, items oldest first. */
-export const kindGroups = (box: Box): readonly { readonly kind: string; readonly items: readonly Item[] }[] => {
+export const kindGroups = (
+  box: Box,
+): readonly { readonly kind: string; readonly items: readonly Item[] }[] => {
   const groups = new Map<string, Item[]>();
   for (const item of box.cycles.flatMap((cycle) => cycle.items)) {
     const key = item.kind.toLowerCase();

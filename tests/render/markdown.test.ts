@@ -1,14 +1,12 @@
 import type { Image, Link, Root } from 'mdast';
-import remarkGfm from 'remark-gfm';
-import remarkParse from 'remark-parse';
-import { unified } from 'unified';
 import { visit } from 'unist-util-visit';
 import { describe, expect, test } from 'vitest';
+import { parseMarkdown } from '../../src/content/markdown.ts';
 import { htmlSource } from '../../src/render/html.ts';
 import { renderStory, type StoryOptions } from '../../src/render/markdown.ts';
 import { picture } from '../support/box.ts';
 
-const parse = (text: string): Root => unified().use(remarkParse).use(remarkGfm).parse(text);
+const parse = (text: string): Root => parseMarkdown(text);
 const options: StoryOptions = {
   page: 'boxes/a.html',
   idPrefix: 'mister-',

@@ -1,0 +1,177 @@
+import { describe, expect, test } from 'vitest';
+import { parseMarkdown } from '../../src/content/markdown.ts';
+import type { Box, Cycle } from '../../src/model/box.ts';
+import { momentOf } from '../../src/model/calendar.ts';
+import { callFor, spareOnSale } from '../../src/model/calls.ts';
+import { cautionsOf } from '../../src/model/cautions.ts';
+import { earlierOfKind, nextCycle, previousCycle } from '../../src/model/relations.ts';
+import { unsealed } from '../../src/model/seal.ts';
+import { slugOf } from '../../src/model/slug.ts';
+import { tellingOf } from '../../src/model/telling.ts';
+import { titleOf } from '../../src/model/title.ts';
+import * as sample from '../support/box.ts';
+
+const months = ['2026-01', '2026-02', '2026-03'];
+const cycles: Cycle[] = months.map((id, i) =>
+  sample.cycle({ id, month: i + 1, reveal: Date.UTC(2026, i, 20), items: [sample.item({ cycle: id })] }),
+);
+const box: Box = { ...sample.box(), cycles };
+
+describe('the seal', () => {
+  test('takes a cycle out of the box until the moment of its reveal', () => {
+    const ids = (moment: number) => unsealed(box, moment).cycles.map(({ id }) => id);
+    expect(ids(Date.UTC(2026, 1, 20) - 1)).toEqual(['2026-01']);
+    expect(ids(Date.UTC(2026, 1, 20))).toEqual(['2026-01', '2026-02']);
+    expect(ids(Date.UTC(2027, 0, 1))).toEqual(months);
+  });
+
+  test('takes the target out of links to sealed cycles and keeps their words', () => {
+    const tree = parseMarkdown('See [March](x.md).');
+    const link = (tree.children[0] as { children: { data?: object }[] }).children[1] as { data?: object };
+    link.data = { target: { cycle: '2026-03' } };
+    const first = { ...(cycles[0] as Cycle), story: { file: 'a.md', tree } };
+    const open = JSON.stringify(
+      unsealed({ ...box, cycles: [first, ...cycles.slice(1)] }, Date.UTC(2026, 0, 25)),
+    );
+    expect(open).not.toContain('"target"');
+    expect(open).not.toContain('x.md');
+    expect(open).toContain('"March"');
+    expect(JSON.stringify(tree)).toContain('"target"');
+  });
+});
+
+describe('moments', () => {
+  // IANA: Europe/London is at UTC+1 from 2026-03-29T01:00Z on.
+  test('are local in the zone, summer time included, unless they bear an offset', () => {
+    expect(momentOf('2026-03-19T19:00', 'Europe/London')).toBe(Date.UTC(2026, 2, 19, 19));
+    expect(momentOf('2026-03-30T19:00', 'Europe/London')).toBe(Date.UTC(2026, 2, 30, 18));
+    expect(momentOf('2026-03-30T19:00-05:00', 'Europe/London')).toBe(Date.UTC(2026, 2, 31, 0));
+    expect(momentOf('2026-02-30T19:00', 'Europe/London')).toBeUndefined();
+  });
+});
+
+describe('calls and spare pieces', () => {
+  const spare = {
+    count: 2,
+    price: { amount: '4.00', currency: 'GBP' },
+    address: 'https://example.org/s',
+    until: '2026-03-31',
+  };
+  test('are on sale while some are left and the last day is not past in the box’s zone', () => {
+    const onSale = (moment: number, count = 2) =>
+      spareOnSale(sample.item({ spare: { ...spare, count } }), moment, 'Europe/London');
+    expect(onSale(Date.UTC(2026, 2, 31, 22, 59))).toBe(true);
+    expect(onSale(Date.UTC(2026, 2, 31, 23, 0))).toBe(false);
+    expect(onSale(Date.UTC(2026, 2, 1), 0)).toBe(false);
+  });
+
+  test('a cycle’s call for spare pieces gives way to the box’s call when none are on sale', () => {
+    const terms = (text: string) => ({ address: `https://example.org/${text}`, text });
+    const settings = {
+      ...box.settings,
+      calls: { join: terms('join'), spare: terms('spare') },
+      call: 'join' as const,
+    };
+    const call = (count: number) =>
+      callFor(
+        { ...box, settings },
+        sample.cycle({ call: 'spare', items: [sample.item({ spare: { ...spare, count } })] }),
+        Date.UTC(2026, 2, 1),
+      )?.kind;
+    expect([call(2), call(0)]).toEqual(['spare', 'join']);
+  });
+});
+
+describe('cautions', () => {
+  const lines = (hazards: object) =>
+    cautionsOf(sample.item({ hazards: { categories: [], more: [], ...hazards } })).map(
+      ({ label, lines }) => `${label}: ${lines.join(' ')}`,
+    );
+  test('say what the record states, and what is usual', () => {
+    expect(lines({})).toEqual([]);
+    expect(
+      lines({
+        categories: ['food'],
+        allergens: ['milk', 'wheat'],
+        mayContain: ['sesame'],
+        ingredients: 'flour',
+      }),
+    ).toEqual(['Allergens: Contains milk, wheat. May contain traces of sesame.', 'Ingredients: flour']);
+    expect(lines({ categories: ['drink'], allergens: [] })).toEqual([
+      'Allergens: None of the major allergens is an ingredient.',
+    ]);
+    expect(lines({ categories: ['candle'], more: ['Ours.'] }).join()).toMatch(
+      /within sight.*children and pets.*Ours/,
+    );
+    expect(lines({ categories: ['plant'], toxicTo: [] })).toEqual([]);
+    expect(lines({ categories: ['children'], minAge: 3, hazards: ['small parts'] })).toEqual([
+      'Small children: Not for children under 3. Small parts can choke a child.',
+    ]);
+  });
+});
+
+describe('the telling', () => {
+  test('follows the usual order where the body places nothing', () => {
+    const cycle = sample.cycle({
+      story: { file: 'c.md', tree: parseMarkdown('Opening.') },
+      items: [sample.item()],
+    });
+    expect(tellingOf(cycle).parts.map(({ part }) => part)).toEqual([
+      'prose',
+      'item',
+      'box',
+      'voices',
+      'peek',
+      'call',
+    ]);
+  });
+
+  test('stands where the body places it, each part once', () => {
+    const slug = sample.item().slug;
+    const tree = parseMarkdown(
+      `One.[^1]\n\n::peek\n\nTwo.\n\n::item[${slug}]\n\n::item[${slug}]\n\n[^1]: Note.\n`,
+    );
+    const { parts } = tellingOf(sample.cycle({ story: { file: 'c.md', tree }, items: [sample.item()] }));
+    expect(parts.map(({ part }) => part)).toEqual([
+      'prose',
+      'peek',
+      'prose',
+      'item',
+      'box',
+      'voices',
+      'call',
+    ]);
+    expect(parts.filter((part) => part.part === 'prose').map(({ opening }) => opening)).toEqual([
+      true,
+      false,
+    ]);
+  });
+});
+
+test('neighbours and earlier items of a kind are found', () => {
+  const [first, second, third] = cycles as [Cycle, Cycle, Cycle];
+  expect([previousCycle(box, first), nextCycle(box, second)?.id]).toEqual([undefined, '2026-03']);
+  expect(earlierOfKind(box, third.items[0] as Cycle['items'][number]).map(({ cycle }) => cycle)).toEqual([
+    '2026-02',
+    '2026-01',
+  ]);
+});
+
+test('a title names the things', () => {
+  const cycle = { year: 2026, month: 3, theme: 'First Sowings' };
+  expect(
+    titleOf(['Wooden seed tray, 30 × 12 cm', 'Four seed packets', 'Dibber', 'Mister'], cycle, 'en-GB'),
+  ).toBe('Wooden seed tray, four seed packets and dibber: the March 2026 box');
+  expect(titleOf([], cycle, 'en-GB')).toBe('First Sowings: the March 2026 box');
+});
+
+// No standard for slugs: the rule is ours.
+test.each([
+  ['Tea & Żyto', 'tea-żyto'],
+  ['Straße', 'straße'],
+  ['冬の茶', '冬の茶'],
+  ["Gardener's soap", 'gardeners-soap'],
+  ['  --  ', ''],
+])('the slug of `%s` is `%s`', (text, slug) => {
+  expect(slugOf(text)).toBe(slug);
+});
