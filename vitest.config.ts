@@ -4,6 +4,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
+    globalSetup: ['tests/support/demo-site.ts'],
     // Tests make pictures and start browsers; more at once only wait for each other.
     maxWorkers: 2,
     testTimeout: 60_000,

@@ -1,0 +1,98 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { type Browser, chromium } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { describeWith, pagesBelow } from '../support/tools.ts';
+
+const site = inject('demoSite');
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+/** One of each kind, and the article whose parts stand where its author placed them. */
+const kinds = [
+  'index.html',
+  'catalogue.html',
+  '404.html',
+  'boxes/2026-03-first-sowings.html',
+  'boxes/2025-08-high-balcony.html',
+];
+
+interface AxeResult {
+  readonly violations: { readonly id: string; readonly nodes: { readonly target: string[] }[] }[];
+}
+
+describeWith('chromium', 'chromium', 'in Chromium', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await chromium.launch({
+      executablePath: '/usr/bin/chromium',
+      args: [
+        '--headless',
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    });
+  });
+  afterAll(() => browser.close());
+
+  const cases = kinds.flatMap((path) =>
+    (['light', 'dark'] as const).flatMap((scheme) => [390, 1280].map((width) => ({ path, scheme, width }))),
+  );
+  // axe-core: WCAG 2.2 A and AA and its own best practices.
+  test.each(cases)('$path has no axe violation, $scheme at $width px', async ({ path, scheme, width }) => {
+    const page = await browser.newPage({ viewport: { width, height: 900 }, colorScheme: scheme });
+    await page.goto(pathToFileURL(join(site, path)).href);
+    await page.evaluate(axe);
+    const { violations } = await page.evaluate(() =>
+      (globalThis as unknown as { axe: { run: () => Promise<AxeResult> } }).axe.run(),
+    );
+    await page.close();
+    expect(
+      violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),
+    ).toEqual([]);
+  });
+
+  test.each(pagesBelow(site).map(({ path }) => path))('%s fits a screen 360 px wide', async (path) => {
+    const page = await browser.newPage({ viewport: { width: 360, height: 780 } });
+    await page.goto(pathToFileURL(join(site, path)).href);
+    const { wide, offenders } = await page.evaluate(() => {
+      const { document } = globalThis as unknown as {
+        document: {
+          documentElement: { scrollWidth: number };
+          querySelectorAll: (s: string) => Iterable<{
+            tagName: string;
+            className: string;
+            getBoundingClientRect: () => { right: number };
+          }>;
+        };
+      };
+      return {
+        wide: document.documentElement.scrollWidth,
+        offenders: [...document.querySelectorAll('main *')]
+          .filter((one) => one.getBoundingClientRect().right > 361)
+          .map((one) => `${one.tagName}.${one.className}`)
+          .slice(0, 5),
+      };
+    });
+    await page.close();
+    expect({ wide, offenders: wide > 360 ? offenders : [] }).toEqual({ wide: 360, offenders: [] });
+  });
+});
+
+test('no page needs a script', () => {
+  for (const { path, text } of pagesBelow(site)) {
+    const scripts = [...text.matchAll(/<script[^>]*>/g)]
+      .map(([tag]) => tag)
+      .filter((tag) => tag !== '<script type="application/ld+json">');
+    expect({
+      path,
+      scripts,
+      handlers: / on[a-z]+="/.test(text.replace(/<script.*?<\/script>/gs, '')),
+    }).toEqual({ path, scripts: [], handlers: false });
+  }
+});

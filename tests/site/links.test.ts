@@ -1,0 +1,138 @@
+import { spawn } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join, posix } from 'node:path';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { describeWith, filesBelow, pagesBelow } from '../support/tools.ts';
+
+const site = inject('demoSite');
+const pages = pagesBelow(site);
+
+const addressesIn = (text: string): string[] =>
+  [
+    ...[...text.matchAll(/ (?:href|src)="([^"]*)"/g)].map((found) => found[1] as string),
+    ...[...text.matchAll(/ srcset="([^"]*)"/g)].flatMap((found) =>
+      (found[1] as string).split(', ').map((one) => one.split(' ')[0] as string),
+    ),
+  ].map((address) => address.replaceAll('&amp;', '&'));
+
+const isInternal = (address: string): boolean => !/^(?:[a-z]+:|\/\/)/i.test(address);
+const idsIn = (text: string): Set<string> =>
+  new Set([...text.matchAll(/ id="([^"]*)"/g)].map((found) => found[1] as string));
+const idsByPage = new Map(pages.map(({ path, text }) => [path, idsIn(text)]));
+
+const resolve = (page: string, address: string): { path: string; anchor: string } => {
+  const [file = '', anchor = ''] = address.split('#');
+  return {
+    path: file === '' ? page : posix.join(posix.dirname(page), decodeURIComponent(file)),
+    anchor: decodeURIComponent(anchor),
+  };
+};
+
+describe('opened from disk', () => {
+  test('every internal address and anchor leads somewhere', () => {
+    const dead: string[] = [];
+    let count = 0;
+    for (const { path, text } of pages)
+      for (const address of addressesIn(text).filter(isInternal)) {
+        count += 1;
+        const target = resolve(path, address);
+        if (!existsSync(join(site, target.path))) dead.push(`${path}: ${address}`);
+        else if (target.anchor && !idsByPage.get(target.path)?.has(target.anchor))
+          dead.push(`${path}: ${address} (no such anchor)`);
+      }
+    expect(dead).toEqual([]);
+    expect(count).toBeGreaterThan(1000);
+  });
+
+  test('no id stands twice on a page', () => {
+    const twice = pages.flatMap(({ path, text }) => {
+      const ids = [...text.matchAll(/ id="([^"]*)"/g)].map((found) => found[1] as string);
+      return ids.filter((id, i) => ids.indexOf(id) !== i).map((id) => `${path}: ${id}`);
+    });
+    expect(twice).toEqual([]);
+  });
+
+  test('every published file is named by a page, a style sheet or is an entrance', () => {
+    const named = new Set(
+      pages.flatMap(({ path, text }) =>
+        addressesIn(text)
+          .filter(isInternal)
+          .map((address) => resolve(path, address).path),
+      ),
+    );
+    const absolute = pages.map(({ text }) => text).join('');
+    const unnamed = filesBelow(site).filter(
+      (path) =>
+        !named.has(path) &&
+        !path.startsWith('assets/') &&
+        !['index.html', '404.html'].includes(path) &&
+        !absolute.includes(encodeURI(path)),
+    );
+    expect(unnamed).toEqual([]);
+  });
+});
+
+describeWith('nginx', 'nginx-light', 'under a sub-path of a static server', () => {
+  let dir = '';
+  let base = '';
+  let server: ReturnType<typeof spawn> | undefined;
+
+  beforeAll(async () => {
+    dir = await mkdtemp(join(tmpdir(), 'lidlore-nginx-'));
+    const port = await new Promise<number>((done) => {
+      const probe = createServer().listen(0, '127.0.0.1', () => {
+        const address = probe.address();
+        probe.close(() => done(typeof address === 'object' && address ? address.port : 0));
+      });
+    });
+    base = `http://127.0.0.1:${port}/some/where/`;
+    await writeFile(
+      join(dir, 'nginx.conf'),
+      `${process.getuid?.() === 0 ? 'user root;' : ''} daemon off; pid ${dir}/pid; error_log stderr;
+events {} http { types { text/html html; text/css css; image/svg+xml svg; image/avif avif; image/webp webp; image/jpeg jpg; font/woff2 woff2; application/xml xml; }
+access_log off; client_body_temp_path ${dir}/a; proxy_temp_path ${dir}/b; fastcgi_temp_path ${dir}/c; uwsgi_temp_path ${dir}/d; scgi_temp_path ${dir}/e;
+server { listen 127.0.0.1:${port}; location /some/where/ { alias ${site}/; } } }`,
+    );
+    server = spawn('nginx', ['-p', dir, '-c', join(dir, 'nginx.conf')], { stdio: 'ignore' });
+    for (let tries = 0; tries < 50; tries++) {
+      if (
+        await fetch(base).then(
+          (answer) => answer.ok,
+          () => false,
+        )
+      )
+        return;
+      await new Promise((done) => setTimeout(done, 100));
+    }
+    throw new Error('nginx did not answer');
+  });
+  afterAll(async () => {
+    server?.kill();
+    await rm(dir, { recursive: true, force: true });
+  });
+
+  test('every page and everything it names is served', async () => {
+    const wanted = new Set(
+      pages.filter(({ path }) => path !== '404.html').map(({ path }) => new URL(path, base).href),
+    );
+    for (const { path, text } of pages)
+      for (const address of addressesIn(text).filter(isInternal))
+        wanted.add(new URL(address, new URL(path, base)).href.split('#')[0] as string);
+    const missing: string[] = [];
+    for (const address of wanted) {
+      const answer = await fetch(address, { method: 'HEAD' });
+      if (!answer.ok) missing.push(`${answer.status} ${address}`);
+    }
+    expect(missing).toEqual([]);
+    expect([...wanted].every((address) => address.startsWith(base))).toBe(true);
+  });
+});
+
+test('the 404 page names nothing relative to itself, since a host serves it anywhere', () => {
+  const text = pages.find(({ path }) => path === '404.html')?.text ?? '';
+  expect(addressesIn(text).filter(isInternal)).toEqual([]);
+  expect(addressesIn(text).length).toBeGreaterThan(1);
+});

@@ -1,0 +1,99 @@
+/** The rules of the layout, as a function over files, so that each rule can be tried on a file that breaks it. */
+import { posix } from 'node:path';
+
+export interface Breach {
+  readonly rule: string;
+  readonly file: string;
+  readonly what: string;
+}
+
+/** Who may import whom. A room may always import itself. */
+const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  diagnostics: [],
+  content: ['diagnostics'],
+  model: ['content', 'diagnostics'],
+  // Findings, places and plain types pass through every room.
+  analysis: ['model', 'diagnostics'],
+  render: ['model', 'diagnostics'],
+  channels: ['analysis', 'diagnostics', 'model', 'render'],
+  build: ['analysis', 'channels', 'content', 'diagnostics', 'model', 'render'],
+  browser: ['model'],
+  io: ['content', 'render'],
+  cli: ['build', 'channels', 'content', 'diagnostics', 'io', 'model', 'render'],
+};
+
+/** Libraries that one room alone may import. */
+const ONLY_IN: Readonly<Record<string, string>> = {
+  'gray-matter': 'content',
+  'remark-parse': 'content',
+  'remark-html': 'render',
+  sharp: 'io',
+  'heic-decode': 'io',
+  natural: 'analysis',
+};
+
+const EDGE = new Set(['io', 'cli']);
+
+/** What reaches outside the process, or differs from run to run. */
+const OUTSIDE: readonly (readonly [RegExp, string])[] = [
+  [/\bDate\.now\b/, 'Date.now'],
+  [/\bnew Date\(\s*\)/, 'new Date()'],
+  [/\bprocess\./, 'process'],
+  [/\bconsole\./, 'console'],
+  [/\bfetch\(/, 'fetch'],
+  [/\bperformance\./, 'performance'],
+  [/\bMath\.random\b/, 'Math.random'],
+  [/\bTemporal\.Now\b/, 'Temporal.Now'],
+  [/\bset(?:Timeout|Interval|Immediate)\(/, 'timers'],
+];
+
+const MOST_LINES = 400;
+
+const withoutComments = (source: string): string =>
+  source.replace(/\/\*[\s\S]*?\*\//g, '').replace(/(^|[^:'"`\\])\/\/.*$/gm, '$1');
+
+/** Every module a source names: static, type-only, re-exported, dynamic, required. */
+const importsOf = (source: string): string[] =>
+  [
+    ...source.matchAll(/\b(?:import|export)\b[^'"`;()]*?\bfrom\s*['"]([^'"]+)['"]/g),
+    ...source.matchAll(/\bimport\s*['"]([^'"]+)['"]/g),
+    ...source.matchAll(/\b(?:import|require)\s*\(\s*['"`]([^'"`]+)['"`]/g),
+  ].map((found) => found[1] as string);
+
+const breachesIn = (file: string, source: string): Breach[] => {
+  const breaches: Breach[] = [];
+  const breach = (rule: string, what: string): void => {
+    breaches.push({ rule, file, what });
+  };
+  const [, room = '', name = ''] = file.split('/');
+  const code = withoutComments(source);
+  if (!(room in MAY_IMPORT)) breach('rooms', room);
+  if (source.split('\n').length > MOST_LINES) breach('size', `over ${MOST_LINES} lines`);
+  if (/\bexport\s+default\b|\bas\s+default\b/.test(code)) breach('default export', 'export default');
+
+  for (const specifier of importsOf(code)) {
+    if (specifier.startsWith('.')) {
+      const [, target = '', targetName = ''] = posix.join(posix.dirname(file), specifier).split('/');
+      if (target !== room && !MAY_IMPORT[room]?.includes(target)) breach('rooms', specifier);
+      const free = ['channel.ts', 'index.ts'];
+      if (room === 'channels' && target === 'channels' && !free.includes(name) && !free.includes(targetName))
+        breach('channels', specifier);
+      continue;
+    }
+    const library = Object.keys(ONLY_IN).find((one) => specifier === one || specifier.startsWith(`${one}/`));
+    const home = library ?? (specifier.startsWith('rehype') ? 'rehype' : undefined);
+    if (home !== undefined && (ONLY_IN[home] ?? 'render') !== room) breach('libraries', specifier);
+    const hashing = specifier === 'node:crypto' && file === 'src/render/hash.ts';
+    const builtin =
+      specifier.startsWith('node:') ||
+      /^(?:fs|path|os|http|https|net|child_process|crypto|worker_threads)(?:\/|$)/.test(specifier);
+    if (builtin && !EDGE.has(room) && !hashing) breach('purity', specifier);
+  }
+  if (!EDGE.has(room) && room !== 'browser')
+    for (const [pattern, what] of OUTSIDE) if (pattern.test(code)) breach('purity', what);
+  return breaches;
+};
+
+/** Every breach in files by path (`src/model/box.ts` → source). */
+export const breachesOf = (files: Readonly<Record<string, string>>): Breach[] =>
+  Object.entries(files).flatMap(([file, source]) => breachesIn(file, source));

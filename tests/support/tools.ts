@@ -1,0 +1,30 @@
+/** Outside programs that some checks need: absent, they are skipped by name; under CI that is a failure. */
+import { spawnSync } from 'node:child_process';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { describe, test } from 'vitest';
+
+const present = (command: string): boolean => spawnSync('sh', ['-c', `command -v ${command}`]).status === 0;
+
+/** `describe` that needs a program on the machine (its Debian package in brackets). */
+export const describeWith = (command: string, debian: string, name: string, body: () => void): void => {
+  if (present(command)) describe(name, body);
+  else if (process.env.CI) {
+    test(`${name} needs ${command} (Debian package ${debian})`, () => {
+      throw new Error(`${command} is not on this machine`);
+    });
+  } else
+    test.skip(`${name}: skipped, ${command} is not on this machine (Debian package ${debian})`, () => {});
+};
+
+/** Paths of the files below a folder, sorted, dot files left out. */
+export const filesBelow = (dir: string): string[] =>
+  readdirSync(dir, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && !entry.name.startsWith('.'))
+    .map((entry) => relative(dir, join(entry.parentPath, entry.name)))
+    .sort();
+
+export const pagesBelow = (dir: string): { path: string; text: string }[] =>
+  filesBelow(dir)
+    .filter((path) => path.endsWith('.html'))
+    .map((path) => ({ path, text: readFileSync(join(dir, path), 'utf8') }));
