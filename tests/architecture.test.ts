@@ -7,7 +7,9 @@ import { filesBelow } from './support/tools.ts';
 const root = join(import.meta.dirname, '..');
 
 test('the code keeps the layout that DEVELOPERS.md draws', () => {
-  const files = filesBelow(join(root, 'src')).filter((path) => path.endsWith('.ts') && !path.endsWith('.d.ts'));
+  const files = filesBelow(join(root, 'src')).filter(
+    (path) => path.endsWith('.ts') && !path.endsWith('.d.ts'),
+  );
   const sources = Object.fromEntries(
     files.map((path) => [`src/${path}`, readFileSync(join(root, 'src', path), 'utf8')]),
   );

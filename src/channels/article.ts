@@ -103,6 +103,9 @@ const itemSection = (drawing: Drawing, item: Item): Html => {
   const earlier = earlierOfKind(box, item);
   return templates.render('item', {
     id: itemAnchor(item),
+    // Who lands here from a search sees which box it was, and how to get the next one.
+    month: monthName(drawing.cycle, lang),
+    call: callFor(box, drawing.cycle, asOf),
     number: item.number,
     name: typeset(item.name, lang),
     kind: typeset(item.kind, lang),
