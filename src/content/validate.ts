@@ -80,7 +80,11 @@ const toDiagnostic = (issue: Issue, schema: unknown, record: FrontMatter): Diagn
   };
 };
 
-/** The record's values, or every fault that keeps it from being one. */
+/**
+ * The record's values and every fault in them. Where the faults are in optional keys alone, the value is the
+ * record without those keys, so that what else is wrong with it is found in the same run; nothing is published
+ * from it, since every fault must be fixed.
+ */
 export const validate = <T extends v.GenericSchema>(
   schema: T,
   record: FrontMatter,
@@ -88,8 +92,12 @@ export const validate = <T extends v.GenericSchema>(
   if (!record.data) return { value: undefined, diagnostics: [] };
   const result = v.safeParse(schema, record.data);
   if (result.success) return { value: result.output, diagnostics: [] };
+  const issues = result.issues as readonly Issue[];
+  const faulty = new Set(issues.map((issue) => pathOf(issue)[0]));
+  const sound = Object.fromEntries(Object.entries(record.data).filter(([key]) => !faulty.has(key)));
+  const rest = v.safeParse(schema, sound);
   return {
-    value: undefined,
-    diagnostics: result.issues.map((issue) => toDiagnostic(issue as Issue, schema, record)),
+    value: rest.success ? rest.output : undefined,
+    diagnostics: issues.map((issue) => toDiagnostic(issue, schema, record)),
   };
 };

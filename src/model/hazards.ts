@@ -20,10 +20,10 @@ export const categoriesOf = (record: ItemRecord): readonly Category[] =>
   (record.category ?? []).filter((category): category is Category => category !== 'none');
 
 /** Findings about an item that can hurt somebody and does not say how. */
-export const hazardFindings = ({ value, placeOf }: Written<ItemRecord>): readonly Diagnostic[] => {
+export const hazardFindings = ({ value, data, placeOf }: Written<ItemRecord>): readonly Diagnostic[] => {
   if (!value) return [];
   const suggested = suggestedCategory(value.kind);
-  if (suggested !== undefined && value.category === undefined) {
+  if (suggested !== undefined && data?.category === undefined) {
     const needs = needed[suggested];
     return [
       {
@@ -37,7 +37,7 @@ export const hazardFindings = ({ value, placeOf }: Written<ItemRecord>): readonl
   }
   return categoriesOf(value).flatMap((category) =>
     needed[category]
-      .filter((key) => value[key] === undefined)
+      .filter((key) => data?.[key] === undefined)
       .map(
         (key): Diagnostic => ({
           weight: 'must fix',

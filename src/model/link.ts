@@ -69,7 +69,8 @@ const setFindings = ({ items, cycle }: WrittenCycle, report: Report): void => {
   }
   const read = items.filter((item) => item.value);
   const leads = read.filter((item) => item.value?.lead);
-  if (read.length > 0 && leads.length === 0 && read.length === items.length) {
+  const claimed = items.some(({ data }) => data?.lead !== undefined && data.lead !== false);
+  if (read.length > 0 && leads.length === 0 && read.length === items.length && !claimed) {
     report({
       weight: 'must fix',
       rule: 'lead-missing',
@@ -89,7 +90,7 @@ const setFindings = ({ items, cycle }: WrittenCycle, report: Report): void => {
     });
   }
   for (const item of read) {
-    if (!item.value?.lead && item.value?.goesWith === undefined) {
+    if (!item.value?.lead && item.data?.goesWith === undefined) {
       report({
         weight: 'look at',
         rule: 'goes-with',
@@ -325,8 +326,10 @@ export const linkBox = (records: Records, sources: Sources): Checked<Box | undef
   const report: Report = (diagnostic) => diagnostics.push(diagnostic);
   const targets: LinkTargets = { byFile: targetsIn(records), photos: photosOf(sources) };
   const settings = settingsOf(records, targets, report);
+  const written = String(records.box?.data?.currency);
   const stand: BoxSettings = settings ?? {
     ...STAND_IN,
+    currency: currencyDecimals(written) === undefined ? STAND_IN.currency : written,
     story: { file: 'box.md', tree: { type: 'root', children: [] } },
     source: { file: 'box.md', fields: new Map() },
   };

@@ -90,6 +90,23 @@ describe('an item', () => {
     expect(rules(box(jam.replace('lead: true', 'lead: true\ncategory: none')))).toEqual([]);
   });
 
+  test('with a fault in one field is still checked for every other', () => {
+    const faults = rules(
+      box(
+        item(
+          'colour: red\nprice: 4.555\nimage: {file: a.jpg, alt: A teapot}\ncategory: [food]\nallergens: [ham]\n',
+        ),
+      ),
+    );
+    expect(faults.map((fault) => fault.split(' ')[0]).sort()).toEqual([
+      'allergens',
+      'caution',
+      'photo-missing',
+      'price-decimals',
+      'unknown-key',
+    ]);
+  });
+
   test('that links to a record that is not there is found at fault where the link stands', () => {
     expect(rules(box(item('', 'See\n[May](../../2025-05/cycle.md).\n')))).toEqual([
       'link-missing 01-teapot.md:9:1',
