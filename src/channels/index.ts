@@ -6,5 +6,6 @@ import type { Channel } from './channel.ts';
 import { feed } from './feed.ts';
 import { home } from './home.ts';
 import { notFound } from './not-found.ts';
+import { papers } from './papers.ts';
 
-export const channels: readonly Channel[] = [article, home, catalogue, notFound, feed, assets];
+export const channels: readonly Channel[] = [article, home, catalogue, notFound, feed, assets, papers];
