@@ -24,6 +24,19 @@ describe('a file is reported', () => {
     ['rooms', 'src/render/a.ts', "const { article } = await import('../channels/article.ts');"],
     ['rooms', 'src/io/a.ts', "import {\n  buildSite,\n} from '../build/build.ts';"],
     ['rooms', 'src/diagnostics/a.ts', "import '../model/story.ts';"],
+    ['rooms', 'src/analysis/a.ts', "const { html } = require('../render/html.ts');"],
+    ['rooms', 'src/model/a.ts', "export type { Html } from '../render/html.ts';"],
+    ['rooms', 'src/model/a.ts', "let html: import('../render/html.ts').Html;"],
+    ['rooms', 'src/browser/a.ts', "import type { Html } from '../render/html.ts';"],
+    ['rooms', 'src/build/a.ts', "import { publish } from '../io/publish.ts';"],
+    ['rooms', 'src/render/a.ts', "import page from '../../templates/page.ts';"],
+    ['types', 'src/io/a.ts', "import { htmlSource } from '../render/html.ts';"],
+    ['types', 'src/io/a.ts', "import { type Html, htmlSource } from '../render/html.ts';"],
+    [
+      'types',
+      'src/cli/a.ts',
+      "import type { Box } from '../model/box.ts';\nexport * from '../model/box.ts';",
+    ],
     ['rooms', 'src/utils/a.ts', 'export const a = 1;'],
     ['channels', 'src/channels/a.ts', "import { home } from './home.ts';"],
     ['libraries', 'src/render/a.ts', "import sharp from 'sharp';"],
@@ -31,6 +44,10 @@ describe('a file is reported', () => {
     ['libraries', 'src/render/a.ts', "import remarkParse from 'remark-parse';"],
     ['libraries', 'src/channels/a.ts', "import remarkHtml from 'remark-html';"],
     ['libraries', 'src/model/a.ts', "import { PorterStemmer } from 'natural/lib/natural/stemmers/index.js';"],
+    ['libraries', 'src/build/a.ts', "const { default: sharp } = await import('sharp');"],
+    ['libraries', 'src/cli/a.ts', "export { default as decode } from 'heic-decode';"],
+    ['libraries', 'src/content/a.ts', "import rehypeStringify from 'rehype-stringify';"],
+    ['libraries', 'src/io/a.ts', "import natural from 'natural';"],
     ['purity', 'src/model/a.ts', "import { readFile } from 'node:fs/promises';"],
     ['purity', 'src/render/a.ts', "import type { Stats } from 'fs';"],
     ['purity', 'src/channels/a.ts', "import { createHash } from 'node:crypto';"],
@@ -38,10 +55,27 @@ describe('a file is reported', () => {
     ['purity', 'src/model/a.ts', 'export const now = () => new Date();'],
     ['purity', 'src/render/a.ts', 'console.log(process.env.HOME);'],
     ['purity', 'src/analysis/a.ts', 'export const lot = Math.random();'],
+    ['purity', 'src/model/a.ts', 'export const now = new Date;'],
+    ['purity', 'src/model/a.ts', 'export const now = () => Date();'],
+    ['purity', 'src/build/a.ts', 'const { env } = process;'],
+    ['purity', 'src/build/a.ts', "process['exit'](1);"],
+    ['purity', 'src/content/a.ts', 'console.warn(1);'],
+    ['purity', 'src/channels/a.ts', "const answer = await fetch('https://a.example/');"],
+    ['purity', 'src/build/a.ts', 'const since = performance.now();'],
+    ['purity', 'src/model/a.ts', 'const now = Temporal.Now.instant();'],
+    ['purity', 'src/model/a.ts', 'setTimeout(() => {}, 1);'],
+    ['purity', 'src/model/a.ts', "globalThis['Date'].now();"],
+    ['purity', 'src/model/a.ts', "import { setTimeout } from 'timers/promises';"],
+    ['default export', 'src/cli/a.ts', 'const a = 1;\nexport { a as default };'],
     ['default export', 'src/cli/a.ts', 'export default 1;'],
-    ['size', 'src/cli/a.ts', '\n'.repeat(401)],
+    ['libraries', 'src/model/a.ts', "const a = 'b/*';\nimport sharp from 'sharp';\nconst c = '*/';"],
   ])('by the rule on %s: %s with %j', (rule, file, source) => {
     expect(breachesOf({ [file]: source }).map((breach) => breach.rule)).toContain(rule);
+  });
+
+  test('by the rule on size: 401 lines', () => {
+    expect(breachesOf({ 'src/cli/a.ts': '\n'.repeat(400) }).map((breach) => breach.rule)).toEqual(['size']);
+    expect(breachesOf({ 'src/cli/a.ts': '\n'.repeat(399) })).toEqual([]);
   });
 
   test('and one that only speaks of such things in a comment is not', () => {
@@ -51,5 +85,17 @@ describe('a file is reported', () => {
           "// Date.now() and import 'sharp' are for io\n/* process.exit */ export const a = 1;",
       }),
     ).toEqual([]);
+  });
+
+  test.each([
+    ['a date of a given moment', 'src/model/a.ts', 'export const day = (m: number) => new Date(m);'],
+    ['its own room', 'src/model/a.ts', "import type { Box } from './box.ts';"],
+    ['the list of channels', 'src/channels/index.ts', "import { article } from './article.ts';"],
+    ['the shared type of channels', 'src/channels/a.ts', "import type { Channel } from './channel.ts';"],
+    ['a type for the disk', 'src/io/a.ts', "import type { Output } from '../render/output.ts';"],
+    ['the edge’s clock', 'src/cli/a.ts', 'export const now = Date.now();'],
+    ['a word that only looks like the outside', 'src/build/a.ts', 'const a = { process: 1 }; a.process;'],
+  ])('and not for %s', (_, file, source) => {
+    expect(breachesOf({ [file]: source })).toEqual([]);
   });
 });

@@ -46,13 +46,28 @@ const accepted = (make: () => unknown): boolean => {
 export const isTimeZone = (text: string): boolean =>
   accepted(() => new Intl.DateTimeFormat('en', { timeZone: text }));
 
-/** Whether the BCP 47 language tag is well formed. */
-export const isLanguage = (text: string): boolean => accepted(() => new Intl.Locale(text));
+const names = (type: 'language' | 'region', code: string): boolean =>
+  new Intl.DisplayNames(['en'], { type, fallback: 'none' }).of(code) !== undefined;
 
-/** Whether an ISO 3166-1 alpha-2 code names a country. */
+/** Two letters that ISO 3166-1 reserves for other uses, and Unicode gives a name. */
+const NO_COUNTRY = new Set(['EU', 'EZ', 'QO', 'UN', 'XA', 'XB', 'ZZ']);
+
+/** Whether an ISO 3166-1 alpha-2 code names a country. A code that was replaced (UK by GB) does not. */
 export const isCountry = (text: string): boolean =>
   /^[A-Z]{2}$/.test(text) &&
-  new Intl.DisplayNames(['en'], { type: 'region', fallback: 'none' }).of(text) !== undefined;
+  !NO_COUNTRY.has(text) &&
+  new Intl.Locale(`und-${text}`).region === text &&
+  names('region', text);
+
+/** Whether the BCP 47 language tag is well formed, and its language and region are known. */
+export const isLanguage = (text: string): boolean =>
+  accepted(() => new Intl.Locale(text)) &&
+  names('language', new Intl.Locale(text).language) &&
+  text
+    .split('-')
+    .slice(1)
+    .filter((part) => /^[a-z]{2}$/i.test(part))
+    .every((part) => isCountry(part.toUpperCase()));
 
 /** Whether a text is an absolute http or https address. RFC 3986. */
 export const isAddress = (text: string): boolean => /^https?:\/\/[^\s/?#]+/i.test(text) && URL.canParse(text);

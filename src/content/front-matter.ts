@@ -1,6 +1,6 @@
 /** A file's front matter with the place of every key, and its body with its true line numbers. */
 import matter from 'gray-matter';
-import type { Root } from 'mdast';
+import type { Nodes, Root } from 'mdast';
 import {
   type Document,
   isMap,
@@ -28,16 +28,30 @@ export interface FrontMatter {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Keys whose digits matter as they were typed: 4.50 is not 4.5, and a code may begin with 0. */
-const AS_TYPED = new Set(['price', 'gtin', 'sku']);
+/** The keys that hold numbers. Elsewhere digits stay as typed: 4.50 is not 4.5, and a postal code may begin with 0. */
+const NUMBERS = new Set(['count', 'minAge', 'minutes', 'places', 'share']);
 
 const keepDigits = (document: Document): void => {
   visit(document, {
-    Pair: (_, pair) => {
-      if (!isScalar(pair.key) || !AS_TYPED.has(String(pair.key.value))) return;
-      if (isScalar(pair.value) && typeof pair.value.value === 'number') pair.value.value = pair.value.source;
+    Scalar: (key, scalar, ancestors) => {
+      if (key === 'key' || typeof scalar.value !== 'number') return;
+      const pair = ancestors.at(-1);
+      if (isPair(pair) && isScalar(pair.key) && NUMBERS.has(String(pair.key.value))) return;
+      scalar.value = scalar.source;
     },
   });
+};
+
+/** Where the first `*name` stands, which YAML puts another value in place of. */
+const firstAlias = (document: Document): number => {
+  let offset = 0;
+  visit(document, {
+    Alias: (_, alias) => {
+      offset = alias.range?.[0] ?? 0;
+      return visit.BREAK;
+    },
+  });
+  return offset;
 };
 
 const placesIn = (map: YAMLMap, at: (offset: number) => Place): Map<string, Place> => {
@@ -61,6 +75,33 @@ const placesIn = (map: YAMLMap, at: (offset: number) => Place): Map<string, Plac
   return places;
 };
 
+/** Passages within passages that a body may hold: deeper is noise, and what walks the tree would run out of room. */
+const DEEPEST = 100;
+
+const depthOf = (tree: Root): number => {
+  let depth = 0;
+  for (let level: Nodes[] = [tree]; level.length > 0; depth++)
+    level = level.flatMap((node) => ('children' in node ? node.children : []));
+  return depth;
+};
+
+const bodyOf = (file: string, text: string, diagnostics: Diagnostic[]): Root => {
+  try {
+    const tree = parseMarkdown(text);
+    if (depthOf(tree) <= DEEPEST) return tree;
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+  }
+  diagnostics.push({
+    weight: 'must fix',
+    rule: 'markdown-depth',
+    place: { file, line: 1, column: 1 },
+    message: `Unexpected text, expected at most ${DEEPEST} lists and quotations within one another`,
+    fix: 'Take out the rows of `>` or `*`',
+  });
+  return { type: 'root', children: [] };
+};
+
 const OPENING = /^---[ \t]*([^\r\n]*)\r?\n/;
 
 /** Front matter and body of a record. What is wrong with it is reported, never thrown. */
@@ -75,7 +116,7 @@ export const readFrontMatter = ({ path: file, text }: TextSource): FrontMatter =
     data: undefined,
     placeOf: () => top,
     fields: new Map(),
-    body: parseMarkdown(body),
+    body: bodyOf(file, body, diagnostics),
     diagnostics,
   });
 
@@ -99,12 +140,14 @@ export const readFrontMatter = ({ path: file, text }: TextSource): FrontMatter =
     );
     return unusable('');
   }
-  if (!/\r?\n---[ \t]*(?:\r?\n|$)/.test(text.slice(opening[0].length - 1))) {
+  // The first line that begins with `---` closes, and must be nothing but that.
+  const closing = /^---[^\r\n]*/m.exec(text.slice(opening[0].length))?.[0];
+  if (closing === undefined || closing.trim() !== '---') {
     refuse(
       'front-matter',
       top,
-      'Unexpected end of file, expected a line `---` that closes the front matter',
-      'Add a line `---` after the last field',
+      `Unexpected ${closing === undefined ? 'end of file' : `line \`${closing.slice(0, 40)}\``}, expected a line \`---\` that closes the front matter`,
+      'Write `---` and nothing else on the line after the last field',
     );
     return unusable('');
   }
@@ -131,7 +174,7 @@ export const readFrontMatter = ({ path: file, text }: TextSource): FrontMatter =
   });
   // The body keeps its line numbers: the front matter's lines stand empty before it.
   const before = text.slice(0, text.length - content.length).split('\n').length - 1;
-  const body = parseMarkdown('\n'.repeat(before) + content);
+  const body = bodyOf(file, '\n'.repeat(before) + content, diagnostics);
   // gray-matter hands the engine the text from the end of the opening line on, so its first line is ours.
   const at = (offset: number): Place => {
     const { line, col } = lines.linePos(offset);
@@ -146,8 +189,22 @@ export const readFrontMatter = ({ path: file, text }: TextSource): FrontMatter =
     );
     return { ...unusable(''), body };
   }
+  // A tag (`!!set`, `!name`) that means nothing here would be dropped without a word.
+  for (const warning of document.warnings)
+    refuse(
+      'yaml',
+      at(warning.pos[0]),
+      'Unexpected YAML tag (`!name`), expected the value alone',
+      'Put text that begins with `!` between double quotes',
+    );
+  const told = new Set<number>();
   for (const error of document.errors) {
     const place = at(error.pos[0]);
+    // One slip often makes the parser stumble again on the same line: the first says it.
+    if (error.code !== 'DUPLICATE_KEY') {
+      if (told.has(place.line)) continue;
+      told.add(place.line);
+    }
     const message = error.message.split('\n')[0]?.replace(/ at line \d+, column \d+:?$/, '') ?? '';
     if (error.code === 'DUPLICATE_KEY')
       refuse(
@@ -175,6 +232,20 @@ export const readFrontMatter = ({ path: file, text }: TextSource): FrontMatter =
     return { ...unusable(''), body };
   }
   keepDigits(document);
+  let data: Record<string, unknown>;
+  try {
+    data = document.toJS({ maxAliasCount: 100 }) as Record<string, unknown>;
+    // An alias may hold itself: such a value has no end.
+    JSON.stringify(data);
+  } catch {
+    refuse(
+      'yaml',
+      at(firstAlias(document)),
+      'Unexpected YAML alias (`*name`), expected the value itself',
+      'Put text that begins with `*` or `&` between double quotes, or write the value out',
+    );
+    return { ...unusable(''), body };
+  }
   const fields = placesIn(document.contents, at);
   const placeOf = (path: readonly (string | number)[]): Place => {
     for (let length = path.length; length > 0; length--) {
@@ -187,7 +258,7 @@ export const readFrontMatter = ({ path: file, text }: TextSource): FrontMatter =
   };
   return {
     file,
-    data: document.toJS({ maxAliasCount: 100 }) as Record<string, unknown>,
+    data,
     placeOf,
     fields,
     body,

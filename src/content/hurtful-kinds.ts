@@ -4,18 +4,32 @@ import type { CATEGORIES } from './schemas.ts';
 type Category = (typeof CATEGORIES)[number];
 
 const words: Record<Exclude<Category, 'children'>, string> = {
-  food: 'jam jelly marmalade chutney honey biscuit biscuits shortbread cookie cake chocolate fudge toffee caramel sweets candy granola nuts crackers cheese pickle sauce mustard spice salt sugar flour seasoning',
-  drink: 'cordial tea coffee syrup juice cider beer wine gin liqueur cocoa tisane squash',
-  cosmetic: 'soap salve balm cream lotion shampoo scrub perfume serum ointment',
-  candle: 'candle candles tealight melt melts',
-  blade: 'snips knife secateurs shears scissors pruner pruners saw sickle axe blade',
-  plant: 'bulb bulbs seed seeds seedling plant cutting corm tuber houseplant succulent cactus',
+  food: 'jam jelly marmalade chutney honey biscuit shortbread cookie cake chocolate fudge toffee caramel sweet candy granola nut cracker cheese pickle relish sauce mustard vinegar oil spice salt sugar syrup flour seasoning truffle brownie',
+  drink: 'cordial tea coffee juice cider beer wine gin liqueur cocoa tisane squash',
+  cosmetic: 'soap salve balm cream lotion shampoo conditioner scrub perfume serum ointment',
+  candle: 'candle tealight melt',
+  blade: 'snip knife secateur shear scissor pruner lopper saw sickle scythe billhook hatchet axe razor blade',
+  plant:
+    'bulb seed seedling plant cutting corm tuber houseplant succulent cactus amaryllis crocus daffodil hyacinth lily snowdrop tulip',
 };
 
 /** Two words that mean another thing than the last of them alone. */
 const phrases: Readonly<Record<string, Category | undefined>> = {
   'seed packet': 'plant',
   'seed ball': 'plant',
+  'seed mix': 'plant',
+  'soap bar': 'cosmetic',
+  'shampoo bar': 'cosmetic',
+  'chocolate bar': 'food',
+  'tea bag': 'drink',
+  'coffee bean': 'drink',
+  'tea light': 'candle',
+  'bath salt': 'cosmetic',
+  'bath bomb': 'cosmetic',
+  'body oil': 'cosmetic',
+  'essential oil': 'cosmetic',
+  'linseed oil': undefined,
+  'tool oil': undefined,
   'bird seed': undefined,
   'light bulb': undefined,
 };
@@ -26,11 +40,22 @@ const byWord = new Map(
   ),
 );
 
+/** The word as the lists have it, whether one thing is meant or several. */
+const singulars = (word: string): readonly string[] => [
+  word,
+  word.replace(/s$/, ''),
+  word.replace(/es$/, ''),
+  word.replace(/ies$/, 'y'),
+  word.replace(/ves$/, 'fe'),
+];
+
 /** The category that a kind's head word suggests: the last word before the first preposition. */
 export const suggestedCategory = (kind: string): Category | undefined => {
   const before = kind.toLowerCase().split(/ (?:for|of|with|in|on|from|to) /)[0] ?? '';
   const parts = before.split(/[\s-]+/).filter(Boolean);
-  const two = parts.slice(-2).join(' ');
-  if (two in phrases) return phrases[two];
-  return byWord.get(parts.at(-1) ?? '');
+  const heads = singulars(parts.at(-1) ?? '');
+  const two = heads.map((head) => [...parts.slice(-2, -1), head].join(' '));
+  const phrase = two.find((words) => Object.hasOwn(phrases, words));
+  if (phrase !== undefined) return phrases[phrase];
+  return heads.map((head) => byWord.get(head)).find((category) => category !== undefined);
 };

@@ -31,7 +31,7 @@ export interface Records {
 }
 
 const CYCLE_FILE = /^cycles\/([^/]+)\/(.+)$/;
-const MONTH = /^\d{4}-(?:0[1-9]|1[0-2])$/;
+const MONTH = /^[1-9]\d{3}-(?:0[1-9]|1[0-2])$/;
 
 /** All records, in the order of their paths, and every finding about them one by one. */
 export const readRecords = (sources: Sources): Checked<Records> => {
@@ -86,6 +86,17 @@ export const readRecords = (sources: Sources): Checked<Records> => {
       .filter((source) => /^cycles\/[^/]+\/items\/[^/]+\.md$/.test(source.path))
       .sort((a, b) => (a.path < b.path ? -1 : 1))
       .map((source) => read(itemSchema, source));
+    for (const { path } of texts) {
+      if (path === `cycles/${id}/cycle.md` || /^cycles\/[^/]+\/items\/[^/]+\.md$/.test(path)) continue;
+      if (path.endsWith('.md'))
+        diagnostics.push({
+          weight: 'look at',
+          rule: 'file-unread',
+          place: { file: path, line: 1, column: 1 },
+          message: `Unexpected file, expected cycle.md or a file of cycles/${id}/items/; it was not read`,
+          fix: 'Move it to items/, or keep notes outside the content folder',
+        });
+    }
     cycles.push({ id, ...(cycleSource ? { cycle: read(cycleSchema, cycleSource) } : {}), items });
   }
   return { value: { ...(box ? { box } : {}), cycles }, diagnostics };

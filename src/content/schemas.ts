@@ -15,7 +15,7 @@ import {
   isTimeZone,
 } from './codes.ts';
 
-/** Text of any kind a person would type for it: YAML reads `12` as a number and `yes` as text. */
+/** Text of any kind a person would type for it. */
 const text = v.pipe(
   v.union([v.string(), v.number()], 'text'),
   v.transform(String),
@@ -55,14 +55,21 @@ const colours = v.pipe(
   v.maxLength(5, 'one to five colours'),
 );
 const FOCUS = /^(\d{1,2}|100)% (\d{1,2}|100)%$/;
-const picture = v.strictObject({
-  file: text,
-  alt: text,
-  caption: v.optional(text),
-  focus: v.optional(is((value) => FOCUS.test(value), 'two shares from the left and the top, as 50% 40%')),
-});
+const picture = v.strictObject(
+  {
+    file: text,
+    alt: text,
+    caption: v.optional(text),
+    focus: v.optional(is((value) => FOCUS.test(value), 'two shares from the left and the top, as 50% 40%')),
+  },
+  'a picture as {file: …, alt: …}',
+);
 
-const call = v.strictObject({ address, text, places: v.optional(wholeNumber) });
+const call = v.strictObject(
+  { address, text, places: v.optional(wholeNumber) },
+  'a call as {address: …, text: …}',
+);
+const WEEKDAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
 export const CALL_KINDS = ['join', 'waitList', 'spare'] as const;
 const callKind = v.picklist(CALL_KINDS, 'join, waitList or spare');
 const described = <T extends v.GenericSchema>(schema: T, description: string) =>
@@ -87,13 +94,16 @@ export const boxSchema = v.strictObject({
   ),
   postalAddress: v.optional(
     described(
-      v.strictObject({
-        streetAddress: v.optional(text),
-        addressLocality: v.optional(text),
-        addressRegion: v.optional(text),
-        postalCode: v.optional(text),
-        addressCountry: v.optional(is(isCountry, 'an ISO 3166-1 country code, as GB')),
-      }),
+      v.strictObject(
+        {
+          streetAddress: v.optional(text),
+          addressLocality: v.optional(text),
+          addressRegion: v.optional(text),
+          postalCode: v.optional(text),
+          addressCountry: v.optional(is(isCountry, 'an ISO 3166-1 country code, as GB')),
+        },
+        'an address as {streetAddress: …, addressLocality: …, addressCountry: …}',
+      ),
       'schema.org PostalAddress: streetAddress, addressLocality, addressRegion, postalCode, addressCountry',
     ),
   ),
@@ -106,29 +116,48 @@ export const boxSchema = v.strictObject({
   palette: v.optional(described(colours, 'The box’s own colours, one to five')),
   subscription: v.optional(
     described(
-      v.strictObject({
-        name: text,
-        price,
-        description: v.optional(text),
-        image: v.optional(v.union([text, picture])),
-      }),
+      v.strictObject(
+        {
+          name: text,
+          price,
+          description: v.optional(text),
+          image: v.optional(v.union([text, picture], 'the name of a file, or {file: …, alt: …}')),
+        },
+        'a subscription as {name: …, price: …}',
+      ),
       'What a subscriber pays for: name, price, description, image {file, alt} from content/photos/',
     ),
   ),
   calls: v.optional(
     described(
-      v.strictObject({ join: v.optional(call), waitList: v.optional(call), spare: v.optional(call) }),
+      v.strictObject(
+        { join: v.optional(call), waitList: v.optional(call), spare: v.optional(call) },
+        'calls as {join: {address: …, text: …}}',
+      ),
       'The ways to act: join, waitList, spare; each with its address and text, join also with places left',
     ),
   ),
   call: v.optional(described(callKind, 'Which call holds now: join, waitList or spare')),
   reveal: v.optional(
     described(
-      v.strictObject({
-        share: v.optional(v.number('a share from 0 to 1')),
-        weekdays: v.optional(list(text)),
-        time: v.optional(text),
-      }),
+      v.strictObject(
+        {
+          share: v.optional(
+            v.pipe(
+              v.number('a share from 0 to 1'),
+              v.minValue(0, 'a share from 0 to 1'),
+              v.maxValue(1, 'a share from 0 to 1'),
+            ),
+          ),
+          weekdays: v.optional(
+            list(is((value) => WEEKDAYS.includes(value.toLowerCase()), `a weekday: ${WEEKDAYS.join(', ')}`)),
+          ),
+          time: v.optional(
+            is((value) => /^(?:[01]\d|2[0-3]):[0-5]\d$/.test(value), 'a time of day, as 19:00'),
+          ),
+        },
+        'a habit as {share: …, weekdays: …, time: …}',
+      ),
       'The habit of revealing: share of parcels arrived, weekdays, time',
     ),
   ),
@@ -142,7 +171,7 @@ export const cycleSchema = v.strictObject({
   summary: described(text, 'Names the things; 70 to 160 characters'),
   address: v.optional(
     described(
-      is((value) => /^[\p{L}\p{N}-]+$/u.test(value), 'letters, digits and hyphens'),
+      is((value) => /^[\p{L}\p{M}\p{N}-]+$/u.test(value), 'letters, digits and hyphens'),
       'Last part of the page’s address; made from month and theme without it',
     ),
   ),
@@ -158,20 +187,29 @@ export const cycleSchema = v.strictObject({
   hero: v.optional(described(picture, 'Head of the article; the lead item’s first picture without it')),
   replay: v.optional(
     described(
-      v.strictObject({ address, recorded: v.optional(date), minutes: v.optional(wholeNumber) }),
+      v.strictObject(
+        { address, recorded: v.optional(date), minutes: v.optional(wholeNumber) },
+        'a replay as {address: …, recorded: …, minutes: …}',
+      ),
       'The live opening, recorded: address, recorded, minutes',
     ),
   ),
   peek: v.optional(
     described(
-      v.strictObject({ text, picture: v.optional(picture) }),
+      v.strictObject(
+        { text, picture: v.optional(picture) },
+        'a peek as {text: …, picture: {file: …, alt: …}}',
+      ),
       'The look at the next box: text, picture',
     ),
   ),
   voices: v.optional(
     described(
       list(
-        v.strictObject({ text, name: text, consent: date, given: v.optional(v.boolean('true or false')) }),
+        v.strictObject(
+          { text, name: text, consent: date, given: v.optional(v.boolean('true or false')) },
+          'a voice as {text: …, name: …, consent: …}',
+        ),
       ),
       'Subscribers’ words: text, name, consent (the date they agreed), given: true when the box was free or cheaper',
     ),
@@ -181,14 +219,14 @@ export const cycleSchema = v.strictObject({
 
 export const CATEGORIES = ['food', 'drink', 'cosmetic', 'candle', 'blade', 'plant', 'children'] as const;
 const category = v.pipe(list(v.picklist([...CATEGORIES, 'none'], `${CATEGORIES.join(', ')} or none`)));
+/** The word that says there is none, which is more than saying nothing. */
+const none = v.pipe(
+  v.literal('none'),
+  v.transform((): string[] => []),
+);
+const listOrNone = v.union([none, list(text)], 'a list, or none');
 const allergens = v.union(
-  [
-    v.pipe(
-      v.literal('none'),
-      v.transform((): string[] => []),
-    ),
-    list(is((value) => ALLERGENS.includes(value.toLowerCase()), `one of ${ALLERGENS.join(', ')}`)),
-  ],
+  [none, list(is((value) => ALLERGENS.includes(value.toLowerCase()), `one of ${ALLERGENS.join(', ')}`))],
   `a list of ${ALLERGENS.join(', ')}, or none`,
 );
 
@@ -196,7 +234,7 @@ export const itemSchema = v.strictObject({
   name: described(text, 'As printed on the card'),
   slug: v.optional(
     described(
-      is((value) => /^[\p{L}\p{N}-]+$/u.test(value), 'letters, digits and hyphens'),
+      is((value) => /^[\p{L}\p{M}\p{N}-]+$/u.test(value), 'letters, digits and hyphens'),
       'Its anchor in the article; the file’s name without it',
     ),
   ),
@@ -226,17 +264,20 @@ export const itemSchema = v.strictObject({
   goesWith: v.optional(described(text, 'How it goes with the lead item; on every other item')),
   spare: v.optional(
     described(
-      v.strictObject({ count: wholeNumber, price, address, until: v.optional(date) }),
+      v.strictObject(
+        { count: wholeNumber, price, address, until: v.optional(date) },
+        'spare pieces as {count: …, price: …, address: …}',
+      ),
       'Spare pieces for sale: count (0 is sold out), price, address, until',
     ),
   ),
   category: v.optional(described(category, `Where it can hurt: ${CATEGORIES.join(', ')}; or none`)),
   allergens: v.optional(described(allergens, 'Food and drink: the major allergens in it; [] says none')),
-  mayContain: v.optional(described(list(text), 'Traces')),
+  mayContain: v.optional(described(listOrNone, 'Traces')),
   ingredients: v.optional(described(text, 'Food, drink, cosmetic')),
-  toxicTo: v.optional(described(list(text), 'Plants: cats, dogs; [] says none known')),
+  toxicTo: v.optional(described(listOrNone, 'Plants: cats, dogs; [] says none known')),
   minAge: v.optional(described(v.pipe(v.number('years'), v.minValue(0, 'years')), 'For children: years')),
-  hazards: v.optional(described(list(text), 'For children: small parts, cords; [] says none')),
+  hazards: v.optional(described(listOrNone, 'For children: small parts, cords; [] says none')),
   cautions: v.optional(described(list(text), 'More lines of your own')),
 });
 

@@ -72,6 +72,15 @@ const toDiagnostic = (issue: Issue, schema: unknown, record: FrontMatter): Diagn
       fix: `Add \`${key}: …\``,
     };
   }
+  if (issue.input === null) {
+    return {
+      weight: 'must fix',
+      rule: 'empty-key',
+      place: record.placeOf(path),
+      message: `Unexpected empty \`${path.join('.')}\`, expected a value`,
+      fix: 'Write a value, between double quotes if it begins with `#`; or take the line out',
+    };
+  }
   return {
     weight: 'must fix',
     rule: key === '' || /^\d+$/.test(key) ? String(parent.at(-1) ?? 'record') : key,

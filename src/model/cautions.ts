@@ -12,6 +12,19 @@ export interface Caution {
 
 const list = (words: readonly string[]): string => words.join(', ');
 
+/** "cats, dogs and rabbits" */
+const together = (words: readonly string[]): string =>
+  new Intl.ListFormat('en-GB', { type: 'conjunction' }).format(words);
+
+const HAZARD_LINES: ReadonlyMap<string, string> = new Map([
+  ['small parts', 'Small parts can choke a child.'],
+  ['cords', 'Cords can strangle a child; keep them short and out of a cot.'],
+]);
+
+/** What the record names is always said, in our words or in its own. */
+const hazardLine = (hazard: string): string =>
+  HAZARD_LINES.get(hazard.toLowerCase()) ?? `Beware of ${hazard}.`;
+
 /** Allergens are named as US FDA's nine and EU 1169/2011 Annex II's fourteen name them; see content/allergens.ts. */
 const allergenLines = ({ allergens = [], mayContain = [] }: Hazards): readonly string[] => [
   allergens.length > 0 ? `Contains ${list(allergens)}.` : 'None of the major allergens is an ingredient.',
@@ -41,6 +54,7 @@ const rules: Record<Category, (hazards: Hazards) => readonly Caution[]> = {
     },
   ],
   // After ASTM F2058 (voluntary): within sight, away from things that catch fire, away from children and pets.
+  // The wick's 6 mm are the quarter inch that makers' associations advise.
   candle: () => [
     {
       sort: 'flame',
@@ -48,6 +62,7 @@ const rules: Record<Category, (hazards: Hazards) => readonly Caution[]> = {
       lines: [
         'Burn it within sight and put it out before you leave the room.',
         'Keep it away from anything that can catch fire, and from children and pets.',
+        'If it has a wick, trim it to 6 mm each time before you light it.',
         'Stand it on something level that heat does not harm, and out of draughts.',
       ],
     },
@@ -70,7 +85,7 @@ const rules: Record<Category, (hazards: Hazards) => readonly Caution[]> = {
             sort: 'pets',
             label: 'Pets',
             lines: [
-              `Harmful to ${toxicTo.join(' and ')} if eaten. Keep it out of their reach, and ask a vet at once if some was.`,
+              `Harmful to ${together(toxicTo)} if eaten. Keep it out of their reach, and ask a vet at once if some was.`,
             ],
           },
         ]
@@ -80,13 +95,7 @@ const rules: Record<Category, (hazards: Hazards) => readonly Caution[]> = {
     {
       sort: 'children',
       label: 'Small children',
-      lines: [
-        ...(minAge === undefined ? [] : [`Not for children under ${minAge}.`]),
-        ...(hazards.includes('small parts') ? ['Small parts can choke a child.'] : []),
-        ...(hazards.includes('cords')
-          ? ['Cords can strangle a child; keep them short and out of a cot.']
-          : []),
-      ],
+      lines: [...(minAge ? [`Not for children under ${minAge}.`] : []), ...hazards.map(hazardLine)],
     },
   ],
 };

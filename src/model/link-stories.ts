@@ -60,7 +60,7 @@ export const linkStory = (
     line: node.position?.start.line ?? 1,
     column: node.position?.start.column ?? 1,
   });
-  visit(tree, (node) => {
+  visit(tree, (node, _, parent) => {
     if (node.type === 'link' && isRelative(node.url)) {
       const path = resolved(file, node.url);
       const target = path === undefined ? undefined : targets.byFile.get(path);
@@ -95,6 +95,16 @@ export const linkStory = (
         if (picture) node.data = { ...node.data, picture };
       }
     }
+    if (node.type === 'leafDirective' && (slugs === undefined || parent?.type !== 'root')) {
+      report({
+        weight: 'must fix',
+        rule: 'placement',
+        place: placeOf(node),
+        message: `Unexpected placement \`::${node.name}\` ${slugs ? 'inside another passage' : 'in this file'}, expected it on a line of its own in cycle.md`,
+        fix: 'Move it there, or take it out',
+      });
+      return SKIP;
+    }
     if (node.type === 'leafDirective' && node.name === 'item') {
       const label = node.children
         .map((child) => ('value' in child ? child.value : ''))
@@ -105,7 +115,7 @@ export const linkStory = (
           weight: 'must fix',
           rule: 'placement',
           place: placeOf(node),
-          message: `Unexpected placement of \`${label}\`, expected ${slugs ? `one of ${slugs.join(', ')}` : 'placements in cycle.md alone'}`,
+          message: `Unexpected placement of \`${label}\`, expected one of ${[...new Set(slugs)].join(', ')}`,
           fix: 'Name the item by its file’s name without the number',
         });
       }

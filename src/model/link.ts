@@ -10,7 +10,7 @@ import { momentOf } from './calendar.ts';
 import { hazardFindings, hazardsOf } from './hazards.ts';
 import { type LinkTargets, linkStory } from './link-stories.ts';
 import { photosOf, recordPicture } from './pictures.ts';
-import { slugOf } from './slug.ts';
+import { addressFindings, addressOf, setFindings, slugFor } from './set-findings.ts';
 import type { Target } from './story.ts';
 import { titleOf } from './title.ts';
 
@@ -21,11 +21,6 @@ const present = <T extends object>(facts: T): { [K in keyof T]?: Exclude<T[K], u
   Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined)) as never;
 
 const DEFAULT_PALETTE = ['#5f7358'] as const;
-
-const slugFor = (record: Written<ItemRecord>): string => {
-  const name = record.file.slice(record.file.lastIndexOf('/') + 1).replace(/\.md$/, '');
-  return record.value?.slug ?? slugOf(name.replace(/^\d+-/, ''));
-};
 
 const moneyOf = (amount: string, currency: string, place: Place, report: Report): Money => {
   const decimals = currencyDecimals(currency) ?? 2;
@@ -50,57 +45,6 @@ const targetsIn = (records: Records): ReadonlyMap<string, Target> =>
       ...items.map((item): readonly [string, Target] => [item.file, { cycle: id, item: slugFor(item) }]),
     ]),
   );
-
-const setFindings = ({ items, cycle }: WrittenCycle, report: Report): void => {
-  const bySlug = new Map<string, Written<ItemRecord>>();
-  for (const item of items) {
-    const slug = slugFor(item);
-    const other = bySlug.get(slug);
-    if (other) {
-      report({
-        weight: 'must fix',
-        rule: 'slug-twice',
-        place: item.placeOf(['slug']),
-        message: `Unexpected second item \`${slug}\` in the cycle, expected each name once`,
-        fix: 'Rename the file, or give one of them a `slug` of its own',
-        related: { place: other.placeOf(['slug']), message: 'the first is here' },
-      });
-    } else bySlug.set(slug, item);
-  }
-  const read = items.filter((item) => item.value);
-  const leads = read.filter((item) => item.value?.lead);
-  const claimed = items.some(({ data }) => data?.lead !== undefined && data.lead !== false);
-  if (read.length > 0 && leads.length === 0 && read.length === items.length && !claimed) {
-    report({
-      weight: 'must fix',
-      rule: 'lead-missing',
-      place: cycle?.placeOf(['theme']) ?? (read[0] as Written<ItemRecord>).placeOf([]),
-      message: 'Unexpected cycle without a lead item, expected one item with `lead: true`',
-      fix: 'Add `lead: true` to the piece the box was built around',
-    });
-  }
-  for (const extra of leads.slice(1)) {
-    report({
-      weight: 'must fix',
-      rule: 'lead-twice',
-      place: extra.placeOf(['lead']),
-      message: 'Unexpected second lead item, expected one in a cycle',
-      fix: 'Take `lead: true` out of all but one',
-      related: { place: (leads[0] as Written<ItemRecord>).placeOf(['lead']), message: 'the first is here' },
-    });
-  }
-  for (const item of read) {
-    if (!item.value?.lead && item.data?.goesWith === undefined) {
-      report({
-        weight: 'look at',
-        rule: 'goes-with',
-        place: item.placeOf(['name']),
-        message: 'Unexpected item without `goesWith`, expected how it goes with the lead item',
-        fix: 'Add `goesWith: …`, a sentence',
-      });
-    }
-  }
-};
 
 const itemOf = (
   record: Written<ItemRecord>,
@@ -215,7 +159,7 @@ const cycleOf = (
         settings.lang,
       ),
     summary: value.summary,
-    address: value.address ?? [id, slugOf(value.theme)].filter(Boolean).join('-'),
+    address: addressOf(id, value),
     shipped: value.shipped,
     reveal,
     author: value.author ?? settings.author,
@@ -333,8 +277,14 @@ export const linkBox = (records: Records, sources: Sources): Checked<Box | undef
     story: { file: 'box.md', tree: { type: 'root', children: [] } },
     source: { file: 'box.md', fields: new Map() },
   };
+  addressFindings(records, report);
   const cycles = records.cycles.flatMap((written) => {
     setFindings(written, report);
+    // A record at fault keeps nothing from being said of the text below it.
+    for (const item of written.items)
+      if (!item.value) linkStory(item.file, item.body, targets, undefined, report);
+    if (written.cycle && !written.cycle.value)
+      linkStory(written.cycle.file, written.cycle.body, targets, written.items.map(slugFor), report);
     const value = written.cycle?.value;
     if (written.cycle && value) return [cycleOf(written, written.cycle, value, stand, targets, report)];
     // The cycle's own record is at fault: its items are still looked at, and not kept.

@@ -6,13 +6,21 @@ import './story.ts';
 /** A cycle is sealed until the moment of its reveal. */
 export const isSealed = (cycle: Cycle, asOf: Moment): boolean => asOf < cycle.reveal;
 
-/** A copy of a tree in which links to sealed cycles keep their words and lose their target. */
+/** Whether a node shows a photo out of a sealed cycle's folder. */
+const showsSealed = (sealed: ReadonlySet<string>, node: Nodes): boolean =>
+  node.type === 'image' && sealed.has(/^cycles\/([^/]+)\//.exec(node.data?.picture?.file ?? '')?.[1] ?? '');
+
+/** A copy of a tree in which links to sealed cycles keep their words and lose their target, and their photos are left out. */
 const withoutLinksTo = (sealed: ReadonlySet<string>, node: Nodes): Nodes => {
   const children =
-    'children' in node ? node.children.map((child) => withoutLinksTo(sealed, child)) : undefined;
+    'children' in node
+      ? node.children
+          .filter((child) => !showsSealed(sealed, child))
+          .map((child) => withoutLinksTo(sealed, child))
+      : undefined;
   const copy = { ...node, ...(children ? { children } : {}) } as Nodes;
   if (copy.type !== 'link' || !copy.data?.target || !sealed.has(copy.data.target.cycle)) return copy;
-  return { ...copy, url: '', data: { dropped: true } };
+  return { ...copy, url: '', title: null, data: { dropped: true } };
 };
 
 /** The box as of a moment: its unsealed cycles alone, and no link that leads to another. */

@@ -174,3 +174,37 @@ test.each([
 ])('the slug of `%s` is `%s`', (text, slug) => {
   expect(slugOf(text)).toBe(slug);
 });
+
+describe('cautions that are easily lost', () => {
+  const lines = (hazards: object) =>
+    cautionsOf(sample.item({ hazards: { categories: [], more: [], ...hazards } })).flatMap(
+      (caution) => caution.lines,
+    );
+  test('a hazard in other words than ours is said in the record’s words', () => {
+    expect(lines({ categories: ['children'], minAge: 0, hazards: ['Small parts', 'magnets'] })).toEqual([
+      'Small parts can choke a child.',
+      'Beware of magnets.',
+    ]);
+  });
+  test('every animal is named', () => {
+    expect(lines({ categories: ['plant'], toxicTo: ['cats', 'dogs', 'rabbits'] }).join()).toContain(
+      'Harmful to cats, dogs and rabbits if eaten.',
+    );
+  });
+  test('a candle’s wick is to be trimmed', () => {
+    expect(lines({ categories: ['candle'] }).join()).toContain('trim it to 6 mm');
+  });
+});
+
+test('a photo out of a sealed cycle’s folder is left out of what is unsealed', () => {
+  const tree = parseMarkdown('Before ![a hint](../2026-03/photos/hint.jpg) after.');
+  const shown = (tree.children[0] as { children: { type: string; data?: object }[] }).children;
+  (shown[1] as { data?: object }).data = {
+    picture: sample.picture({ file: 'cycles/2026-03/photos/hint.jpg' }),
+  };
+  const first = { ...(cycles[0] as Cycle), story: { file: 'a.md', tree } };
+  const told = (moment: number) =>
+    JSON.stringify(unsealed({ ...box, cycles: [first, ...cycles.slice(1)] }, moment).cycles[0]?.story.tree);
+  expect(told(Date.UTC(2026, 0, 25))).not.toContain('hint');
+  expect(told(Date.UTC(2026, 5, 1))).toContain('hint');
+});

@@ -1,5 +1,5 @@
 import { spawn } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
@@ -31,6 +31,7 @@ const resolve = (page: string, address: string): { path: string; anchor: string 
   };
 };
 
+// RFC 3986 resolution, as the HTML standard's links use it.
 describe('opened from disk', () => {
   test('every internal address and anchor leads somewhere', () => {
     const dead: string[] = [];
@@ -45,6 +46,50 @@ describe('opened from disk', () => {
       }
     expect(dead).toEqual([]);
     expect(count).toBeGreaterThan(1000);
+  });
+
+  test('every address in a style sheet leads somewhere', () => {
+    const sheets = filesBelow(site).filter((path) => path.endsWith('.css'));
+    const addresses = sheets.flatMap((path) =>
+      [...readFileSync(join(site, path), 'utf8').matchAll(/url\(["']?([^"')]+)["']?\)/g)].map((found) =>
+        posix.join(posix.dirname(path), found[1] as string),
+      ),
+    );
+    expect(addresses.filter((path) => !existsSync(join(site, path)))).toEqual([]);
+    expect(addresses.length).toBeGreaterThan(0);
+  });
+
+  test('every full address of our own, in pages, structured data and feeds, leads somewhere', () => {
+    const home = /<link rel="canonical" href="([^"]*)"/.exec(
+      pages.find(({ path }) => path === 'index.html')?.text ?? '',
+    )?.[1];
+    expect(home).toMatch(/^https:\/\/.*\/$/);
+    // Where to join or buy is the shop's to answer, not the site's: the author wrote those addresses.
+    const content = join(site, '../content');
+    const authored = new Set(
+      filesBelow(content)
+        .filter((path) => path.endsWith('.md'))
+        .flatMap((path) => readFileSync(join(content, path), 'utf8').match(/https?:[^\s"')>]+/g) ?? []),
+    );
+    authored.delete(home as string);
+    const files = filesBelow(site).filter((path) => /\.(?:html|xml|json|txt)$/.test(path));
+    const dead = files.flatMap((file) => {
+      const text = readFileSync(join(site, file), 'utf8');
+      return [...text.matchAll(/https?:\/\/[^\s"'<>&\\]+/g)]
+        .map(([address]) => address)
+        .filter((address) => address.startsWith(home as string) && !authored.has(address))
+        .filter((address) => {
+          const [path = '', anchor = ''] = decodeURIComponent(address.slice((home as string).length)).split(
+            '#',
+          );
+          const target = path === '' ? 'index.html' : path;
+          // Fragments in structured data name things (`#subscription`), not places on a page.
+          const inLink = anchor !== '' && text.includes(`href="${address}"`);
+          return !existsSync(join(site, target)) || (inLink && !idsByPage.get(target)?.has(anchor));
+        })
+        .map((address) => `${file}: ${address}`);
+    });
+    expect(dead).toEqual([]);
   });
 
   test('no id stands twice on a page', () => {

@@ -1,4 +1,5 @@
 /** The rules of the layout, as a function over files, so that each rule can be tried on a file that breaks it. */
+import { builtinModules } from 'node:module';
 import { posix } from 'node:path';
 
 export interface Breach {
@@ -22,6 +23,12 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   cli: ['build', 'channels', 'content', 'diagnostics', 'io', 'model', 'render'],
 };
 
+/** Rooms of which a room may take the types, not the code: nothing of them runs there. */
+const TYPES_ONLY: Readonly<Record<string, readonly string[]>> = {
+  io: ['content', 'render'],
+  cli: ['content', 'model', 'render'],
+};
+
 /** Libraries that one room alone may import. */
 const ONLY_IN: Readonly<Record<string, string>> = {
   'gray-matter': 'content',
@@ -37,11 +44,12 @@ const EDGE = new Set(['io', 'cli']);
 /** What reaches outside the process, or differs from run to run. */
 const OUTSIDE: readonly (readonly [RegExp, string])[] = [
   [/\bDate\.now\b/, 'Date.now'],
-  [/\bnew Date\(\s*\)/, 'new Date()'],
-  [/\bprocess\./, 'process'],
-  [/\bconsole\./, 'console'],
-  [/\bfetch\(/, 'fetch'],
-  [/\bperformance\./, 'performance'],
+  [/\bnew Date\b(?!\s*\(\s*[^)\s])|(?<!new )\bDate\(/, 'new Date()'],
+  [/(?<![.\w'"-])process\b(?=\s*[.[?;,)}])/, 'process'],
+  [/(?<![.\w'"-])console\b(?=\s*[.[?;,)}])/, 'console'],
+  [/(?<![.\w'"-])fetch\b(?=\s*[(;,)}])/, 'fetch'],
+  [/(?<![.\w'"-])performance\b(?=\s*[.[?;,)}])/, 'performance'],
+  [/\bglobalThis\b/, 'globalThis'],
   [/\bMath\.random\b/, 'Math.random'],
   [/\bTemporal\.Now\b/, 'Temporal.Now'],
   [/\bset(?:Timeout|Interval|Immediate)\(/, 'timers'],
@@ -49,8 +57,22 @@ const OUTSIDE: readonly (readonly [RegExp, string])[] = [
 
 const MOST_LINES = 400;
 
+/** Strings stay, so that one with `/*` in it does not hide the code after it. */
 const withoutComments = (source: string): string =>
-  source.replace(/\/\*[\s\S]*?\*\//g, '').replace(/(^|[^:'"`\\])\/\/.*$/gm, '$1');
+  source.replace(
+    /("(?:\\.|[^"\\\n])*"|'(?:\\.|[^'\\\n])*'|`(?:\\.|[^`\\])*`)|\/\*[\s\S]*?\*\/|\/\/.*$/gm,
+    (_, text: string | undefined) => text ?? '',
+  );
+
+/** Modules of which a source imports types alone, as a whole statement says. */
+const typeImportsOf = (source: string): ReadonlySet<string> => {
+  const named = (pattern: RegExp) => [...source.matchAll(pattern)].map((found) => found[1] as string);
+  const types = named(/\b(?:import|export)\s+type\b[^'"`;()]*?\bfrom\s*['"]([^'"]+)['"]/g);
+  const all = importsOf(source);
+  return new Set(
+    types.filter((one) => all.filter((a) => a === one).length === types.filter((t) => t === one).length),
+  );
+};
 
 /** Every module a source names: static, type-only, re-exported, dynamic, required. */
 const importsOf = (source: string): string[] =>
@@ -71,10 +93,12 @@ const breachesIn = (file: string, source: string): Breach[] => {
   if (source.split('\n').length > MOST_LINES) breach('size', `over ${MOST_LINES} lines`);
   if (/\bexport\s+default\b|\bas\s+default\b/.test(code)) breach('default export', 'export default');
 
+  const typesAlone = typeImportsOf(code);
   for (const specifier of importsOf(code)) {
     if (specifier.startsWith('.')) {
       const [, target = '', targetName = ''] = posix.join(posix.dirname(file), specifier).split('/');
       if (target !== room && !MAY_IMPORT[room]?.includes(target)) breach('rooms', specifier);
+      if (TYPES_ONLY[room]?.includes(target) && !typesAlone.has(specifier)) breach('types', specifier);
       const free = ['channel.ts', 'index.ts'];
       if (room === 'channels' && target === 'channels' && !free.includes(name) && !free.includes(targetName))
         breach('channels', specifier);
@@ -84,9 +108,7 @@ const breachesIn = (file: string, source: string): Breach[] => {
     const home = library ?? (specifier.startsWith('rehype') ? 'rehype' : undefined);
     if (home !== undefined && (ONLY_IN[home] ?? 'render') !== room) breach('libraries', specifier);
     const hashing = specifier === 'node:crypto' && file === 'src/render/hash.ts';
-    const builtin =
-      specifier.startsWith('node:') ||
-      /^(?:fs|path|os|http|https|net|child_process|crypto|worker_threads)(?:\/|$)/.test(specifier);
+    const builtin = specifier.startsWith('node:') || builtinModules.includes(specifier);
     if (builtin && !EDGE.has(room) && !hashing) breach('purity', specifier);
   }
   if (!EDGE.has(room) && room !== 'browser')

@@ -1,0 +1,110 @@
+/** What does not fit together in a cycle's set of records, or between cycles. */
+import type { Records, Written, WrittenCycle } from '../content/read.ts';
+import type { CycleRecord, ItemRecord } from '../content/schemas.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { slugOf } from './slug.ts';
+
+type Report = (diagnostic: Diagnostic) => void;
+
+/** Last part of a cycle's address, the record's own or made from month and theme. */
+export const addressOf = (id: string, value: CycleRecord): string =>
+  value.address ?? [id, slugOf(value.theme)].filter(Boolean).join('-');
+
+/** An item's anchor, the record's own or made from the file's name without its number. */
+export const slugFor = (record: Written<ItemRecord>): string => {
+  const name = record.file.slice(record.file.lastIndexOf('/') + 1).replace(/\.md$/, '');
+  return record.value?.slug ?? slugOf(name.replace(/^\d+-/, ''));
+};
+
+/** Anchors of the article's own parts. */
+const RESERVED_SLUGS: ReadonlySet<string> = new Set([
+  'call',
+  'main',
+  'packed',
+  'peek',
+  'voices',
+  'whole-box',
+]);
+
+/** Two cycles cannot stand at one address; some disks do not tell capitals from small letters. */
+export const addressFindings = (records: Records, report: Report): void => {
+  const byAddress = new Map<string, Written<CycleRecord>>();
+  for (const { id, cycle } of records.cycles) {
+    if (!cycle?.value) continue;
+    const address = addressOf(id, cycle.value).toLowerCase();
+    const other = byAddress.get(address);
+    if (other) {
+      report({
+        weight: 'must fix',
+        rule: 'address-twice',
+        place: cycle.placeOf(['address']),
+        message: `Unexpected address \`${address}\`, expected one that no other cycle has`,
+        fix: 'Take `address` out, or write another',
+        related: { place: other.placeOf(['address']), message: 'the other is here' },
+      });
+    } else byAddress.set(address, cycle);
+  }
+};
+
+/** Names, lead item and ties of one cycle's items. */
+export const setFindings = ({ items, cycle }: WrittenCycle, report: Report): void => {
+  const bySlug = new Map<string, Written<ItemRecord>>();
+  for (const item of items) {
+    const slug = slugFor(item);
+    const other = bySlug.get(slug);
+    if (slug === '' || RESERVED_SLUGS.has(slug)) {
+      report({
+        weight: 'must fix',
+        rule: 'slug',
+        place: item.placeOf(['slug']),
+        message: `Unexpected item name \`${slug}\`, expected ${slug ? 'one that the page does not use itself' : 'letters in the file’s name after the number'}`,
+        fix: 'Rename the file, as 03-seed-tin.md, or give the record a `slug`',
+      });
+    }
+    if (other) {
+      report({
+        weight: 'must fix',
+        rule: 'slug-twice',
+        place: item.placeOf(['slug']),
+        message: `Unexpected second item \`${slug}\` in the cycle, expected each name once`,
+        fix: 'Rename the file, or give one of them a `slug` of its own',
+        related: { place: other.placeOf(['slug']), message: 'the first is here' },
+      });
+    } else bySlug.set(slug, item);
+  }
+  const read = items.filter((item) => item.value);
+  const leads = read.filter((item) => item.value?.lead);
+  const claimed = items.some(({ data }) => data?.lead !== undefined && data.lead !== false);
+  if (read.length > 0 && leads.length === 0 && read.length === items.length && !claimed) {
+    report({
+      weight: 'must fix',
+      rule: 'lead-missing',
+      place: cycle?.placeOf(['theme']) ?? (read[0] as Written<ItemRecord>).placeOf([]),
+      message: 'Unexpected cycle without a lead item, expected one item with `lead: true`',
+      fix: 'Add `lead: true` to the piece the box was built around',
+    });
+  }
+  for (const extra of leads.slice(1)) {
+    report({
+      weight: 'must fix',
+      rule: 'lead-twice',
+      place: extra.placeOf(['lead']),
+      message: 'Unexpected second lead item, expected one in a cycle',
+      fix: 'Take `lead: true` out of all but one',
+      related: { place: (leads[0] as Written<ItemRecord>).placeOf(['lead']), message: 'the first is here' },
+    });
+  }
+  for (const item of read) {
+    // A `lead` or `goesWith` that is there and at fault was reported as such.
+    const maybeLead = item.data?.lead !== undefined && item.data.lead !== false;
+    if (!maybeLead && item.data?.goesWith === undefined) {
+      report({
+        weight: 'look at',
+        rule: 'goes-with',
+        place: item.placeOf(['name']),
+        message: 'Unexpected item without `goesWith`, expected how it goes with the lead item',
+        fix: 'Add `goesWith: …`, a sentence',
+      });
+    }
+  }
+};
