@@ -49,9 +49,17 @@ const singulars = (word: string): readonly string[] => [
   word.replace(/ves$/, 'fe'),
 ];
 
+/** A jar of honey is honey: what holds or counts the thing is not the thing. */
+const CONTAINER =
+  /^(?:an? )?(?:bag|bar|bottle|box|bundle|card|jar|packet|pair|pot|roll|sachet|sack|set|tin|tube)s? of /;
+
 /** The category that a kind's head word suggests: the last word before the first preposition. */
 export const suggestedCategory = (kind: string): Category | undefined => {
-  const before = kind.toLowerCase().split(/ (?:for|of|with|in|on|from|to) /)[0] ?? '';
+  const before =
+    kind
+      .toLowerCase()
+      .replace(CONTAINER, '')
+      .split(/ (?:for|of|with|in|on|from|to) /)[0] ?? '';
   const parts = before.split(/[\s-]+/).filter(Boolean);
   const heads = singulars(parts.at(-1) ?? '');
   const two = heads.map((head) => [...parts.slice(-2, -1), head].join(' '));

@@ -275,7 +275,10 @@ describe('a kind', () => {
     ['plant mister', undefined],
     ['bulb planter', undefined],
     ['candle snuffer', undefined],
-    ['tin of tea', undefined],
+    ['tin of tea', 'drink'],
+    ['jar of honey', 'food'],
+    ['bar of soap', 'cosmetic'],
+    ['tin of plant ties', undefined],
     ['bird seed', undefined],
   ])('`%s` suggests %s', (kind, category) => {
     expect(suggestedCategory(kind)).toBe(category);
