@@ -4,10 +4,9 @@ import type { Box, Cycle, Item, Picture, Story } from '../model/box.ts';
 import { dateInZone, isoInstant, longDate, monthName } from '../model/calendar.ts';
 import { callFor, spareOnSale } from '../model/calls.ts';
 import { cautionsOf } from '../model/cautions.ts';
-import { cycleOf, earlierOfKind, findItem, nextCycle, previousCycle } from '../model/relations.ts';
-import type { Target } from '../model/story.ts';
+import { cycleOf, earlierOfKind, nextCycle, previousCycle } from '../model/relations.ts';
 import { type Part, tellingOf } from '../model/telling.ts';
-import { absoluteAddress, articlePath, itemAnchor } from '../render/addresses.ts';
+import { absoluteAddress, articlePath, itemAddress, itemAnchor, recordAddress } from '../render/addresses.ts';
 import { type Html, joinHtml } from '../render/html.ts';
 import { itemPlate, leadPlate, smallPlate, widePlate } from '../render/layouts.ts';
 import { renderStory } from '../render/markdown.ts';
@@ -37,23 +36,13 @@ const plate = (drawing: Drawing, picture: Picture, layout: PictureLayout, eager 
   return html;
 };
 
-const addressOf = (drawing: Drawing, target: Target): string | undefined => {
-  const { box } = drawing.input;
-  const cycle = box.cycles.find((other) => other.id === target.cycle);
-  if (!cycle) return undefined;
-  const link = linker(drawing.page)(articlePath(cycle));
-  if (target.item === undefined) return link;
-  const item = findItem(box, target.cycle, target.item);
-  return item && (cycle.id === drawing.cycle.id ? `#${itemAnchor(item)}` : `${link}#${itemAnchor(item)}`);
-};
-
 const story = (drawing: Drawing, told: Story, idPrefix: string, topHeading: 2 | 3): Html => {
   const { html, outputs, diagnostics } = renderStory(told.tree, {
     file: told.file,
     page: drawing.page,
     idPrefix,
     topHeading,
-    addressOf: (target) => addressOf(drawing, target),
+    addressOf: (target) => recordAddress(drawing.input.box, target, drawing.page),
     layout: itemPlate,
     lang: drawing.input.box.settings.lang,
   });
@@ -115,7 +104,6 @@ const itemSection = (drawing: Drawing, item: Item): Html => {
       picture: plate(drawing, picture, itemPlate),
       caption: picture.caption && typeset(picture.caption, lang),
     })),
-    platedAbove: item.pictures.length > pictures.length,
     story: story(drawing, item.story, `${itemAnchor(item)}-`, 3),
     goesWith: item.goesWith && typeset(item.goesWith, lang),
     leadName: typeset(drawing.cycle.items[0]?.name ?? '', lang),
@@ -127,7 +115,7 @@ const itemSection = (drawing: Drawing, item: Item): Html => {
     spare: spareData(item, box, asOf),
     earlier: earlier.map((other) => ({
       name: typeset(other.name, lang),
-      href: `${linker(drawing.page)(articlePath(cycleOf(box, other)))}#${itemAnchor(other)}`,
+      href: itemAddress(box, other, drawing.page),
       month: monthName(cycleOf(box, other), lang),
     })),
   });

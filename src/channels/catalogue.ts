@@ -4,10 +4,10 @@ import type { Item } from '../model/box.ts';
 import { monthName } from '../model/calendar.ts';
 import { spareOnSale } from '../model/calls.ts';
 import { cycleOf, kindGroups } from '../model/relations.ts';
-import { articlePath, itemAnchor } from '../render/addresses.ts';
+import { articlePath, CATALOGUE_PATH, itemAddress } from '../render/addresses.ts';
 import { smallPlate } from '../render/layouts.ts';
 import type { PictureOutput } from '../render/output.ts';
-import { CATALOGUE_PATH, linker, pageOutput } from '../render/page.ts';
+import { linker, pageOutput } from '../render/page.ts';
 import { pictureMarkup } from '../render/pictures.ts';
 import { catalogueGraph } from '../render/structured-data.ts';
 import { typeset } from '../render/typeset.ts';
@@ -21,7 +21,7 @@ export const catalogue: Channel = {
     const { lang, timeZone } = settings;
     const link = linker(CATALOGUE_PATH);
     const pictures: PictureOutput[] = [];
-    const hrefOf = (item: Item): string => `${link(articlePath(cycleOf(box, item)))}#${itemAnchor(item)}`;
+    const hrefOf = (item: Item): string => itemAddress(box, item, CATALOGUE_PATH);
     const entry = (item: Item) => {
       const first = item.pictures[0];
       const picture = first && pictureMarkup(first, smallPlate, CATALOGUE_PATH);

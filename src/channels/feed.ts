@@ -2,9 +2,9 @@
 
 import type { Cycle } from '../model/box.ts';
 import { isoInstant, momentOf } from '../model/calendar.ts';
-import { absoluteAddress, articlePath } from '../render/addresses.ts';
+import { absoluteAddress, articlePath, HOME_PATH } from '../render/addresses.ts';
 import { html, htmlSource, joinHtml } from '../render/html.ts';
-import { FEED_PATH, HOME_PATH } from '../render/page.ts';
+import { FEED_PATH } from '../render/page.ts';
 import type { Channel } from './channel.ts';
 
 const SHOWN = 12;

@@ -1,11 +1,11 @@
 /** The first page: the newest reveal, what the box is, the call, the last twelve cycles as pictures. */
 import { monthName } from '../model/calendar.ts';
 import { callFor } from '../model/calls.ts';
-import { articlePath, itemAnchor } from '../render/addresses.ts';
+import { articlePath, HOME_PATH, itemAddress, recordAddress } from '../render/addresses.ts';
 import { itemPlate, leadPlate, smallPlate } from '../render/layouts.ts';
 import { renderStory } from '../render/markdown.ts';
 import { priceText } from '../render/money.ts';
-import { HOME_PATH, linker, pageOutput } from '../render/page.ts';
+import { linker, pageOutput } from '../render/page.ts';
 import { pictureMarkup, socialPicture } from '../render/pictures.ts';
 import { homeGraph } from '../render/structured-data.ts';
 import { typeset } from '../render/typeset.ts';
@@ -26,10 +26,7 @@ export const home: Channel = {
       page: HOME_PATH,
       idPrefix: 'about-',
       topHeading: 3,
-      addressOf: (target) => {
-        const cycle = box.cycles.find((other) => other.id === target.cycle);
-        return cycle && link(articlePath(cycle)) + (target.item ? `#${target.item}` : '');
-      },
+      addressOf: (target) => recordAddress(box, target, HOME_PATH),
       layout: itemPlate,
       lang,
     });
@@ -62,7 +59,7 @@ export const home: Channel = {
         picture: lead?.html,
         items: newest.items.map((item) => ({
           name: typeset(item.name, lang),
-          href: `${link(articlePath(newest))}#${itemAnchor(item)}`,
+          href: itemAddress(box, item, HOME_PATH),
         })),
       },
       cycles: shown.map(({ cycle, picture }) => ({

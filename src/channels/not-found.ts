@@ -1,8 +1,7 @@
 /** The page for an address that leads nowhere. A host serves it at any depth, so its addresses are absolute. */
-import { absoluteAddress, articlePath } from '../render/addresses.ts';
+import { absoluteAddress, articlePath, CATALOGUE_PATH, HOME_PATH } from '../render/addresses.ts';
 import { schemeStyle } from '../render/colours.ts';
 import { htmlSource, trusted } from '../render/html.ts';
-import { CATALOGUE_PATH, HOME_PATH } from '../render/page.ts';
 import { typeset } from '../render/typeset.ts';
 import type { Channel } from './channel.ts';
 

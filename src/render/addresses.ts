@@ -1,7 +1,10 @@
 /** Where things stand on the site, and how one page names another. Site paths have no leading slash. */
-import type { BoxSettings, Cycle, Item } from '../model/box.ts';
+import type { Box, BoxSettings, Cycle, Item } from '../model/box.ts';
+import { findItem } from '../model/relations.ts';
+import type { Target } from '../model/story.ts';
 
-const HOME = 'index.html';
+export const HOME_PATH = 'index.html';
+export const CATALOGUE_PATH = 'catalogue.html';
 
 /** Site path of a cycle's article. */
 export const articlePath = (cycle: Cycle): string => `boxes/${cycle.address}.html`;
@@ -28,4 +31,25 @@ export const relativeAddress = (fromPage: string, toPath: string): string => {
 
 /** Absolute address of a site path; the home page is the site's bare address. */
 export const absoluteAddress = (settings: BoxSettings, path: string): string =>
-  path === HOME ? settings.url : settings.url + encoded(path);
+  path === HOME_PATH ? settings.url : settings.url + encoded(path);
+
+/**
+ * Address of a cycle's article, or of an item's section in it, as seen from `page` (a site path); undefined for a
+ * record that the box does not hold.
+ */
+export const recordAddress = (box: Box, target: Target, page: string): string | undefined => {
+  const cycle = box.cycles.find((other) => other.id === target.cycle);
+  if (!cycle) return undefined;
+  const path = articlePath(cycle);
+  const address = relativeAddress(page, path);
+  if (target.item === undefined) return address;
+  const item = findItem(box, target.cycle, target.item);
+  return item && `${path === page ? '' : address}#${itemAnchor(item)}`;
+};
+
+/** Address of an item's section as seen from `page`. Throws for an item that is not of the box. */
+export const itemAddress = (box: Box, item: Item, page: string): string => {
+  const address = recordAddress(box, { cycle: item.cycle, item: item.slug }, page);
+  if (address === undefined) throw new Error(`Expected the item ${item.slug} of ${item.cycle} in the box`);
+  return address;
+};

@@ -2,7 +2,7 @@
 
 import type { Box, Cycle, Moment } from '../model/box.ts';
 import { callFor } from '../model/calls.ts';
-import { absoluteAddress, articlePath, relativeAddress } from './addresses.ts';
+import { absoluteAddress, articlePath, CATALOGUE_PATH, HOME_PATH, relativeAddress } from './addresses.ts';
 import { assetPath } from './assets.ts';
 import { schemeStyle } from './colours.ts';
 import { type Html, htmlSource, trusted } from './html.ts';
@@ -30,8 +30,6 @@ export interface PageInput {
   readonly modified?: string;
 }
 
-export const HOME_PATH = 'index.html';
-export const CATALOGUE_PATH = 'catalogue.html';
 export const ICON_PATH = 'icon.svg';
 export const FEED_PATH = 'feed.xml';
 

@@ -19,11 +19,9 @@ import type { Box, BoxSettings, CallKind, Cycle, Item, Moment } from '../model/b
 import { isoInstant } from '../model/calendar.ts';
 import { callFor, spareOnSale } from '../model/calls.ts';
 import { cycleOf, kindGroups } from '../model/relations.ts';
-import { absoluteAddress, articlePath, itemAnchor } from './addresses.ts';
+import { absoluteAddress, articlePath, CATALOGUE_PATH, itemAnchor } from './addresses.ts';
 import { type Html, trusted } from './html.ts';
 import { socialPicture } from './pictures.ts';
-
-const CATALOGUE = 'catalogue.html';
 
 const organizationId = (settings: BoxSettings): string => `${settings.url}#organization`;
 const websiteId = (settings: BoxSettings): string => `${settings.url}#website`;
@@ -244,7 +242,7 @@ export const homeGraph = ({ box, asOf }: { readonly box: Box; readonly asOf: Mom
 /** The catalogue's graph: every item of every unsealed cycle, by kind, each named by its place in its article. */
 export const catalogueGraph = ({ box }: { readonly box: Box; readonly asOf: Moment }): object => {
   const { settings } = box;
-  const address = absoluteAddress(settings, CATALOGUE);
+  const address = absoluteAddress(settings, CATALOGUE_PATH);
   const items = kindGroups(box).flatMap((group) => group.items);
   const list: ItemList = {
     '@type': 'ItemList',
