@@ -1,0 +1,51 @@
+/** The finished page's text in the order it is read, each word with its place and where the author wrote it. */
+import type { Place } from '../../diagnostics/diagnostic.ts';
+import type { Word } from '../language/language.ts';
+import type { PlaceName } from './places.ts';
+
+/** A word of a passage. */
+export interface PlacedWord extends Word {
+  /** Its place as its own item sees it: `section` in any item's section; for another item that is `body`. */
+  readonly place: PlaceName;
+  /** Which sentence of its passage it is in, from 0. */
+  readonly sentence: number;
+  /** Line and column of `Passage.file`, from 1; columns in UTF-16 units. */
+  readonly line: number;
+  readonly column: number;
+}
+
+/** How a passage is set: what a reader of the proof sees it as. */
+export type Form =
+  | 'title'
+  | 'heading'
+  | 'paragraph'
+  | 'caption'
+  | 'picture'
+  | 'fact'
+  | 'link'
+  | 'data'
+  | 'address';
+
+/** A run of text that is read without a break: a paragraph, a heading, a caption, a value of a record. */
+export interface Passage {
+  readonly form: Form;
+  readonly text: string;
+  readonly words: readonly PlacedWord[];
+  /** Slug of the item in whose section it stands. */
+  readonly item?: string;
+  /** The file it was written in, as the records name it. */
+  readonly file: string;
+  /** Whether the author wrote these very words here, and may change them here: false for text made from a record. */
+  readonly written: boolean;
+}
+
+/** The place of a word as one item sees it. */
+export const placeFor = (word: PlacedWord, passage: Passage, item: string): PlaceName =>
+  word.place === 'section' && passage.item !== item ? 'body' : word.place;
+
+/** Where the author finds a word. */
+export const whereIs = (passage: Passage, word: PlacedWord): Place => ({
+  file: passage.file,
+  line: word.line,
+  column: word.column,
+});

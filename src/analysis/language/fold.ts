@@ -1,0 +1,28 @@
+/** One spelling for words that a reader takes as the same: case, accents, apostrophes and width do not count. */
+
+/** Letters that no decomposition takes apart, as people type them without a special key. */
+const PLAIN: Readonly<Record<string, string>> = {
+  ß: 'ss',
+  æ: 'ae',
+  œ: 'oe',
+  ø: 'o',
+  ł: 'l',
+  đ: 'd',
+  ð: 'd',
+  þ: 'th',
+  ı: 'i',
+};
+
+/**
+ * A word or text folded for comparing: NFKD, the combining marks of Latin, Greek and Cyrillic dropped (U+0300 to
+ * U+036F; marks of other scripts are letters to their readers), lower case, straight apostrophes, soft hyphens
+ * and zero-width signs removed. The result is in NFC.
+ */
+export const fold = (text: string): string =>
+  text
+    .normalize('NFKD')
+    .replace(/[\u0300-\u036f\u00ad\u200b-\u200d\u2060\ufeff]/g, '')
+    .toLowerCase()
+    .replace(/[\u2018\u2019\u02bc\u2032`´]/g, "'")
+    .replace(/[ßæœøłđðþı]/g, (letter) => PLAIN[letter] as string)
+    .normalize('NFC');

@@ -1,0 +1,88 @@
+/** What the analysis knows of a language: its words, its sentences, and which words are one. */
+import { fold } from './fold.ts';
+import { singularOf } from './singular.ts';
+import { stemmerFor } from './stemmer.ts';
+
+/** One word of a text. `start` and `end` are offsets into it in UTF-16 units. */
+export interface Word {
+  /** As it is written. */
+  readonly text: string;
+  /** Case, accents and apostrophes folded; a possessive 's is dropped in English. */
+  readonly folded: string;
+  /** The same for singular and plural. */
+  readonly key: string;
+  /** The same for what grows from one stem; two words of one stem are not always one thing. */
+  readonly stem: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A sentence's span, offsets as a word's. */
+export interface Span {
+  readonly start: number;
+  readonly end: number;
+}
+
+export interface Language {
+  /** BCP 47. */
+  readonly tag: string;
+  /** Names can be taken apart, sentences tagged and reading measured in English alone. */
+  readonly english: boolean;
+  /** Whether there is a stemmer: without one, words are compared as they are written. */
+  readonly stems: boolean;
+  readonly words: (text: string) => readonly Word[];
+  readonly sentences: (text: string) => readonly Span[];
+  /** One word by itself. */
+  readonly word: (text: string) => Word;
+}
+
+type Forms = Pick<Word, 'folded' | 'key' | 'stem'>;
+
+const withoutPossessive = (folded: string): string => folded.replace(/'s$|(?<=s)'$/, '');
+
+/**
+ * The language of a BCP 47 tag. Words and sentences are those of UAX #29 as the runtime has it; stems are
+ * Porter's (1980) for English, natural's for the languages it has. Nothing is loaded but that one stemmer.
+ */
+export const languageFor = async (tag: string): Promise<Language> => {
+  const primary = tag.toLowerCase().split('-')[0] as string;
+  const english = primary === 'en';
+  const stemmer = await stemmerFor(primary);
+  const wordBreaks = new Intl.Segmenter(tag, { granularity: 'word' });
+  const sentenceBreaks = new Intl.Segmenter(tag, { granularity: 'sentence' });
+  // A shop writes the same few thousand words all year: each is folded and stemmed once.
+  const known = new Map<string, Forms>();
+
+  const formsOf = (text: string): Forms => {
+    const seen = known.get(text);
+    if (seen) return seen;
+    const folded = english ? withoutPossessive(fold(text)) : fold(text);
+    const stem = stemmer ? stemmer(english ? singularOf(folded) : folded) : folded;
+    // Other languages' plurals are as varied as their stems: there, one key serves both.
+    const forms = { folded, key: english ? singularOf(folded) : stem, stem };
+    known.set(text, forms);
+    return forms;
+  };
+  const word = (text: string, start = 0): Word => ({
+    text,
+    ...formsOf(text),
+    start,
+    end: start + text.length,
+  });
+
+  return {
+    tag,
+    english,
+    stems: stemmer !== undefined,
+    words: (text) =>
+      [...wordBreaks.segment(text)]
+        .filter(({ isWordLike }) => isWordLike)
+        .map(({ segment, index }) => word(segment, index)),
+    sentences: (text) =>
+      [...sentenceBreaks.segment(text)].map(({ segment, index }) => ({
+        start: index,
+        end: index + segment.length,
+      })),
+    word: (text) => word(text),
+  };
+};
