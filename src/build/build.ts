@@ -1,4 +1,5 @@
 /** The order of the stages, without a disk: Sources → outputs and findings. */
+import type { Proof } from '../channels/channel.ts';
 import { channels } from '../channels/index.ts';
 import { readRecords } from '../content/read.ts';
 import type { Sources } from '../content/sources.ts';
@@ -10,16 +11,31 @@ import { isSealed, unsealed } from '../model/seal.ts';
 import type { Output } from '../render/output.ts';
 import { type Asset, compileTemplates, type TemplateFile } from '../render/templates.ts';
 import type { AsOf } from './as-of.ts';
+import { DEFAULT_AIM, proofsOf } from './facts.ts';
 
-/** `records`: texts are checked and linked; `pages`: channels make their files. */
-export type Stage = 'records' | 'pages';
+/** `records`: texts are checked and linked; `proofs`: articles are read for their coverage; `pages`: channels make their files. */
+export type Stage = 'records' | 'proofs' | 'pages';
 
 export interface BuildInput {
   readonly sources: Sources;
   readonly templates: { readonly files: readonly TemplateFile[]; readonly assets: readonly Asset[] };
   readonly asOf: AsOf;
+  /** The hash that each cycle's proof in the back room was made from, by cycle. */
+  readonly proved?: ReadonlyMap<string, string>;
   /** Called as each stage begins; the core has no clock, but the edge may time it so. */
   readonly onStage?: (stage: Stage) => void;
+}
+
+/** A proof that this build made, in short. */
+export interface Proved {
+  readonly cycle: string;
+  readonly theme: string;
+  readonly aim: number;
+  readonly items: number;
+  readonly atAim: number;
+  readonly weakest?: { readonly name: string; readonly standing: number };
+  readonly crowded: number;
+  readonly rivals: number;
 }
 
 /** A cycle that is not shown yet. */
@@ -39,11 +55,14 @@ export interface BuildResult {
   readonly box?: Box;
   readonly asOf?: Moment;
   readonly sealed: readonly SealedCycle[];
+  /** Of the newest cycle and of every cycle whose text changed. */
+  readonly proofs: readonly Proved[];
 }
 
 const sameContent = (a: Output, b: Output): boolean => {
   if ('text' in a) return 'text' in b && a.text === b.text;
   if ('bytes' in a) return 'bytes' in b && Buffer.compare(a.bytes, b.bytes) === 0;
+  if ('kept' in a) return 'kept' in b;
   const key = ({ picture: { hash, width, height, focus, format } }: typeof a): string =>
     JSON.stringify([hash, width, height, focus?.x, focus?.y, format]);
   return 'picture' in b && key(a) === key(b);
@@ -73,26 +92,54 @@ const sealedIn = (box: Box, asOf: Moment): readonly SealedCycle[] => {
     }));
 };
 
+const inShort = ({ coverage }: Proof): Proved => {
+  const { cycle, theme, aim, items, crowded } = coverage;
+  const [weakest] = [...items].sort((a, b) => a.standing - b.standing);
+  return {
+    cycle,
+    theme,
+    aim,
+    items: items.length,
+    atAim: items.filter(({ standing }) => standing >= aim).length,
+    ...(weakest ? { weakest: { name: weakest.name, standing: weakest.standing } } : {}),
+    crowded: crowded.length,
+    rivals: items.flatMap(({ phrases }) => phrases).filter(({ rival }) => rival).length,
+  };
+};
+
 /** All files of the site and the back room as of a moment, or what must be fixed first. */
-export const buildSite = ({ sources, templates, asOf, onStage = () => {} }: BuildInput): BuildResult => {
+export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
+  const { sources, templates, asOf, proved = new Map(), onStage = () => {} } = input;
   onStage('records');
   const records = readRecords(sources);
   const linked = linkBox(records.value, sources);
   const compiled = compileTemplates(templates.files, templates.assets);
   const found = [...records.diagnostics, ...linked.diagnostics, ...compiled.diagnostics];
   const box = linked.value;
-  if (!box) return { outputs: [], diagnostics: found, sealed: [] };
+  if (!box) return { outputs: [], diagnostics: found, sealed: [], proofs: [] };
 
   const moment = typeof asOf === 'number' ? asOf : asOf(box.settings.timeZone);
-  const known = { box, asOf: moment, sealed: sealedIn(box, moment) };
+  const known = { box, asOf: moment, sealed: sealedIn(box, moment), proofs: [] };
   if (mustFixAny(found)) return { outputs: [], diagnostics: found, ...known };
+
+  onStage('proofs');
+  const newest = box.cycles.at(-1);
+  const proofs = await proofsOf({
+    box,
+    sources,
+    asOf: moment,
+    aim: DEFAULT_AIM,
+    diagnostics: found,
+    wanted: (cycle, hash) => cycle === newest || proved.get(cycle.id) !== hash,
+  });
 
   onStage('pages');
   const open = unsealed(box, moment);
+  const shared = { asOf: moment, templates: compiled.value };
   const results = channels.map(({ where, make }) =>
-    make({ box: where === 'site' ? open : box, asOf: moment, templates: compiled.value }),
+    make(where === 'site' ? { ...shared, box: open, proofs: new Map() } : { ...shared, box, proofs }),
   );
   const diagnostics = [...found, ...results.flatMap((result) => result.diagnostics)];
   const outputs = mustFixAny(diagnostics) ? [] : unique(results.flatMap((result) => result.outputs));
-  return { outputs, diagnostics, ...known };
+  return { ...known, outputs, diagnostics, proofs: [...proofs.values()].map(inShort) };
 };

@@ -1,8 +1,18 @@
 /** A way out: takes the box, gives files as data. One file a channel; they never import each other. */
+import type { Coverage } from '../analysis/coverage/coverage.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment } from '../model/box.ts';
 import type { Output, Where } from '../render/output.ts';
 import type { Templates } from '../render/templates.ts';
+
+/** What was found about a cycle's article before publishing. */
+export interface Proof {
+  readonly coverage: Coverage;
+  /** Findings of the records it was made from. */
+  readonly diagnostics: readonly Diagnostic[];
+  /** Of everything an author wrote that it was made from. */
+  readonly textHash: string;
+}
 
 export interface ChannelInput {
   /**
@@ -12,6 +22,8 @@ export interface ChannelInput {
   readonly box: Box;
   readonly asOf: Moment;
   readonly templates: Templates;
+  /** By cycle, those made anew; a cycle without one keeps the page it has. Empty for a public channel. */
+  readonly proofs: ReadonlyMap<string, Proof>;
 }
 
 export interface ChannelResult {

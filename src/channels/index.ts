@@ -7,5 +7,6 @@ import { feed } from './feed.ts';
 import { home } from './home.ts';
 import { notFound } from './not-found.ts';
 import { papers } from './papers.ts';
+import { proof } from './proof.ts';
 
-export const channels: readonly Channel[] = [article, home, catalogue, notFound, feed, assets, papers];
+export const channels: readonly Channel[] = [article, home, catalogue, notFound, feed, assets, papers, proof];

@@ -1,9 +1,10 @@
 /** `lidlore build`. */
 import { stat } from 'node:fs/promises';
-import { dirname, join, relative, resolve, sep } from 'node:path';
+import { dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type AsOf, readAsOf } from '../build/as-of.ts';
+import type { Proved } from '../build/build.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
+import { readContentFolder } from './content-folder.ts';
 import type { Edge, Values } from './edge.ts';
 import { EXIT } from './exit-status.ts';
 import { progress } from './progress.ts';
@@ -11,47 +12,6 @@ import { counted, diagnosticsCount, diagnosticsReport, size } from './report.ts'
 import { type StageTime, stopWatch } from './stages.ts';
 
 const OWN_TEMPLATES = fileURLToPath(new URL('../../templates', import.meta.url));
-
-interface Request {
-  readonly content: string;
-  readonly out: string;
-  readonly backroom: string;
-  readonly asOf: AsOf;
-  readonly json: boolean;
-  /** The content folder as the author wrote it. */
-  readonly root: string;
-}
-
-/** What the values ask for, or why it cannot be done. */
-const readRequest = async (values: Values, cwd: string): Promise<Request | { mistake: string }> => {
-  const text = (name: string): string | undefined =>
-    typeof values[name] === 'string' ? values[name] : undefined;
-  const instant = text('as-of');
-  const asOf = instant === undefined ? Date.now() : readAsOf(instant);
-  if (asOf === undefined)
-    return {
-      mistake: `Unexpected --as-of ${instant}, expected a date or a date and time: 2026-03-27, 2026-03-27T19:00 or 2026-03-27T19:00Z.`,
-    };
-  const root = text('content') ?? 'content';
-  const content = resolve(cwd, root);
-  if (!(await stat(content).catch(() => undefined))?.isDirectory())
-    return {
-      mistake: `There is no folder ${root}${values.content ? '' : ' here'}. Name the folder that holds box.md with --content.`,
-    };
-  const beside = (name: string): string => join(dirname(content), name);
-  const folder = (name: string, fallback: string): string => {
-    const named = text(name);
-    return named === undefined ? beside(fallback) : resolve(cwd, named);
-  };
-  return {
-    content,
-    out: folder('out', 'site'),
-    backroom: folder('backroom', 'backroom'),
-    asOf,
-    json: values.json === true,
-    root: root.split(sep).join('/').replace(/\/+$/, '') || root,
-  };
-};
 
 /** A path as somebody in `cwd` would write it. */
 const shown = (cwd: string, path: string): string => {
@@ -64,18 +24,32 @@ const times = (stages: readonly StageTime[]): string =>
     .map(({ name, ms }) => `${name} ${ms < 1000 ? `${ms} ms` : `${(ms / 1000).toFixed(1)} s`}`)
     .join(', ');
 
+/** "Proof of 2026-03, First Sowings: 4 of 5 items at the aim of 0.7; weakest wooden dibber, 0.52." */
+const provedLine = ({ cycle, theme, aim, items, atAim, weakest, crowded, rivals }: Proved): string => {
+  const parts = [
+    `${atAim} of ${counted(items, 'item')} at the aim of ${aim}`,
+    ...(weakest && atAim < items ? [`weakest ${weakest.name}, ${weakest.standing.toFixed(2)}`] : []),
+    ...(crowded > 0 ? [counted(crowded, 'crowded phrase')] : []),
+    ...(rivals > 0 ? [counted(rivals, 'rival')] : []),
+  ];
+  return `Proof of ${cycle}, ${theme}: ${parts.join('; ')}.`;
+};
+
 /** Builds, reports, and gives the exit status. */
 export const buildCommand = async (values: Values, edge: Edge): Promise<number> => {
   const say = (text: string): unknown => edge.stderr.write(`${text}\n`);
-  const request = await readRequest(values, edge.cwd);
-  const { publish, refusal } = await import('../io/publish.ts');
-  const refused = 'mistake' in request ? request.mistake : await refusal(request);
-  if ('mistake' in request || refused) {
-    say(`${refused}\nSee: lidlore build --help`);
+  const place = await readContentFolder(values, edge.cwd);
+  const refuse = (mistake: string): number => {
+    say(`${mistake}\nSee: lidlore build --help`);
     return EXIT.usage;
-  }
-  const { content, out, backroom, root } = request;
-  const cache = join(dirname(content), '.lidlore');
+  };
+  if ('mistake' in place) return refuse(place.mistake);
+  const { content, root, cache, folder, showFile } = place;
+  const [out, backroom] = [folder('out', 'site'), folder('backroom', 'backroom')];
+  const json = values.json === true;
+  const { publish, refusal } = await import('../io/publish.ts');
+  const refused = await refusal({ content, out, backroom });
+  if (refused) return refuse(refused);
   const watch = stopWatch();
 
   watch.begin('read');
@@ -84,17 +58,17 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
   const templates = await readTemplates(OWN_TEMPLATES, join(dirname(content), 'templates'));
   const sources = await readContent(content, cache, progress(edge, 'Looking at photos'), root);
 
+  const { readProofs } = await import('../io/read-proofs.ts');
+  const proved = await readProofs(backroom);
   const { buildSite } = await import('../build/build.ts');
-  const result = buildSite({ sources, templates, asOf: request.asOf, onStage: watch.begin });
+  const result = await buildSite({ sources, templates, asOf: place.asOf, proved, onStage: watch.begin });
   const { diagnostics, outputs } = result;
   const ok = !mustFixAny(diagnostics);
-  const showFile = (file: string): string =>
-    file.startsWith(`${root}/`) || file.startsWith('templates/') ? file : `${root}/${file}`;
-  if (!request.json) edge.stderr.write(diagnosticsReport(diagnostics, showFile));
+  if (!json) edge.stderr.write(diagnosticsReport(diagnostics, showFile));
   const site = shown(edge.cwd, out);
   if (!ok) {
     const stages = watch.end();
-    if (request.json) edge.stdout.write(`${JSON.stringify({ ok, diagnostics, stages })}\n`);
+    if (json) edge.stdout.write(`${JSON.stringify({ ok, diagnostics, stages })}\n`);
     else say(`\n${diagnosticsCount(diagnostics)}. Nothing was written; ${site}${sep} is as it was.`);
     return EXIT.mustFix;
   }
@@ -115,7 +89,7 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
             ? output.text
             : 'bytes' in output
               ? output.bytes
-              : { copyOf: pictures.fileOf(output.picture) },
+              : { copyOf: 'kept' in output ? join(backroom, output.path) : pictures.fileOf(output.picture) },
       }));
   const papers = filesFor('backroom');
   const hadBackroom = (await stat(backroom).catch(() => undefined)) !== undefined;
@@ -127,16 +101,19 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
   const pages = outputs.filter(({ where, path }) => where === 'site' && path.endsWith('.html')).length;
   const { files = 0, bytes = 0 } = published[0] ?? {};
   const kept = published.flatMap((folder) => folder.kept);
-  if (request.json) {
+  if (json) {
     const made = { pictures: pictures.made, picturesFromCache: pictures.fromCache };
     edge.stdout.write(
-      `${JSON.stringify({ ok, diagnostics, site: { dir: out, pages, files, bytes, ...made }, sealed: result.sealed, kept, stages })}\n`,
+      `${JSON.stringify({ ok, diagnostics, site: { dir: out, pages, files, bytes, ...made }, sealed: result.sealed, proofs: result.proofs, kept, stages })}\n`,
     );
     return EXIT.done;
   }
   const lines = [
     `Made ${counted(pages, 'page')} and ${counted(jobs.length, 'picture')} (${pictures.made} new, ${pictures.fromCache} from the cache): ${counted(files, 'file')}, ${size(bytes)}.`,
     ...result.sealed.map(({ cycle, theme, revealDay }) => `Sealed until ${revealDay}: ${cycle}, ${theme}.`),
+    ...result.proofs.map(
+      (proof) => `${provedLine(proof)} ${join(shown(edge.cwd, backroom), proof.cycle, 'proof.html')}`,
+    ),
     ...kept.map((path) => `Kept ${path}, which was not made here.`),
     ...(diagnostics.length > 0 ? [`Findings: ${diagnosticsCount(diagnostics)}.`] : []),
     `Time: ${times(stages)}.`,

@@ -51,7 +51,7 @@ ${exits()}
 /** Help on one command. */
 export const commandHelp = (command: Command): string => `lidlore ${command.name}: ${command.summary}
 
-Usage: lidlore ${command.name} [OPTIONS]
+Usage: lidlore ${command.name} [OPTIONS]${command.operands ? ` ${command.operands}` : ''}
 
 ${wrap(command.about, 0)}
 

@@ -1,10 +1,21 @@
 #!/usr/bin/env node
 import { run } from './run.ts';
 
+// `lidlore … | head` closes the pipe when it has read enough: that is no fault of anybody's.
+for (const stream of [process.stdout, process.stderr])
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+  });
+
 process.exitCode = await run(process.argv.slice(2), {
+  // Opened only by the command that reads it.
+  get stdin() {
+    return process.stdin;
+  },
   stdout: process.stdout,
   stderr: process.stderr,
   cwd: process.cwd(),
   env: process.env,
   isTTY: process.stderr.isTTY === true,
+  columns: process.stdout.columns,
 });

@@ -2,12 +2,17 @@
 import { parseArgs } from 'node:util';
 import { nearest } from '../diagnostics/nearest.ts';
 import { type Command, commands } from './commands.ts';
-import type { Values } from './edge.ts';
+import type { Operands, Values } from './edge.ts';
 
 export type Asked =
   | { readonly kind: 'help'; readonly command?: Command }
   | { readonly kind: 'version' }
-  | { readonly kind: 'run'; readonly command: Command; readonly values: Values }
+  | {
+      readonly kind: 'run';
+      readonly command: Command;
+      readonly values: Values;
+      readonly operands: Operands;
+    }
   /** The words make no sense: what to say about it. */
   | { readonly kind: 'mistake'; readonly message: string; readonly command?: Command };
 
@@ -47,6 +52,10 @@ export const readWords = (words: readonly string[]): Asked => {
   };
 };
 
+/** How many operands a command takes. */
+const mostOperands = ({ operands }: Command): number =>
+  operands === undefined ? 0 : operands.includes('…') ? Number.POSITIVE_INFINITY : 1;
+
 const readOptions = (command: Command, words: readonly string[]): Asked => {
   const mistake = (message: string): Asked => ({ kind: 'mistake', message, command });
   const { tokens } = parseArgs({
@@ -65,9 +74,17 @@ const readOptions = (command: Command, words: readonly string[]): Asked => {
   if (tokens.some((token) => token.kind === 'option' && token.name === 'help'))
     return { kind: 'help', command };
   const values: Record<string, string | true> = {};
+  const operands: string[] = [];
+  const most = mostOperands(command);
   for (const token of tokens) {
     if (token.kind === 'option-terminator') continue;
-    if (token.kind === 'positional') return mistake(`Unexpected ${token.value}, expected an option.`);
+    if (token.kind === 'positional') {
+      if (most === 0) return mistake(`Unexpected ${token.value}, expected an option.`);
+      if (operands.length === most)
+        return mistake(`Unexpected second ${token.value}, expected one ${command.operands}.`);
+      operands.push(token.value);
+      continue;
+    }
     const option = command.options.find(({ name }) => name === token.name);
     if (!option) {
       const known = [...command.options.map(({ name }) => `--${name}`), '--help'];
@@ -79,11 +96,11 @@ const readOptions = (command: Command, words: readonly string[]): Asked => {
         return mistake(`Unexpected value ${token.value}: --${option.name} takes none.`);
       values[option.name] = true;
     } else {
-      const taken = token.inlineValue === false && token.value?.startsWith('-');
+      const taken = token.inlineValue === false && token.value !== '-' && token.value?.startsWith('-');
       if (!token.value || taken)
         return mistake(`Missing value: --${option.name} ${option.value}, ${option.help}.`);
       values[option.name] = token.value;
     }
   }
-  return { kind: 'run', command, values };
+  return { kind: 'run', command, values, operands };
 };

@@ -37,7 +37,7 @@ export const run = async (words: readonly string[], edge: Edge): Promise<number>
         );
         return EXIT.usage;
       case 'run':
-        return await asked.command.run(asked.values, edge);
+        return await asked.command.run(asked.values, edge, asked.operands);
     }
   } catch (error) {
     const refused = diskRefusal(error);

@@ -24,6 +24,8 @@ export interface FrontMatter {
   /** Place of a key (`name`, `image.0.alt`), or of the nearest one above it. */
   readonly placeOf: (path: readonly (string | number)[]) => Place;
   readonly fields: ReadonlyMap<string, Place>;
+  /** The whole file, which every place is a place in. */
+  readonly text: string;
   readonly body: Root;
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -116,6 +118,7 @@ export const readFrontMatter = ({ path: file, text }: TextSource): FrontMatter =
     data: undefined,
     placeOf: () => top,
     fields: new Map(),
+    text,
     body: bodyOf(file, body, diagnostics),
     diagnostics,
   });
@@ -261,6 +264,7 @@ export const readFrontMatter = ({ path: file, text }: TextSource): FrontMatter =
     data,
     placeOf,
     fields,
+    text,
     body,
     diagnostics,
   };

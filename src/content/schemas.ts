@@ -161,6 +161,15 @@ export const boxSchema = v.strictObject({
       'The habit of revealing: share of parcels arrived, weekdays, time',
     ),
   ),
+  searches: v.optional(
+    described(
+      v.strictObject(
+        { phrase: v.optional(text), count: v.optional(text) },
+        'columns as {phrase: …, count: …}',
+      ),
+      'Columns of content/searches.csv where they are not named phrase and count: phrase, count',
+    ),
+  ),
   pieces: v.optional(described(list(text), 'Which pieces this box makes: article')),
   profiles: v.optional(described(list(address), 'Addresses of the box elsewhere, schema.org sameAs')),
 });

@@ -2,7 +2,8 @@
 
 const utf8 = new TextDecoder('utf-8', { fatal: true });
 
-const decode = (bytes: Uint8Array): string => {
+/** Text as it was written, line ends and all, so that offsets into it are those of the file. */
+export const decodeAsWritten = (bytes: Uint8Array): string => {
   if (bytes[0] === 0xff && bytes[1] === 0xfe) return new TextDecoder('utf-16le').decode(bytes);
   try {
     return utf8.decode(bytes);
@@ -16,4 +17,4 @@ const decode = (bytes: Uint8Array): string => {
  * Text without byte order mark and with `\n` line ends. UTF-8, UTF-16 with a mark, else windows-1252
  * (WHATWG Encoding Standard; its decoders drop the mark).
  */
-export const decodeText = (bytes: Uint8Array): string => decode(bytes).replace(/\r\n?/g, '\n');
+export const decodeText = (bytes: Uint8Array): string => decodeAsWritten(bytes).replace(/\r\n?/g, '\n');

@@ -12,6 +12,8 @@ export type PlainDate = string;
 export interface RecordSource {
   readonly file: string;
   readonly fields: ReadonlyMap<string, Place>;
+  /** The whole file, front matter and body. */
+  readonly text: string;
 }
 
 /** Running text as the author wrote it. Positions in `tree` are lines and columns of `file`. */
@@ -197,8 +199,20 @@ export interface Cycle {
   readonly source: RecordSource;
 }
 
+/** What people typed, as the owner's own statistics have it. */
+export interface Search {
+  /** As it was typed. */
+  readonly phrase: string;
+  /** How often; more than 0. */
+  readonly count: number;
+  /** Where it stands first in searches.csv. */
+  readonly place: Place;
+}
+
 export interface Box {
   readonly settings: BoxSettings;
   /** Oldest first. */
   readonly cycles: readonly Cycle[];
+  /** In the order of searches.csv; empty where there is none. */
+  readonly searches: readonly Search[];
 }

@@ -3,6 +3,7 @@
 import { currencyDecimals } from '../content/codes.ts';
 import type { Records, Written, WrittenCycle } from '../content/read.ts';
 import type { CycleRecord, ItemRecord, PictureRecord } from '../content/schemas.ts';
+import { readSearches } from '../content/searches.ts';
 import type { Sources } from '../content/sources.ts';
 import type { Checked, Diagnostic, Place } from '../diagnostics/diagnostic.ts';
 import type { Box, BoxSettings, Cycle, Item, Money, Picture } from './box.ts';
@@ -91,7 +92,7 @@ const itemOf = (
     pictures,
     hazards: hazardsOf(value),
     story: linkStory(record.file, record.body, targets, undefined, report),
-    source: { file: record.file, fields: record.fields },
+    source: { file: record.file, fields: record.fields, text: record.text },
   } as Item;
 };
 
@@ -181,7 +182,7 @@ const cycleOf = (
       items.map((item) => item.slug),
       report,
     ),
-    source: { file: record.file, fields: record.fields },
+    source: { file: record.file, fields: record.fields, text: record.text },
   } as Cycle;
 };
 
@@ -240,7 +241,7 @@ const settingsOf = (records: Records, targets: LinkTargets, report: Report): Box
       },
     }),
     story: linkStory(record.file, record.body, targets, undefined, report),
-    source: { file: record.file, fields: record.fields },
+    source: { file: record.file, fields: record.fields, text: record.text },
   } as BoxSettings;
 };
 
@@ -275,7 +276,7 @@ export const linkBox = (records: Records, sources: Sources): Checked<Box | undef
     ...STAND_IN,
     currency: currencyDecimals(written) === undefined ? STAND_IN.currency : written,
     story: { file: 'box.md', tree: { type: 'root', children: [] } },
-    source: { file: 'box.md', fields: new Map() },
+    source: { file: 'box.md', fields: new Map(), text: '' },
   };
   addressFindings(records, report);
   const cycles = records.cycles.flatMap((written) => {
@@ -300,5 +301,11 @@ export const linkBox = (records: Records, sources: Sources): Checked<Box | undef
     });
     return [];
   });
-  return { value: settings && { settings, cycles }, diagnostics };
+  const named = records.box?.value?.searches;
+  const { value: searches, diagnostics: faults } = readSearches(
+    sources.texts.find(({ path }) => path === 'searches.csv'),
+    named && { ...named, place: records.box?.placeOf(['searches']) as Place },
+  );
+  diagnostics.push(...faults);
+  return { value: settings && { settings, cycles, searches }, diagnostics };
 };

@@ -34,5 +34,7 @@ export const unsealed = (box: Box, asOf: Moment): Box => {
     cycles: box.cycles
       .filter((cycle) => !sealed.has(cycle.id))
       .map((cycle) => ({ ...cycle, story: story(cycle.story), items: cycle.items.map(item) })),
+    // What was typed may name what is sealed, and no public page asks for it.
+    searches: [],
   };
 };

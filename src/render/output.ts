@@ -32,4 +32,10 @@ export interface PictureOutput {
   readonly path: string;
   readonly picture: PictureJob;
 }
-export type Output = TextOutput | BytesOutput | PictureOutput;
+/** A file of an earlier build that still holds: it stays as it is. */
+export interface KeptOutput {
+  readonly where: Where;
+  readonly path: string;
+  readonly kept: true;
+}
+export type Output = TextOutput | BytesOutput | PictureOutput | KeptOutput;

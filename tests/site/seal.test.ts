@@ -48,7 +48,7 @@ test('no byte and no file name of a sealed cycle is in the site', () => {
 describe('the search knows its words:', () => {
   let text = '';
   beforeAll(async () => {
-    const { outputs } = buildSite({
+    const { outputs } = await buildSite({
       sources: await readContent(join(root, 'content'), join(site, '../.lidlore')),
       templates: await readTemplates(join(root, 'templates')),
       asOf: Date.UTC(2026, 3, 24),

@@ -2,7 +2,7 @@
 import type { Root } from 'mdast';
 import type { Box, BoxSettings, Cycle, Item, Picture, RecordSource } from '../../src/model/box.ts';
 
-const source: RecordSource = { file: 'box.md', fields: new Map() };
+const source: RecordSource = { file: 'box.md', fields: new Map(), text: '' };
 const story = { file: 'box.md', tree: { type: 'root', children: [] } satisfies Root };
 
 export const picture = (more: Partial<Picture> = {}): Picture => ({
@@ -71,4 +71,9 @@ export const cycle = (more: Partial<Cycle> = {}): Cycle => ({
   ...more,
 });
 
-export const box = (more: Partial<Box> = {}): Box => ({ settings: settings(), cycles: [cycle()], ...more });
+export const box = (more: Partial<Box> = {}): Box => ({
+  settings: settings(),
+  cycles: [cycle()],
+  searches: [],
+  ...more,
+});

@@ -1,6 +1,6 @@
 /** The finished page's text in the order it is read, each word with its place and where the author wrote it. */
 import type { Place } from '../../diagnostics/diagnostic.ts';
-import type { Word } from '../language/language.ts';
+import type { Span, Word } from '../language/language.ts';
 import type { PlaceName } from './places.ts';
 
 /** A word of a passage. */
@@ -35,8 +35,14 @@ export interface Passage {
   readonly item?: string;
   /** The file it was written in, as the records name it. */
   readonly file: string;
-  /** Whether the author wrote these very words here, and may change them here: false for text made from a record. */
+  /** The key of the record that it is the value of (`summary`, `image.0.alt`); absent for a story's own text. */
+  readonly field?: string;
+  /** Whether the author may change the words here, to tell better: false for facts, and for what was made from them. */
   readonly written: boolean;
+  /** Running text: the first words of it on the page are the opening. */
+  readonly running?: boolean;
+  /** Spans of `text` that are links. */
+  readonly links?: readonly Span[];
 }
 
 /** The place of a word as one item sees it. */

@@ -1,0 +1,146 @@
+/** The least work that brings every item to the aim. */
+import type { Language } from '../language/language.ts';
+import { type Candidate, candidatesFor } from './candidates.ts';
+import type { Edit } from './coverage.ts';
+import type { Passage } from './passage.ts';
+import { rewritten } from './rewriting.ts';
+import { outcomeOf, type TalliedItem, type Tally, talliedAgain, tallyOf } from './tally.ts';
+
+export interface Advice {
+  readonly edits: readonly Edit[];
+  /** Standing of each item by slug after all edits, counted on the changed text. */
+  readonly promised: ReadonlyMap<string, number>;
+}
+
+/** More than a writer does on an evening; what is still short then wants writing, not mending. */
+const MOST_EDITS = 12;
+
+/** A change that brings less than this, in standing, is not worth a line of advice. */
+const LEAST_GAIN = 0.005;
+
+interface Draft {
+  readonly passages: readonly Passage[];
+  readonly tally: Tally;
+}
+
+const shortOf = (aim: number, standings: ReadonlyMap<string, number>): ReadonlySet<string> =>
+  new Set([...standings].filter(([, standing]) => standing < aim).map(([slug]) => slug));
+
+/** How much nearer to the aim all short items come: more than the aim counts nothing. */
+const gainOf = (
+  aim: number,
+  before: ReadonlyMap<string, number>,
+  after: ReadonlyMap<string, number>,
+): number =>
+  [...before].reduce(
+    (sum, [slug, standing]) =>
+      sum + Math.min(after.get(slug) ?? standing, Math.max(aim, standing)) - Math.min(standing, aim),
+    0,
+  );
+
+/** A change by what it says where, the same from one round to the next. */
+const nameOf = ({ item, phrase, place, passage, at }: Candidate): string =>
+  [item.slug, phrase.text, place, passage, at.line, at.column].join(' ');
+
+const applied = (
+  { passages }: Draft,
+  { change, fresh }: Candidate,
+  language: Language,
+): readonly Passage[] => (change ? rewritten(passages, change, language) : [...passages, fresh]);
+
+/**
+ * Greedy weighted cover (Chvátal 1979; for a submodular gain such as this one, Wolsey 1982): again and again the
+ * change with the most gain for its effort, until every item stands at the aim; then changes that the later ones
+ * made needless are taken back. Each step is counted on the text as it would read.
+ */
+export const adviceFor = (
+  passages: readonly Passage[],
+  items: readonly TalliedItem[],
+  aim: number,
+  language: Language,
+): Advice => {
+  const changedBy = (draft: Draft, candidate: Candidate): Draft => {
+    const text = applied(draft, candidate, language);
+    return {
+      passages: text,
+      tally: talliedAgain(draft.tally, items, draft.passages, text, language.english),
+    };
+  };
+  const gainFrom = ({ tally }: Draft, { passage, fresh, phrase }: Candidate): number =>
+    gainOf(
+      aim,
+      tally.standings,
+      outcomeOf(tally, items, passage, fresh, phrase.words, language.english).standings,
+    );
+  // Gains only shrink as the text grows (Minoux 1978): what a change brought before is the most it can bring now,
+  // so that few need to be counted again.
+  const most = new Map<string, number>();
+  const best = (draft: Draft): Candidate | undefined => {
+    const short = shortOf(aim, draft.tally.standings);
+    const ranked = candidatesFor(draft.passages, draft.tally, short, language)
+      .map((candidate) => ({ candidate, bound: most.get(nameOf(candidate)) ?? Number.POSITIVE_INFINITY }))
+      .sort((a, b) => b.bound - a.bound);
+    let chosen: { candidate: Candidate; value: number } | undefined;
+    for (const { candidate, bound } of ranked) {
+      if (chosen && bound <= chosen.value) break;
+      const gain = gainFrom(draft, candidate);
+      const value = gain / candidate.effort;
+      most.set(nameOf(candidate), value);
+      if (gain >= LEAST_GAIN && value > (chosen?.value ?? 0)) chosen = { candidate, value };
+    }
+    return chosen?.candidate;
+  };
+
+  const first: Draft = { passages, tally: tallyOf(passages, items, language.english) };
+  const chosen: Candidate[] = [];
+  let draft = first;
+  while (chosen.length < MOST_EDITS && shortOf(aim, draft.tally.standings).size > 0) {
+    const candidate = best(draft);
+    if (!candidate) break;
+    chosen.push(candidate);
+    draft = changedBy(draft, candidate);
+  }
+
+  const replay = (candidates: readonly Candidate[]): readonly Draft[] => {
+    const drafts = [first];
+    for (const candidate of candidates) drafts.push(changedBy(drafts.at(-1) as Draft, candidate));
+    return drafts;
+  };
+  const all = draft.tally.standings;
+  let kept: readonly Candidate[] = chosen;
+  for (const candidate of [...chosen].sort((a, b) => b.effort - a.effort)) {
+    // What came later in the same passage counts on the letters before it.
+    const later = kept.slice(kept.indexOf(candidate) + 1);
+    if (later.some(({ passage }) => passage === candidate.passage)) continue;
+    const without = kept.filter((one) => one !== candidate);
+    const left = (replay(without).at(-1) as Draft).tally.standings;
+    const needless = [...all].every(([slug, standing]) => (left.get(slug) ?? 0) >= Math.min(standing, aim));
+    if (needless) kept = without;
+  }
+
+  const drafts = replay(kept);
+  const edits = kept.map((candidate, i): Edit => {
+    const [before, after] = [drafts[i] as Draft, drafts[i + 1] as Draft];
+    const { raised } = outcomeOf(
+      before.tally,
+      items,
+      candidate.change ? candidate.passage : before.passages.length,
+      candidate.change ? (after.passages[candidate.passage] as Passage) : candidate.fresh,
+      candidate.phrase.words,
+      language.english,
+    );
+    const serves = raised
+      .filter(({ entry, standing }) => standing - entry.standing >= LEAST_GAIN)
+      .map(({ entry }) => ({ item: entry.item.slug, phrase: entry.phrase.text }));
+    const brings = items
+      .map(({ slug }) => ({
+        item: slug,
+        before: before.tally.standings.get(slug) ?? 0,
+        after: after.tally.standings.get(slug) ?? 0,
+      }))
+      .filter((step) => step.after - step.before >= LEAST_GAIN);
+    const { place, at, write, words } = candidate;
+    return { place, at, serves, write, words, brings };
+  });
+  return { edits, promised: (drafts.at(-1) as Draft).tally.standings };
+};

@@ -1,0 +1,251 @@
+/** Changes that would make an item easier to find: which words, in which place, on which line. */
+import type { Place } from '../../diagnostics/diagnostic.ts';
+import type { Language } from '../language/language.ts';
+import type { Mention } from './coverage.ts';
+import { type Passage, type PlacedWord, whereIs } from './passage.ts';
+import type { Phrase } from './phrase.ts';
+import { type PlaceName, placeWords } from './places.ts';
+import { type Change, changed } from './rewriting.ts';
+import type { Entry, TalliedItem, Tally } from './tally.ts';
+import { adjacent } from './text-index.ts';
+
+export interface Candidate {
+  readonly place: PlaceName;
+  readonly at: Place;
+  readonly item: TalliedItem;
+  readonly phrase: Phrase;
+  /** Work for the writer, beside calling a thing by its name once where it is spoken of already (1). */
+  readonly effort: number;
+  /** The passage it changes; one past the last is a new one. */
+  readonly passage: number;
+  readonly change: Change | undefined;
+  readonly fresh: Passage;
+  readonly write: string;
+  readonly words: string;
+}
+
+/**
+ * Effort of saying a phrase where nothing yet speaks of the thing. Common practice, no source: a description is
+ * soon longer by two words; an opening or a summary must be worked on; a title is read by everyone and has no
+ * room; a heading wants a passage to head.
+ */
+const EFFORT: Readonly<Partial<Record<PlaceName, number>>> = {
+  'picture text': 1.2,
+  section: 1.5,
+  body: 1.6,
+  summary: 2,
+  opening: 2,
+  heading: 2.2,
+  title: 3,
+};
+
+const CALL_BY_NAME_EFFORT = 1;
+
+/** Head-only mentions looked at for each phrase and place: the first is as good as any. */
+const TRIED = 2;
+
+const quoted = (text: string): string => `“${text}”`;
+
+const placeLine = (place: PlaceName, at: Place): string => {
+  const name = placeWords[place];
+  return `${name.charAt(0).toUpperCase()}${name.slice(1)}, line ${at.line}`;
+};
+
+/** A phrase as it would stand in place of `head`: plural where the head is. */
+const inNumberOf = (phrase: Phrase, head: PlacedWord): string => {
+  const last = phrase.words[phrase.head];
+  if (!last || last.folded === head.folded || last.key !== head.key) return phrase.text;
+  return phrase.text.slice(0, last.start) + head.text.toLowerCase() + phrase.text.slice(last.end);
+};
+
+const ARTICLES = /^(?:a|an|the|this|that|these|those|my|your|our|its|each|every)$/;
+
+/** "the tin": the head with the article before it, as the reader meets it now. */
+const metNow = ({ text, words }: Passage, at: number): string => {
+  const [before, head] = [words[at - 1], words[at]] as const;
+  const start = before && head && ARTICLES.test(before.folded) ? before.start : head?.start;
+  return text.slice(start, head?.end);
+};
+
+/** Calls a thing by its whole name where its head alone stands now. */
+const callByName = (
+  passages: readonly Passage[],
+  item: TalliedItem,
+  phrase: Phrase,
+  mention: Mention,
+  language: Language,
+): Candidate | undefined => {
+  const passage = passages[mention.passage];
+  const head = passage?.words[mention.from];
+  if (!passage?.written || !head || phrase.head !== phrase.words.length - 1) return undefined;
+  // Words of the phrase that stand before its head already are taken up, not said twice.
+  let first = mention.from;
+  const own = new Set(phrase.words.map(({ key }) => key));
+  while (first > 0 && adjacent(passage, first - 1) && own.has(passage.words[first - 1]?.key ?? ''))
+    first -= 1;
+  const write = inNumberOf(phrase, head);
+  const start = passage.words[first]?.start ?? head.start;
+  const change = { passage: mention.passage, start, end: head.end, text: write };
+  const at = whereIs(passage, head);
+  return {
+    place: mention.place,
+    at,
+    item,
+    phrase,
+    effort: CALL_BY_NAME_EFFORT,
+    passage: mention.passage,
+    change,
+    fresh: changed(passages, change, language),
+    write,
+    words: `${placeLine(mention.place, at)}: call it the ${quoted(write)} once; now it is only ${quoted(metNow(passage, mention.from))}.`,
+  };
+};
+
+/** Says a phrase in a sentence that does not say it yet; measured as if it stood in brackets at the sentence's end. */
+const sayIt = (
+  passages: readonly Passage[],
+  item: TalliedItem,
+  phrase: Phrase,
+  place: PlaceName,
+  target: { readonly passage: number; readonly sentence: number },
+  language: Language,
+): Candidate | undefined => {
+  const passage = passages[target.passage];
+  const words = passage?.words.filter(({ sentence }) => sentence === target.sentence) ?? [];
+  const last = words.at(-1);
+  const first = words[0];
+  if (!passage || !last || !first) return undefined;
+  const change = { passage: target.passage, start: last.end, end: last.end, text: ` (${phrase.text})` };
+  const at = whereIs(passage, first);
+  const begins = passage.text.slice(first.start, words[Math.min(4, words.length - 1)]?.end);
+  const where = passage.running ? `in the sentence that begins ${quoted(begins)}` : 'here';
+  return {
+    place,
+    at,
+    item,
+    phrase,
+    effort: EFFORT[place] ?? CALL_BY_NAME_EFFORT,
+    passage: target.passage,
+    change,
+    fresh: changed(passages, change, language),
+    write: phrase.text,
+    words: `${placeLine(place, at)}: say ${quoted(phrase.text)} once ${where}.`,
+  };
+};
+
+/** Gives an item's story a heading that says the phrase. */
+const headIt = (
+  passages: readonly Passage[],
+  item: TalliedItem,
+  phrase: Phrase,
+  language: Language,
+): Candidate | undefined => {
+  const stories = passages.filter(
+    (passage) => passage.item === item.slug && passage.running && passage.field === undefined,
+  );
+  // A heading over a single paragraph is longer than what it heads.
+  const second = stories[1];
+  const first = second?.words[0];
+  if (!second || !first) return undefined;
+  const at = whereIs(second, first);
+  const fresh: Passage = {
+    form: 'heading',
+    text: phrase.text,
+    words: language
+      .words(phrase.text)
+      .map((word) => ({ ...word, place: 'heading', sentence: 0, line: at.line, column: at.column })),
+    item: item.slug,
+    file: at.file,
+    written: true,
+  };
+  return {
+    place: 'heading',
+    at,
+    item,
+    phrase,
+    effort: EFFORT.heading ?? CALL_BY_NAME_EFFORT,
+    passage: passages.length,
+    change: undefined,
+    fresh,
+    write: phrase.text,
+    words: `Before line ${at.line}: give this part of the story a heading that says ${quoted(phrase.text)}.`,
+  };
+};
+
+interface Targets {
+  readonly place: PlaceName;
+  readonly holds: (passage: Passage, item: string) => boolean;
+}
+
+const inOpening = (passage: Passage): boolean => passage.words[0]?.place === 'opening';
+
+/** Passages that may be made to say something, for each place where a writer can. */
+const TARGETS: readonly Targets[] = [
+  { place: 'title', holds: ({ form }) => form === 'title' },
+  { place: 'summary', holds: ({ field, item }) => field === 'summary' && item === undefined },
+  { place: 'opening', holds: (passage) => passage.running === true && inOpening(passage) },
+  {
+    place: 'section',
+    holds: (passage, item) => passage.running === true && passage.item === item && !inOpening(passage),
+  },
+  {
+    place: 'body',
+    holds: (passage) => passage.running === true && passage.item === undefined && !inOpening(passage),
+  },
+  { place: 'picture text', holds: ({ form, item }, own) => form === 'picture' && item === own },
+];
+
+/** A typed search with a question in it is answered by a passage, not written out as a name. */
+const canBeWritten = ({ origins, words }: Phrase): boolean =>
+  origins.some(({ from }) => from !== 'search') ||
+  !words.some(({ folded }) => /^(?:where|when|how|what|why|which|to|is|are|do|can)$/.test(folded));
+
+/** Phrases of an item that changes are tried for: those with the most to win. */
+const PHRASES_TRIED = 6;
+
+const worthWriting = (tally: Tally, item: TalliedItem): readonly Entry[] =>
+  tally.entries
+    .filter((entry) => entry.item === item && canBeWritten(entry.phrase))
+    .sort((a, b) => b.phrase.weight * (1 - b.standing) - a.phrase.weight * (1 - a.standing))
+    .slice(0, PHRASES_TRIED);
+
+/** All changes worth trying for the items that are short of the aim. */
+export const candidatesFor = (
+  passages: readonly Passage[],
+  tally: Tally,
+  short: ReadonlySet<string>,
+  language: Language,
+): readonly Candidate[] =>
+  [...new Set(tally.entries.map(({ item }) => item))]
+    .filter(({ slug }) => short.has(slug))
+    .flatMap((item) => worthWriting(tally, item))
+    .flatMap(({ item, phrase, mentions }) => {
+      const tried = new Map<PlaceName, number>();
+      const named = mentions
+        .filter(({ grade, within }) => grade === 'head only' && within === undefined)
+        .flatMap((mention) => {
+          const times = tried.get(mention.place) ?? 0;
+          if (times >= TRIED) return [];
+          const candidate = callByName(passages, item, phrase, mention, language);
+          if (candidate) tried.set(mention.place, times + 1);
+          return candidate ?? [];
+        });
+      const clear = (place: PlaceName): boolean =>
+        mentions.some((mention) => mention.place === place && /exact|inflected/.test(mention.grade));
+      const said = TARGETS.filter(({ place }) => !clear(place)).flatMap(({ place, holds }) => {
+        const fitting = passages.flatMap((passage, i) =>
+          passage.written && holds(passage, item.slug) ? [i] : [],
+        );
+        // Where the item is spoken of already, its name comes easiest.
+        const spoken = tally.entries
+          .filter((entry) => entry.item === item)
+          .flatMap((entry) => entry.mentions)
+          .find((mention) => fitting.includes(mention.passage) && mention.place === place);
+        const passage = spoken?.passage ?? fitting[0];
+        if (passage === undefined) return [];
+        const sentence = passages[passage]?.words[spoken?.from ?? 0]?.sentence ?? 0;
+        return sayIt(passages, item, phrase, place, { passage, sentence }, language) ?? [];
+      });
+      const headed = clear('heading') ? [] : (headIt(passages, item, phrase, language) ?? []);
+      return [...named, ...said, ...[headed].flat()];
+    });

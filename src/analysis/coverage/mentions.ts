@@ -1,0 +1,219 @@
+/** Where an article says a phrase, and how nearly. */
+import { mayJoin } from '../language/joins.ts';
+import type { Word } from '../language/language.ts';
+import type { Mention } from './coverage.ts';
+import { standsAsNoun } from './noun.ts';
+import { placeFor, whereIs } from './passage.ts';
+import type { Phrase } from './phrase.ts';
+import { adjacent, type Position, type TextIndex, wordAt } from './text-index.ts';
+
+/**
+ * A phrase is scattered where its words stand in one sentence, in any order, with at most this many others
+ * between them. Common practice, no source: further apart they no longer speak of one thing.
+ */
+export const SCATTER = 6;
+
+/** Words that carry no meaning of their own: a phrase may be scattered without them. */
+const FUNCTION_WORDS: ReadonlySet<string> = new Set(
+  'a an the of for with and or in on at to from by your my our that which when where how what is are it'.split(
+    ' ',
+  ),
+);
+
+type Found = Pick<Mention, 'passage' | 'from' | 'to' | 'grade'> & { readonly head: number };
+
+/** A phrase with its forms written as one word, so that spaces and hyphens need not be looked at. */
+interface Sought {
+  readonly phrase: Phrase;
+  readonly folded: string;
+  readonly key: string;
+}
+
+const soughtOf = (phrase: Phrase): Sought => ({
+  phrase,
+  folded: phrase.words.map(({ folded }) => folded).join(''),
+  key: phrase.words.map(({ key }) => key).join(''),
+});
+
+/** Whether a word can have anything to do with a phrase: what does not concern it leaves its mentions as they are. */
+export const concerns = (phrase: Phrase, { key, stem, folded }: Word): boolean => {
+  const sought = soughtOf(phrase);
+  return (
+    phrase.words.some((word) => word.stem === stem || word.key === key) ||
+    sought.key.startsWith(key) ||
+    sought.folded.startsWith(folded)
+  );
+};
+
+const isOne = (a: Word, b: Word): boolean => a.key === b.key || (a.stem === b.stem && mayJoin(a, b));
+
+/** Every position whose word begins a spelling of `joined`, written as one word, with spaces or with hyphens. */
+const startsOf = (forms: ReadonlyMap<string, readonly Position[]>, joined: string): readonly Position[] => {
+  const starts: Position[] = [];
+  for (let length = 1; length <= joined.length; length++) {
+    const at = forms.get(joined.slice(0, length));
+    if (at) starts.push(...at);
+  }
+  return starts;
+};
+
+/** The phrase as a run of words from a position on, or undefined. */
+const runAt = (index: TextIndex, { phrase, ...wanted }: Sought, start: Position): Found | undefined => {
+  const passage = index.passages[start.passage];
+  if (!passage) return undefined;
+  let [folded, key] = ['', ''];
+  const found = (to: number, grade: Found['grade']): Found => ({
+    passage: start.passage,
+    from: start.word,
+    to,
+    grade,
+    head: Math.min(start.word + phrase.head, to),
+  });
+  let inflected: Found | undefined;
+  for (let at = start.word; at < passage.words.length; at++) {
+    const word = passage.words[at] as Word;
+    folded += word.folded;
+    key += word.key;
+    if (folded === wanted.folded) return found(at, 'exact');
+    if (key === wanted.key) inflected ??= found(at, 'inflected');
+    // One letter more than wanted may still be a plural's end: longer than both, nothing can match.
+    const tooLong = folded.length > wanted.folded.length && key.length > wanted.key.length;
+    if (tooLong || !adjacent(passage, at)) break;
+  }
+  if (inflected) return inflected;
+  const stems = phrase.words.every((word, i) => {
+    const at = passage.words[start.word + i];
+    return at !== undefined && isOne(word, at) && (i === 0 || adjacent(passage, start.word + i - 1));
+  });
+  return stems ? found(start.word + phrase.words.length - 1, 'same stem') : undefined;
+};
+
+const scatteredAt = (index: TextIndex, phrase: Phrase, head: Position): Found | undefined => {
+  const words = index.passages[head.passage]?.words ?? [];
+  const others = phrase.words.filter((word, i) => i !== phrase.head && !FUNCTION_WORDS.has(word.folded));
+  if (others.length === 0) return undefined;
+  const { sentence } = wordAt(index, head);
+  const reach = SCATTER + others.length;
+  let [from, to] = [head.word, head.word];
+  for (const other of others) {
+    let nearest: number | undefined;
+    for (let away = 1; away <= reach && nearest === undefined; away++)
+      for (const at of [head.word - away, head.word + away]) {
+        const word = words[at];
+        if (word?.sentence === sentence && isOne(other, word)) nearest ??= at;
+      }
+    if (nearest === undefined) return undefined;
+    from = Math.min(from, nearest);
+    to = Math.max(to, nearest);
+  }
+  if (to - from + 1 - (others.length + 1) > SCATTER) return undefined;
+  return { passage: head.passage, from, to, grade: 'scattered', head: head.word };
+};
+
+const inOrder = (a: Found, b: Found): number => a.passage - b.passage || a.from - b.from;
+
+/** More words than a passage ever has: passage and word become one number. */
+const PASSAGE = 2 ** 20;
+
+const spotOf = (passage: number, word: number): number => passage * PASSAGE + word;
+
+/** What a phrase has found, each word serving it once. */
+interface Finding {
+  readonly found: Found[];
+  readonly taken: Set<number>;
+}
+
+const take = ({ found, taken }: Finding, mention: Found | undefined): void => {
+  if (!mention) return;
+  const { passage, head } = mention;
+  // A scattered mention takes its head alone: the words between may serve others.
+  const [from, to] = mention.grade === 'scattered' ? [head, head] : [mention.from, mention.to];
+  for (let at = from; at <= to; at++) if (taken.has(spotOf(passage, at))) return;
+  for (let at = from; at <= to; at++) taken.add(spotOf(passage, at));
+  found.push(mention);
+};
+
+const RUNS: readonly Found['grade'][] = ['exact', 'inflected', 'same stem'];
+
+/** Everywhere a phrase stands as a run of words, by the best grade each run can have. */
+const runsOf = (index: TextIndex, sought: Sought, isNoun: (at: Position) => boolean): Finding => {
+  const finding: Finding = { found: [], taken: new Set() };
+  const [first] = sought.phrase.words;
+  if (!first) return finding;
+  const starts = [
+    ...startsOf(index.byFolded, sought.folded),
+    ...startsOf(index.byKey, sought.key),
+    ...(index.byStem.get(first.stem) ?? []),
+  ];
+  const runs = starts.flatMap((start) => runAt(index, sought, start) ?? []);
+  const alone = sought.phrase.words.length === 1;
+  for (const grade of RUNS)
+    for (const run of runs.filter((one) => one.grade === grade).sort(inOrder))
+      if (!alone || run.to > run.from || isNoun({ passage: run.passage, word: run.from })) take(finding, run);
+  return finding;
+};
+
+/**
+ * Mentions of an item's phrases, each phrase's in reading order. A word serves a phrase once, by the best grade it
+ * can; the head alone counts where it is a noun and does not itself stand before the head of another of the item's
+ * phrases ("seed" in "seed packets" is no seed).
+ */
+export const mentionsOf = (
+  index: TextIndex,
+  phrases: readonly Phrase[],
+  item: string,
+  english: boolean,
+): readonly (readonly Mention[])[] => {
+  const isNoun = ({ passage, word }: Position): boolean =>
+    !english || standsAsNoun(index.passages[passage]?.words ?? [], word);
+  const findings = phrases.map((phrase) => runsOf(index, soughtOf(phrase), isNoun));
+  const modifiers = new Set<number>();
+  for (const { found } of findings)
+    for (const { passage, from, to, head } of found)
+      for (let at = from; at <= to; at++) if (at !== head) modifiers.add(spotOf(passage, at));
+
+  return phrases.map((phrase, i) => {
+    const finding = findings[i] as Finding;
+    const head = phrase.words[phrase.head];
+    if (head && phrase.words.length > 1) {
+      const heads = (index.byKey.get(head.key) ?? []).filter(isNoun);
+      for (const at of heads) take(finding, scatteredAt(index, phrase, at));
+      for (const { passage, word } of heads)
+        if (!modifiers.has(spotOf(passage, word)))
+          take(finding, { passage, from: word, to: word, grade: 'head only', head: word });
+    }
+    return finding.found.sort(inOrder).flatMap(({ passage, from, to, grade, head: at }) => {
+      const where = index.passages[passage];
+      const word = where?.words[at];
+      const start = where?.words[from];
+      if (!where || !word || !start) return [];
+      return { passage, from, to, place: placeFor(word, where, item), grade, at: whereIs(where, start) };
+    });
+  });
+};
+
+const covers = (longer: Mention, shorter: Mention): boolean =>
+  longer.passage === shorter.passage &&
+  longer.from <= shorter.from &&
+  longer.to >= shorter.to &&
+  longer.to - longer.from > shorter.to - shorter.from;
+
+/** The mentions of an item's phrases, each saying which longer phrase of the item it is a part of, if any. */
+export const withinLonger = (
+  all: readonly { readonly phrase: Phrase; readonly mentions: readonly Mention[] }[],
+): readonly (readonly Mention[])[] => {
+  const runs = all.flatMap(({ phrase, mentions }) =>
+    mentions
+      .filter(({ grade }) => grade !== 'scattered' && grade !== 'head only')
+      .map((mention) => ({ text: phrase.text, mention })),
+  );
+  return all.map(({ mentions }) =>
+    mentions.map((mention) => {
+      if (mention.grade === 'scattered') return mention;
+      const longest = runs
+        .filter((run) => covers(run.mention, mention))
+        .sort((a, b) => b.mention.to - b.mention.from - (a.mention.to - a.mention.from))[0];
+      return longest ? { ...mention, within: longest.text } : mention;
+    }),
+  );
+};

@@ -1,0 +1,303 @@
+/** What a name says: its head, its kind, and the phrases a shopper would type for it. */
+import type { Language, Word } from '../language/language.ts';
+import {
+  determiners,
+  fixedExpressions,
+  particles,
+  prepositions,
+  relatives,
+  verbsWithParticles,
+} from '../language/lexicon/grammar.ts';
+import { containers, sizes } from '../language/lexicon/measures.ts';
+import { isNumber, type Modifier, onlyDescribes, readThing, startsWithGoods, type Thing } from './thing.ts';
+
+/** What a phrase keeps of the name it was taken from, in words for the owner. */
+export type NameOrigin =
+  | 'name without its measure'
+  | 'name with what follows it'
+  | 'name without its other qualities'
+  | 'both things of the name'
+  | 'what it is for, before the thing'
+  | 'kind in the name'
+  | 'name';
+
+export interface NamePhrase {
+  /** Lower case, accents kept, one space between words. */
+  readonly text: string;
+  readonly origin: NameOrigin;
+  /** The word of `text` that says what the thing is, counted from 0. */
+  readonly head: number;
+}
+
+export interface ReadName {
+  /** The word that says what it is, lower case, as it stands in the name; empty where the name has no word. */
+  readonly head: string;
+  /** The head with the nouns before it, in the singular: "watering can". */
+  readonly kind: string;
+  /** The fullest first; at least one for any name with a letter. */
+  readonly phrases: readonly NamePhrase[];
+}
+
+/** Names longer than this are texts: what matters for a shopper stands in front. */
+const MOST_WORDS = 40;
+
+/** Modifiers of one thing that are tried one by one with its kind. */
+const MOST_MODIFIERS = 4;
+
+/** Signs between words after which a card adds something to the name. */
+const BREAK = /[,;:|()[\]{}•·]|\s[-/]\s|[–—]/;
+/** Signs that stand for "and". */
+const AND = /[&+＆]/;
+
+interface Piece {
+  readonly word: Word;
+  /** The sign or word before it joins it to the piece before as "and" does. */
+  readonly and: boolean;
+}
+
+/** Words as a shopper would type them. */
+export const textOf = (words: readonly Word[]): string =>
+  words
+    .map(({ text, start }, i) => {
+      // Scripts without spaces: two words with nothing between them are written so.
+      const space = i === 0 || words[i - 1]?.end === start ? '' : ' ';
+      return space + text.toLowerCase().replace(/[\u2018\u02bc]/g, '’');
+    })
+    .join('');
+
+const isAnd = ({ folded }: Word): boolean => folded === 'and' || folded === 'or' || folded === 'n';
+
+/** The name cut where punctuation cuts it, "and" in any spelling taken out and noted. */
+const segmentsOf = (name: string, language: Language): readonly (readonly Piece[])[] => {
+  const segments: Piece[][] = [[]];
+  let end = 0;
+  let and = false;
+  for (const word of language.words(name).slice(0, MOST_WORDS)) {
+    const gap = name.slice(end, word.start);
+    end = word.end;
+    if (BREAK.test(gap) && segments.at(-1)?.length !== 0) {
+      segments.push([]);
+      and = false;
+    }
+    if (AND.test(gap)) and = true;
+    if (isAnd(word)) {
+      and = true;
+      continue;
+    }
+    // Nothing stands before the first word that it could be joined to.
+    segments.at(-1)?.push({ word, and: and && segments.at(-1)?.length !== 0 });
+    and = false;
+  }
+  return segments.filter((segment) => segment.length > 0);
+};
+
+/** The first segment that names a thing, with those before it that only describe: "Copper, engraved plant labels". */
+const mainSegment = (segments: readonly (readonly Piece[])[]): readonly Piece[] => {
+  const before: Piece[] = [];
+  for (const segment of segments) {
+    const words = segment.map(({ word }) => word);
+    const [only] = words;
+    const held =
+      words.length > 1 &&
+      isContainerOf(words) !== undefined &&
+      onlyDescribes(words.slice(isContainerOf(words)));
+    if (
+      !held &&
+      !onlyDescribes(words) &&
+      !(words.length === 1 && only && /^(?:set|pair|pack)s?$/.test(only.folded))
+    )
+      return [...before, ...segment];
+    if (!held) before.push(...segment);
+  }
+  return segments[0] ?? [];
+};
+
+/** Where the contents begin in "large tin of plant ties": the index after `of`; undefined where nothing is held. */
+const isContainerOf = (words: readonly Word[]): number | undefined => {
+  const of = words.findIndex(({ folded }) => folded === 'of');
+  const container = words[of - 1];
+  if (of < 1 || of === words.length - 1 || !container || !containers.has(container.folded)) return undefined;
+  return onlyDescribes(words.slice(0, of - 1)) ? of + 1 : undefined;
+};
+
+/** Length of the fixed expression that begins at a word; 0 where none does. */
+const fixedAt = (words: readonly Word[], at: number): number => {
+  for (const expression of fixedExpressions)
+    if (
+      expression.every(
+        (part, i) => words[at + i]?.folded === part || words[at + i]?.text.toLowerCase() === part,
+      )
+    )
+      return expression.length;
+  return 0;
+};
+
+/** Where what follows the thing begins: "for pruning roses", "that have lids", "with saucer". */
+const cutOf = (words: readonly Word[]): number => {
+  for (let i = 0; i < words.length; i++) {
+    const fixed = fixedAt(words, i);
+    if (fixed > 0) {
+      i += fixed - 1;
+      continue;
+    }
+    const { folded } = words[i] as Word;
+    if (!(prepositions.has(folded) || relatives.has(folded) || folded === 'no' || folded === 'not')) continue;
+    // "over the door hook", "above toilet cabinet": what stands in front is said of the thing after it.
+    if (i === 0) continue;
+    const before = words[i - 1] as Word;
+    const after = words[i + 1];
+    if (particles.has(folded) && verbsWithParticles.has(before.folded)) {
+      // "glow in the dark", "fold out": at the end, the verb too is said of what is before it.
+      if (after) continue;
+      return i > 1 ? i - 1 : i + 1;
+    }
+    if (folded === 'in' && isNumber(before) && after) continue;
+    if (sizes.has(before.folded) && after && sizes.has(after.folded)) continue;
+    // "bar stools set of 2": what counts them follows them.
+    if (folded === 'of' && i > 1 && containers.has(before.folded) && after && isNumber(after)) return i - 1;
+    return i;
+  }
+  return words.length;
+};
+
+/** "chair and a half" is one chair, and a wide one. */
+const HALVES = new Set(['half', 'third', 'quarter']);
+
+/** The things of a run of words that "and" joins, each with the words it shares. */
+const partsOf = (pieces: readonly Piece[], and: Word): readonly (readonly Word[])[] => {
+  const parts: Word[][] = [[]];
+  for (const { word, and: joins } of pieces) {
+    if (joins) parts.push([]);
+    parts.at(-1)?.push(word);
+  }
+  const joined: Word[][] = [];
+  for (const part of parts) {
+    const before = joined.at(-1);
+    const [first, second] = part;
+    if (before && first && second && determiners.has(first.folded) && HALVES.has(second.folded)) {
+      before.push(...part.slice(2));
+      continue;
+    }
+    if (before && sharesHead(before, part)) before.push(and, ...part);
+    else joined.push([...part]);
+  }
+  return joined;
+};
+
+/** Whether what stands before an "and" is said of the thing after it: "salt and pepper mill", "black and white rug". */
+const sharesHead = (before: readonly Word[], after: readonly Word[]): boolean => {
+  if (onlyDescribes(before)) return true;
+  const bare = before.filter((word) => !onlyDescribes([word]));
+  if (bare.length !== 1 || after.filter((word) => !onlyDescribes([word])).length < 2) return false;
+  return !startsWithGoods(bare) || startsWithGoods(after);
+};
+
+/** A name taken apart. */
+export interface ParsedName {
+  readonly things: readonly Thing[];
+  /** From the preposition or the opening of a clause on: "for pruning roses". */
+  readonly tail: readonly Word[];
+}
+
+/** The things a name speaks of, and what follows them. English alone. */
+export const parseName = (name: string, language: Language): ParsedName => {
+  const pieces = mainSegment(segmentsOf(name, language));
+  const all = pieces.map(({ word }) => word);
+  const held = isContainerOf(all) ?? 0;
+  const words = all.slice(held);
+  const cut = cutOf(words);
+  const things = partsOf(pieces.slice(held, held + cut), language.word('and')).flatMap(
+    (part) => readThing(part) ?? [],
+  );
+  return { things, tail: words.slice(cut) };
+};
+
+/** One phrase of a thing's words. */
+const phrase = (words: readonly Word[], head: Word, origin: NameOrigin): NamePhrase => ({
+  text: textOf(words),
+  origin,
+  head: words.indexOf(head),
+});
+
+/** All words of some modifiers, in order. */
+export const wordsOf = (modifiers: readonly Modifier[]): readonly Word[] =>
+  modifiers.flatMap(({ words }) => words);
+
+const phrasesOfThing = (thing: Thing): readonly NamePhrase[] => {
+  const { modifiers, head, kind } = thing;
+  const others = modifiers.filter(({ words }) => !words.some((word) => kind.includes(word)));
+  return [
+    phrase([...wordsOf(modifiers), head], head, 'name without its measure'),
+    ...(others.length > 1 ? others.slice(-MOST_MODIFIERS).reverse() : []).map(({ words }) =>
+      phrase([...words, ...kind], head, 'name without its other qualities'),
+    ),
+    phrase(kind, head, 'kind in the name'),
+  ];
+};
+
+/** Words after the thing that a shopper might still type. */
+const MOST_TAIL = 3;
+
+const phrasesWithTail = (thing: Thing, tail: readonly Word[]): readonly NamePhrase[] => {
+  const [preposition, ...rest] = tail;
+  if (!preposition || rest.length === 0 || rest.length > MOST_TAIL || rest.some(isNumber)) return [];
+  const { modifiers, head, kind } = thing;
+  const [purpose] = rest;
+  return [
+    phrase([...wordsOf(modifiers), head, ...tail], head, 'name with what follows it'),
+    ...(preposition.folded === 'for' && purpose && /.{3}ing$/.test(purpose.folded)
+      ? [phrase([purpose, ...kind], head, 'what it is for, before the thing')]
+      : []),
+  ];
+};
+
+const singularText = (kind: readonly Word[]): string => {
+  const last = kind.at(-1) as Word;
+  // The key has lost its accents: it is wanted only where the word is a plural.
+  if (last.key === last.folded) return textOf(kind);
+  return `${textOf(kind.slice(0, -1))} ${last.key}`.trim();
+};
+
+const withoutRepeats = (phrases: readonly NamePhrase[]): readonly NamePhrase[] =>
+  phrases.filter(({ text }, i) => phrases.findIndex((other) => other.text === text) === i);
+
+/** The name as it is, where it cannot be taken apart. */
+const whole = (name: string, words: readonly Word[]): ReadName => {
+  const text = /\p{L}/u.test(name) ? name.trim().toLowerCase().replace(/\s+/g, ' ') : '';
+  const head = text !== '' && words.length > 0 ? textOf(words.slice(-1)) : text;
+  return {
+    head,
+    kind: text,
+    phrases: text === '' ? [] : [{ text, origin: 'name', head: Math.max(0, words.length - 1) }],
+  };
+};
+
+/**
+ * Takes a name apart in English: measures, counts, determiners and sizes fall away; what holds it ("set of",
+ * "tin of") is seen through; the head is the last word before the first preposition or clause once qualities
+ * that trail behind it are trimmed. Of two things joined by "and" both give phrases, and the first gives head
+ * and kind. In another language the name is one phrase and its last word the head, by convention and no more.
+ * Common practice, no source; measured against shoppers' phrases in `tests/analysis/name.test.ts`.
+ */
+export const readName = (name: string, language: Language): ReadName => {
+  const words = language.words(name).slice(0, MOST_WORDS);
+  if (!language.english) return whole(name, words);
+  const { things, tail } = parseName(name, language);
+  const [first] = things;
+  if (!first) return whole(name, words);
+  const both = things.flatMap(({ modifiers, head }, i) => [
+    ...(i > 0 ? language.words('and') : []),
+    ...wordsOf(modifiers),
+    head,
+  ]);
+  const last = things.at(-1) as Thing;
+  return {
+    head: textOf([first.head]),
+    kind: singularText(first.kind),
+    phrases: withoutRepeats([
+      ...(things.length > 1 ? [phrase(both, first.head, 'both things of the name')] : []),
+      ...things.flatMap(phrasesOfThing),
+      ...phrasesWithTail(last, tail),
+    ]),
+  };
+};

@@ -1,0 +1,262 @@
+/** A cycle's article as passages: the same telling that is rendered, before any markup. */
+import type { Box, Cycle, Item, Moment, Picture, RecordSource } from '../../model/box.ts';
+import { callFor, spareOnSale } from '../../model/calls.ts';
+import { cautionsOf } from '../../model/cautions.ts';
+import { earlierOfKind } from '../../model/relations.ts';
+import { tellingOf } from '../../model/telling.ts';
+import type { Language } from '../language/language.ts';
+import type { Form, Passage } from './passage.ts';
+import type { PlaceName } from './places.ts';
+import { placedWords } from './placing.ts';
+import { type LineColumn, type SourceText, sourceText } from './source-text.ts';
+import { type Block, storyBlocks } from './story-blocks.ts';
+
+interface Writing {
+  readonly language: Language;
+  readonly passages: Passage[];
+  readonly texts: Map<string, SourceText>;
+  /** Words of running text so far. */
+  running: number;
+}
+
+interface Given {
+  readonly form: Form;
+  readonly place: PlaceName;
+  readonly text: string | undefined;
+  readonly source: RecordSource;
+  readonly at: LineColumn;
+  readonly item?: string;
+  readonly field?: string;
+  readonly links?: Block['links'];
+  /** Running text begins with the opening. */
+  readonly running?: boolean;
+  readonly written?: boolean;
+}
+
+const textOf = (writing: Writing, { file, text }: RecordSource): SourceText => {
+  const known = writing.texts.get(file);
+  if (known) return known;
+  const made = sourceText(text);
+  writing.texts.set(file, made);
+  return made;
+};
+
+const add = (writing: Writing, given: Given): void => {
+  const { form, place, text, source, item, field, links, running = false, written = true } = given;
+  if (!text) return;
+  const find = textOf(writing, source).from(given.at);
+  const setting = {
+    place,
+    ...(links ? { links } : {}),
+    ...(running ? { runningBefore: writing.running } : {}),
+  };
+  const words = placedWords(writing.language, text, setting, find);
+  if (words.length === 0) return;
+  if (running) writing.running += words.length;
+  writing.passages.push({
+    form,
+    text,
+    words,
+    file: source.file,
+    written,
+    ...(running ? { running } : {}),
+    ...(links && links.length > 0 ? { links } : {}),
+    ...(item === undefined ? {} : { item }),
+    ...(field === undefined ? {} : { field }),
+  });
+};
+
+/** The key of a list's element; where one thing may stand for a list of one, its key has no number. */
+const elementKey = (source: RecordSource, list: string, i: number): string =>
+  source.fields.has(`${list}.${i}`) ? `${list}.${i}` : list;
+
+/** Where the value of a key begins: after the key, or at once where it is an element of a list. */
+const valueAt = (source: RecordSource, field: string): LineColumn => {
+  const { line, column } = source.fields.get(field) ?? { line: 1, column: 1 };
+  const key = field.slice(field.lastIndexOf('.') + 1);
+  return { line, column: /^\d+$/.test(key) ? column : column + key.length + 1 };
+};
+
+/**
+ * Fields that tell: their words may be changed for the telling's sake. A name or a material says what is so, an
+ * address must stay what it is, and a voice is somebody else's.
+ */
+const TOLD = /^(?:title|summary|description|goesWith|peek\.text)$|\.(?:alt|caption)$/;
+
+/** A value of a record, or what was made from others where the record has no such key. */
+const addField = (
+  writing: Writing,
+  source: RecordSource,
+  field: string,
+  given: Omit<Given, 'source' | 'at' | 'field'>,
+): void => {
+  const running = given.form === 'paragraph' && given.place !== 'summary' && given.written !== false;
+  const written = given.written !== false && source.fields.has(field) && TOLD.test(field);
+  add(writing, { ...given, source, at: valueAt(source, field), field, running, written });
+};
+
+const addPicture = (
+  writing: Writing,
+  source: RecordSource,
+  field: string,
+  picture: Picture | undefined,
+  item?: string,
+): void => {
+  if (!picture) return;
+  const of = item === undefined ? {} : { item };
+  addField(writing, source, `${field}.alt`, {
+    form: 'picture',
+    place: 'picture text',
+    text: picture.alt,
+    ...of,
+  });
+  addField(writing, source, `${field}.caption`, {
+    form: 'caption',
+    place: 'picture text',
+    text: picture.caption,
+    ...of,
+  });
+};
+
+const addStory = (
+  writing: Writing,
+  source: RecordSource,
+  blocks: readonly Block[],
+  place: PlaceName,
+  item?: string,
+): void => {
+  for (const { form, text, links, at, note } of blocks)
+    add(writing, {
+      form,
+      place: form === 'heading' ? 'heading' : form === 'picture' ? 'picture text' : place,
+      text,
+      source,
+      at,
+      links,
+      running: form === 'paragraph' && !note,
+      ...(item === undefined ? {} : { item }),
+    });
+};
+
+const FACTS = ['brand', 'color', 'size', 'weight', 'care'] as const;
+
+const addItem = (writing: Writing, box: Box, cycle: Cycle, item: Item, asOf: Moment): void => {
+  const { source, slug } = item;
+  const field = (name: string, form: Form, place: PlaceName, text: string | undefined, more = {}): void =>
+    addField(writing, source, name, { form, place, text, item: slug, ...more });
+  field('kind', 'fact', 'section', item.kind);
+  field('name', 'heading', 'heading', item.name);
+  field('description', 'paragraph', 'section', item.description);
+  item.pictures.forEach((picture, i) => {
+    if (picture.file !== cycle.hero?.file)
+      addPicture(writing, source, elementKey(source, 'image', i), picture, slug);
+  });
+  for (const fact of FACTS) field(fact, 'fact', 'section', item[fact]);
+  for (const [i, material] of item.material.entries())
+    field(elementKey(source, 'material', i), 'fact', 'section', material);
+  if (spareOnSale(item, asOf, box.settings.timeZone))
+    field('kind', 'link', 'link text', item.kind, { written: false });
+  addStory(writing, source, storyBlocks(item.story.tree), 'section', slug);
+  field('goesWith', 'paragraph', 'section', item.goesWith);
+  for (const { lines } of cautionsOf(item))
+    for (const line of lines) field('kind', 'paragraph', 'section', line, { written: false });
+  for (const other of earlierOfKind(box, item))
+    addField(writing, other.source, 'name', {
+      form: 'link',
+      place: 'link text',
+      text: other.name,
+      item: slug,
+      written: false,
+    });
+};
+
+/** What a machine reads of an item: its name, kind, other names and facts, once more. */
+const addData = (writing: Writing, item: Item): void => {
+  const data = (field: string, text: string | undefined): void =>
+    addField(writing, item.source, field, {
+      form: 'data',
+      place: 'structured data',
+      text,
+      item: item.slug,
+      written: false,
+    });
+  data('name', item.name);
+  data('kind', item.kind);
+  data('description', item.description);
+  for (const [i, name] of item.also.entries()) data(elementKey(item.source, 'also', i), name);
+  for (const [i, name] of item.material.entries()) data(elementKey(item.source, 'material', i), name);
+  data('color', item.color);
+  data('brand', item.brand);
+};
+
+const addContents = (writing: Writing, cycle: Cycle): void => {
+  for (const item of cycle.items)
+    addField(writing, item.source, 'name', {
+      form: 'link',
+      place: 'link text',
+      text: item.name,
+      item: item.slug,
+      written: false,
+    });
+};
+
+/**
+ * Every passage of a cycle's article in the order of the page: head, opening, the telling's parts, and what
+ * machines read. Labels of the templates (“The whole box”) are left out: they are the same on every page.
+ */
+export const passagesOf = (box: Box, cycle: Cycle, asOf: Moment, language: Language): readonly Passage[] => {
+  const writing: Writing = { language, passages: [], texts: new Map(), running: 0 };
+  const { source } = cycle;
+  const field = (name: string, form: Form, place: PlaceName, text: string | undefined): void =>
+    addField(writing, source, name, { form, place, text });
+  field('title', 'title', 'title', cycle.title);
+  field('address', 'address', 'address', cycle.address);
+  field('theme', 'fact', 'body', cycle.theme);
+  field('summary', 'paragraph', 'summary', cycle.summary);
+  addContents(writing, cycle);
+  const shown = cycle.items.find((item) => item.pictures.some(({ file }) => file === cycle.hero?.file));
+  if (shown) {
+    const at = shown.pictures.findIndex(({ file }) => file === cycle.hero?.file);
+    addPicture(writing, shown.source, elementKey(shown.source, 'image', at), cycle.hero, shown.slug);
+  } else addPicture(writing, source, source.fields.has('hero') ? 'hero' : 'photo', cycle.hero);
+
+  for (const part of tellingOf(cycle).parts) {
+    switch (part.part) {
+      case 'prose':
+        addStory(writing, source, storyBlocks(part.tree), 'body');
+        break;
+      case 'item':
+        addItem(writing, box, cycle, part.item, asOf);
+        break;
+      case 'box':
+        if (cycle.wholeBox?.file !== cycle.hero?.file) addPicture(writing, source, 'photo', cycle.wholeBox);
+        addContents(writing, cycle);
+        break;
+      case 'voices':
+        cycle.voices.forEach(({ text, name }, i) => {
+          field(`voices.${i}.text`, 'paragraph', 'body', text);
+          field(`voices.${i}.name`, 'caption', 'body', name);
+        });
+        break;
+      case 'peek':
+        field('peek.text', 'paragraph', 'body', cycle.peek?.text);
+        addPicture(writing, source, 'peek.picture', cycle.peek?.picture);
+        break;
+      case 'call': {
+        const call = callFor(box, cycle, asOf);
+        if (!call) break;
+        const own = box.settings.source;
+        const given = { form: 'paragraph', place: 'body', written: false } as const;
+        addField(writing, own, 'description', { ...given, text: box.settings.description });
+        addField(writing, own, `calls.${call.kind}.text`, {
+          form: 'link',
+          place: 'link text',
+          text: call.text,
+          written: false,
+        });
+      }
+    }
+  }
+  for (const item of cycle.items) addData(writing, item);
+  return writing.passages;
+};

@@ -1,0 +1,187 @@
+/** The phrases a shopper would type to find an item, weightiest first. */
+import type { Item, Search } from '../../model/box.ts';
+import type { Language, Word } from '../language/language.ts';
+import { type NameOrigin, readName } from './name.ts';
+import type { Origin, OriginName, Phrase } from './phrase.ts';
+import { isColour, isMaterial } from './thing.ts';
+import { type ItemWords, type SearchIndex, searchIndexOf, typedFor } from './typed.ts';
+
+export { type SearchIndex, searchIndexOf } from './typed.ts';
+
+/**
+ * What a phrase weighs by where it is from, where nobody knows what was typed. Common practice, no source: the
+ * common noun is what most people type; the name is what those type who saw the thing; other names divide the
+ * people between them; a quality before the noun narrows what is meant, and fewer type it; colour and maker are
+ * looked for mostly by those who know the thing already.
+ */
+export const PHRASE_WEIGHTS = { kind: 4, name: 3, also: 2, material: 1, color: 0.5, brand: 0.5 } as const;
+
+/** The same for what a name gives beside itself. */
+const NAME_WEIGHTS: Readonly<Record<NameOrigin, number>> = {
+  'name without its measure': PHRASE_WEIGHTS.name,
+  name: PHRASE_WEIGHTS.name,
+  'kind in the name': 2,
+  'both things of the name': 1,
+  'name with what follows it': 1,
+  'what it is for, before the thing': 1,
+  'name without its other qualities': 1,
+};
+
+/** What the item's most typed phrase gains; the others by their share of it. As much as the kind has by default. */
+export const SEARCH_WEIGHT = 4;
+
+/** More than a dozen phrases cannot be written about five things without crowding. Common practice, no source. */
+const MOST_PHRASES = 12;
+
+/** Longer materials, colours and makers are descriptions: nobody types them before a noun. */
+const MOST_WORDS_OF_A_QUALITY = 3;
+
+interface Candidate {
+  readonly text: string;
+  readonly words: readonly Word[];
+  readonly head: number;
+  readonly origin: Origin;
+  readonly weight: number;
+}
+
+/** House plant, house-plant and houseplant are one, and so are singular and plural. */
+const keyOf = (words: readonly Word[]): string => words.map(({ key }) => key).join('');
+
+/** The head of a phrase taken as it is: the word that its own reading says. */
+const headIn = (words: readonly Word[], head: string): number => {
+  const at = words.findLastIndex(({ text }) => text.toLowerCase() === head);
+  return at < 0 ? words.length - 1 : at;
+};
+
+const asTyped = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, ' ');
+
+/** The first of several qualities, for the others are of its parts, that may stand before a noun: "tan; flowers in mixed pinks" → "tan". */
+const firstQuality = (text: string, language: Language): string => {
+  const [first = ''] = text.split(/[,;/&+(]|\s(?:and|with|or)\s/i);
+  const last = language.words(first).at(-1);
+  // "Tulip bulbs", "ink pens": parts of the thing, not what it is made of.
+  return last === undefined || last.key !== last.folded ? '' : first;
+};
+
+const itemWordsOf = (item: Item, language: Language): ItemWords => {
+  const name = readName(item.name, language);
+  const said = [item.name, item.kind, ...item.also, item.brand, ...item.material, item.color ?? ''];
+  const colourWords = language.words(item.color ?? '').filter((word) => isColour(word));
+  const texts = [item.kind, ...item.also, ...(language.english && name.kind ? [name.kind] : [])];
+  return {
+    names: texts.map((text) => language.words(text)).filter((words) => words.length > 0),
+    facts: said.flatMap((text) => language.words(text)),
+    colours: colourWords,
+    materials: item.material.flatMap((text) => language.words(text)).filter(isMaterial),
+  };
+};
+
+const candidatesOf = (item: Item, language: Language): readonly Candidate[] => {
+  const candidates: Candidate[] = [];
+  const add = (
+    text: string,
+    head: string | number,
+    from: OriginName,
+    words: string,
+    weight: number,
+  ): void => {
+    const read = language.words(text);
+    if (read.length === 0) return;
+    const at = typeof head === 'number' ? Math.min(head, read.length - 1) : headIn(read, head);
+    candidates.push({ text, words: read, head: at, origin: { from, words }, weight });
+  };
+  const taken = (text: string, from: 'kind' | 'also', words: string): void => {
+    add(asTyped(text), readName(text, language).head, from, words, PHRASE_WEIGHTS[from]);
+  };
+
+  taken(item.kind, 'kind', 'kind');
+  for (const other of item.also) taken(other, 'also', `also: ${other}`);
+  if (!language.english) return candidates;
+
+  const name = readName(item.name, language);
+  for (const { text, origin, head } of name.phrases) add(text, head, 'name', origin, NAME_WEIGHTS[origin]);
+
+  // "iron hand rake", not "iron hand tool": where name and kind differ, the name's is the nearer word.
+  const kind = readName(item.kind, language);
+  const base = language.word(name.head).key === language.word(kind.head).key ? asTyped(item.kind) : name.kind;
+  const baseWords = language.words(base);
+  const qualify = (quality: string, from: 'material' | 'color' | 'brand', words: string): void => {
+    const own = language.words(quality);
+    const repeated = own.some(({ key }) => baseWords.some((word) => word.key === key));
+    if (own.length === 0 || own.length > MOST_WORDS_OF_A_QUALITY || repeated) return;
+    add(asTyped(`${quality} ${base}`), own.length + baseWords.length - 1, from, words, PHRASE_WEIGHTS[from]);
+  };
+  const [material = ''] = item.material;
+  qualify(firstQuality(material, language), 'material', `material: ${material}`);
+  if (item.color) qualify(firstQuality(item.color, language), 'color', `color: ${item.color}`);
+  // "Tolley of Cable Steps": the maker, without the address.
+  const maker = item.brand.split(/\s(?:of|at|in|from|by)\s|[,;(]/i)[0] as string;
+  qualify(maker, 'brand', `brand: ${item.brand}`);
+  return candidates;
+};
+
+const typedCandidates = (item: Item, index: SearchIndex, language: Language): readonly Candidate[] => {
+  const totals = new Map<string, { count: number; first: Candidate }>();
+  for (const { text, head, search } of typedFor(itemWordsOf(item, language), index)) {
+    const words = language.words(text);
+    const key = keyOf(words);
+    const as = asTyped(search.phrase) === text ? '' : ` as “${search.phrase}”`;
+    const origin: Origin = { from: 'search', words: `searches.csv, typed ${search.count} times${as}` };
+    const known = totals.get(key);
+    if (known) known.count += search.count;
+    else
+      totals.set(key, {
+        count: search.count,
+        first: { text, words, head: Math.min(head, words.length - 1), origin, weight: 0 },
+      });
+  }
+  const most = Math.max(0, ...[...totals.values()].map(({ count }) => count));
+  return [...totals.values()].map(({ count, first }) => ({
+    ...first,
+    weight: (SEARCH_WEIGHT * count) / most,
+  }));
+};
+
+/** Phrases of one key made one: the weightiest of the record's own origins counts, and what was typed is added. */
+const merged = (own: readonly Candidate[], typed: readonly Candidate[]): readonly Phrase[] => {
+  const byKey = new Map<string, Candidate[]>();
+  for (const candidate of [...own, ...typed]) {
+    const key = keyOf(candidate.words);
+    const there = byKey.get(key);
+    if (there) there.push(candidate);
+    else byKey.set(key, [candidate]);
+  }
+  return [...byKey.values()].map((candidates) => {
+    const ranked = [...candidates].sort((a, b) => b.weight - a.weight);
+    const weightOf = (all: readonly Candidate[]): number => Math.max(0, ...all.map(({ weight }) => weight));
+    const typedIn = candidates.filter(({ origin }) => origin.from === 'search');
+    const ownIn = candidates.filter(({ origin }) => origin.from !== 'search');
+    // The record's own spelling is kept before a typed one: it is how the article spells it.
+    const shown = (ownIn[0] ?? typedIn[0]) as Candidate;
+    const origins = ranked.map(({ origin }) => origin);
+    return {
+      text: shown.text,
+      words: shown.words,
+      head: shown.head,
+      origins: origins.filter((one, i) => origins.findIndex(({ words }) => words === one.words) === i),
+      weight: weightOf(ownIn) + weightOf(typedIn),
+    };
+  });
+};
+
+/**
+ * The phrases of an item: its kind, its name with and without its qualities, its other names, its kind with its
+ * material, colour and maker, and what people typed for it; at most a dozen, the weightiest first, ties in the
+ * order of the alphabet. In other languages than English: kind, other names and what people typed.
+ */
+export const phrasesOf = (
+  item: Item,
+  searches: SearchIndex | readonly Search[],
+  language: Language,
+): readonly Phrase[] => {
+  const index = 'byEnding' in searches ? searches : searchIndexOf(searches, language);
+  const phrases = merged(candidatesOf(item, language), typedCandidates(item, index, language));
+  return [...phrases]
+    .sort((a, b) => b.weight - a.weight || (a.text < b.text ? -1 : a.text > b.text ? 1 : 0))
+    .slice(0, MOST_PHRASES);
+};

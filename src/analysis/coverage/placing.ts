@@ -1,0 +1,36 @@
+/** Words of a text, each with its sentence and its place. */
+import type { Language, Span } from '../language/language.ts';
+import type { PlacedWord } from './passage.ts';
+import { OPENING_WORDS, type PlaceName } from './places.ts';
+import type { LineColumn } from './source-text.ts';
+
+/** How a text stands on the page. */
+export interface Setting {
+  /** Where its words stand unless they are a link or the opening. */
+  readonly place: PlaceName;
+  readonly links?: readonly Span[];
+  /** For running text: words of it that come before. */
+  readonly runningBefore?: number;
+}
+
+/** `find` says where the author wrote each word, asked in order. */
+export const placedWords = (
+  language: Language,
+  text: string,
+  { place, links = [], runningBefore }: Setting,
+  find: (word: string) => LineColumn,
+): readonly PlacedWord[] => {
+  const sentences = language.sentences(text);
+  let sentence = 0;
+  return language.words(text).map((word, i) => {
+    while (word.start >= (sentences[sentence + 1]?.start ?? Number.POSITIVE_INFINITY)) sentence += 1;
+    const inLink = links.some(({ start, end }) => word.start >= start && word.end <= end);
+    const opening = runningBefore !== undefined && runningBefore + i < OPENING_WORDS;
+    return {
+      ...word,
+      place: inLink ? 'link text' : opening ? 'opening' : place,
+      sentence,
+      ...find(word.text),
+    };
+  });
+};

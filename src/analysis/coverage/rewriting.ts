@@ -1,0 +1,94 @@
+/** An article as it would be after a change: what advice promises is measured on this, not guessed. */
+import type { Language } from '../language/language.ts';
+import type { Passage, PlacedWord } from './passage.ts';
+import { OPENING_WORDS, type PlaceName } from './places.ts';
+
+/** Text to put in place of a span of a passage; a span of no length is an insertion. */
+export interface Change {
+  /** Index of the passage. */
+  readonly passage: number;
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+}
+
+/** Where a passage's words stand unless they are in a link or the opening. */
+const placeOf = ({ running, item, words }: Passage): PlaceName => {
+  if (running) return item === undefined ? 'body' : 'section';
+  return words.find(({ place }) => place !== 'link text')?.place ?? 'link text';
+};
+
+/** A passage of running text with so many words before it: a longer opening pushes its last words out. */
+const moved = (passage: Passage, runningBefore: number): Passage => ({
+  ...passage,
+  words: passage.words.map((word, i) =>
+    word.place === 'link text'
+      ? word
+      : { ...word, place: runningBefore + i < OPENING_WORDS ? 'opening' : placeOf(passage) },
+  ),
+});
+
+const changedAt = (
+  passage: Passage,
+  { start, end, text: given }: Change,
+  runningBefore: number,
+  language: Language,
+): Passage => {
+  const longer = given.length - (end - start);
+  const text = passage.text.slice(0, start) + given + passage.text.slice(end);
+  const after = (offset: number): number => (offset >= end ? offset + longer : offset);
+  const links = (passage.links ?? []).map((link) => ({ start: after(link.start), end: after(link.end) }));
+  const near = passage.words.find((word) => word.end >= start) ?? passage.words.at(-1);
+  if (!near) return { ...passage, text, links };
+  const { sentence, line, column } = near;
+  const own = placeOf(passage);
+  // The words around the change are as they were: only what was put in is taken apart.
+  const words = [
+    ...passage.words.filter((word) => word.end <= start),
+    ...language.words(given).map((word) => ({
+      ...word,
+      start: word.start + start,
+      end: word.end + start,
+      place: own,
+      sentence,
+      line,
+      column,
+    })),
+    ...passage.words
+      .filter((word) => word.start >= end && word.end > start)
+      .map((word) => ({ ...word, start: word.start + longer, end: word.end + longer })),
+  ].map((word, i): PlacedWord => {
+    const inLink = links.some((link) => word.start >= link.start && word.end <= link.end);
+    const opening = passage.running === true && runningBefore + i < OPENING_WORDS;
+    return { ...word, place: inLink ? 'link text' : opening ? 'opening' : own };
+  });
+  return { ...passage, text, links, words };
+};
+
+/** The passages after a change. */
+export const rewritten = (
+  passages: readonly Passage[],
+  change: Change,
+  language: Language,
+): readonly Passage[] => {
+  let running = 0;
+  return passages.map((old, i) => {
+    const before = running;
+    const passage =
+      i === change.passage
+        ? changedAt(old, change, before, language)
+        : i > change.passage && old.running && before < OPENING_WORDS + change.text.length
+          ? moved(old, before)
+          : old;
+    if (old.running) running += passage.words.length;
+    return passage;
+  });
+};
+
+/** The one changed passage. New words stand on the line of the words they replace or follow. */
+export const changed = (passages: readonly Passage[], change: Change, language: Language): Passage => {
+  const before = passages
+    .slice(0, change.passage)
+    .reduce((sum, { running, words }) => sum + (running ? words.length : 0), 0);
+  return changedAt(passages[change.passage] as Passage, change, before, language);
+};

@@ -1,0 +1,61 @@
+/** How well an article carries a phrase, 0 to 1, as a sum that anybody can check with a pencil. */
+import type { Grade, Mention, StandingPart } from './coverage.ts';
+import { placeNames, placeWorth } from './places.ts';
+
+/**
+ * What a mention of each grade is worth beside an exact one. Common practice, no source: singular for plural is
+ * all but the phrase itself; a word of the same stem is often another thing; words that merely stand in one
+ * sentence say it to a patient reader; the head alone says what it is and not which.
+ */
+export const gradeWorth: Readonly<Record<Grade, number>> = {
+  exact: 1,
+  inflected: 0.95,
+  'same stem': 0.6,
+  scattered: 0.45,
+  'head only': 0.2,
+  absent: 0,
+};
+
+/**
+ * What the first mention in a place gives of what the place is worth; each one after it gives an eighth of the
+ * one before. One clear mention in each good place so brings more than any number in one.
+ */
+export const FIRST_MENTION = 7 / 8;
+const NEXT_MENTION = 1 - FIRST_MENTION;
+
+/** Share of a place's worth, 0 to 1: mentions by grade, the best first. One mention more never lowers it. */
+export const placeShare = (grades: readonly Grade[]): number =>
+  grades
+    .map((grade) => gradeWorth[grade])
+    .sort((a, b) => b - a)
+    .reduce((sum, worth, i) => sum + worth * FIRST_MENTION * NEXT_MENTION ** i, 0);
+
+const bestOf = (grades: readonly Grade[]): Grade =>
+  grades.reduce((best, grade) => (gradeWorth[grade] > gradeWorth[best] ? grade : best), 'absent' as Grade);
+
+/** What each place gives, one for each place in their order. */
+export const partsOf = (mentions: readonly Pick<Mention, 'place' | 'grade'>[]): readonly StandingPart[] =>
+  placeNames.map((place) => {
+    const grades = mentions.filter((mention) => mention.place === place).map(({ grade }) => grade);
+    const worth = placeWorth[place];
+    return {
+      place,
+      worth,
+      gives: worth * placeShare(grades),
+      mentions: grades.length,
+      grade: bestOf(grades),
+    };
+  });
+
+/** A phrase's standing. */
+export const standingOf = (mentions: readonly Pick<Mention, 'place' | 'grade'>[]): number =>
+  partsOf(mentions).reduce((sum, part) => sum + part.gives, 0);
+
+/** An item's standing: the mean of its phrases', each by its weight; 0 for an item without phrases. */
+export const meanStanding = (
+  phrases: readonly { readonly weight: number; readonly standing: number }[],
+): number => {
+  const weight = phrases.reduce((sum, phrase) => sum + phrase.weight, 0);
+  if (weight === 0) return 0;
+  return phrases.reduce((sum, phrase) => sum + phrase.weight * phrase.standing, 0) / weight;
+};

@@ -1,0 +1,98 @@
+/** Base noun phrases of running English text. */
+import { plain, putRight } from './tag-rules.ts';
+import { loadTagger, type Tagged } from './tagger.ts';
+import { BE, DAYS, DETERMINERS, POSSESSIVES, STANDING_ALONE, TIMES } from './word-classes.ts';
+
+/** A noun phrase without the determiners and possessives in front. Offsets in UTF-16 units. */
+export interface Chunk {
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+}
+
+/** A letter for what a word can do in a phrase, so that the grammar is a regular expression. */
+const letterOf = ({ text, pos }: Tagged, next: string): string => {
+  const word = plain(text);
+  if (DETERMINERS.has(word) || POSSESSIVES.has(word)) return 'D';
+  if (DAYS.has(word)) return 'T';
+  if ((word === 'last' || word === 'next') && TIMES.has(next)) return 'W';
+  if (word === 'not' || word === "n't") return 'B';
+  if (text === ',') return 'Q';
+  if (/^\p{Sc}$/u.test(text)) return '$';
+  if (text === '%') return '%';
+  if (!/[\p{L}\p{N}]/u.test(text)) return '-';
+  switch (pos) {
+    case 'NOUN':
+      return /[^sui']s$/.test(word) ? 'L' : 'N';
+    case 'PROPN':
+      return 'M';
+    case 'ADJ':
+      return 'J';
+    case 'NUM':
+      return 'C';
+    case 'ADV':
+      return STANDING_ALONE.has(word) ? '-' : 'R';
+    case 'CCONJ':
+      return word === 'but' ? '-' : 'K';
+    case 'AUX':
+      return BE.has(word) ? 'B' : '-';
+    default:
+      return '-';
+  }
+};
+
+/**
+ * N noun, L plural, M name, J adjective, C number, $ currency, % percent, R adverb, K and, Q comma, B is or not, T today,
+ * W last or next. Every letter can be taken in one way alone, so that no text makes the search long.
+ */
+const PHRASE = new RegExp(
+  [
+    // "$40", and "a $40 voucher"
+    /\$C[NML]*/,
+    // "Route 66", but not "June 21 times"
+    /M+C(?![NML%])/,
+    // "very good, cheap work standards", "good quality Indian food"; an adjective after a plural begins a new one
+    /W?(?:R*J(?:[QK](?=R*J))?|C%?)*[NML]+(?:(?<!L)J+[NML]+)*/,
+    // "10%", a share by itself
+    /C%/,
+    /T/,
+  ]
+    .map(({ source }) => source)
+    .join('|'),
+  'g',
+);
+
+/** After "is" and "not" a list of adjectives says something by itself up to its last comma. */
+const PREDICATE = /(?<=B)R*J(?:[QK]?R*J)*/g;
+
+/** The noun phrases of tagged words; `text` is what the words' offsets count in. */
+export const chunksOf = (text: string, tagged: readonly Tagged[]): readonly Chunk[] => {
+  const letters = tagged
+    .map((one, i) => letterOf(one, plain(tagged[i + 1]?.text ?? '')))
+    .join('')
+    .replace(PREDICATE, (list) => list.replaceAll('Q', '-'));
+  return [...letters.matchAll(PHRASE)].map(({ index, 0: { length } }) => {
+    const { start } = tagged[index] as Tagged;
+    const { end } = tagged[index + length - 1] as Tagged;
+    return { start, end, text: text.slice(start, end) };
+  });
+};
+
+/** A run of lines without an empty one between. */
+const PARAGRAPH = /(?:[^\n]*\S[^\n]*(?:\n|$))+/g;
+
+/**
+ * The base noun phrases of an English text in its order: determiners, possessives and pronouns left out, an
+ * "of" or "and" between nouns parts them ("a tin of seeds" gives two), a possessor stands by itself. Offsets are
+ * exact in `text` whatever is in it. Base phrases as in Ramshaw and Marcus 1995; the grammar is ours.
+ */
+export const nounPhrases = async (text: string): Promise<readonly Chunk[]> => {
+  const tag = await loadTagger();
+  return [...text.matchAll(PARAGRAPH)].flatMap(({ index, 0: paragraph }) =>
+    chunksOf(paragraph, putRight(tag(paragraph))).map((chunk) => ({
+      ...chunk,
+      start: chunk.start + index,
+      end: chunk.end + index,
+    })),
+  );
+};

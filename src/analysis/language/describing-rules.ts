@@ -1,0 +1,110 @@
+/** Pronouns, adverbs and adjectives that a tagger takes for something else. */
+
+import {
+  ANY,
+  isArticle,
+  isDeterminer,
+  isEdge,
+  isIng,
+  isNominal,
+  isThird,
+  NOUNS,
+  opensObject,
+  type Rule,
+} from './site.ts';
+import {
+  ADJECTIVES,
+  BE,
+  FLAT,
+  INTENSIFIERS,
+  MODAL_NOUNS,
+  ONLY_INTENSIFIERS,
+  PRONOUNS,
+  THINGS_IN_ING,
+} from './word-classes.ts';
+
+/** Tried first: what describes is known by itself, and tells what the words beside it are. */
+export const describingRules: readonly Rule[] = [
+  {
+    why: 'keeps that water in. The end of a sentence, not inches',
+    from: NOUNS,
+    to: 'ADP',
+    when: ({ word, before }) => word === 'in.' && before.pos !== 'NUM',
+  },
+  {
+    why: 'a pronoun is no content',
+    from: [...ANY, 'DET'],
+    to: 'PRON',
+    when: ({ word, after }) => PRONOUNS.has(word) && !(word === 'mine' && isNominal(after)),
+  },
+  {
+    why: 'the watering can holds; last May; may stands where only a thing can',
+    from: ['AUX', 'VERB'],
+    to: 'NOUN',
+    when: ({ word, before, before2, after }) =>
+      MODAL_NOUNS.has(word) &&
+      (isArticle(before) ||
+        before.pos === 'ADJ' ||
+        (isIng(before.word) && (isDeterminer(before2) || before2.pos === 'ADJ')) ||
+        (isNominal(before) &&
+          ((after.pos === 'VERB' && isThird(after.word)) ||
+            (after.pos === 'AUX' && after.word !== 'be' && after.word !== 'have') ||
+            (isEdge(after) && !isEdge(before2))))),
+  },
+  {
+    why: 'firing this company, painting their pots',
+    from: [...NOUNS, 'ADJ'],
+    to: 'VERB',
+    when: ({ word, after }) =>
+      isIng(word) &&
+      !THINGS_IN_ING.has(word) &&
+      !/^(that|which|what|each)$/.test(after.word) &&
+      opensObject(after),
+  },
+  {
+    why: 'very, sooo: nothing else',
+    from: ANY,
+    to: 'ADV',
+    when: ({ word }) => ONLY_INTENSIFIERS.has(word),
+  },
+  {
+    why: 'very, super, pretty before an adjective',
+    from: ['NOUN', 'PROPN', 'ADJ', 'VERB'],
+    to: 'ADV',
+    when: ({ word, after }) =>
+      INTENSIFIERS.has(word) && (after.pos === 'ADJ' || after.pos === 'ADV' || ADJECTIVES.has(after.word)),
+  },
+  {
+    why: 'fast delivery, the last decade, best service',
+    from: ['ADV', 'VERB', 'NOUN', 'PROPN', 'ADP'],
+    to: 'ADJ',
+    when: ({ word, before, after }) =>
+      FLAT.has(word) &&
+      word !== 'just' &&
+      (isNominal(after) || isIng(after.word) || (isDeterminer(before) && after.pos === 'NUM')) &&
+      (isEdge(before) ||
+        isDeterminer(before) ||
+        ['ADP', 'CCONJ', 'ADJ', 'PART', 'VERB'].includes(before.pos)) &&
+      !(before.pos === 'VERB' && !/^(last|next|best|better|free|worst|cheap|quick|clean)$/.test(word)),
+  },
+  {
+    why: 'a known adjective before what it describes, or after "is"',
+    from: ['NOUN', 'PROPN', 'VERB', 'ADV', 'INTJ'],
+    to: 'ADJ',
+    when: ({ word, before, after, after2 }) =>
+      ADJECTIVES.has(word) &&
+      (isNominal(after) ||
+        after.pos === 'ADJ' ||
+        ADJECTIVES.has(after.word) ||
+        (isIng(after.word) && isNominal(after2)) ||
+        ((after.word === ',' || after.pos === 'CCONJ') &&
+          (after2.pos === 'ADJ' || ADJECTIVES.has(after2.word))) ||
+        ((BE.has(before.word) || INTENSIFIERS.has(before.word)) && !isNominal(after))),
+  },
+  {
+    why: 'right on the lake',
+    from: ['ADJ', 'NOUN'],
+    to: 'ADV',
+    when: ({ word, after }) => word === 'right' && (after.pos === 'ADP' || after.pos === 'ADV'),
+  },
+];

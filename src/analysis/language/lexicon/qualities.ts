@@ -1,0 +1,154 @@
+/** Colours, materials and adjectives of the trade. Written by hand (no source); folded, lower case, British and US. */
+import { wordSet } from './word-set.ts';
+
+/** Colours that are hardly ever the thing itself. */
+export const colours = wordSet(`
+  amber apricot aqua aquamarine auburn azure beige black blk blond blonde blue bluish brown burgundy buff camel cerise
+  champagne charcoal cobalt coloured colored colorful colourful crimson cyan ecru emerald fuchsia ginger gray green
+  greenish grey greyish indigo ivory jade khaki magenta maroon mauve multicolor multicolored multicolour multicoloured
+  navy ochre ocher oatmeal opal orange pewter pink pinkish purple red reddish russet rust sapphire scarlet sepia sienna
+  silver tan taupe teal terracotta turquoise ultramarine umber vermilion violet white yellow gold golden clear
+  transparent natural neutral pastel neon fluorescent rainbow metallic translucent opaque monochrome blush`);
+
+/** Colours that are things too: a rug in plum, but a plum. They are colours only beside a thing. */
+export const thingColours = wordSet(`
+  almond aubergine bark biscuit blueberry brick butter caramel cherry chestnut chocolate cinnamon clay coal cocoa coffee
+  coral cream denim dove duckegg ebony eggplant espresso fawn fern flax forest grape hazel heather honey ink lavender
+  lemon lilac lime linen mahogany mango mint mist mocha moss mustard oat olive peach pearl periwinkle pine pistachio
+  plum pumpkin raspberry rose ruby saffron sage salmon sand sky slate smoke snow spice steel stone straw sunflower
+  tangerine tobacco toffee vanilla walnut wheat wine`);
+
+/** They go before a colour and make one with it: "dark green", "rose gold", "off white". */
+export const shades = wordSet(`
+  dark light pale bright deep soft dusty dusky burnt hot baby royal navy sky sea rose off warm cool muted faded antique
+  brushed matte matt gloss old olive forest bottle mint duck burnished polished satin snow lime electric powder steel
+  slate midnight racing blood brick sage multi jet ash`);
+
+export const materials = wordSet(`
+  acacia acetate acrylic alloy alpaca aluminium aluminum ash bamboo beech beechwood birch boucle brass bronze
+  calico canvas cardboard cashmere cedar cement ceramic chambray chenille chintz chrome clay coir concrete
+  copper corduroy cork cotton crystal damask denim earthenware elm enamel enamelled enameled fabric faux felt
+  fiberglass fibreglass flannel fleece foam fur gingham glass gold granite hardwood hemp hessian iron jersey
+  jute kraft lacquer laminate leather leatherette linen lucite macrame mahogany maple marble mdf melamine mesh metal
+  microfiber microfibre mohair muslin nickel nylon oak oilcloth olivewood onyx organza paper paraffin pewter
+  pine plastic platinum plywood polyester polypropylene polyurethane porcelain pvc quartz raffia rattan resin
+  rosewood rubber sandstone satin seagrass seersucker sheepskin silicone silicon silk silver sisal slate
+  soapstone softwood soy spruce stainless steel stoneware suede teak terracotta terrazzo terry tin titanium
+  travertine tweed twill velour velvet viscose walnut wicker willow wire wood woodchip wool woolen woollen
+  zinc beeswax birchwood wrought cast galvanised galvanized bone china limestone wooden woven knitted
+  crocheted`);
+
+/** Materials that close a shopper's phrase as a quality ("mister brass"), and hardly ever are the thing there. */
+export const trailingMaterials = wordSet(`
+  acrylic aluminium aluminum bamboo beech brass bronze ceramic chrome clay coir concrete copper cotton earthenware enamel hardwood
+  jute leather linen mahogany maple marble metal nickel oak pine plastic polyester porcelain rattan resin rubber silver
+  raffia stainless steel stoneware teak terracotta velvet vinyl walnut wicker wood wooden zinc gold faux`);
+
+/** Stuff that keeps its material as its head: bed linen, knitting wool, sewing cotton. */
+export const beforeStuff = wordSet(
+  'bed table kitchen household sheet scrap precious fire ply hard soft drift',
+);
+
+/** Two or more words that are one material or colour. The second decides nothing by itself. */
+export const pairedQualities = new Set([
+  'rose gold',
+  'stainless steel',
+  'carbon steel',
+  'cast iron',
+  'wrought iron',
+  'bone china',
+  'fine china',
+  'mother of pearl',
+  'faux leather',
+  'faux fur',
+  'vegan leather',
+  'real leather',
+  'solid wood',
+  'solid oak',
+  'olive wood',
+  'egg shell',
+  'duck egg',
+  'wool felt',
+  'memory foam',
+  'sea grass',
+  'bees wax',
+  'soy wax',
+  'kraft paper',
+  'borosilicate glass',
+  'recycled glass',
+  'organic cotton',
+  'cotton canvas',
+  'waxed cotton',
+]);
+
+/** Adjectives that names of goods and shoppers use and that are no things; more are known by their endings. */
+export const adjectives = wordSet(`
+  accessible acoustic adjustable aesthetic affordable airy american ancient angled antique apothecary
+  artificial artisan artisanal artistic assorted asymmetric asymmetrical authentic automatic bare baroque
+  basic beaded beautiful biodegradable bladed blank bohemian boho bold botanical breathable bright british
+  broad budget bulky busy calm casual celtic charming cheap chic chinese chunky circular classic classical
+  clean clever closed coastal cold collapsible colonial comfortable comfy commercial contemporary cool
+  cordless cosy country cozy crisp cubist curly curved custom customisable customizable cute cylindrical damp
+  danish decorative deluxe designer detachable diagonal diamond digital dimmable dirty disposable domestic
+  double downtown dry dual eclectic ecological edible egyptian elastic electric electrical electronic elegant
+  empty english ergonomic essential ethical ethnic european everyday executive expandable extendable
+  extendible extra fair fancy farmhouse fast fat favorite favourite feminine festive fine finnish firm flat
+  flexible floating floral fluffy flush foldable folding foreign formal fragile fragrant framed free
+  freestanding freezable french fresh friendly full fun functional funky furry fuzzy gentle genuine geometric
+  german gloss glossy gorgeous gothic grand graphic great greek green grown handheld handled handmade handy
+  hanging hard hardy healthy heavy heavyduty herbal hexagon hexagonal high historic hollow homemade
+  horizontal hot huge hypoallergenic indian indoor industrial innovative interactive interior irish irregular
+  italian japanese jewish juicy latin lazy lidded lightweight lively local long loose lovely low luxurious
+  luxury magnetic male manual marine masculine massive matching matt matte mature mechanical mediterranean
+  mexican microwave mid midcentury minimal minimalist minimalistic modern modular moist moroccan mounted
+  multifunction multifunctional multipurpose mystic narrow nautical neat nesting new nice nordic norwegian
+  novelty octagon octagonal odd official old open optical organic oriental original ornamental ornate
+  orthopaedic orthopedic outdoor outside oval overhead oversized padded pale patio perennial perfect persian
+  personal petite plain playful plush polar portable portuguese posh practical premium pretty private
+  professional pure quality queer quick quiet quilted quirky rare raw real rechargeable reclining rectangle
+  rectangular recyclable refillable regency removable retractable retro reusable reversible rich rigid robust
+  rocking romantic rough round royal ruffle rural russian rustic safe salty scandi scandinavian scottish
+  seasonal sensory shabby shaggy sharp sheer shiny short silent silky simple single skinny sleek sleepy
+  sliding slim slow small smart smooth soft solar solid spacious spanish spare sparkly special spicy square
+  stackable standard starter stationary sticky stiff still straight strong sturdy stylish summery super
+  superior sustainable swedish sweet swivel symmetrical tactile tall tasty technical temporary textured
+  thermal thick thin tidy tight tiny traditional transitional transparent triangle triangular tribal triple
+  tropical tufted turkish twin ultra unique universal unscented unusual upright urban useful utility vegan
+  vegetarian versatile vertical victorian viennese vintage visible vivid warm washable waterproof watertight
+  wavy welsh western wet whimsical whole wide wild wireless wobbly wonderful woolly worn young zen zero
+  zigzag`);
+
+/** Endings that make an adjective of nearly any word. Participles in -ed are tested apart from these. */
+export const adjectiveEndings =
+  /(?:able|ible|ful|less|ous|ish|esque|proof|resistant|friendly|style|shaped|sized|inspired|themed|scented|mounted|coloured|colored)$/;
+
+/** Things that an ending makes look like an adjective. */
+export const notAdjectives = wordSet(`
+  table vegetable timetable constable cable stable turntable worktable tabletop syllable parable bible crucible thimble
+  dish fish polish brush radish relish varnish finish dress mattress chess duchess address mistress actress waitress
+  wilderness bed seed weed feed reed bread thread shed sled daybed flatbed seedbed birdseed seaweed aniseed linseed
+  flaxseed poppyseed rapeseed hotbed flowerbed watershed woodshed toolshed flatbread gingerbread shortbread cornbread
+  crispbread sweetbread speed breed steed tweed bleed creed greed spread tread shred sunbed airbed waterbed headboard
+  moped biped homestead bedstead lead head red handful mouthful spoonful teaspoonful tablespoonful cupful apprentice
+  dried armful bucketful lifestyle hairstyle freestyle style unloved starfish catfish crayfish swordfish goldfish
+  jellyfish squish licorice`);
+
+/** Thing colours that before a thing mean what is in it: a lavender sachet holds lavender, a sage mug is green. */
+export const flavours = wordSet(`
+  almond bark biscuit blueberry caramel cherry chocolate cinnamon cocoa coffee fern flax grape hazel honey ink lavender
+  lemon lime linen mango mint moss oat orange pine pistachio pumpkin raspberry rose saffron snow spice stone straw
+  sunflower tangerine toffee vanilla walnut wheat wine ginger pearl steel sand smoke ruby butter brick clay ebony`);
+
+/** Adjectives that are half of a thing's name. */
+export const namingPairs = new Set(
+  `sweet pea|sweet peas|sweet potato|sweet corn|sweet william|hot water|hot chocolate|hot sauce|hot tub|french press
+  |green tea|black tea|white tea|black pepper|red wine|white wine|cold brew|wild flower|dry shampoo|french bean
+  |runner bean|broad bean|spring onion|winter squash|baby corn|brown sugar|white chocolate|dark chocolate|red onion
+  |high chair|rocking chair|hanging basket|rocking horse|folding chair|polar fleece|silver birch|christmas cactus
+  |cotton bud|cotton wool|steel wool|cast iron|wild bird|dry erase|fresh water|solar light|string light|electric blanket
+  |magic wand|french knitting|blank book|pocket knife|pocket watch|travel mug|sewing machine|paper clip|paper weight
+  |wood burner|wood stain|tin opener|bottle opener|leather care|oak moss|orange blossom|garden fork|garden twine
+  |animal feed|baby blanket|oval|square foot`
+    .split('|')
+    .map((pair) => pair.trim()),
+);

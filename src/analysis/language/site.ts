@@ -1,0 +1,66 @@
+/** A word among its neighbours, and the questions that rules on parts of speech ask of it. */
+
+import type { PartOfSpeech } from './tagger.ts';
+import { BARE_VERBS, DETERMINERS, OBJECTS, PARTICIPLES, POSSESSIVES } from './word-classes.ts';
+
+/** A neighbour. `word` is in lower case. */
+export interface Near {
+  readonly word: string;
+  readonly pos: PartOfSpeech;
+}
+
+export interface Site extends Near {
+  readonly before: Near;
+  readonly before2: Near;
+  readonly after: Near;
+  readonly after2: Near;
+  /** Whether what stands before, from the beginning of a clause without a verb, is "the ..." or "our ...": its subject. */
+  readonly subject: () => boolean;
+}
+
+/** One reason to take a word for another part of speech; `why` gives examples. */
+export interface Rule {
+  readonly why: string;
+  readonly from: readonly PartOfSpeech[];
+  readonly to: PartOfSpeech;
+  readonly when: (site: Site) => boolean;
+}
+
+/** Determiners that never stand by themselves. */
+const ARTICLES = new Set(['a', 'an', 'the', 'no', 'every']);
+
+export const EDGE: Near = { word: '', pos: 'PUNCT' };
+
+export const isNominal = ({ pos }: Near): boolean => pos === 'NOUN' || pos === 'PROPN';
+export const isDeterminer = ({ word }: Near): boolean => DETERMINERS.has(word) || POSSESSIVES.has(word);
+/** The end of a sentence or of a part of one; a hyphen or a quotation mark may stand inside. */
+export const isEdge = ({ pos, word }: Near): boolean => pos === 'PUNCT' && !/^[-–"'“‘(]$/.test(word);
+export const isIng = (word: string): boolean => /.{2}ing$/.test(word);
+export const isParticiple = (word: string): boolean => /.{2}ed$/.test(word) || PARTICIPLES.has(word);
+/** Ends like a plural or like what he does. */
+export const isThird = (word: string): boolean => /[^s']s$/.test(word);
+/** A bare verb, or one done again: "repack". */
+export const isBare = (word: string): boolean =>
+  BARE_VERBS.has(word) || BARE_VERBS.has(word.replace(/^re-?/, ''));
+/** A bare verb's form beside "he" or "it". */
+export const isBareWithS = (word: string): boolean =>
+  isThird(word) && (isBare(word.slice(0, -1)) || isBare(word.replace(/es$/, '')));
+export const isArticle = ({ word }: Near): boolean => ARTICLES.has(word) || POSSESSIVES.has(word);
+/** Whether an object may begin here: then the word before is a verb. */
+export const opensObject = ({ word }: Near): boolean =>
+  DETERMINERS.has(word) || POSSESSIVES.has(word) || OBJECTS.has(word) || word === 'it';
+
+export const NOUNS: readonly PartOfSpeech[] = ['NOUN', 'PROPN'];
+export const ANY: readonly PartOfSpeech[] = [
+  'NOUN',
+  'PROPN',
+  'ADJ',
+  'ADV',
+  'VERB',
+  'AUX',
+  'ADP',
+  'SCONJ',
+  'NUM',
+  'INTJ',
+  'X',
+];

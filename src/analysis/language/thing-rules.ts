@@ -1,0 +1,154 @@
+/** Nouns, and what stands before them, that a tagger takes for verbs. */
+
+import {
+  isArticle,
+  isDeterminer,
+  isEdge,
+  isIng,
+  isNominal,
+  isParticiple,
+  isThird,
+  opensObject,
+  type Rule,
+} from './site.ts';
+import {
+  BE,
+  COMPOUNDING,
+  DAYS,
+  DETERMINERS,
+  FLAT,
+  INTENSIFIERS,
+  MODAL_NOUNS,
+  MODALS,
+  NOUNS_IN_ING,
+  POSSESSIVES,
+  THINGS_LIKE_ADJECTIVES,
+} from './word-classes.ts';
+
+/** Tried last, in this order. */
+export const thingRules: readonly Rule[] = [
+  {
+    why: 'there was soup, would have plants',
+    from: ['VERB'],
+    to: 'NOUN',
+    when: ({ word, before, after }) =>
+      !isIng(word) &&
+      !isParticiple(word) &&
+      ((BE.has(before.word) && before.pos === 'AUX' && (after.pos === 'ADV' || after.pos === 'ADP')) ||
+        (/^(have|has|had)$/.test(before.word) && isThird(word))),
+  },
+  {
+    why: 'the flat, in the light, a lovely present',
+    from: ['ADJ'],
+    to: 'NOUN',
+    when: ({ word, before, before2, after }) =>
+      THINGS_LIKE_ADJECTIVES.has(word) &&
+      (isArticle(before) || (before.pos === 'ADJ' && isArticle(before2))) &&
+      (isEdge(after) || ['ADP', 'AUX', 'SCONJ', 'PRON'].includes(after.pos)),
+  },
+  {
+    why: 'a tutoring service, my living room: -ing between determiner and noun',
+    from: ['VERB', 'NOUN'],
+    to: 'ADJ',
+    when: ({ word, before, after }) =>
+      isIng(word) &&
+      (isNominal(after) || after.pos === 'ADJ' || MODAL_NOUNS.has(after.word)) &&
+      (isDeterminer(before) || before.pos === 'ADJ' || (before.pos === 'PART' && /s$/.test(before.word))),
+  },
+  {
+    why: 'clothing store, packaging: a noun that only looks like a verb',
+    from: ['VERB', 'ADJ'],
+    to: 'NOUN',
+    when: ({ word, before, after }) =>
+      NOUNS_IN_ING.has(word) &&
+      !BE.has(before.word) &&
+      before.pos !== 'PRON' &&
+      !opensObject(after) &&
+      !(isNominal(before) && isNominal(after)),
+  },
+  {
+    why: 'simple and filling',
+    from: ['VERB', 'NOUN'],
+    to: 'ADJ',
+    when: ({ word, before, before2, after }) =>
+      isIng(word) &&
+      !NOUNS_IN_ING.has(word) &&
+      before.pos === 'CCONJ' &&
+      before2.pos === 'ADJ' &&
+      !opensObject(after),
+  },
+  {
+    why: 'who love baking, and cooking: a trade after its verb',
+    from: ['VERB'],
+    to: 'NOUN',
+    when: ({ word, before, after }) =>
+      isIng(word) && (before.pos === 'ADJ' || isDeterminer(before)) && (isEdge(after) || after.pos === 'ADP'),
+  },
+  {
+    why: 'dried herbs, a well kept garden: a participle before its noun',
+    from: ['VERB'],
+    to: 'ADJ',
+    when: ({ word, before, before2, after }) =>
+      isParticiple(word) &&
+      (isNominal(after) || after.pos === 'ADJ') &&
+      (isDeterminer(before) ||
+        ['ADJ', 'ADP', 'NUM'].includes(before.pos) ||
+        (before.pos === 'CCONJ' && before2.pos === 'ADJ') ||
+        (COMPOUNDING.has(word) && before.pos === 'NOUN' && !isThird(before.word)) ||
+        (before.pos === 'VERB' && !isIng(before.word)) ||
+        (before.pos === 'PART' && /s$/.test(before.word)) ||
+        (before.pos === 'ADV' &&
+          (isDeterminer(before2) || INTENSIFIERS.has(before.word)) &&
+          !BE.has(before2.word))),
+  },
+  {
+    why: 'the rope handles make, to carry logs: of two verbs side by side one is a thing',
+    from: ['VERB'],
+    to: 'NOUN',
+    when: ({ word, before, before2, after }) =>
+      isThird(word) &&
+      ((isNominal(before) && (after.pos === 'VERB' || after.pos === 'AUX') && !isIng(after.word)) ||
+        (before.pos === 'VERB' && (before2.word === 'to' || MODALS.has(before2.word)))),
+  },
+  {
+    why: 'this company, for tap water, needing help: no bare verb stands here',
+    from: ['VERB', 'AUX'],
+    to: 'NOUN',
+    when: ({ word, before, after }) =>
+      !isIng(word) &&
+      !isParticiple(word) &&
+      !BE.has(word) &&
+      !MODALS.has(word) &&
+      ((DETERMINERS.has(before.word) && !/^(that|which|what|all|both|this)$/.test(before.word)) ||
+        (before.word === 'this' && !isThird(word)) ||
+        (POSSESSIVES.has(before.word) && before.word !== 'her') ||
+        (before.pos === 'ADJ' &&
+          !opensObject(after) &&
+          (isEdge(after) || isThird(word) || after.pos === 'ADP')) ||
+        (['ADP', 'SCONJ'].includes(before.pos) &&
+          /^(for|of|in|on|at|with|from|by|about|without|into)$/.test(before.word)) ||
+        (before.pos === 'VERB' &&
+          isIng(before.word) &&
+          !opensObject(after) &&
+          !isThird(word) &&
+          before.word !== 'being')),
+  },
+  {
+    why: 'my favourite, her best: what is owned is a thing',
+    from: ['ADJ'],
+    to: 'NOUN',
+    when: ({ word, before, after, after2 }) =>
+      POSSESSIVES.has(before.word) &&
+      !FLAT.has(word) &&
+      word !== 'own' &&
+      !isNominal(after) &&
+      !['NUM', 'VERB', 'PUNCT'].includes(after.pos) === true &&
+      !((after.pos === 'CCONJ' || after.pos === 'ADJ') && (after2.pos === 'ADJ' || isNominal(after2))),
+  },
+  {
+    why: 'today, yesterday',
+    from: ['ADV', 'PROPN'],
+    to: 'NOUN',
+    when: ({ word }) => DAYS.has(word),
+  },
+];

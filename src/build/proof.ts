@@ -1,0 +1,76 @@
+/** The proof of one cycle, and what the edge may know of it. */
+import type { Coverage } from '../analysis/coverage/coverage.ts';
+import { readRecords } from '../content/read.ts';
+import type { Sources } from '../content/sources.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { linkBox } from '../model/link.ts';
+import type { AsOf } from './as-of.ts';
+import { DEFAULT_AIM, proofsOf } from './facts.ts';
+
+export type {
+  Coverage,
+  Crowding,
+  Edit,
+  Grade,
+  ItemCoverage,
+  Mention,
+  PhraseCoverage,
+  Reading,
+  Rival,
+  SharedPassage,
+  StandingPart,
+} from '../analysis/coverage/coverage.ts';
+export { placeNames, placeWords } from '../analysis/coverage/places.ts';
+export {
+  briefName,
+  isAtAim,
+  listed,
+  numberWord,
+  ordinalWord,
+  readingWords,
+  standingText,
+  verdictWords,
+} from '../render/proof-words.ts';
+
+export interface ProofInput {
+  readonly sources: Sources;
+  readonly asOf: AsOf;
+  /** The newest where it is absent. */
+  readonly cycle?: string;
+  readonly aim?: number;
+}
+
+export interface ProofResult {
+  /** Of the whole content: a fault elsewhere may be what keeps this cycle from being published. */
+  readonly diagnostics: readonly Diagnostic[];
+  /** Absent when the records do not make this cycle. */
+  readonly coverage?: Coverage;
+  /** Every cycle there is, the oldest first. */
+  readonly cycles: readonly string[];
+}
+
+/** One cycle's proof, whether it is sealed or not: a proof is private. */
+export const proofOf = async ({ sources, asOf, cycle: asked, aim }: ProofInput): Promise<ProofResult> => {
+  const records = readRecords(sources);
+  const linked = linkBox(records.value, sources);
+  const diagnostics = [...records.diagnostics, ...linked.diagnostics];
+  const cycles = records.value.cycles.map(({ id }) => id);
+  const box = linked.value;
+  const id = asked ?? cycles.at(-1);
+  if (!box || !box.cycles.some((cycle) => cycle.id === id)) return { diagnostics, cycles };
+  const moment = typeof asOf === 'number' ? asOf : asOf(box.settings.timeZone);
+  const proofs = await proofsOf({
+    box,
+    sources,
+    asOf: moment,
+    aim: aim ?? DEFAULT_AIM,
+    diagnostics,
+    wanted: (cycle) => cycle.id === id,
+  });
+  const proof = proofs.get(id as string);
+  return {
+    diagnostics: proof?.diagnostics ?? diagnostics,
+    cycles,
+    ...(proof ? { coverage: proof.coverage } : {}),
+  };
+};

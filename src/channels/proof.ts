@@ -1,0 +1,390 @@
+/** The proof as a page of the back room: an article read for whether it will be found, before it is published. */
+import type {
+  Coverage,
+  Crowding,
+  Edit,
+  Grade,
+  ItemCoverage,
+  PhraseCoverage,
+  SharedPassage,
+} from '../analysis/coverage/coverage.ts';
+import type { Passage } from '../analysis/coverage/passage.ts';
+import { type PlaceName, placeNames, placeWords } from '../analysis/coverage/places.ts';
+import { type Diagnostic, type Place, placeText } from '../diagnostics/diagnostic.ts';
+import type { Box, Cycle, Moment } from '../model/box.ts';
+import { dateInZone, longDate, monthName } from '../model/calendar.ts';
+import { isSealed } from '../model/seal.ts';
+import { schemeStyle } from '../render/colours.ts';
+import { findingViews } from '../render/findings.ts';
+import { type Html, html, htmlSource, joinHtml, trusted } from '../render/html.ts';
+import { markedText, type Said, underlineOf } from '../render/marked-text.ts';
+import type { Output, TextOutput } from '../render/output.ts';
+import {
+  addingUp,
+  briefName,
+  gradeMeanings,
+  isAtAim,
+  listed,
+  ordinalWord,
+  readingWords,
+  standingText,
+  verdictWords,
+} from '../render/proof-words.ts';
+import { shareBar, squareMark } from '../render/quiet-marks.ts';
+import type { Templates } from '../render/templates.ts';
+import { typeset } from '../render/typeset.ts';
+import type { Channel } from './channel.ts';
+
+export interface ProofContext {
+  readonly box: Box;
+  readonly cycle: Cycle;
+  readonly asOf: Moment;
+  readonly templates: Templates;
+  /** Findings of the cycle's records. */
+  readonly diagnostics: readonly Diagnostic[];
+  /** Of everything the proof is made from: it stands in the page's head, so that an unchanged one is known. */
+  readonly textHash: string;
+}
+
+const best = (some: readonly Grade[]): Grade =>
+  gradeMeanings.find(([grade]) => some.includes(grade))?.[0] ?? 'absent';
+
+/** Names of things as the page's anchors have them. Items and phrases are counted as they are told, from 1. */
+const anchors = {
+  passage: (index: number) => `text-${index + 1}`,
+  edit: (index: number) => `edit-${index + 1}`,
+  mention: (item: number, phrase: number, mention: number) => `said-${item}-${phrase}-${mention}`,
+  account: (item: number, phrase: number) => `account-${item}-${phrase}`,
+};
+
+/** The file as it is called inside its cycle's folder. */
+const shortFile = (file: string, cycle: string): string => {
+  const folder = file.lastIndexOf(`${cycle}/`);
+  return folder < 0 ? file : file.slice(folder + cycle.length + 1).replace(/^items\//, '');
+};
+
+const linesOf = (passage: Passage): { readonly first: number; readonly last: number } => {
+  const lines = passage.words.map(({ line }) => line);
+  return lines.length === 0
+    ? { first: 0, last: -1 }
+    : { first: Math.min(...lines), last: Math.max(...lines) };
+};
+
+/** The passage that a place of a file is in: one with text of the wanted kind, else any, else none. */
+const passageAt = ({ passages }: Coverage, { file, line }: Place, place?: PlaceName): number | undefined => {
+  const there = passages.flatMap((passage, index) => {
+    const { first, last } = linesOf(passage);
+    return passage.file === file && line >= first && line <= last ? [{ passage, index }] : [];
+  });
+  const written = there.filter(({ passage }) => passage.written);
+  const wanted = written.find(({ passage }) => passage.words.some((word) => word.place === place));
+  return (wanted ?? written[0] ?? there[0])?.index;
+};
+
+const nameOf = ({ items }: Coverage, slug: string): string =>
+  items.find((item) => item.slug === slug)?.name ?? slug;
+
+/** Links to a phrase's mentions in one place, by file: "cycle.md 14, 17:3, 17:40". */
+const mentionLinks = (
+  coverage: Coverage,
+  phrase: PhraseCoverage,
+  place: PlaceName,
+  anchorOf: (mention: number) => string,
+): Html => {
+  const here = phrase.mentions.flatMap((mention, index) =>
+    mention.place === place ? [{ ...mention.at, index }] : [],
+  );
+  const links = [...new Set(here.map(({ file }) => file))].map((name) => {
+    const inFile = here.filter(({ file }) => file === name);
+    const each = inFile.map(({ line, column, index }) => {
+      const alone = inFile.filter((other) => other.line === line).length === 1;
+      return html`<a href="#${anchorOf(index)}">${alone ? line : `${line}:${column}`}</a>`;
+    });
+    return html`${shortFile(name, coverage.cycle)} ${joinHtml(each, ', ')}`;
+  });
+  return joinHtml(links, '; ');
+};
+
+const phraseView = (coverage: Coverage, item: number, phrase: PhraseCoverage, index: number) => {
+  const { parts, mentions, standing } = phrase;
+  const sums = addingUp(
+    parts.map(({ gives }) => gives),
+    standing,
+  );
+  const anchorOf = (mention: number): string => anchors.mention(item, index + 1, mention + 1);
+  return {
+    id: `${item}-${index + 1}`,
+    text: phrase.phrase.text,
+    origins: phrase.phrase.origins.map(({ words }) => words).join('; '),
+    count: mentions.length,
+    first: mentions.length > 0 && anchorOf(0),
+    standing: standingText(standing, coverage.aim),
+    sum: standing.toFixed(3),
+    bar: shareBar(standing, coverage.aim),
+    account: anchors.account(item, index + 1),
+    parts: parts.map(({ place, worth, grade, mentions: count }, i) => ({
+      place: placeWords[place],
+      worth: worth.toFixed(2),
+      grade,
+      mark: squareMark(grade),
+      count,
+      where: mentionLinks(coverage, phrase, place, anchorOf),
+      gives: sums[i],
+    })),
+    parent: mentions.find(({ within }) => within !== undefined)?.within,
+  };
+};
+
+const itemView = (coverage: Coverage) => (item: ItemCoverage) => {
+  const { number, phrases, standing } = item;
+  const weights = phrases.reduce((sum, { phrase }) => sum + phrase.weight, 0);
+  const shares = phrases.map(({ phrase }) => phrase.weight / weights);
+  const shown = addingUp(shares, 1);
+  const gives = addingUp(
+    phrases.map((phrase, i) => (shares[i] as number) * phrase.standing),
+    standing,
+  );
+  const views = phrases.map((phrase, i) => phraseView(coverage, number, phrase, i));
+  return {
+    number,
+    name: typeset(item.name, coverage.lang),
+    short: item.kind,
+    standing: standingText(standing, coverage.aim),
+    sum: standing.toFixed(3),
+    below: !isAtAim(standing, coverage.aim),
+    promised: standingText(item.promised, coverage.aim),
+    bar: shareBar(standing, coverage.aim),
+    underline: underlineOf(number),
+    marks: placeNames.map((_, i) => {
+      const grade = best(phrases.map(({ parts }) => parts[i]?.grade ?? 'absent'));
+      return { grade, mark: squareMark(grade) };
+    }),
+    phrases: views.map((view, i) => ({ ...view, share: shown[i], adds: gives[i] })),
+  };
+};
+
+const WEAK: readonly Grade[] = ['scattered', 'head only'];
+
+/** What is said in each passage. */
+const saidByPassage = (coverage: Coverage): ReadonlyMap<number, readonly Said[]> => {
+  const said = new Map<number, Said[]>();
+  for (const { number, phrases } of coverage.items)
+    phrases.forEach(({ mentions }, p) => {
+      mentions.forEach((mention, m) => {
+        const { words = [] } = coverage.passages[mention.passage] ?? {};
+        const [from, to] = [words[mention.from], words[mention.to]];
+        if (!from || !to) throw new Error(`Expected the words of a mention in passage ${mention.passage}`);
+        const at = `${shortFile(mention.at.file, coverage.cycle)} line ${mention.at.line}`;
+        const part = mention.within === undefined ? '' : `, part of “${mention.within}”`;
+        const one: Said = {
+          start: from.start,
+          end: to.end,
+          item: number,
+          anchor: anchors.mention(number, p + 1, m + 1),
+          weak: WEAK.includes(mention.grade),
+          words: `${mention.grade}${part}, ${placeWords[mention.place]}, ${at}`,
+        };
+        said.set(mention.passage, [...(said.get(mention.passage) ?? []), one]);
+      });
+    });
+  return said;
+};
+
+/** Where the opening ends inside a passage: an offset, or none. */
+const endOfOpening = ({ words }: Passage): number | undefined => {
+  const after = words.findIndex(({ place }, i) => place !== 'opening' && words[i - 1]?.place === 'opening');
+  return words[after]?.start;
+};
+
+/** Forms that are read, and so are set as the article sets them; the others are shown letter for letter. */
+const READ: readonly Passage['form'][] = ['title', 'heading', 'paragraph', 'caption', 'picture'];
+
+const passageHtml = (passage: Passage, said: readonly Said[], lang: string): Html => {
+  const at = endOfOpening(passage);
+  return markedText(passage.text, said, {
+    lang,
+    asIs: !READ.includes(passage.form),
+    ...(at !== undefined && { border: { at, words: 'the opening ends here' } }),
+  });
+};
+
+/** What a passage is, where its setting does not show it. */
+const labelOf = ({ form, words, written }: Passage): string => {
+  const place = words[0]?.place;
+  const inText = place === undefined || place === 'body' || place === 'section';
+  const what = form === 'caption' ? form : !inText ? placeWords[place] : form === 'fact' ? form : '';
+  return [what, written || form === 'data' || form === 'address' ? '' : 'from the record']
+    .filter(Boolean)
+    .join(', ');
+};
+
+const textView = (coverage: Coverage) => {
+  const said = saidByPassage(coverage);
+  const placed = coverage.advice.map((edit) => passageAt(coverage, edit.at, edit.place));
+  const labels = coverage.passages.map(labelOf);
+  return coverage.passages.map((passage, index) => {
+    const { first, last } = linesOf(passage);
+    const lines = last > first ? `${first}–${last}` : first;
+    return {
+      id: anchors.passage(index),
+      form: passage.form,
+      where: last < 0 ? '' : `${shortFile(passage.file, coverage.cycle)}:${lines}`,
+      // Said once for a run of the same: twenty values of structured data need no twenty labels.
+      label: labels[index] === labels[index - 1] ? '' : labels[index],
+      text: passageHtml(passage, said.get(index) ?? [], coverage.lang),
+      edits: coverage.advice.flatMap(({ words, write }, i) =>
+        placed[i] === index ? [{ number: i + 1, href: `#${anchors.edit(i)}`, words, write }] : [],
+      ),
+    };
+  });
+};
+
+/** A place as words, and where the page shows it, if it does. */
+const placeView = (coverage: Coverage, at: Place, place?: PlaceName) => {
+  const passage = passageAt(coverage, at, place);
+  return { words: placeText(at), href: passage !== undefined && `#${anchors.passage(passage)}` };
+};
+
+const editView = (coverage: Coverage) => (edit: Edit, index: number) => {
+  const items = new Set([...edit.serves, ...edit.brings].map(({ item }) => item));
+  return {
+    id: anchors.edit(index),
+    words: edit.words,
+    write: edit.write,
+    at: placeView(coverage, edit.at, edit.place),
+    items: [...items].map((slug) => {
+      const served = edit.serves.filter(({ item }) => item === slug).map(({ phrase }) => `“${phrase}”`);
+      const brought = edit.brings.find(({ item }) => item === slug);
+      const { before = 0, after = 0 } = brought ?? {};
+      return {
+        name: briefName(nameOf(coverage, slug)),
+        phrases: listed(served),
+        brought: brought && {
+          before: standingText(before, coverage.aim),
+          after: standingText(after, coverage.aim),
+          there: isAtAim(after, coverage.aim) && !isAtAim(before, coverage.aim),
+        },
+      };
+    }),
+  };
+};
+
+const rivalViews = (coverage: Coverage) =>
+  coverage.items.flatMap(({ name, phrases }) =>
+    phrases.flatMap(({ phrase, rival }) =>
+      rival
+        ? [
+            {
+              ...rival,
+              name: briefName(name),
+              rank: ordinalWord(rival.rank),
+              phrase: phrase.text,
+              scores: [rival.score.toFixed(2), rival.own.toFixed(2)],
+              at: placeText(rival.link.at),
+              markdown: `[${rival.link.anchor}](${rival.link.to})`,
+            },
+          ]
+        : [],
+    ),
+  );
+
+const crowdingView = (coverage: Coverage) => (crowding: Crowding) => ({
+  ...crowding,
+  name: briefName(nameOf(coverage, crowding.item)),
+  rate: crowding.rate.toFixed(1),
+  dispersion: crowding.dispersion.toFixed(2),
+  sentences: crowding.sentences.map((sentence) => ({
+    ...sentence,
+    at: placeView(coverage, sentence.at),
+  })),
+});
+
+const sharedView = (shared: SharedPassage) => ({
+  ...shared,
+  resemblance: shared.resemblance.toFixed(2),
+  at: { words: placeText(shared.at), href: `#${anchors.passage(shared.passage)}` },
+  otherAt: placeText(shared.other.at),
+});
+
+/** A value of a YAML list as the owner may paste it: quoted where plain letters would mean something else. */
+const yamlName = (name: string): string =>
+  /^[\p{L}\p{N}][\p{L}\p{N} '’-]*$/u.test(name) ? name : JSON.stringify(name);
+
+const otherNamesView = (coverage: Coverage, cycle: Cycle) =>
+  coverage.items.flatMap(({ slug, name, otherNames }) => {
+    if (otherNames.length === 0) return [];
+    const record = cycle.items.find((item) => item.slug === slug);
+    const names = [...(record?.also ?? []), ...otherNames];
+    const place = record?.source.fields.get('also') ?? record?.source.fields.get('kind');
+    return [
+      {
+        name,
+        names: listed(otherNames.map((other) => `“${other}”`)),
+        line: `also: [${names.map(yamlName).join(', ')}]`,
+        at: place && placeText(place),
+      },
+    ];
+  });
+
+/** The page is in English; the article on it may not be. */
+const pageLang = (lang: string): string => (/^en\b/i.test(lang) ? lang : 'en');
+
+/** The proof of one cycle as a file of the back room. */
+export const proofPage = (coverage: Coverage, context: ProofContext): TextOutput => {
+  const { box, cycle, asOf, templates, diagnostics, textHash } = context;
+  const { settings } = box;
+  const lang = pageLang(settings.lang);
+  const findings = findingViews(diagnostics);
+  const page = templates.render('proof', {
+    lang,
+    textLang: coverage.lang,
+    textHash,
+    name: typeset(settings.name, lang),
+    month: monthName(cycle, lang),
+    theme: typeset(coverage.theme, coverage.lang),
+    title: typeset(coverage.title, coverage.lang),
+    scheme: trusted(`<style>${schemeStyle(cycle.palette)}</style>`),
+    asOf: longDate(dateInZone(asOf, settings.timeZone), lang),
+    sealed: isSealed(cycle, asOf),
+    reveal: longDate(dateInZone(cycle.reveal, settings.timeZone), lang),
+    aim: coverage.aim,
+    verdict: verdictWords(coverage),
+    reading: readingWords(coverage.reading, lang),
+    limits: coverage.limits,
+    legend: gradeMeanings.map(([grade, meaning]) => ({ grade, mark: squareMark(grade), meaning })),
+    places: placeNames.map((place) => placeWords[place]),
+    weakWords: listed(WEAK),
+    items: coverage.items.map(itemView(coverage)),
+    advice: coverage.advice.map(editView(coverage)),
+    text: textView(coverage),
+    rivals: rivalViews(coverage),
+    crowded: coverage.crowded.map(crowdingView(coverage)),
+    shared: coverage.shared.map(sharedView),
+    otherNames: otherNamesView(coverage, cycle),
+    folder: `cycles/${cycle.id}/`,
+    mustFix: findings.filter(({ weight }) => weight === 'must fix'),
+    findings: findings.filter(({ weight }) => weight !== 'must fix'),
+  });
+  return {
+    where: 'backroom',
+    path: `${cycle.id}/proof.html`,
+    text: `<!doctype html>\n${htmlSource(page)}`,
+  };
+};
+
+const pathOf = (cycle: Cycle): string => `${cycle.id}/proof.html`;
+
+/** A page for each cycle: made anew where there is a proof, else the one of an earlier build. */
+export const proof: Channel = {
+  name: 'proof',
+  where: 'backroom',
+  make: ({ box, asOf, templates, proofs }) => ({
+    outputs: box.cycles.map((cycle): Output => {
+      const found = proofs.get(cycle.id);
+      if (!found) return { where: 'backroom', path: pathOf(cycle), kept: true };
+      const { coverage, diagnostics, textHash } = found;
+      return proofPage(coverage, { box, cycle, asOf, templates, diagnostics, textHash });
+    }),
+    diagnostics: [],
+  }),
+};

@@ -1,0 +1,34 @@
+/** Findings as a page shows them. */
+import { type Diagnostic, placeText, type Weight } from '../diagnostics/diagnostic.ts';
+import { type Html, html, joinHtml } from './html.ts';
+
+export interface FindingView {
+  readonly weight: Weight;
+  readonly rule: string;
+  /** `file:line:column` */
+  readonly at: string;
+  readonly message: Html;
+  readonly fix?: Html;
+  readonly related?: { readonly at: string; readonly message: Html };
+}
+
+const weights: readonly Weight[] = ['must fix', 'look at', 'note'];
+
+/** Words with what stands in backticks set as code. */
+const withCode = (text: string): Html =>
+  joinHtml(text.split('`').map((piece, i) => (i % 2 === 1 ? html`<code>${piece}</code>` : html`${piece}`)));
+
+/** The heaviest first; of one weight, in the order given. */
+export const findingViews = (diagnostics: readonly Diagnostic[]): readonly FindingView[] =>
+  weights.flatMap((weight) =>
+    diagnostics
+      .filter((diagnostic) => diagnostic.weight === weight)
+      .map(({ rule, place, message, fix, related }) => ({
+        weight,
+        rule,
+        at: placeText(place),
+        message: withCode(message),
+        ...(fix !== undefined && { fix: withCode(fix) }),
+        ...(related && { related: { at: placeText(related.place), message: withCode(related.message) } }),
+      })),
+  );

@@ -1,0 +1,67 @@
+/** A whole small box, read from texts as the edge would hand them over, for tests of coverage. */
+import { languageFor } from '../../src/analysis/language/language.ts';
+import { readRecords } from '../../src/content/read.ts';
+import type { Sources } from '../../src/content/sources.ts';
+import type { Box } from '../../src/model/box.ts';
+import { linkBox } from '../../src/model/link.ts';
+
+export const BOX = `---
+name: Sill & Sprig
+url: https://sillandsprig.example/
+lang: en-GB
+timeZone: Europe/London
+currency: GBP
+description: A box for people with a windowsill.
+author: Ottilie Marsh
+calls: {join: {address: https://sillandsprig.example/join, text: Join}}
+---
+`;
+
+const record = (fields: Readonly<Record<string, unknown>>, body: string): string =>
+  `---\n${Object.entries(fields)
+    .map(([key, value]) => `${key}: ${JSON.stringify(value)}\n`)
+    .join('')}---\n\n${body}\n`;
+
+/** A cycle's own file. */
+export const cycleText = (body: string, more: Readonly<Record<string, unknown>> = {}): string =>
+  record(
+    {
+      theme: 'First Sowings',
+      title: 'A box for the sill',
+      summary: 'What was in the box.',
+      shipped: '2026-03-03',
+      reveal: '2026-03-19T19:00',
+      ...more,
+    },
+    body,
+  );
+
+/** An item's file. */
+export const itemText = (
+  name: string,
+  kind: string,
+  body: string,
+  more: Readonly<Record<string, unknown>> = {},
+): string =>
+  record(
+    { name, kind, brand: 'Halloway', description: 'It came in the box.', countryOfOrigin: 'GB', ...more },
+    body,
+  );
+
+export const sourcesOf = (texts: Readonly<Record<string, string>>): Sources => ({
+  root: 'content',
+  texts: Object.entries({ 'box.md': BOX, ...texts }).map(([path, text]) => ({ path, text })),
+  photos: [],
+  paths: ['box.md', ...Object.keys(texts)].sort(),
+});
+
+/** The box of some files by path. Throws when they do not make one. */
+export const boxOf = (texts: Readonly<Record<string, string>>): Box => {
+  const sources = sourcesOf(texts);
+  const linked = linkBox(readRecords(sources).value, sources);
+  if (!linked.value) throw new Error(JSON.stringify(linked.diagnostics));
+  return linked.value;
+};
+
+export const english = await languageFor('en-GB');
+export const NOW = Date.UTC(2026, 5, 1);

@@ -1,0 +1,143 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { labelledResemblance, resemblance } from '../../src/analysis/coverage/resemblance.ts';
+import {
+  passageIndexOf,
+  SHARED_FROM,
+  SHARED_LEAST_WORDS,
+  sharedPassagesOf,
+} from '../../src/analysis/coverage/shared-passages.ts';
+import { languageFor } from '../../src/analysis/language/language.ts';
+import { articleFrom } from './passages-sample.ts';
+
+const english = await languageFor('en');
+const japanese = await languageFor('ja');
+
+describe('resemblance', () => {
+  const a = 'a rose is a rose is a rose'.split(' ');
+  const b = 'a rose is a flower which is a rose'.split(' ');
+
+  test.each([
+    [1, 0.7, 0.6],
+    [2, 0.5, 0.5],
+    [3, 0.3, 3 / 7],
+  ])('of Broder’s two roses (1997) at width %d is %d labelled, %d as sets', (width, labelled, sets) => {
+    expect(labelledResemblance(a, b, width)).toBeCloseTo(labelled, 12);
+    expect(resemblance(a, b, width)).toBeCloseTo(sets, 12);
+  });
+
+  const words = fc.array(fc.constantFrom('a', 'rose', 'is', 'flower'), { maxLength: 20 });
+  test('is the same both ways and between 0 and 1', () => {
+    fc.assert(
+      fc.property(words, words, fc.integer({ min: 1, max: 4 }), (one, other, width) => {
+        for (const measure of [resemblance, labelledResemblance]) {
+          const alike = measure(one, other, width);
+          expect(alike).toBe(measure(other, one, width));
+          expect(alike).toBeGreaterThanOrEqual(0);
+          expect(alike).toBeLessThanOrEqual(1);
+        }
+      }),
+    );
+  });
+
+  test('of a text with itself is 1, and 0 where it is too short for a shingle', () => {
+    fc.assert(
+      fc.property(words, (one) => {
+        expect(resemblance(one, one, 2)).toBe(one.length < 2 ? 0 : 1);
+        expect(labelledResemblance(one, one, 2)).toBe(one.length < 2 ? 0 : 1);
+      }),
+    );
+  });
+});
+
+const opening =
+  'Every month the same van comes up the lane, and every month the dog pretends that it has never seen a van before in its life.';
+const other =
+  'The kettle was on before the rain began, and nobody said a word about the weather until the second cup had been poured out.';
+
+describe('a passage is shared', () => {
+  test('when an earlier article has it word for word, and the place of each is given', () => {
+    const articles = [
+      articleFrom(english, '2026-01', [other, opening]),
+      articleFrom(english, '2026-02', [opening]),
+    ];
+    const [shared, ...rest] = sharedPassagesOf(articles[1] as (typeof articles)[1], passageIndexOf(articles));
+    expect(rest).toEqual([]);
+    expect(shared).toMatchObject({
+      passage: 0,
+      at: { file: '2026-02.md', line: 10, column: 1 },
+      text: opening,
+      other: { cycle: '2026-01', at: { file: '2026-01.md', line: 11, column: 1 }, text: opening },
+      resemblance: 1,
+    });
+  });
+
+  test('when a word is changed here and there, with the resemblance that Broder’s measure has', () => {
+    const changed = opening.replace('lane', 'hill').replace('before', 'until now');
+    const articles = [articleFrom(english, '2026-01', [opening]), articleFrom(english, '2026-02', [changed])];
+    const [shared] = sharedPassagesOf(articles[1] as (typeof articles)[1], passageIndexOf(articles));
+    const folded = (text: string) => english.words(text).map((word) => word.folded);
+    expect(shared?.resemblance).toBeCloseTo(resemblance(folded(opening), folded(changed), 3), 12);
+    expect(shared?.resemblance).toBeGreaterThan(SHARED_FROM);
+    expect(shared?.resemblance).toBeLessThan(1);
+  });
+
+  test('with the oldest of equals, and never with a later article or itself', () => {
+    const articles = ['2026-01', '2026-02', '2026-03'].map((cycle) => articleFrom(english, cycle, [opening]));
+    const index = passageIndexOf(articles);
+    expect(articles.map((article) => sharedPassagesOf(article, index).map((one) => one.other.cycle))).toEqual(
+      [[], ['2026-01'], ['2026-01']],
+    );
+  });
+
+  test('with the nearest one, though an older one has most of its turns too', () => {
+    const near = opening.replace('lane', 'hill');
+    const far = opening.replace('lane', 'road').replace('dog', 'cat').replace('comes', 'drives');
+    const articles = [
+      articleFrom(english, '2026-01', [far]),
+      articleFrom(english, '2026-02', [near]),
+      articleFrom(english, '2026-03', [opening]),
+    ];
+    const [shared] = sharedPassagesOf(articles[2] as (typeof articles)[2], passageIndexOf(articles));
+    expect(shared?.other.cycle).toBe('2026-02');
+  });
+
+  test('in a language without spaces', () => {
+    const text =
+      '毎朝、窓辺の鉢に水をやり、葉の裏を見て、土が乾いていないかを指で確かめるのが私の日課になっています。';
+    const articles = [articleFrom(japanese, '2026-01', [text]), articleFrom(japanese, '2026-02', [text])];
+    expect(sharedPassagesOf(articles[1] as (typeof articles)[1], passageIndexOf(articles))).toHaveLength(1);
+  });
+});
+
+describe('a passage is not shared', () => {
+  const first = (text: string, written = true) => articleFrom(english, '2026-01', [{ text, written }]);
+
+  test('when it speaks of something else', () => {
+    expect(
+      sharedPassagesOf(articleFrom(english, '2026-02', [other]), passageIndexOf([first(opening)])),
+    ).toEqual([]);
+  });
+
+  test('when it is short, made from a record, or no paragraph', () => {
+    const short = opening
+      .split(' ')
+      .slice(0, SHARED_LEAST_WORDS - 1)
+      .join(' ');
+    expect(
+      sharedPassagesOf(articleFrom(english, '2026-02', [short]), passageIndexOf([first(short)])),
+    ).toEqual([]);
+    const made = first(opening, false);
+    expect(sharedPassagesOf(articleFrom(english, '2026-02', [opening]), passageIndexOf([made]))).toEqual([]);
+    const caption = articleFrom(english, '2026-02', [{ text: opening, form: 'caption' }]);
+    expect(sharedPassagesOf(caption, passageIndexOf([first(opening)]))).toEqual([]);
+  });
+
+  test('when there is no text or no other article', () => {
+    expect(sharedPassagesOf(articleFrom(english, '2026-02', []), passageIndexOf([]))).toEqual([]);
+    expect(sharedPassagesOf(articleFrom(english, '2026-02', [opening]), passageIndexOf([]))).toEqual([]);
+    expect(
+      sharedPassagesOf(articleFrom(english, '2026-02', ['Seeds']), passageIndexOf([first(opening)])),
+    ).toEqual([]);
+  });
+});

@@ -1,0 +1,121 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Grade } from '../../src/analysis/coverage/coverage.ts';
+import { placeNames, placeWorth } from '../../src/analysis/coverage/places.ts';
+import {
+  FIRST_MENTION,
+  gradeWorth,
+  meanStanding,
+  partsOf,
+  placeShare,
+  standingOf,
+} from '../../src/analysis/coverage/standing.ts';
+
+const grade = fc.constantFrom<Exclude<Grade, 'absent'>>(
+  'exact',
+  'inflected',
+  'same stem',
+  'scattered',
+  'head only',
+);
+const mention = fc.record({ place: fc.constantFrom(...placeNames), grade });
+const mentions = fc.array(mention, { maxLength: 60 });
+
+describe('a standing', () => {
+  test('lies between 0 and 1', () => {
+    fc.assert(
+      fc.property(mentions, (some) => {
+        const standing = standingOf(some);
+        expect(standing).toBeGreaterThanOrEqual(0);
+        expect(standing).toBeLessThanOrEqual(1);
+      }),
+    );
+  });
+
+  test('is never lowered by a mention more', () => {
+    fc.assert(
+      fc.property(mentions, mention, (some, one) => {
+        expect(standingOf([...some, one])).toBeGreaterThanOrEqual(standingOf(some) - 1e-12);
+      }),
+    );
+  });
+
+  test('does not depend on the order of mentions', () => {
+    fc.assert(
+      fc.property(mentions, (some) => {
+        expect(standingOf([...some].reverse())).toBeCloseTo(standingOf(some), 12);
+      }),
+    );
+  });
+
+  test('is the sum of what its parts give, and no part gives more than its place is worth', () => {
+    fc.assert(
+      fc.property(mentions, (some) => {
+        const parts = partsOf(some);
+        expect(parts.map(({ place }) => place)).toEqual(placeNames);
+        expect(parts.reduce((sum, { gives }) => sum + gives, 0)).toBeCloseTo(standingOf(some), 12);
+        for (const { gives, worth } of parts) expect(gives).toBeLessThanOrEqual(worth);
+      }),
+    );
+  });
+
+  test('is higher for one clear mention in two places than for ten in the better of them', () => {
+    const ten = Array.from({ length: 10 }, () => ({ place: 'section', grade: 'exact' }) as const);
+    const two = [
+      { place: 'section', grade: 'exact' },
+      { place: 'picture text', grade: 'exact' },
+    ] as const;
+    expect(standingOf(two)).toBeGreaterThan(standingOf(ten));
+  });
+
+  // By hand: 7/8 of .14, and 7/8 of .18 with an eighth of that again.
+  test('comes out as it does with a pencil', () => {
+    const some = [
+      { place: 'heading', grade: 'exact' },
+      { place: 'section', grade: 'exact' },
+      { place: 'section', grade: 'exact' },
+    ] as const;
+    expect(standingOf(some)).toBeCloseTo(0.1225 + 0.1575 + 0.0196875, 10);
+  });
+
+  test('reaches the usual aim with one clear mention everywhere but in title and address', () => {
+    const places = placeNames.filter((place) => place !== 'title' && place !== 'address');
+    expect(standingOf(places.map((place) => ({ place, grade: 'exact' }) as const))).toBeGreaterThan(0.7);
+  });
+});
+
+describe('what places and grades are worth', () => {
+  test('is 1 over all places', () => {
+    expect(Object.values(placeWorth).reduce((sum, worth) => sum + worth, 0)).toBeCloseTo(1, 12);
+  });
+
+  test('falls from exact to absent', () => {
+    const worths = (['exact', 'inflected', 'same stem', 'scattered', 'head only', 'absent'] as const).map(
+      (one) => gradeWorth[one],
+    );
+    expect([...worths].sort((a, b) => b - a)).toEqual(worths);
+    expect(new Set(worths).size).toBe(worths.length);
+  });
+
+  test('comes nearer to the whole place with each mention and never passes it', () => {
+    const shares = [1, 2, 3, 10].map((count) => placeShare(Array.from({ length: count }, () => 'exact')));
+    expect(shares[0]).toBe(FIRST_MENTION);
+    for (let i = 1; i < shares.length; i++) expect(shares[i]).toBeGreaterThan(shares[i - 1] as number);
+    expect(shares[3]).toBeLessThanOrEqual(1);
+  });
+});
+
+describe('an item’s standing', () => {
+  test('is the mean of its phrases’ by their weights', () => {
+    expect(
+      meanStanding([
+        { weight: 4, standing: 0.9 },
+        { weight: 1, standing: 0.4 },
+      ]),
+    ).toBeCloseTo(0.8, 12);
+  });
+
+  test('is 0 where it has no phrases', () => {
+    expect(meanStanding([])).toBe(0);
+  });
+});
