@@ -24,10 +24,12 @@ export { placeNames, placeWords } from '../analysis/coverage/places.ts';
 export {
   briefName,
   isAtAim,
+  linkMarkdown,
   listed,
   numberWord,
   ordinalWord,
   readingWords,
+  saysItself,
   standingText,
   verdictWords,
 } from '../render/proof-words.ts';

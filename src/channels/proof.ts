@@ -24,9 +24,11 @@ import {
   briefName,
   gradeMeanings,
   isAtAim,
+  linkMarkdown,
   listed,
   ordinalWord,
   readingWords,
+  saysItself,
   standingText,
   verdictWords,
 } from '../render/proof-words.ts';
@@ -250,7 +252,7 @@ const editView = (coverage: Coverage) => (edit: Edit, index: number) => {
   return {
     id: anchors.edit(index),
     words: edit.words,
-    write: edit.write,
+    write: !saysItself(edit) && edit.write,
     at: placeView(coverage, edit.at, edit.place),
     items: [...items].map((slug) => {
       const served = edit.serves.filter(({ item }) => item === slug).map(({ phrase }) => `“${phrase}”`);
@@ -281,7 +283,7 @@ const rivalViews = (coverage: Coverage) =>
               phrase: phrase.text,
               scores: [rival.score.toFixed(2), rival.own.toFixed(2)],
               at: placeText(rival.link.at),
-              markdown: `[${rival.link.anchor}](${rival.link.to})`,
+              markdown: linkMarkdown(rival.link),
             },
           ]
         : [],

@@ -5,12 +5,14 @@ import {
   type Edit,
   type ItemCoverage,
   isAtAim,
+  linkMarkdown,
   listed,
   numberWord,
   ordinalWord,
   placeNames,
   placeWords,
   readingWords,
+  saysItself,
   standingText,
   verdictWords,
 } from '../build/proof.ts';
@@ -127,7 +129,7 @@ const adviceLines = ({ coverage, width, at }: Sheet): string[] => {
     const under = ' '.repeat(lead.length);
     return [
       ...hanging(lead, edit.words, width),
-      ...hanging(under, `Write: ${edit.write}`, width),
+      ...(saysItself(edit) ? [] : hanging(under, `Write: ${edit.write}`, width)),
       ...hanging(under, `${broughtWords(coverage, edit)}. ${at(edit.at)}`, width),
     ];
   });
@@ -145,7 +147,7 @@ const rivalLines = ({ coverage, width, at }: Sheet): string[] => {
         `“${phrase}”: ${cycle}, ${title}, answers first; this article comes ${ordinalWord(rank)}. ${why}`,
         width,
       ),
-      ...hanging('    ', `Write in ${at(link.at)}: [${link.anchor}](${link.to})`, width),
+      ...hanging('    ', `Write in ${at(link.at)}: ${linkMarkdown(link)}`, width),
     ];
   });
 };

@@ -83,6 +83,23 @@ const otherWords = (below: number, reached: number, all: number): string => {
   return reached === 1 ? 'one of them' : `${numberWord(reached)} of them`;
 };
 
+/** More names than these in a sentence are a list to be counted, not read. */
+const MOST_NAMES = 3;
+
+/** Whether an instruction says the words to write already, so that they need not be said twice. */
+export const saysItself = (edit: { readonly words: string; readonly write: string }): boolean =>
+  edit.words.includes(`“${edit.write}”`);
+
+/** A link from a record of one cycle to another cycle, as an author writes it. */
+export const linkMarkdown = (link: {
+  readonly to: string;
+  readonly anchor: string;
+  readonly at: { readonly file: string };
+}): string => {
+  const folders = link.at.file.split('/').length - 2;
+  return `[${link.anchor}](${'../'.repeat(Math.max(0, folders))}${link.to}/cycle.md)`;
+};
+
 /** The proof in one sentence: how many items stand at the aim, and what would bring the others there. */
 export const verdictWords = ({ aim, items, advice, outOfReach }: Judged): string => {
   const all = items.length;
@@ -103,12 +120,17 @@ export const verdictWords = ({ aim, items, advice, outOfReach }: Judged): string
   const stuck = below.filter((item) => !reached.includes(item));
   const edits = `${numberWord(advice.length)} ${advice.length === 1 ? 'edit' : 'edits'}`;
   const bring = advice.length === 1 ? 'brings' : 'bring';
-  const names = listed(stuck.map(({ name }) => briefName(name)));
+  const stay = stuck.length === 1 ? 'stays' : 'stay';
+  const names =
+    stuck.length <= MOST_NAMES
+      ? listed(stuck.map(({ name }) => briefName(name)))
+      : `${numberWord(stuck.length)} of them`;
   if (advice.length === 0) return `${stand}, and there is no edit to propose for ${names}.`;
-  if (reached.length === 0)
-    return `${stand}; ${edits} would help, but ${names} ${stuck.length === 1 ? 'stays' : 'stay'} below it.`;
+  if (reached.length === 0 && stuck.length > MOST_NAMES)
+    return `${stand}; ${edits} would help, but not as far as that.`;
+  if (reached.length === 0) return `${stand}; ${edits} would help, but ${names} ${stay} below it.`;
   const others = otherWords(below.length, reached.length, all);
-  const rest = stuck.length === 0 ? '' : `, and ${names} ${stuck.length === 1 ? 'stays' : 'stay'} below it`;
+  const rest = stuck.length === 0 ? '' : `, and ${names} ${stay} below it`;
   return `${stand}; ${edits} ${bring} ${others} there${rest}.`;
 };
 

@@ -166,6 +166,12 @@ describe('the ranking', () => {
     expect(ranker.holders('seed')).toBe(2);
   });
 
+  test('counts a term once, however often it is asked for', () => {
+    const ranker = rankerOf([document('a', 'seed tin'), document('b', 'tin')], oneField);
+    expect(ranker.rank(['tin', 'seed', 'tin'])).toEqual(ranker.rank(['tin', 'seed']));
+    expect(ranker.explain(['tin', 'tin'], 'a')).toEqual(ranker.explain(['tin'], 'a'));
+  });
+
   test('gives equal pages equal scores, in the order of their names', () => {
     const ranker = rankerOf([document('b', 'seed tin'), document('a', 'seed tin')], oneField);
     const [first, second] = ranker.rank(['tin']);

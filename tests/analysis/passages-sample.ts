@@ -12,6 +12,7 @@ export interface Run {
   readonly place?: PlaceName;
   readonly item?: string;
   readonly file?: string;
+  readonly field?: string;
   readonly written?: boolean;
   /** Words of the text, as they stand there, that are a link. */
   readonly link?: string;
@@ -22,7 +23,8 @@ export const passagesFrom = (language: Language, runs: readonly (Run | string)[]
   runs
     .map((run): Run => (typeof run === 'string' ? { text: run } : run))
     .map((run, i) => {
-      const { text, form = 'paragraph', place = 'body', item, file = 'cycle.md', written = true, link } = run;
+      const { text, form = 'paragraph', place = 'body', file = 'cycle.md', written = true } = run;
+      const { item, field, link } = run;
       const sentences = language.sentences(text);
       const linkStart = link === undefined ? -1 : text.indexOf(link);
       const isLinked = (start: number): boolean =>
@@ -33,6 +35,7 @@ export const passagesFrom = (language: Language, runs: readonly (Run | string)[]
         file,
         written,
         ...(item === undefined ? {} : { item }),
+        ...(field === undefined ? {} : { field }),
         words: language.words(text).map((word) => ({
           ...word,
           place: isLinked(word.start) ? 'link text' : place,

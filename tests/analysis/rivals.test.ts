@@ -81,6 +81,22 @@ describe('a page that says a phrase in better places and more often', () => {
     expect(rivalFor(phrase, '2025-08', articleIndexOf([one, two]))?.cycle).toBe('2025-06');
   });
 
+  test.each([
+    ['house plant', 'houseplant'],
+    ['house-plant', 'houseplants'],
+    ['houseplant', 'house plant'],
+    ['Houseplants', 'house-plant'],
+    ['house plant pot', 'houseplant pots'],
+    ['houseplant pot', 'house-plant pot'],
+  ])('is found for %j though it writes %j', (phrase, written) => {
+    const rival = rivalOf(phrase, '2025-08', [
+      article('2025-06', [title(`The ${written} this month`), `Each ${written}, and then the ${written}.`]),
+      article('2025-08', [filler, `It is beside one ${phrase} of ours that stands there.`, filler, filler]),
+    ]);
+    expect(rival?.why).toBe('Its title says it, and its text says it twice, this one once.');
+    expect(rival?.link).toMatchObject({ from: '2025-06', anchor: written, at: { line: 11, column: 6 } });
+  });
+
   test('says so by what it does say, where it never says the whole phrase', () => {
     const own = article('2025-08', [filler, filler, filler, 'One sage thing, one watering of one can.']);
     const rival = rivalOf('sage watering can', '2025-08', [
@@ -165,18 +181,19 @@ describe('the link to write', () => {
     });
   });
 
-  test('passes over a mention that is a link, is no prose, or was made from a record', () => {
+  test('passes over a mention that is a link, is no prose, or stands in a record', () => {
     const linked = article('2025-06', [
       title('A watering can'),
       { text: 'A watering can for you.', link: 'watering can' },
       { text: 'A watering can on a sill', form: 'caption', place: 'picture text' },
       { text: 'A watering can, as the record has it.', written: false },
+      { text: 'A watering can that goes with the rest.', field: 'goesWith' },
       'At last a watering-can.',
     ]);
     expect(linkOf([linked, weak('2025-08')])).toMatchObject({
       from: '2025-06',
       anchor: 'watering-can',
-      at: { line: 14, column: 11 },
+      at: { line: 15, column: 11 },
     });
   });
 

@@ -345,7 +345,7 @@ const rival: Rival = {
   why: 'It has “plant mister” in its title, its summary and four times in one section; this article has it in its title and a heading.',
   link: {
     from: '2025-09',
-    to: '../2026-03/items/03-plant-mister.md',
+    to: '2026-03',
     anchor: 'brass plant mister',
     at: { file: 'cycles/2025-09/items/02-plant-mister.md', line: 24, column: 1 },
   },

@@ -2,6 +2,7 @@
 import type { Place } from '../../diagnostics/diagnostic.ts';
 import type { Language } from '../language/language.ts';
 import type { Mention } from './coverage.ts';
+import { withinLonger } from './mentions.ts';
 import { type Passage, type PlacedWord, whereIs } from './passage.ts';
 import type { Phrase } from './phrase.ts';
 import { type PlaceName, placeWords } from './places.ts';
@@ -107,7 +108,7 @@ const sayIt = (
   item: TalliedItem,
   phrase: Phrase,
   place: PlaceName,
-  target: { readonly passage: number; readonly sentence: number },
+  target: Spot,
   language: Language,
 ): Candidate | undefined => {
   const passage = passages[target.passage];
@@ -118,7 +119,7 @@ const sayIt = (
   const change = { passage: target.passage, start: last.end, end: last.end, text: ` (${phrase.text})` };
   const at = whereIs(passage, first);
   const begins = passage.text.slice(first.start, words[Math.min(4, words.length - 1)]?.end);
-  const where = passage.running ? `in the sentence that begins ${quoted(begins)}` : 'here';
+  const where = passage.running ? `in the sentence that begins ${quoted(`${begins} …`)}` : 'here';
   return {
     place,
     at,
@@ -203,11 +204,88 @@ const canBeWritten = ({ origins, words }: Phrase): boolean =>
 /** Phrases of an item that changes are tried for: those with the most to win. */
 const PHRASES_TRIED = 6;
 
-const worthWriting = (tally: Tally, item: TalliedItem): readonly Entry[] =>
-  tally.entries
-    .filter((entry) => entry.item === item && canBeWritten(entry.phrase))
+const worthWriting = (entries: readonly Entry[]): readonly Entry[] =>
+  entries
+    .filter(({ phrase }) => canBeWritten(phrase))
     .sort((a, b) => b.phrase.weight * (1 - b.standing) - a.phrase.weight * (1 - a.standing))
     .slice(0, PHRASES_TRIED);
+
+/** A sentence of the article. */
+interface Spot {
+  readonly passage: number;
+  readonly sentence: number;
+}
+
+/** Sentences of some place that a writer may change for an item, in reading order. */
+const spotsIn = (passages: readonly Passage[], { place, holds }: Targets, item: string): readonly Spot[] =>
+  passages.flatMap((passage, number) => {
+    if (!passage.written || !holds(passage, item)) return [];
+    const sentences = passage.words.filter((word) => word.place === place).map(({ sentence }) => sentence);
+    return [...new Set(sentences)].map((sentence) => ({ passage: number, sentence }));
+  });
+
+/** An item, and the sentence of each place to say it in. */
+interface Speaking {
+  readonly item: TalliedItem;
+  readonly spots: ReadonlyMap<PlaceName, Spot>;
+}
+
+/** The sentence of each place to say the item in: one that speaks of it already, else each item another. */
+const spotsFor = (
+  passages: readonly Passage[],
+  item: TalliedItem,
+  number: number,
+  mentions: readonly Mention[],
+): ReadonlyMap<PlaceName, Spot> => {
+  const spots = new Map<PlaceName, Spot>();
+  for (const target of TARGETS) {
+    const fitting = spotsIn(passages, target, item.slug);
+    const speaking = fitting.find((spot) =>
+      mentions.some(
+        ({ passage, from }) =>
+          passage === spot.passage && passages[passage]?.words[from]?.sentence === spot.sentence,
+      ),
+    );
+    const spot = speaking ?? fitting[number % fitting.length];
+    if (spot) spots.set(target.place, spot);
+  }
+  return spots;
+};
+
+const named = (
+  passages: readonly Passage[],
+  { item }: Speaking,
+  phrase: Phrase,
+  mentions: readonly Mention[],
+  language: Language,
+): readonly Candidate[] => {
+  const tried = new Map<PlaceName, number>();
+  return mentions.flatMap((mention) => {
+    const times = tried.get(mention.place) ?? 0;
+    // What is a part of another name of the thing is left as it is.
+    if (mention.grade !== 'head only' || mention.within !== undefined || times >= TRIED) return [];
+    const candidate = callByName(passages, item, phrase, mention, language);
+    if (candidate) tried.set(mention.place, times + 1);
+    return candidate ?? [];
+  });
+};
+
+const isClear = ({ grade }: Mention): boolean => grade === 'exact' || grade === 'inflected';
+
+const said = (
+  passages: readonly Passage[],
+  { item, spots }: Speaking,
+  phrase: Phrase,
+  mentions: readonly Mention[],
+  language: Language,
+): readonly Candidate[] => {
+  const clear = new Set(mentions.filter(isClear).map(({ place }) => place));
+  const sayings = [...spots]
+    .filter(([place]) => !clear.has(place))
+    .map(([place, spot]) => sayIt(passages, item, phrase, place, spot, language));
+  const heading = clear.has('heading') ? undefined : headIt(passages, item, phrase, language);
+  return [...sayings, heading].filter((candidate) => candidate !== undefined);
+};
 
 /** All changes worth trying for the items that are short of the aim. */
 export const candidatesFor = (
@@ -215,37 +293,20 @@ export const candidatesFor = (
   tally: Tally,
   short: ReadonlySet<string>,
   language: Language,
-): readonly Candidate[] =>
-  [...new Set(tally.entries.map(({ item }) => item))]
-    .filter(({ slug }) => short.has(slug))
-    .flatMap((item) => worthWriting(tally, item))
-    .flatMap(({ item, phrase, mentions }) => {
-      const tried = new Map<PlaceName, number>();
-      const named = mentions
-        .filter(({ grade, within }) => grade === 'head only' && within === undefined)
-        .flatMap((mention) => {
-          const times = tried.get(mention.place) ?? 0;
-          if (times >= TRIED) return [];
-          const candidate = callByName(passages, item, phrase, mention, language);
-          if (candidate) tried.set(mention.place, times + 1);
-          return candidate ?? [];
-        });
-      const clear = (place: PlaceName): boolean =>
-        mentions.some((mention) => mention.place === place && /exact|inflected/.test(mention.grade));
-      const said = TARGETS.filter(({ place }) => !clear(place)).flatMap(({ place, holds }) => {
-        const fitting = passages.flatMap((passage, i) =>
-          passage.written && holds(passage, item.slug) ? [i] : [],
-        );
-        // Where the item is spoken of already, its name comes easiest.
-        const spoken = tally.entries
-          .filter((entry) => entry.item === item)
-          .flatMap((entry) => entry.mentions)
-          .find((mention) => fitting.includes(mention.passage) && mention.place === place);
-        const passage = spoken?.passage ?? fitting[0];
-        if (passage === undefined) return [];
-        const sentence = passages[passage]?.words[spoken?.from ?? 0]?.sentence ?? 0;
-        return sayIt(passages, item, phrase, place, { passage, sentence }, language) ?? [];
-      });
-      const headed = clear('heading') ? [] : (headIt(passages, item, phrase, language) ?? []);
-      return [...named, ...said, ...[headed].flat()];
+): readonly Candidate[] => {
+  const items = [...new Set(tally.entries.map(({ item }) => item))];
+  return items.flatMap((item, number) => {
+    if (!short.has(item.slug)) return [];
+    const entries = tally.entries.filter((entry) => entry.item === item);
+    const mentions = withinLonger(entries);
+    const spots = spotsFor(passages, item, number, mentions.flat());
+    const speaking: Speaking = { item, spots };
+    return worthWriting(entries).flatMap((entry) => {
+      const own = mentions[entries.indexOf(entry)] ?? [];
+      return [
+        ...named(passages, speaking, entry.phrase, own, language),
+        ...said(passages, speaking, entry.phrase, own, language),
+      ];
     });
+  });
+};

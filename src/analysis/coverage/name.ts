@@ -284,7 +284,7 @@ export const readName = (name: string, language: Language): ReadName => {
   if (!language.english) return whole(name, words);
   const { things, tail } = parseName(name, language);
   const [first] = things;
-  if (!first) return whole(name, words);
+  if (!first || !/\p{L}/u.test(first.head.text)) return whole(name, words);
   const both = things.flatMap(({ modifiers, head }, i) => [
     ...(i > 0 ? language.words('and') : []),
     ...wordsOf(modifiers),

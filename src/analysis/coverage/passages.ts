@@ -157,6 +157,9 @@ const addItem = (writing: Writing, box: Box, cycle: Cycle, item: Item, asOf: Mom
   if (spareOnSale(item, asOf, box.settings.timeZone))
     field('kind', 'link', 'link text', item.kind, { written: false });
   addStory(writing, source, storyBlocks(item.story.tree), 'section', slug);
+  const [lead] = cycle.items;
+  if (item.goesWith && lead)
+    addField(writing, lead.source, 'name', { form: 'fact', place: 'section', text: lead.name, item: slug });
   field('goesWith', 'paragraph', 'section', item.goesWith);
   for (const { lines } of cautionsOf(item))
     for (const line of lines) field('kind', 'paragraph', 'section', line, { written: false });

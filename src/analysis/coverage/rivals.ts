@@ -1,10 +1,12 @@
 /** Pages of ours that would answer a phrase before this article. */
 import type { Article } from './article.ts';
-import { type Contribution, type FieldedDocument, type Ranker, rankerOf } from './bm25f.ts';
+import { type Contribution, type Ranker, rankerOf } from './bm25f.ts';
+import { type Compounds, compoundsOf, numbersOf, withCompounds } from './compounds.ts';
 import type { Rival } from './coverage.ts';
 import type { Phrase } from './phrase.ts';
-import { type FieldName, fieldOf, fieldWords, RANK_PARAMETERS } from './ranking.ts';
+import { type FieldName, fieldWords, RANK_PARAMETERS } from './ranking.ts';
 import {
+  keysByField,
   lengthOf,
   newVocabulary,
   proseOf,
@@ -31,34 +33,23 @@ export interface ArticleIndex {
   readonly ranker: Ranker<FieldName>;
   readonly streams: ReadonlyMap<string, TextStream>;
   readonly vocabulary: Vocabulary;
+  readonly compounds: Compounds;
 }
-
-const documentOf = ({ cycle, passages }: Article): FieldedDocument<FieldName> => {
-  const fields: Record<FieldName, string[]> = {
-    title: [],
-    address: [],
-    summary: [],
-    heading: [],
-    text: [],
-    'picture text': [],
-    'link text': [],
-    'structured data': [],
-  };
-  for (const { words } of passages) for (const { key, place } of words) fields[fieldOf[place]].push(key);
-  return { id: cycle, fields };
-};
 
 /** The articles that may answer first, read once each and not held: the unsealed ones and the one under proof. */
 export const articleIndexOf = (articles: Iterable<Article>): ArticleIndex => {
   const vocabulary = newVocabulary();
-  const streams = new Map<string, TextStream>();
-  const documents = function* (): Generator<FieldedDocument<FieldName>> {
-    for (const article of articles) {
-      streams.set(article.cycle, streamOf(article, vocabulary));
-      yield documentOf(article);
-    }
+  const read: TextStream[] = [];
+  for (const article of articles) read.push(streamOf(article, vocabulary));
+  // Which pairs of words make a word is known only when all were read.
+  const compounds = compoundsOf(vocabulary);
+  const streams = new Map(
+    read.map((stream) => [stream.cycle, withCompounds(stream, compounds, vocabulary)] as const),
+  );
+  const documents = function* () {
+    for (const [id, stream] of streams) yield { id, fields: keysByField(stream, vocabulary) };
   };
-  return { ranker: rankerOf(documents(), RANK_PARAMETERS), streams, vocabulary };
+  return { ranker: rankerOf(documents(), RANK_PARAMETERS), streams, vocabulary, compounds };
 };
 
 /** A phrase's head with the word that is nearest to it: what a page must say to be about the thing at all. */
@@ -161,16 +152,19 @@ const linkBetween = (rival: Side, own: Side, phrase: string): Rival['link'] => {
 export const rivalFor = (
   phrase: Pick<Phrase, 'text' | 'words' | 'head'>,
   cycle: string,
-  { ranker, streams, vocabulary }: ArticleIndex,
+  { ranker, streams, vocabulary, compounds }: ArticleIndex,
 ): Rival | undefined => {
   const ownStream = streams.get(cycle);
   if (!ownStream) throw new Error(`Expected the article of \`${cycle}\` in the index`);
-  const terms = phrase.words.map(({ key }) => key);
+  const keys = phrase.words.map(({ key }) => key);
+  const numbered = numbersOf(keys, compounds, vocabulary);
+  const numbers = numbered.map(({ number }) => number);
+  const terms = numbers.map((number) => vocabulary.list[number] ?? '');
   const isCommon = (term: string): boolean => ranker.holders(term) > ranker.size * COMMON_SHARE;
   if (ranker.size >= COMMON_FROM && terms.every(isCommon)) return undefined;
 
-  const numbers = terms.map((term) => vocabulary.keys.get(term) ?? -1);
-  const core = coreOf(numbers, phrase.head);
+  const head = numbered.findLastIndex(({ word }) => word <= phrase.head);
+  const core = coreOf(numbers, head);
   const ranked = ranker.rank(terms);
   const own = ranked.find(({ id }) => id === cycle)?.score ?? 0;
   const ahead = ranked.filter(

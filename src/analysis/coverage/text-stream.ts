@@ -38,24 +38,32 @@ const JOINS: readonly (string | undefined)[] = [undefined, ' ', '-', ''];
 /** Numbers of words and of their keys, shared by all streams that are to be compared. */
 export interface Vocabulary {
   readonly keys: Map<string, number>;
+  /** The keys by number. */
+  readonly list: string[];
   readonly forms: Map<string, number>;
   readonly written: string[];
 }
 
-export const newVocabulary = (): Vocabulary => ({ keys: new Map(), forms: new Map(), written: [] });
+export const newVocabulary = (): Vocabulary => ({
+  keys: new Map(),
+  list: [],
+  forms: new Map(),
+  written: [],
+});
 
 /** Only a story's own text is Markdown; the value of a record's field takes no links. */
 const canLink = (passage: Passage): boolean =>
   passage.form === 'paragraph' && passage.written && passage.field === undefined;
 
-const keyNumber = ({ keys }: Vocabulary, key: string): number => {
+const keyNumber = ({ keys, list }: Vocabulary, key: string): number => {
   const known = keys.get(key);
   if (known !== undefined) return known;
-  keys.set(key, keys.size);
-  return keys.size - 1;
+  keys.set(key, list.length);
+  return list.push(key) - 1;
 };
 
-const formNumber = ({ forms, written }: Vocabulary, text: string): number => {
+/** The number of a word as it is written. */
+export const formNumber = ({ forms, written }: Vocabulary, text: string): number => {
   const known = forms.get(text);
   if (known !== undefined) return known;
   forms.set(text, written.length);
@@ -165,6 +173,19 @@ export const proseOf = ({ files, linkable, starts, lines, columns }: TextStream,
   const passage = Math.max(0, inFile >= 0 ? inFile : linkable.indexOf(true));
   const word = starts[passage] ?? 0;
   return { file: files[passage] ?? '', line: lines[word] ?? 1, column: columns[word] ?? 1 };
+};
+
+/** The keys of each field. */
+export const keysByField = (stream: TextStream, { list }: Vocabulary): Record<FieldName, string[]> => {
+  const fields = Object.fromEntries(FIELDS.map((field) => [field, []])) as unknown as Record<
+    FieldName,
+    string[]
+  >;
+  for (let at = 0; at < stream.keys.length; at += 1) {
+    const field = FIELDS[stream.fields[at] as number] as FieldName;
+    fields[field].push(list[stream.keys[at] as number] as string);
+  }
+  return fields;
 };
 
 /** Words of a field. */

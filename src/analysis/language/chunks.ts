@@ -43,7 +43,8 @@ const letterOf = ({ text, pos }: Tagged, next: string): string => {
 
 /**
  * N noun, L plural, M name, J adjective, C number, $ currency, % percent, R adverb, K and, Q comma, B is or not, T today,
- * W last or next. Every letter can be taken in one way alone, so that no text makes the search long.
+ * W last or next. Every letter can be taken in one way alone and
+ * what stands before the noun has a bound, so that no text makes the search long.
  */
 const PHRASE = new RegExp(
   [
@@ -52,7 +53,7 @@ const PHRASE = new RegExp(
     // "Route 66", but not "June 21 times"
     /M+C(?![NML%])/,
     // "very good, cheap work standards", "good quality Indian food"; an adjective after a plural begins a new one
-    /W?(?:R*J(?:[QK](?=R*J))?|C%?)*[NML]+(?:(?<!L)J+[NML]+)*/,
+    /W?(?:R{0,3}J(?:[QK](?=R{0,3}J))?|C%?){0,12}[NML]+(?:(?<!L)J{1,4}[NML]+)*/,
     // "10%", a share by itself
     /C%/,
     /T/,
@@ -78,8 +79,16 @@ export const chunksOf = (text: string, tagged: readonly Tagged[]): readonly Chun
   });
 };
 
-/** A run of lines without an empty one between. */
-const PARAGRAPH = /(?:[^\n]*\S[^\n]*(?:\n|$))+/g;
+/** One or more empty lines. */
+const BETWEEN_PARAGRAPHS = /\n(?:[^\S\n]*\n)+/g;
+
+/** The paragraphs of a text with where they start. */
+const paragraphsOf = (text: string): readonly { readonly start: number; readonly paragraph: string }[] => {
+  const gaps = [...text.matchAll(BETWEEN_PARAGRAPHS)];
+  const starts = [0, ...gaps.map(({ index, 0: gap }) => index + gap.length)];
+  const ends = [...gaps.map(({ index }) => index), text.length];
+  return starts.map((start, i) => ({ start, paragraph: text.slice(start, ends[i]) }));
+};
 
 /**
  * The base noun phrases of an English text in its order: determiners, possessives and pronouns left out, an
@@ -88,11 +97,11 @@ const PARAGRAPH = /(?:[^\n]*\S[^\n]*(?:\n|$))+/g;
  */
 export const nounPhrases = async (text: string): Promise<readonly Chunk[]> => {
   const tag = await loadTagger();
-  return [...text.matchAll(PARAGRAPH)].flatMap(({ index, 0: paragraph }) =>
-    chunksOf(paragraph, putRight(tag(paragraph))).map((chunk) => ({
-      ...chunk,
-      start: chunk.start + index,
-      end: chunk.end + index,
+  return paragraphsOf(text).flatMap(({ start: offset, paragraph }) =>
+    chunksOf(paragraph, putRight(tag(paragraph))).map(({ start, end, text }) => ({
+      start: start + offset,
+      end: end + offset,
+      text,
     })),
   );
 };

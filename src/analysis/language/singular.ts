@@ -101,5 +101,9 @@ const singularInVe = (folded: string): string => {
   return IN_FE.test(folded) ? `${stem}fe` : `${stem}ve`;
 };
 
+/** Shorter than any plural: s, as, ps. */
+const SHORTEST_PLURAL = 3;
+
 /** The singular of a folded English word; a word that is singular already is given back. */
-export const singularOf = (folded: string): string => listed(folded) ?? pluralize.singular(folded);
+export const singularOf = (folded: string): string =>
+  folded.length < SHORTEST_PLURAL ? folded : (listed(folded) ?? pluralize.singular(folded));

@@ -44,9 +44,9 @@ const FEW_LETTERS = 8;
 /** A word of four or more capitals is shouted rather than abbreviated. */
 const SHOUTED = /(?<![\p{L}\p{N}])\p{Lu}{4,}(?![\p{L}\p{N}])/gu;
 
-/** A word with a capital that begins the text, a sentence or a part of one. */
+/** A word with a capital that begins the text, a sentence or a part of one. (The look ahead spares a look back.) */
 const FIRST =
-  /(?<=^[^\p{L}\p{N}]*|[.!?:;…)"”–—-]\s*["'“‘(]*|\s[-–—]\s)\p{Lu}[\p{Ll}\p{M}]+(?=[^\p{L}\p{N}]|$)/gu;
+  /(?=\p{Lu})(?<=^[^\p{L}\p{N}]*|[.!?:;…)"”–—-]\s*["'“‘(]*|\s[-–—]\s)\p{Lu}[\p{Ll}\p{M}]+(?=[^\p{L}\p{N}]|$)/gu;
 
 /** The tagger takes capitals for names: what begins a sentence or is only shouted is tagged as if it were not. */
 const calmed = (text: string): string => {
@@ -56,8 +56,11 @@ const calmed = (text: string): string => {
   return text.replace(SHOUTED, lower).replace(FIRST, lower);
 };
 
-/** Addresses, handles and hash tags: no words. */
-const ADDRESS = /(?:https?:\/\/|www\.)\S+|(?<!\S)[^\s@]+@[^\s@]+|(?<!\S)[@#]\S+/gu;
+/** Addresses, handles and hash tags, and what is too long to be a word (the tagger's time grows with its square). */
+const NO_WORD = /(?:https?:\/\/|www\.)\S+|(?<!\S)[^\s@]+@[^\s@]+|(?<!\S)[@#]\S+|(?<!\S)\S{100,}/gu;
+
+/** A mark in the place of what is no word, as long as it was. */
+const blotted = (text: string): string => text.replace(NO_WORD, (run) => '·'.padEnd(run.length));
 
 /** More than this between two words of the tagger and its word was not found, but another like it further on. */
 const MOST_BETWEEN = 40;
@@ -69,7 +72,7 @@ const makeTagger = async (): Promise<Tagger> => {
   ]);
   const nlp = wink(model, ['sbd', 'pos']);
   return (text) => {
-    const calm = calmed(text.replace(ADDRESS, (address) => '·'.repeat(address.length)));
+    const calm = calmed(blotted(text));
     // The tagger takes "we're" apart but not "I'm".
     const tokens = nlp.readDoc(calm.replace(/(?<=\bI)(?=['’](?:m|ve|ll|d)\b)/gi, ' ')).tokens();
     const words = tokens.out();

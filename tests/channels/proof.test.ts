@@ -1,0 +1,314 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import { HtmlValidate, StaticConfigLoader } from 'html-validate';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Coverage } from '../../src/analysis/coverage/coverage.ts';
+import { proofPage } from '../../src/channels/proof.ts';
+import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
+import { compileTemplates } from '../../src/render/templates.ts';
+import { box, cycle, item } from '../support/box.ts';
+import { coverageSample } from '../support/coverage-sample.ts';
+import { describeWith } from '../support/tools.ts';
+
+const folder = join(import.meta.dirname, '../../templates');
+const { value: templates } = compileTemplates(
+  readdirSync(folder)
+    .filter((file) => file.endsWith('.eta'))
+    .map((file) => ({
+      name: file.slice(0, -'.eta'.length),
+      file: `templates/${file}`,
+      text: readFileSync(join(folder, file), 'utf8'),
+    })),
+  [],
+);
+
+const diagnostics: readonly Diagnostic[] = [
+  {
+    weight: 'must fix',
+    rule: 'allergens-missing',
+    place: { file: 'cycles/2026-03/items/05-chamomile-tea.md', line: 11, column: 1 },
+    message: 'Unexpected food without `allergens`, expected a list',
+    fix: 'Write `allergens: []` if there are none',
+    related: { place: { file: 'box.md', line: 2, column: 1 }, message: 'It is sold in the EU' },
+  },
+  {
+    weight: 'note',
+    rule: 'photo-small',
+    place: { file: 'cycles/2026-03/cycle.md', line: 9, column: 3 },
+    message: 'Unexpected <photo>',
+  },
+];
+
+const made = (coverage: Coverage = coverageSample, findings = diagnostics) =>
+  proofPage(coverage, {
+    box: box(),
+    cycle: cycle({ items: [item({ slug: 'seed-tin', also: ['seed tin', 'tin: the good one'] })] }),
+    asOf: Date.UTC(2026, 2, 10),
+    templates,
+    diagnostics: findings,
+    textHash: 'a1b2"c3',
+  });
+const { text, path, where } = made();
+
+/** What stands between an element's tags. The page's own tables and paragraphs do not nest. */
+const contents = (source: string, pattern: RegExp): readonly string[] =>
+  [...source.matchAll(pattern)].map((found) => found[1] as string);
+const bare = (source: string): string => source.replace(/<[^>]*>/g, '').trim();
+const figure = (source: string): number => Math.round(Number(bare(source)) * 1000);
+
+describe('the page', () => {
+  test('is one file of the back room, with the text’s hash near its beginning', () => {
+    expect({ path, where }).toEqual({ path: '2026-03/proof.html', where: 'backroom' });
+    expect(text.slice(0, 1000)).toContain('<meta name="lidlore-text" content="a1b2&quot;c3">');
+  });
+  test('asks for nothing from anywhere', () => {
+    const addresses = contents(text, /\s(?:src|href|srcset|action|poster)="([^"]*)"/g);
+    expect(addresses.filter((address) => !address.startsWith('#') && address !== '../index.html')).toEqual(
+      [],
+    );
+    expect(text).not.toMatch(/@import|url\(|<link|<iframe|fetch\(/);
+  });
+  test('has every anchor once, and no link without one', () => {
+    const ids = contents(text, /\sid="([^"]*)"/g);
+    expect(ids.length).toBe(new Set(ids).size);
+    const links = contents(text, /href="#([^"]*)"/g);
+    expect(links.filter((link) => !ids.includes(link))).toEqual([]);
+  });
+  test('marks every mention in the text, and lists a link to each', () => {
+    const all = coverageSample.items.flatMap(({ number, phrases }) =>
+      phrases.flatMap(({ mentions }, p) => mentions.map((_, m) => `said-${number}-${p + 1}-${m + 1}`)),
+    );
+    expect(all.length).toBeGreaterThan(40);
+    const marked = new Set(contents(text, /data-said="([^"]*)"/g).flatMap((said) => said.split(' ')));
+    const listed = new Set(
+      contents(text, /<td class="said-at">(.*?)<\/td>/g).flatMap((cell) =>
+        contents(cell, /href="#([^"]*)"/g),
+      ),
+    );
+    expect([...marked].sort()).toEqual([...all].sort());
+    expect([...listed].sort()).toEqual([...all].sort());
+  });
+  test('shows the article’s words as they are written', () => {
+    const shown = contents(text, /<(?:p|h3|h4) class="run"[^>]*>(.*?)<\/(?:p|h3|h4)>/g).map((run) =>
+      bare(run.replace(/<sup.*?<\/sup>|<span class="border">.*?<\/span> /g, ''))
+        .replaceAll('&lt;', '<')
+        .replaceAll('&gt;', '>')
+        .replaceAll('&amp;', '&'),
+    );
+    expect(shown).toEqual(coverageSample.passages.map((passage) => passage.text));
+  });
+  test('opens every standing into figures that add up to the total they stand over', () => {
+    const tables = contents(text, /(<table(?: class="whole"| id="account-[^"]*")[\s\S]*?<\/table>)/g);
+    const phrases = coverageSample.items.reduce((sum, one) => sum + one.phrases.length, 0);
+    expect(tables.length).toBe(phrases + coverageSample.items.length);
+    for (const table of tables) {
+      const [body = '', foot = ''] = table.split('<tfoot>');
+      const gives = contents(body, /<td class="figure">([\d.]+)<\/td><\/tr>/g).map(figure);
+      const total = contents(foot, /<td class="figure total">([\d.]+)<\/td>/g).map(figure);
+      expect([gives.reduce((sum, one) => sum + one, 0)], bare(table).slice(0, 60)).toEqual(total);
+    }
+  });
+  test('puts each edit in the list and beside the line it speaks of', () => {
+    for (const [i, edit] of coverageSample.advice.entries()) {
+      const beside =
+        text.split('<div class="row ').find((row) => row.includes(`href="#edit-${i + 1}"`)) ?? '';
+      expect(beside).toContain(`:${edit.at.line}</span>`);
+      expect(text).toContain(`${edit.at.file}:${edit.at.line}:${edit.at.column}</a>`);
+    }
+  });
+  test('gives the line to paste for other names, with those the record has', () => {
+    expect(text).toContain('also: [seed tin, &quot;tin: the good one&quot;, seed box, seed canister]');
+  });
+  test('says in words what a place has, for those who do not see the squares', () => {
+    expect(text).toContain('<span class="unseen">scattered, 2 mentions</span>');
+  });
+  test('escapes what authors wrote', () => {
+    expect(text).toContain('Unexpected &lt;photo&gt;');
+    expect(text).toContain('&lt;first&gt; leaves &amp; no deeper');
+    const wicked = made({
+      ...coverageSample,
+      theme: '</title><script>alert(1)</script>',
+      title: '"><b>',
+    }).text;
+    expect(wicked).not.toContain('alert(1)</script>');
+  });
+  test('is in English for an article that is not, and marks the article’s language', () => {
+    const other = proofPage(
+      { ...coverageSample, lang: 'de', limits: ['Names are taken whole in this language.'] },
+      {
+        box: box({ settings: { ...box().settings, lang: 'de' } }),
+        cycle: cycle(),
+        asOf: 0,
+        templates,
+        diagnostics: [],
+        textHash: '',
+      },
+    ).text;
+    expect(other).toContain('<html lang="en">');
+    expect(other).toContain('<div class="text" lang="de">');
+    expect(other).toContain('Names are taken whole in this language.');
+    expect(other).not.toContain('Findings');
+  });
+  test('has words where there is nothing to report', () => {
+    const items = coverageSample.items.map((one) => ({
+      ...one,
+      otherNames: [],
+      phrases: one.phrases.map(({ rival: _, ...phrase }) => phrase),
+    }));
+    const none = made({ ...coverageSample, items, advice: [], crowded: [], shared: [] }, []).text;
+    for (const words of [
+      '<p>None.</p>',
+      'it answers first.',
+      'No phrase is said too often.',
+      'No passage is',
+    ])
+      expect(none).toContain(words);
+  });
+  test('passes html-validate’s recommended, document and accessibility rules', async () => {
+    const checker = new HtmlValidate(
+      new StaticConfigLoader({
+        extends: ['html-validate:recommended', 'html-validate:document', 'html-validate:a11y'],
+        rules: {
+          'long-title': 'off',
+          // HTML takes the doctype in either case; ours is lower case.
+          'doctype-style': 'off',
+          // A table that scrolls is a region reachable by keyboard (WCAG 2.1.1), on a div by necessity.
+          'prefer-native-element': 'off',
+        },
+      }),
+    );
+    const report = await checker.validateString(text);
+    const faults = report.results.flatMap(({ messages }) =>
+      messages.map(({ ruleId, line, message }) => `${line} ${ruleId}: ${message}`),
+    );
+    expect(faults).toEqual([]);
+  });
+});
+
+interface AxeResult {
+  readonly violations: { readonly id: string; readonly nodes: { readonly target: string[] }[] }[];
+}
+/** What is asked of a page here, without the whole library of a browser's types. */
+interface Shown {
+  readonly document: {
+    readonly documentElement: { readonly scrollWidth: number };
+    readonly activeElement: { readonly textContent: string } | null;
+    readonly querySelectorAll: (
+      selector: string,
+    ) => ArrayLike<{ readonly textContent: string; readonly getClientRects: () => ArrayLike<unknown> }>;
+  };
+}
+
+describeWith('chromium', 'chromium', 'in Chromium', () => {
+  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await chromium.launch({
+      executablePath: '/usr/bin/chromium',
+      args: [
+        '--headless',
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    });
+  });
+  afterAll(() => browser.close());
+
+  const opened = async (options: Parameters<Browser['newPage']>[0] = {}): Promise<Page> => {
+    const page = await browser.newPage({ viewport: { width: 1280, height: 900 }, ...options });
+    await page.setContent(text);
+    return page;
+  };
+  const hidden = (page: Page): Promise<number> =>
+    page.evaluate(() => {
+      const { document } = globalThis as unknown as Shown;
+      return Array.from(document.querySelectorAll('.phrases tr, .account table, .run')).filter(
+        (one) => one.getClientRects().length === 0,
+      ).length;
+    });
+
+  const looks = (['light', 'dark'] as const).flatMap((colorScheme) =>
+    [390, 1280].map((width) => ({ colorScheme, width })),
+  );
+  // axe-core: WCAG 2.2 A and AA and its own best practices.
+  test.each(looks)('has no axe violation, $colorScheme at $width px, open and walking', async (look) => {
+    const page = await opened({
+      viewport: { width: look.width, height: 900 },
+      colorScheme: look.colorScheme,
+    });
+    for (const button of await page.locator('.fold').all()) await button.click();
+    await page.locator('[data-walk]').first().click();
+    await page.evaluate(axe);
+    const { violations } = await page.evaluate(() =>
+      (globalThis as unknown as { axe: { run: () => Promise<AxeResult> } }).axe.run(),
+    );
+    await page.close();
+    expect(
+      violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),
+    ).toEqual([]);
+  });
+
+  // WCAG 2.2, 1.4.10 Reflow.
+  test.each([320, 360, 768])('fits a screen %i px wide', async (width) => {
+    const page = await opened({ viewport: { width, height: 780 } });
+    const wide = await page.evaluate(
+      () => (globalThis as unknown as Shown).document.documentElement.scrollWidth,
+    );
+    await page.close();
+    expect(wide).toBe(width);
+  });
+
+  test('walks through a phrase’s mentions by keyboard, says where it is, and goes back where it began', async () => {
+    const page = await opened();
+    await page.locator('.fold').first().press('Enter');
+    const said = (): Promise<string | null> => page.locator('#walk-said').textContent();
+    const count = coverageSample.items[0]?.phrases[0]?.mentions.length;
+    await page.locator('[data-walk]').first().press('Enter');
+    expect(await said()).toBe(`“seed tin”, mention 1 of ${count}: exact, title, cycle.md line 3: seed tin`);
+    await page.keyboard.press('n');
+    expect(await said()).toContain(`mention 2 of ${count}: exact, summary`);
+    await page.keyboard.press('p');
+    await page.keyboard.press('p');
+    expect(await said()).toContain(`mention ${count} of ${count}`);
+    expect(await page.locator('.now').count()).toBeGreaterThan(0);
+    await page.keyboard.press('Escape');
+    expect(await page.locator('.now, .mine').count()).toBe(0);
+    expect(
+      await page.evaluate(() => (globalThis as unknown as Shown).document.activeElement?.textContent),
+    ).toBe('seed tin');
+    await page.close();
+  });
+
+  test('opens an account when its standing is followed', async () => {
+    const page = await opened();
+    const account = page.locator('#account-2-1');
+    expect(await account.isVisible()).toBe(false);
+    await page.locator('.fold').nth(1).click();
+    await page.locator('a[href="#account-2-1"]').click();
+    await account.waitFor({ state: 'visible' });
+    await page.close();
+  });
+
+  test('has everything in sight without scripts, and on paper', async () => {
+    const plain = await browser.newContext({ javaScriptEnabled: false });
+    const page = await plain.newPage();
+    await page.setContent(text);
+    expect(await page.locator('.account table:visible').count()).toBe(
+      await page.locator('.account table').count(),
+    );
+    expect(await page.locator('.phrases tr:visible').count()).toBe(await page.locator('.phrases tr').count());
+    await plain.close();
+    const scripted = await opened();
+    expect(await hidden(scripted)).toBeGreaterThan(0);
+    await scripted.emulateMedia({ media: 'print' });
+    expect(await hidden(scripted)).toBe(0);
+    await scripted.close();
+  });
+});
