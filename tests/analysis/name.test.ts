@@ -55,7 +55,8 @@ describe('a name', () => {
     ['Set of three lamps', 'lamps', 'lamp'],
     ['3 l jug', 'jug', 'jug'],
     ['Sweet pea seeds', 'seeds', 'sweet pea seed'],
-    ['Bed linen', 'linen', 'linen'],
+    ['Bed linen', 'linen', 'bed linen'],
+    ['Lily of the valley soap', 'soap', 'lily of the valley soap'],
   ])('%s is read by its head and kind', (name, head, kind) => {
     expect(headAndKind(name)).toEqual([head, kind]);
   });

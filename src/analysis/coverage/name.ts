@@ -2,14 +2,21 @@
 import type { Language, Word } from '../language/language.ts';
 import {
   determiners,
-  fixedExpressions,
   particles,
   prepositions,
   relatives,
   verbsWithParticles,
 } from '../language/lexicon/grammar.ts';
 import { containers, sizes } from '../language/lexicon/measures.ts';
-import { isNumber, type Modifier, onlyDescribes, readThing, startsWithGoods, type Thing } from './thing.ts';
+import {
+  fixedAt,
+  isNumber,
+  type Modifier,
+  onlyDescribes,
+  readThing,
+  startsWithGoods,
+  type Thing,
+} from './thing.ts';
 
 /** What a phrase keeps of the name it was taken from, in words for the owner. */
 export type NameOrigin =
@@ -120,22 +127,10 @@ const isContainerOf = (words: readonly Word[]): number | undefined => {
   return onlyDescribes(words.slice(0, of - 1)) ? of + 1 : undefined;
 };
 
-/** Length of the fixed expression that begins at a word; 0 where none does. */
-const fixedAt = (words: readonly Word[], at: number): number => {
-  for (const expression of fixedExpressions)
-    if (
-      expression.every(
-        (part, i) => words[at + i]?.folded === part || words[at + i]?.text.toLowerCase() === part,
-      )
-    )
-      return expression.length;
-  return 0;
-};
-
 /** Where what follows the thing begins: "for pruning roses", "that have lids", "with saucer". */
 const cutOf = (words: readonly Word[]): number => {
   for (let i = 0; i < words.length; i++) {
-    const fixed = fixedAt(words, i);
+    const fixed = fixedAt(words, i)?.length ?? 0;
     if (fixed > 0) {
       i += fixed - 1;
       continue;

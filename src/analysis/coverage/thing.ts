@@ -1,7 +1,15 @@
 /** One thing that a name speaks of: which of its words says what it is, which tell it apart, which fall away. */
 import type { Word } from '../language/language.ts';
 import { goods } from '../language/lexicon/goods.ts';
-import { adverbs, determiners } from '../language/lexicon/grammar.ts';
+import {
+  adverbs,
+  determiners,
+  fixedNames,
+  particles,
+  prepositions,
+  turnsOfPhrase,
+  verbsWithParticles,
+} from '../language/lexicon/grammar.ts';
 import { containers, counts, fractions, measureWords, sizes, units } from '../language/lexicon/measures.ts';
 import {
   adjectiveEndings,
@@ -20,7 +28,7 @@ import {
 import { audiences, roomBefore, rooms } from '../language/lexicon/settings.ts';
 
 /** What a word before the head tells. */
-export type Quality = 'color' | 'material' | 'other';
+export type Quality = 'color' | 'material' | 'name' | 'other';
 
 /** One or more words that go together before the head: "rose gold", "plant". */
 export interface Modifier {
@@ -202,6 +210,32 @@ const qualityOf = (word: Word): Quality => {
   return isMaterial(word) ? 'material' : 'other';
 };
 
+/** The fixed expression that begins at a word, if one does, and whether it names a thing. */
+export const fixedAt = (
+  words: readonly Word[],
+  at: number,
+): { readonly length: number; readonly names: boolean } | undefined => {
+  const isHere = (expression: readonly string[]): boolean =>
+    expression.every((part, i) => words[at + i]?.folded === part);
+  const name = fixedNames.find(isHere);
+  const found = name ?? turnsOfPhrase.find(isHere);
+  return found && { length: found.length, names: found === name };
+};
+
+/** How many words belong to a small word in front of a thing: "over the door", "glow in the dark", "clip on". */
+const groupAt = (words: readonly Word[], at: number): number => {
+  const word = words[at] as Word;
+  const next = words[at + 1];
+  const opens = prepositions.has(word.folded);
+  const joins = next !== undefined && verbsWithParticles.has(word.folded) && particles.has(next.folded);
+  if (!opens && !joins) return 0;
+  let end = at + (joins ? 2 : 1);
+  const determined = determiners.has(words[end]?.folded ?? '');
+  if (determined) end++;
+  if (opens || determined || next?.folded === 'in') end++;
+  return Math.min(end, words.length) - at;
+};
+
 /** Words before the head, in groups that are one quality, without sizes, numbers and measures. */
 const modifiersOf = (words: readonly Word[]): readonly Modifier[] => {
   const modifiers: Modifier[] = [];
@@ -209,6 +243,13 @@ const modifiersOf = (words: readonly Word[]): readonly Modifier[] => {
     const end = measureEnd(words, i);
     if (end > i) {
       i = end - 1;
+      continue;
+    }
+    const fixed = fixedAt(words, i);
+    const grouped = fixed?.length ?? groupAt(words, i);
+    if (grouped > 0) {
+      modifiers.push({ words: words.slice(i, i + grouped), quality: fixed?.names ? 'name' : 'other' });
+      i += grouped - 1;
       continue;
     }
     const word = words[i] as Word;
@@ -239,6 +280,10 @@ const kindOf = (modifiers: readonly Modifier[], head: Word): readonly Word[] => 
   for (let i = modifiers.length - 1; i >= 0; i--) {
     const { words, quality } = modifiers[i] as Modifier;
     const [word] = words;
+    if (quality === 'name') {
+      kind.unshift(...words);
+      continue;
+    }
     if (!word || words.length > 1) break;
     const next = kind[0] as Word;
     const named =

@@ -1,7 +1,7 @@
 /** What the words around a word say about its part of speech, where a tagger is often wrong. */
 import { describingRules } from './describing-rules.ts';
-import { EDGE, isArticle, isEdge, isNominal, isParticiple, type Near } from './site.ts';
-import type { PartOfSpeech, Tagged } from './tagger.ts';
+import { EDGE, isArticle, isEdge, isNominal, isParticiple, type Near, type Site } from './site.ts';
+import type { Tagged } from './tagger.ts';
 import { thingRules } from './thing-rules.ts';
 import { verbRules } from './verb-rules.ts';
 
@@ -49,39 +49,52 @@ const joined = (tagged: readonly Tagged[]): readonly Tagged[] => {
 const LONGEST_SUBJECT = 8;
 const LONGEST_CLAUSE = 30;
 
+type Open<T> = { -readonly [K in keyof T]: T[K] };
+
+/** Each word with its neighbours; all see it when one changes. */
+const sitesOf = (tagged: readonly Tagged[]): readonly Open<Site>[] => {
+  const sites = tagged.map(
+    ({ text, pos }, i): Open<Site> => ({
+      word: plain(text),
+      pos,
+      before: EDGE,
+      before2: EDGE,
+      after: EDGE,
+      after2: EDGE,
+      subject: () => subjectBefore(sites, i),
+    }),
+  );
+  sites.forEach((site, i) => {
+    site.before = sites[i - 1] ?? EDGE;
+    site.before2 = sites[i - 2] ?? EDGE;
+    site.after = sites[i + 1] ?? EDGE;
+    site.after2 = sites[i + 2] ?? EDGE;
+  });
+  return sites;
+};
+
+const isVerb = ({ pos }: Near): boolean => pos === 'VERB' || pos === 'AUX';
+const isLimit = (near: Near): boolean => isEdge(near) || near.pos === 'CCONJ';
+
+const subjectBefore = (sites: readonly Near[], i: number): boolean => {
+  const at = (j: number): Near => sites[j] ?? EDGE;
+  let first = i;
+  while (!isLimit(at(first - 1))) {
+    first--;
+    if (i - first > LONGEST_SUBJECT || isVerb(at(first)) || at(first).pos === 'ADP') return false;
+  }
+  for (let j = i + 1; j - i < LONGEST_CLAUSE && !isLimit(at(j)); j++) if (isVerb(at(j))) return false;
+  return isArticle(at(first)) && at(first).word !== 'no';
+};
+
+const RULES = [...describingRules, ...verbRules, ...thingRules];
+
 /** The words with their parts of speech put right by the words around them: rules of common grammar, no source. */
 export const putRight = (words: readonly Tagged[]): readonly Tagged[] => {
   const tagged = joined(words);
-  const pos = tagged.map((one) => one.pos);
-  const lower = tagged.map(({ text }) => plain(text));
-  const near = (i: number): Near =>
-    i < 0 || i >= tagged.length ? EDGE : { word: lower[i] as string, pos: pos[i] as PartOfSpeech };
-  const isLimit = (i: number): boolean => isEdge(near(i)) || near(i).pos === 'CCONJ';
-  const isVerb = (i: number): boolean => near(i).pos === 'VERB' || near(i).pos === 'AUX';
-  const subjectBefore = (i: number): boolean => {
-    let first = i;
-    while (!isLimit(first - 1)) {
-      first--;
-      if (i - first > LONGEST_SUBJECT) return false;
-      if (isVerb(first) || near(first).pos === 'ADP') return false;
-    }
-    for (let j = i + 1; j - i < LONGEST_CLAUSE && !isLimit(j); j++) if (isVerb(j)) return false;
-    return isArticle(near(first)) && near(first).word !== 'no';
-  };
-  // A rule sees what those before it have put right.
-  for (const { from, to, when } of [...describingRules, ...verbRules, ...thingRules])
-    for (let i = 0; i < tagged.length; i++)
-      if (
-        from.includes(pos[i] as PartOfSpeech) &&
-        when({
-          ...near(i),
-          before: near(i - 1),
-          before2: near(i - 2),
-          after: near(i + 1),
-          after2: near(i + 2),
-          subject: () => subjectBefore(i),
-        })
-      )
-        pos[i] = to;
-  return tagged.map((one, i) => ({ ...one, pos: pos[i] as PartOfSpeech }));
+  const sites = sitesOf(tagged);
+  // A rule sees what those before it, and itself further left, have put right.
+  for (const { from, to, when } of RULES)
+    for (const site of sites) if (from.includes(site.pos) && when(site)) site.pos = to;
+  return tagged.map((one, i) => ({ ...one, pos: (sites[i] as Site).pos }));
 };

@@ -38,5 +38,4 @@ export const goods = wordSet(`
   workbench wrap wreath wrench yarn lid gauge gauze lotion balm salve perfume deodorant toothpaste sampler notecard
   planner diary calendar ribbon thread bobbin loom hoop kneeler sowing-tray bell-jar windchime suncatcher dreamcatcher
   biscuit bonbon brownie chocolate chutney cookie cordial cracker crisp fudge jam jelly lollipop marmalade muffin nougat
-  pickle preserve relish sauce shortbread snack spread sweet syrup teabag toffee tonic truffle seed seedling bulb plant
-  sapling shrub tree flower fern succulent cactus herb`);
+  pickle preserve relish sauce shortbread snack spread sweet syrup teabag toffee tonic truffle seed bulb   `);

@@ -1,5 +1,5 @@
 /** The small words of English that hold a name together. Written by hand (no source); folded, lower case. */
-import { wordSet } from './word-set.ts';
+import { expressions, wordSet } from './word-set.ts';
 
 /** What a noun phrase ends before. */
 export const prepositions = wordSet(`
@@ -39,23 +39,20 @@ export const askingWords = wordSet(`
   near me uk usa price prices sale ideas guide vs versus for the a an of in on at with without and or my your much
   many long often use using make making get good i it you we direction`);
 
-/**
- * Names with a preposition or a conjunction inside: plants, and turns of phrase of the trade. The first word that
- * follows as a preposition would cut them in two.
- */
-export const fixedExpressions: readonly (readonly string[])[] = `
+/** Names, mostly of plants and foods, with a small word inside that would cut them in two. */
+export const fixedNames: readonly (readonly string[])[] = expressions(`
   lily of the valley|bird of paradise|birds of paradise|love in a mist|love lies bleeding|forget me not|forget me nots
-  |star of bethlehem|rose of sharon|tree of heaven|crown of thorns|mother in laws tongue|string of pearls
-  |string of hearts|bells of ireland|snow in summer|baby's breath|touch me not|fleur de lis|fleur de sel|tree of life
-  |jack in the box|jack in the pulpit|state of the art|work of art|works of art|mother of pearl|point of sale
-  |chest of drawers|chests of drawers|bill of fare|pot au feu|herbes de provence|pain au chocolat|eau de toilette
-  |eau de parfum|eau de cologne|creme de la creme|creme de menthe|dulce de leche|pico de gallo|papier mache
-  |glow in the dark|made to measure|made to order|ready to use|ready to eat|ready to hang|easy to clean|add on|all in one
-  |two in one|three in one|four in one|out of doors|over the door|under the bed|behind the door|on the go|day to day
-  |end of line|top of the range|hand to hand|salt and pepper|black and white|gin and tonic|mortar and pestle
-  |pestle and mortar|bed and breakfast|rock and roll|mac and cheese|macaroni and cheese|fish and chip|fish and chips
-  |tic tac toe|snakes and ladders|hook and loop|hook and eye|tongue and groove|ball and claw|cut and come again
-  |bread and butter|cloak and dagger|arts and crafts|pick and mix|mix and match|wash and go|lost and found
-  |open and shut|his and hers|mr and mrs|mum and dad|mother and baby|home and away|peace and quiet|bits and bobs`
-  .split('|')
-  .map((expression) => expression.trim().split(/\s+/));
+  |star of bethlehem|rose of sharon|tree of heaven|crown of thorns|mother in laws tongue|string of pearls|touch me not
+  |string of hearts|bells of ireland|snow in summer|fleur de lis|fleur de sel|tree of life|jack in the box
+  |jack in the pulpit|work of art|works of art|mother of pearl|chest of drawers|chests of drawers|pot au feu
+  |herbes de provence|pain au chocolat|eau de toilette|eau de parfum|eau de cologne|creme de la creme|creme de menthe
+  |dulce de leche|pico de gallo|gin and tonic|mortar and pestle|pestle and mortar|mac and cheese|macaroni and cheese
+  |fish and chip|fish and chips|tic tac toe|snakes and ladders|bed and breakfast|rock and roll|arts and crafts
+  |bread and butter`);
+
+/** Turns of phrase that say how a thing is. */
+export const turnsOfPhrase: readonly (readonly string[])[] = expressions(`
+  state of the art|glow in the dark|made to measure|made to order|ready to use|ready to eat|ready to hang|ready to grow
+  |easy to clean|easy to grow|all in one|two in one|three in one|four in one|over the door|under the bed|on the go
+  |behind the door|top of the range|hook and loop|cut and come again|pick and mix|mix and match|his and hers
+  |mr and mrs|mum and dad|mother and baby|up to date|down to earth|hard to find|off the shelf|one of a kind`);

@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import { compoundsOf, numbersOf, withCompounds } from '../../src/analysis/coverage/compounds.ts';
+import { newVocabulary, spotsOf, streamOf } from '../../src/analysis/coverage/text-stream.ts';
+import { languageFor } from '../../src/analysis/language/language.ts';
+import { articleFrom, type Run } from './passages-sample.ts';
+
+const english = await languageFor('en');
+
+/** Where an article says a phrase, when another article has written `one` as one word. */
+const spotsIn = (runs: readonly (Run | string)[], phrase: string, one: string) => {
+  const vocabulary = newVocabulary();
+  const stream = streamOf(articleFrom(english, '2026-01', runs), vocabulary);
+  streamOf(articleFrom(english, '2026-02', [one]), vocabulary);
+  const compounds = compoundsOf(vocabulary);
+  const keys = english.words(phrase).map(({ key }) => key);
+  const numbers = numbersOf(keys, compounds, vocabulary).map(({ number }) => number);
+  return spotsOf(withCompounds(stream, compounds, vocabulary), numbers, vocabulary);
+};
+
+describe('two words that somebody writes as one', () => {
+  test('are that one, each place as it is written there and where it is', () => {
+    const runs = [
+      { text: 'A house plant and a house-plant.', file: 'a.md' },
+      { text: 'Houseplants. A house plant', file: 'b.md' },
+      { text: 'A house plant', file: 'c.md' },
+    ];
+    expect(
+      spotsIn(runs, 'houseplant', 'Houseplant').map(({ text, at }) => [text, at.file, at.column]),
+    ).toEqual([
+      ['house plant', 'a.md', 3],
+      ['house-plant', 'a.md', 21],
+      ['Houseplants', 'b.md', 1],
+      ['house plant', 'b.md', 16],
+      ['house plant', 'c.md', 3],
+    ]);
+  });
+
+  test('are not, where a stop or a passage stands between', () => {
+    expect(spotsIn(['A house. Plant it.', 'A house', 'Plant it.'], 'houseplant', 'houseplant')).toEqual([]);
+  });
+
+  test('are not, where they are short: "a way" is not "away", "to day" not "today"', () => {
+    expect(spotsIn(['a way to day'], 'away', 'away')).toEqual([]);
+    expect(spotsIn(['a way to day'], 'today', 'today')).toEqual([]);
+  });
+
+  test('are joined from the left, where a word could go with either neighbour', () => {
+    expect(spotsIn(['hand rail road'], 'handrail', 'handrail railroad').map(({ text }) => text)).toEqual([
+      'hand rail',
+    ]);
+    expect(spotsIn(['hand rail road'], 'railroad', 'handrail railroad')).toEqual([]);
+    expect(spotsIn(['hand rail road'], 'road', 'handrail railroad')).toHaveLength(1);
+  });
+});
+
+test('one word that nobody writes as one is its two halves', () => {
+  expect(spotsIn(['A house plant.'], 'houseplant', 'nothing').map(({ text }) => text)).toEqual([
+    'house plant',
+  ]);
+});
+
+test('a word that nobody has is nowhere', () => {
+  expect(spotsIn(['A house plant.'], 'hori', 'nothing')).toEqual([]);
+});

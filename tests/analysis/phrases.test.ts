@@ -1,0 +1,240 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { phrasesOf, searchIndexOf } from '../../src/analysis/coverage/phrases.ts';
+import { languageFor } from '../../src/analysis/language/language.ts';
+import type { Item, Search } from '../../src/model/box.ts';
+import { item } from '../support/box.ts';
+
+const english = await languageFor('en-GB');
+const german = await languageFor('de');
+
+const typed = (phrase: string, count: number): Search => ({
+  phrase,
+  count,
+  place: { file: 'searches.csv', line: 2, column: 1 },
+});
+const can = item({
+  name: 'Sage enamel watering can, 1.2 litre',
+  kind: 'watering can',
+  also: ['indoor watering can'],
+  brand: 'Culverhythe Enamel',
+  material: ['enamelled steel', 'brass'],
+  color: 'sage',
+});
+const weights = (one: Item, searches: readonly Search[] = []): Readonly<Record<string, number>> =>
+  Object.fromEntries(phrasesOf(one, searches, english).map(({ text, weight }) => [text, weight]));
+const textsOf = (one: Item, searches: readonly Search[] = []): readonly string[] =>
+  Object.keys(weights(one, searches));
+
+describe('the phrases of an item', () => {
+  test('come from its kind, name, other names, material, colour and maker, the weightiest first', () => {
+    expect(weights(can)).toEqual({
+      'watering can': 4,
+      'sage enamel watering can': 3,
+      'indoor watering can': 2,
+      'enamel watering can': 1,
+      'enamelled steel watering can': 1,
+      'sage watering can': 1,
+      'culverhythe enamel watering can': 0.5,
+    });
+    expect(phrasesOf(can, [], english).map(({ text }) => text)).toEqual(textsOf(can));
+  });
+
+  test('have their head where the thing is said', () => {
+    for (const { words, head } of phrasesOf(can, [], english)) expect(words[head]?.key).toBe('can');
+    const [first] = phrasesOf(item({ name: 'Gloves for pruning roses', kind: 'gloves' }), [], english);
+    expect(first?.words[first.head]?.text).toBe('gloves');
+  });
+
+  test('are one, however they are spaced and whether one or many, with every origin', () => {
+    const phrases = phrasesOf(
+      item({ name: 'House-plant misters', kind: 'houseplant mister', also: ['house plant mister'] }),
+      [],
+      english,
+    );
+    const [first] = phrases;
+    expect(phrases.filter(({ text }) => /house/.test(text) && !/brassworks/.test(text))).toHaveLength(1);
+    expect(first?.text).toBe('houseplant mister');
+    expect(first?.origins.map(({ from }) => from)).toEqual(['kind', 'name', 'also']);
+    expect(first?.weight).toBe(4);
+  });
+
+  test('never say a colour or a material twice', () => {
+    const pot = item({
+      name: 'Terracotta pot',
+      kind: 'terracotta pot',
+      material: ['terracotta'],
+      color: 'terracotta',
+    });
+    for (const text of textsOf(pot)) expect(text.match(/terracotta/g)?.length ?? 0).toBeLessThan(2);
+  });
+
+  test('put a quality before the nearer of the name’s and the record’s nouns', () => {
+    const rake = item({
+      name: 'Hand rake',
+      kind: 'hand tool',
+      material: ['iron', 'ash'],
+      color: 'black and brown',
+    });
+    expect(textsOf(rake)).toContain('iron hand rake');
+    expect(textsOf(rake)).not.toContain('iron hand tool');
+  });
+
+  test('leave out parts that are not what it is made of, and the maker’s address', () => {
+    const bulbs = item({ name: 'Tulip bulbs', kind: 'tulip bulb', material: ['tulip bulbs', 'jute'] });
+    expect(textsOf(bulbs).filter((text) => /bulbs? tulip/.test(text))).toEqual([]);
+    const stand = item({ name: 'Oak plant stand', kind: 'plant stand', brand: 'Tolley of Cable Steps' });
+    expect(textsOf(stand)).toContain('tolley plant stand');
+  });
+
+  test('in another language are kind, other names and what was typed alone', () => {
+    const kanne = item({
+      name: 'Gießkanne aus Emaille',
+      kind: 'Gießkanne',
+      also: ['Blumenkanne'],
+      color: 'grün',
+    });
+    expect(
+      phrasesOf(kanne, [typed('gießkanne', 10)], german).map(({ text, weight }) => [text, weight]),
+    ).toEqual([
+      ['gießkanne', 8],
+      ['blumenkanne', 2],
+    ]);
+  });
+
+  test('are at most a dozen', () => {
+    const many = item({
+      also: Array.from({ length: 30 }, (_, i) => `spray bottle number ${String.fromCharCode(97 + i)}x`),
+    });
+    expect(phrasesOf(many, [], english)).toHaveLength(12);
+  });
+
+  test('do not hang on the order of other names or searches, and weigh more than nothing', () => {
+    const also = ['water sprayer', 'mist sprayer', 'houseplant mister'];
+    const searches = [
+      typed('plant mister', 139),
+      typed('brass houseplant mister', 29),
+      typed('house plant mister', 238),
+    ];
+    const expected = JSON.stringify(weights(item({ also }), searches));
+    fc.assert(
+      fc.property(
+        fc.shuffledSubarray(also, { minLength: 3 }),
+        fc.shuffledSubarray(searches, { minLength: 3 }),
+        (some, typedOnes) => {
+          const here = weights(item({ also: some }), typedOnes);
+          expect(JSON.stringify(here)).toBe(expected);
+          for (const weight of Object.values(here)) expect(weight).toBeGreaterThan(0);
+        },
+      ),
+    );
+  });
+
+  test('are read of any words without a fault, no two alike', () => {
+    const some = fc.oneof(
+      fc.string({ unit: 'grapheme', maxLength: 30 }),
+      fc.constantFrom('', ' ', '🌱', '12', 'and', 'of'),
+    );
+    fc.assert(
+      fc.property(some, some, some, some, (name, kind, other, quality) => {
+        const phrases = phrasesOf(
+          item({ name, kind, also: [other], material: [quality], color: quality, brand: other }),
+          [typed(name, 3), typed(other, 1)],
+          english,
+        );
+        const keys = phrases.map(({ words }) => words.map(({ key }) => key).join(''));
+        expect(new Set(keys).size).toBe(keys.length);
+        for (const { words, head } of phrases) expect(words[head]).toBeDefined();
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
+describe('what people typed', () => {
+  test('adds to a phrase of the record by its share of the item’s most typed', () => {
+    const mister = item({ also: ['houseplant mister'] });
+    const searches = [typed('house plant mister', 200), typed('plant mister', 100)];
+    expect(weights(mister, searches)).toMatchObject({ 'houseplant mister': 6, 'plant mister': 6 });
+  });
+
+  test('is counted together in any spacing and number', () => {
+    const mister = item({ also: ['houseplant mister'] });
+    const searches = [
+      typed('house plant mister', 50),
+      typed('houseplant misters', 50),
+      typed('plant mister', 100),
+    ];
+    expect(weights(mister, searches)).toMatchObject({ 'houseplant mister': 6, 'plant mister': 8 });
+  });
+
+  test('says how often, and how it was typed where that differs', () => {
+    const phrases = phrasesOf(can, [typed('watering can indoor', 95)], english);
+    const phrase = phrases.find(({ text }) => text === 'indoor watering can');
+    expect(phrase?.origins.map(({ words }) => words)).toContain(
+      'searches.csv, typed 95 times as “watering can indoor”',
+    );
+  });
+
+  const belongs = (one: Item, phrase: string): boolean =>
+    phrasesOf(one, [typed(phrase, 5)], english).some(({ origins }) =>
+      origins.some(({ from }) => from === 'search'),
+    );
+
+  test.each([
+    'watering can',
+    'watering cans',
+    'indoor watering can',
+    'watering can for houseplants',
+    'how to clean a watering can',
+    'watering can where to buy',
+    'sage watering can',
+    'small wateringcan',
+    'enamelled watering can',
+  ])('“%s” belongs to a sage watering can', (phrase) => {
+    expect(belongs(can, phrase)).toBe(true);
+  });
+
+  test.each([
+    'red watering can',
+    'plastic watering can',
+    'tin can',
+    'can',
+    'watering',
+    'houseplant watering',
+    'can opener',
+    'trash can indoor',
+    'pot for watering can',
+  ])('“%s” does not', (phrase) => {
+    expect(belongs(can, phrase)).toBe(false);
+  });
+
+  test('in the middle of a name of one word is kept away by what is unknown of the item', () => {
+    const tin = item({ name: 'Tin', kind: 'tin', brand: 'X', material: [] });
+    expect(belongs(tin, 'cake tin')).toBe(false);
+    expect(belongs(tin, 'large tin')).toBe(true);
+    expect(belongs(tin, 'kitchen tin')).toBe(true);
+  });
+
+  test('loses what asks, and keeps what follows a preposition', () => {
+    const hotel = item({ name: 'Bee hotel', kind: 'bee hotel' });
+    expect(textsOf(hotel, [typed('bee hotel where to hang', 203)])).not.toContain('bee hotel where to hang');
+    expect(weights(hotel, [typed('bee hotel where to hang', 203)])['bee hotel']).toBe(8);
+    expect(textsOf(hotel, [typed('bee hotel for balcony', 20)])).toContain('bee hotel for balcony');
+  });
+
+  test('with a slip in it is passed over where the right word was typed oftener', () => {
+    const pole = item({ name: 'Moss pole, 40 cm', kind: 'moss pole' });
+    const searches = [typed('moss pole for monstera', 16), typed('monsterra moss pole', 9)];
+    expect(textsOf(pole, searches).filter((text) => /monsterra/.test(text))).toEqual([]);
+    expect(textsOf(pole, searches)).toContain('moss pole for monstera');
+  });
+
+  test('is read once for any number of items', () => {
+    const index = searchIndexOf(
+      [typed('watering can', 5), typed('', 4), typed('🌱', 3), typed('why', 2)],
+      english,
+    );
+    expect(phrasesOf(can, index, english)).toEqual(phrasesOf(can, [typed('watering can', 5)], english));
+  });
+});
