@@ -3,10 +3,25 @@ import { article } from './article.ts';
 import { assets } from './assets.ts';
 import { catalogue } from './catalogue.ts';
 import type { Channel } from './channel.ts';
-import { feed } from './feed.ts';
+import { feeds } from './feeds.ts';
 import { home } from './home.ts';
+import { kinds } from './kinds.ts';
 import { notFound } from './not-found.ts';
 import { papers } from './papers.ts';
 import { proof } from './proof.ts';
+import { robots } from './robots.ts';
+import { sitemap } from './sitemap.ts';
 
-export const channels: readonly Channel[] = [article, home, catalogue, notFound, feed, assets, papers, proof];
+export const channels: readonly Channel[] = [
+  article,
+  home,
+  catalogue,
+  kinds,
+  notFound,
+  feeds,
+  sitemap,
+  robots,
+  assets,
+  papers,
+  proof,
+];

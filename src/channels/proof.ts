@@ -20,7 +20,9 @@ import { type Html, html, htmlSource, joinHtml, trusted } from '../render/html.t
 import { markedText, type Said, underlineOf } from '../render/marked-text.ts';
 import type { Output, TextOutput } from '../render/output.ts';
 import {
+  abridged,
   addingUp,
+  alsoLine,
   briefName,
   gradeMeanings,
   isAtAim,
@@ -47,6 +49,9 @@ export interface ProofContext {
   /** Of everything the proof is made from: it stands in the page's head, so that an unchanged one is known. */
   readonly textHash: string;
 }
+
+/** Grades in which a phrase is not met as such. */
+const WEAK: readonly Grade[] = ['scattered', 'head only'];
 
 const best = (some: readonly Grade[]): Grade =>
   gradeMeanings.find(([grade]) => some.includes(grade))?.[0] ?? 'absent';
@@ -113,6 +118,7 @@ const phraseView = (coverage: Coverage, item: number, phrase: PhraseCoverage, in
     parts.map(({ gives }) => gives),
     standing,
   );
+  const nowhere = parts.filter((one) => one.mentions === 0);
   const anchorOf = (mention: number): string => anchors.mention(item, index + 1, mention + 1);
   return {
     id: `${item}-${index + 1}`,
@@ -133,7 +139,13 @@ const phraseView = (coverage: Coverage, item: number, phrase: PhraseCoverage, in
       where: mentionLinks(coverage, phrase, place, anchorOf),
       gives: sums[i],
     })),
-    parent: mentions.find(({ within }) => within !== undefined)?.within,
+    // Places that give nothing share a line of the account, or it would be mostly noughts.
+    without: nowhere.length > 0 && {
+      places: listed(nowhere.map(({ place }) => placeWords[place])),
+      worth: nowhere.reduce((sum, { worth }) => sum + worth, 0).toFixed(2),
+      mark: squareMark('absent'),
+    },
+    parent: mentions.find(({ within, grade }) => within !== undefined && !WEAK.includes(grade))?.within,
   };
 };
 
@@ -164,8 +176,6 @@ const itemView = (coverage: Coverage) => (item: ItemCoverage) => {
     phrases: views.map((view, i) => ({ ...view, share: shown[i], adds: gives[i] })),
   };
 };
-
-const WEAK: readonly Grade[] = ['scattered', 'head only'];
 
 /** What is said in each passage. */
 const saidByPassage = (coverage: Coverage): ReadonlyMap<number, readonly Said[]> => {
@@ -211,13 +221,11 @@ const passageHtml = (passage: Passage, said: readonly Said[], lang: string): Htm
 };
 
 /** What a passage is, where its setting does not show it. */
-const labelOf = ({ form, words, written }: Passage): string => {
+const labelOf = ({ form, words }: Passage): string => {
   const place = words[0]?.place;
-  const inText = place === undefined || place === 'body' || place === 'section';
-  const what = form === 'caption' ? form : !inText ? placeWords[place] : form === 'fact' ? form : '';
-  return [what, written || form === 'data' || form === 'address' ? '' : 'from the record']
-    .filter(Boolean)
-    .join(', ');
+  if (form === 'caption') return form;
+  if (place !== undefined && place !== 'body' && place !== 'section') return placeWords[place];
+  return form === 'fact' ? form : '';
 };
 
 const textView = (coverage: Coverage) => {
@@ -260,7 +268,7 @@ const editView = (coverage: Coverage) => (edit: Edit, index: number) => {
       const { before = 0, after = 0 } = brought ?? {};
       return {
         name: briefName(nameOf(coverage, slug)),
-        phrases: listed(served),
+        phrases: listed(abridged(served)),
         brought: brought && {
           before: standingText(before, coverage.aim),
           after: standingText(after, coverage.aim),
@@ -308,10 +316,6 @@ const sharedView = (shared: SharedPassage) => ({
   otherAt: placeText(shared.other.at),
 });
 
-/** A value of a YAML list as the owner may paste it: quoted where plain letters would mean something else. */
-const yamlName = (name: string): string =>
-  /^[\p{L}\p{N}][\p{L}\p{N} '’-]*$/u.test(name) ? name : JSON.stringify(name);
-
 const otherNamesView = (coverage: Coverage, cycle: Cycle) =>
   coverage.items.flatMap(({ slug, name, otherNames }) => {
     if (otherNames.length === 0) return [];
@@ -322,7 +326,7 @@ const otherNamesView = (coverage: Coverage, cycle: Cycle) =>
       {
         name,
         names: listed(otherNames.map((other) => `“${other}”`)),
-        line: `also: [${names.map(yamlName).join(', ')}]`,
+        line: alsoLine(names),
         at: place && placeText(place),
       },
     ];

@@ -78,7 +78,7 @@ export const commands: readonly Command[] = [
   },
   {
     name: 'phrases',
-    summary: 'what shoppers would type for a name, or the noun phrases of a text',
+    summary: 'what shoppers would type for a name; noun phrases of a text',
     about:
       'Takes a name apart: the word that says what the thing is (its head), the kind it is of, and the phrases a shopper would type for it, each with where it came from. Try names before one is printed on a label. Names are words of the command line, one in quotes each, or lines on standard input. With --text, the noun phrases of a running text instead, each with where it starts and ends.',
     operands: '[NAME…]',

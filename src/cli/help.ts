@@ -49,7 +49,9 @@ ${exits()}
 `;
 
 /** Help on one command. */
-export const commandHelp = (command: Command): string => `lidlore ${command.name}: ${command.summary}
+export const commandHelp = (
+  command: Command,
+): string => `${wrap(`lidlore ${command.name}: ${command.summary}`, 2)}
 
 Usage: lidlore ${command.name} [OPTIONS]${command.operands ? ` ${command.operands}` : ''}
 

@@ -14,6 +14,7 @@ import {
   isLanguage,
   isTimeZone,
 } from './codes.ts';
+import { isDatePattern } from './parcel-dates.ts';
 
 /** Text of any kind a person would type for it. */
 const text = v.pipe(
@@ -69,7 +70,7 @@ const call = v.strictObject(
   { address, text, places: v.optional(wholeNumber) },
   'a call as {address: …, text: …}',
 );
-const WEEKDAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
+export const WEEKDAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
 export const CALL_KINDS = ['join', 'waitList', 'spare'] as const;
 const callKind = v.picklist(CALL_KINDS, 'join, waitList or spare');
 const described = <T extends v.GenericSchema>(schema: T, description: string) =>
@@ -144,9 +145,9 @@ export const boxSchema = v.strictObject({
         {
           share: v.optional(
             v.pipe(
-              v.number('a share from 0 to 1'),
-              v.minValue(0, 'a share from 0 to 1'),
-              v.maxValue(1, 'a share from 0 to 1'),
+              v.number('a share between 0 and 1, as 0.9'),
+              v.gtValue(0, 'a share between 0 and 1, as 0.9'),
+              v.ltValue(1, 'a share between 0 and 1, as 0.9'),
             ),
           ),
           weekdays: v.optional(
@@ -168,6 +169,25 @@ export const boxSchema = v.strictObject({
         'columns as {phrase: …, count: …}',
       ),
       'Columns of content/searches.csv where they are not named phrase and count: phrase, count',
+    ),
+  ),
+  parcels: v.optional(
+    described(
+      v.strictObject(
+        {
+          shipped: v.optional(text),
+          delivered: v.optional(text),
+          status: v.optional(text),
+          carrier: v.optional(text),
+          region: v.optional(text),
+          parcel: v.optional(text),
+          dates: v.optional(is(isDatePattern, 'a form of dates, as DD/MM/YYYY')),
+          lost: v.optional(list(text)),
+          returned: v.optional(list(text)),
+        },
+        'columns as {shipped: …, delivered: …, dates: DD/MM/YYYY}',
+      ),
+      'Columns of a cycle’s parcels.csv where they are not named so: shipped, delivered, status, carrier, region, parcel (its number); dates: their form, as DD/MM/YYYY, where they are not ISO 8601; lost, returned: what the status says then',
     ),
   ),
   pieces: v.optional(described(list(text), 'Which pieces this box makes: article')),

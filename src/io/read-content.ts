@@ -7,7 +7,9 @@ import { decodeText } from './decode-text.ts';
 import { type ProbeCache, readProbeCache, writeProbeCache } from './probe-cache.ts';
 import { walk } from './walk.ts';
 
-const isText = (path: string): boolean => /\.(md|csv)$/i.test(path);
+/** Lists of shipments are streamed by themselves: they may be large, and names may stand in them. */
+const isParcels = (path: string): boolean => /(^|\/)parcels\.csv$/i.test(path);
+const isText = (path: string): boolean => /\.(md|csv)$/i.test(path) && !isParcels(path);
 const isPhoto = (path: string): boolean => /\.(jpe?g|png|webp|avif|hei[cf]|tiff?|gif)$/i.test(path);
 
 /** Raise when what probe.ts answers changes, so that remembered answers are not used. */

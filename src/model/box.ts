@@ -72,6 +72,16 @@ export interface Subscription {
   readonly image?: Picture;
 }
 
+/** When the box is usually revealed. */
+export interface RevealHabit {
+  /** Share of the parcels that should have arrived before, above 0 and below 1. */
+  readonly share?: number;
+  /** ISO 8601: Monday is 1, Sunday 7. */
+  readonly weekdays?: readonly number[];
+  /** Local time of day, `19:00`. */
+  readonly time?: string;
+}
+
 export interface BoxSettings {
   readonly name: string;
   /** Absolute https or http address of the published site, ending in `/`. */
@@ -89,6 +99,7 @@ export interface BoxSettings {
   readonly subscription?: Subscription;
   readonly calls: Partial<Record<CallKind, CallTerms>>;
   readonly call: CallKind;
+  readonly revealHabit?: RevealHabit;
   readonly profiles: readonly string[];
   readonly story: Story;
   readonly source: RecordSource;

@@ -1,6 +1,6 @@
 /** Moments, dates and months, in the box's time zone and language. */
 import { Temporal } from 'temporal-polyfill';
-import type { Moment, PlainDate } from './box.ts';
+import type { Cycle, Moment, PlainDate } from './box.ts';
 
 /**
  * The moment of an ISO 8601 date-time, local in the zone unless it bears an offset. A time that a change of
@@ -39,3 +39,13 @@ export const monthName = (
 /** ISO 8601 in UTC: "2026-03-19T19:00:00Z". */
 export const isoInstant = (moment: Moment): string =>
   Temporal.Instant.fromEpochMilliseconds(moment).toString();
+
+/** The day a cycle's article last changed: its reveal, or a later day that its record states. */
+export const changedOn = ({ reveal, updated = '' }: Cycle, timeZone: string): PlainDate => {
+  const revealed = dateInZone(reveal, timeZone);
+  return updated > revealed ? updated : revealed;
+};
+
+/** The moment a cycle's article last changed; a record states the day alone, which is taken at noon. */
+export const changedAt = ({ reveal, updated }: Cycle, timeZone: string): Moment =>
+  Math.max(reveal, (updated && momentOf(`${updated}T12:00`, timeZone)) || 0);

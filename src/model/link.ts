@@ -2,11 +2,17 @@
 
 import { currencyDecimals } from '../content/codes.ts';
 import type { Records, Written, WrittenCycle } from '../content/read.ts';
-import type { CycleRecord, ItemRecord, PictureRecord } from '../content/schemas.ts';
+import {
+  type BoxRecord,
+  type CycleRecord,
+  type ItemRecord,
+  type PictureRecord,
+  WEEKDAYS,
+} from '../content/schemas.ts';
 import { readSearches } from '../content/searches.ts';
 import type { Sources } from '../content/sources.ts';
 import type { Checked, Diagnostic, Place } from '../diagnostics/diagnostic.ts';
-import type { Box, BoxSettings, Cycle, Item, Money, Picture } from './box.ts';
+import type { Box, BoxSettings, Cycle, Item, Money, Picture, RevealHabit } from './box.ts';
 import { momentOf } from './calendar.ts';
 import { hazardFindings, hazardsOf } from './hazards.ts';
 import { type LinkTargets, linkStory } from './link-stories.ts';
@@ -194,6 +200,13 @@ const callWithoutAddress = (call: string, place: Place): Diagnostic => ({
   fix: `Add the address and the text of \`${call}\` to \`calls\` in box.md`,
 });
 
+const habitOf = ({ share, weekdays, time }: NonNullable<BoxRecord['reveal']>): RevealHabit =>
+  present({
+    share,
+    weekdays: weekdays?.map((name) => WEEKDAYS.indexOf(name.toLowerCase()) + 1),
+    time,
+  });
+
 const settingsOf = (records: Records, targets: LinkTargets, report: Report): BoxSettings | undefined => {
   const record = records.box;
   const value = record?.value;
@@ -229,6 +242,7 @@ const settingsOf = (records: Records, targets: LinkTargets, report: Report): Box
     ...present({
       email: value.email,
       postalAddress: value.postalAddress,
+      revealHabit: value.reveal && habitOf(value.reveal),
       subscription: subscription && {
         name: subscription.name,
         price: moneyOf(subscription.price, value.currency, record.placeOf(['subscription', 'price']), report),

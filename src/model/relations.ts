@@ -1,5 +1,8 @@
 /** Who stands beside whom: cycles before and after, items of one kind. */
 import type { Box, Cycle, Item } from './box.ts';
+import { kindGroupOf } from './kinds.ts';
+
+export { kindGroups } from './kinds.ts';
 
 const neighbour = (box: Box, cycle: Cycle, step: 1 | -1): Cycle | undefined => {
   const at = box.cycles.findIndex((other) => other.id === cycle.id);
@@ -19,24 +22,9 @@ export const cycleOf = (box: Box, item: Item): Cycle => {
 export const findItem = (box: Box, cycleId: string, slug: string): Item | undefined =>
   box.cycles.find((cycle) => cycle.id === cycleId)?.items.find((item) => item.slug === slug);
 
-const sameKind = (a: Item, b: Item): boolean => a.kind.toLowerCase() === b.kind.toLowerCase();
-
 /** Items of the same kind from earlier cycles, newest first. */
-export const earlierOfKind = (box: Box, item: Item): readonly Item[] =>
-  box.cycles
-    .filter((cycle) => cycle.id < item.cycle)
-    .reverse()
-    .flatMap((cycle) => cycle.items.filter((other) => sameKind(other, item)));
-
-/** Every item under its kind: kinds in the language's order of letters, items oldest first. */
-export const kindGroups = (
-  box: Box,
-): readonly { readonly kind: string; readonly items: readonly Item[] }[] => {
-  const groups = new Map<string, Item[]>();
-  for (const item of box.cycles.flatMap((cycle) => cycle.items)) {
-    const key = item.kind.toLowerCase();
-    groups.set(key, [...(groups.get(key) ?? []), item]);
-  }
-  const order = new Intl.Collator(box.settings.lang).compare;
-  return [...groups].map(([kind, items]) => ({ kind, items })).sort((a, b) => order(a.kind, b.kind));
+export const earlierOfKind = (box: Box, item: Item): readonly Item[] => {
+  const earlier = (kindGroupOf(box, item.kind)?.items ?? []).filter((other) => other.cycle < item.cycle);
+  const cycles = [...new Set(earlier.map((other) => other.cycle))].reverse();
+  return cycles.flatMap((cycle) => earlier.filter((other) => other.cycle === cycle));
 };

@@ -4,6 +4,13 @@ import { monthName } from './calendar.ts';
 /** ", 300 ml", ", twelve fingers": what a card adds to a name, and a headline does not. */
 const ADDED = /,.*$/;
 
+/** "Wooden seed tray, seed packets and wooden dibber": names as one run of words, without what a card adds to them. */
+export const namesInLine = (names: readonly string[], lang: string): string => {
+  const [first = '', ...others] = names.map((name) => name.replace(ADDED, ''));
+  const lowered = others.map((name) => name.charAt(0).toLocaleLowerCase(lang) + name.slice(1));
+  return new Intl.ListFormat('en-GB', { type: 'conjunction' }).format([first, ...lowered]);
+};
+
 /** "Wooden seed tray, four seed packets and wooden dibber: the March 2026 box". `names` lead item first. */
 export const titleOf = (
   names: readonly string[],
@@ -11,9 +18,6 @@ export const titleOf = (
   lang: string,
 ): string => {
   const month = monthName(cycle, lang);
-  const [first, ...others] = names.slice(0, 3).map((name) => name.replace(ADDED, ''));
-  if (first === undefined) return `${cycle.theme}: the ${month} box`;
-  const lowered = others.map((name) => name.charAt(0).toLocaleLowerCase(lang) + name.slice(1));
-  const list = new Intl.ListFormat('en-GB', { type: 'conjunction' }).format([first, ...lowered]);
-  return `${list}: the ${month} box`;
+  if (names.length === 0) return `${cycle.theme}: the ${month} box`;
+  return `${namesInLine(names.slice(0, 3), lang)}: the ${month} box`;
 };

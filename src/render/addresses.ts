@@ -1,13 +1,19 @@
 /** Where things stand on the site, and how one page names another. Site paths have no leading slash. */
 import type { Box, BoxSettings, Cycle, Item } from '../model/box.ts';
+import { hasKindPage, kindGroupOf } from '../model/kinds.ts';
 import { findItem } from '../model/relations.ts';
 import type { Target } from '../model/story.ts';
 
 export const HOME_PATH = 'index.html';
 export const CATALOGUE_PATH = 'catalogue.html';
+export const SITEMAP_PATH = 'sitemap.xml';
 
 /** Site path of a cycle's article. */
 export const articlePath = (cycle: Cycle): string => `boxes/${cycle.address}.html`;
+
+/** Site path of the page that holds every item of a kind; undefined where too few share it for a page. */
+export const kindPagePath = (box: Box, kind: string): string | undefined =>
+  hasKindPage(box, kind) ? `kinds/${kindGroupOf(box, kind)?.slug}.html` : undefined;
 
 /** Fragment, without `#`, of an item's section in its article. */
 export const itemAnchor = (item: Item): string => item.slug;
@@ -53,3 +59,13 @@ export const itemAddress = (box: Box, item: Item, page: string): string => {
   if (address === undefined) throw new Error(`Expected the item ${item.slug} of ${item.cycle} in the box`);
   return address;
 };
+
+/** Full address of a record, for what is read away from the site; undefined for one that the box does not hold. */
+export const absoluteRecordAddress = (box: Box, target: Target): string | undefined => {
+  const address = recordAddress(box, target, HOME_PATH);
+  return address && box.settings.url + address;
+};
+
+/** Full address of an item's section. Throws for an item that is not of the box. */
+export const absoluteItemAddress = (box: Box, item: Item): string =>
+  box.settings.url + itemAddress(box, item, HOME_PATH);

@@ -17,6 +17,12 @@ export const itemPlate: PictureLayout = {
   widths: PLATE_WIDTHS,
   sizes: `(min-width: 60rem) 24rem, ${COLUMN}`,
 };
+/** An item's picture among others of its kind: the same files as its plate, shown smaller. */
+export const kindPlate: PictureLayout = {
+  name: 'kind',
+  widths: PLATE_WIDTHS,
+  sizes: '(min-width: 60rem) 18rem, (min-width: 40rem) 14rem, 34vw',
+};
 /** The whole box, across the page. */
 export const widePlate: PictureLayout = {
   name: 'wide',

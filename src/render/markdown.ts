@@ -5,9 +5,12 @@
 import type { Element } from 'hast';
 import type {
   Definition,
+  FootnoteDefinition,
+  FootnoteReference,
   Heading,
   Image,
   Link,
+  ListItem,
   Node,
   Paragraph,
   Parent,
@@ -42,6 +45,8 @@ export interface StoryOptions {
   readonly lang: string;
   /** The file the tree was read from: findings name it. */
   readonly file?: string;
+  /** Full address of a site path, for a story that is read away from the site: see PictureOptions. */
+  readonly away?: (path: string) => string;
   /** Leave headings and signs as they were written: for comparing with the CommonMark specification. */
   readonly plain?: boolean;
 }
@@ -113,6 +118,9 @@ const element = (tagName: string, properties: Element['properties']): Element =>
   children: [],
 });
 
+const awayElement = ({ img: { src, width, height, alt } }: PictureParts): RootContent =>
+  dressed('img', { src, width, height, alt }, []);
+
 const pictureElements = ({ sources, img }: PictureParts): readonly Element[] => [
   ...sources.map(({ type, srcset, sizes }) => element('source', { type, srcSet: srcset, sizes })),
   element('img', {
@@ -140,8 +148,10 @@ const dressPictures = (tree: Root, options: StoryOptions): readonly PictureOutpu
   const outputs: PictureOutput[] = [];
   const picture = (node: Image, shown: Picture): RootContent => {
     const alt = node.alt || shown.alt;
-    const parts = pictureParts(shown, options.layout, options.page, { alt });
+    const { layout, page, away } = options;
+    const parts = pictureParts(shown, layout, page, { alt, ...(away ? { away } : {}) });
     outputs.push(...parts.outputs);
+    if (away) return awayElement(parts);
     return dressed('picture', {}, [], pictureElements(parts));
   };
   visit(tree, 'paragraph', (paragraph: Paragraph, index, parent) => {
@@ -173,6 +183,34 @@ const dressTables = (tree: Root): void => {
     replace(parent, index, [dressed('div', properties, [node])]);
     return [SKIP, index + 1];
   });
+};
+
+/**
+ * Notes for a story that is read away from the site, where a jump within the text leads nowhere: a number in the
+ * text, and the notes listed at its end.
+ */
+const dressNotesAway = (tree: Root): void => {
+  const definitions = new Map<string, FootnoteDefinition>();
+  visit(tree, 'footnoteDefinition', (node, index, parent) => {
+    if (!definitions.has(node.identifier)) definitions.set(node.identifier, node);
+    if (!parent || index === undefined) return undefined;
+    parent.children.splice(index, 1);
+    return [SKIP, index];
+  });
+  const called: FootnoteDefinition[] = [];
+  const call = (node: FootnoteReference, index: number | undefined, parent: Parent | undefined): void => {
+    const definition = definitions.get(node.identifier);
+    if (!definition || !parent || index === undefined) return;
+    if (!called.includes(definition)) called.push(definition);
+    const number = { type: 'text', value: String(called.indexOf(definition) + 1) };
+    replace(parent, index, [dressed('sup', {}, [number])]);
+  };
+  visit(tree, 'footnoteReference', call);
+  // A note may call another; the list grows while it is walked.
+  for (const definition of called) visit(definition, 'footnoteReference', call);
+  if (called.length === 0) return;
+  const children = called.map((note): ListItem => ({ type: 'listItem', children: note.children }));
+  tree.children.push({ type: 'thematicBreak' }, { type: 'list', ordered: true, children });
 };
 
 /** What holds running text: a quotation opens and closes within one of these. */
@@ -242,7 +280,8 @@ export const renderStory = (given: Root, options: StoryOptions): RenderedStory =
     dressText(tree, options.lang);
   }
   const outputs = dressPictures(tree, options);
-  dressTables(tree);
+  if (options.away) dressNotesAway(tree);
+  else dressTables(tree);
   const handlers = footnoteHandlers(options.idPrefix, options.topHeading);
   const source = unified()
     .use(remarkHtml, { handlers, sanitize: storySchema(options.idPrefix) })

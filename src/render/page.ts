@@ -32,6 +32,7 @@ export interface PageInput {
 
 export const ICON_PATH = 'icon.svg';
 export const FEED_PATH = 'feed.xml';
+export const JSON_FEED_PATH = 'feed.json';
 
 /** How addresses on one page are written: from the page itself, so that the folder can be moved anywhere. */
 export const linker =
@@ -69,6 +70,7 @@ export const pageOutput = (input: PageInput): TextOutput => {
     scheme: styleElement(input.palette),
     icon: link(ICON_PATH),
     feed: link(FEED_PATH),
+    jsonFeed: link(JSON_FEED_PATH),
     jsonLd: jsonLdScript(input.graph),
     home: link(HOME_PATH),
     catalogue: link(CATALOGUE_PATH),

@@ -21,6 +21,11 @@ export interface PictureOptions {
   /** Instead of the picture's own; empty where the text beside it says the same. */
   readonly alt?: string;
   readonly class?: string;
+  /**
+   * Gives the full address of a site path: for what is read away from the site, as in a feed, where style is lost and
+   * not every reader knows `<picture>`. The picture is then one JPEG.
+   */
+  readonly away?: (path: string) => string;
 }
 
 /** Everything a `<picture>` says, as data: the templates' markup and the stories' tree are both made of it. */
@@ -28,13 +33,13 @@ export interface PictureParts {
   readonly sources: readonly { readonly type: string; readonly srcset: string; readonly sizes: string }[];
   readonly img: {
     readonly src: string;
-    readonly srcset: string;
-    readonly sizes: string;
+    readonly srcset?: string;
+    readonly sizes?: string;
     readonly width: number;
     readonly height: number;
     readonly alt: string;
     /** The mean colour as a style declaration: stands in the picture's place until it has loaded. */
-    readonly style: string;
+    readonly style?: string;
     readonly eager: boolean;
     readonly class?: string;
   };
@@ -89,6 +94,19 @@ const fittingWidths = (picture: Picture, layout: PictureLayout): readonly number
   return fitting.length > 0 ? fitting : [Math.max(1, widest)];
 };
 
+const heightAt = (width: number, picture: Picture, { ratio }: PictureLayout): number =>
+  Math.max(1, Math.round(width / (ratio ?? picture.width / picture.height)));
+
+/** Fills the column of a feed reader on a phone with two or three pixels to each CSS pixel. */
+const AWAY_WIDTH = 960;
+
+/** The one JPEG of a picture for readers away from the site; a page with the layout makes it too. */
+export const awayPicture = (picture: Picture, layout: PictureLayout): PictureOutput => {
+  const widths = fittingWidths(picture, layout);
+  const width = widths.filter((one) => one <= AWAY_WIDTH).at(-1) ?? (widths[0] as number);
+  return rendition(picture, width, heightAt(width, picture, layout), 'jpeg');
+};
+
 /** What a `<picture>` for `page` (a site path) says, and the files it needs. */
 export const pictureParts = (
   picture: Picture,
@@ -96,10 +114,17 @@ export const pictureParts = (
   page: string,
   options: PictureOptions = {},
 ): PictureParts => {
-  const ratio = layout.ratio ?? picture.width / picture.height;
+  const { alt = picture.alt, eager = false, away } = options;
+  const classes = options.class === undefined ? {} : { class: options.class };
+  if (away) {
+    const one = awayPicture(picture, layout);
+    const { width, height } = one.picture;
+    const img = { src: away(one.path), width, height, alt, eager, ...classes };
+    return { sources: [], img, outputs: [one] };
+  }
   const widths = fittingWidths(picture, layout);
   const renditions = (format: Format): readonly PictureOutput[] =>
-    widths.map((width) => rendition(picture, width, Math.max(1, Math.round(width / ratio)), format));
+    widths.map((width) => rendition(picture, width, heightAt(width, picture, layout), format));
   const srcset = (outputs: readonly PictureOutput[]): string =>
     outputs.map((output) => `${relativeAddress(page, output.path)} ${output.picture.width}w`).join(', ');
   const modern = modernFormats.map((format) => ({ format, outputs: renditions(format) }));
@@ -117,16 +142,16 @@ export const pictureParts = (
       sizes: layout.sizes,
       width: widest.picture.width,
       height: widest.picture.height,
-      alt: options.alt ?? picture.alt,
+      alt,
       style: `background-color:${picture.tint}`,
-      eager: options.eager ?? false,
-      ...(options.class === undefined ? {} : { class: options.class }),
+      eager,
+      ...classes,
     },
     outputs: [...modern.flatMap(({ outputs }) => outputs), ...plain],
   };
 };
 
-/** `<picture>` for `page` (a site path), and the files it needs. */
+/** `<picture>` for `page` (a site path), or one `<img>` for readers away from it, and the files it needs. */
 export const pictureMarkup = (
   picture: Picture,
   layout: PictureLayout,
@@ -134,6 +159,10 @@ export const pictureMarkup = (
   options: PictureOptions = {},
 ): { readonly html: Html; readonly outputs: readonly PictureOutput[] } => {
   const { sources, img, outputs } = pictureParts(picture, layout, page, options);
+  if (options.away) {
+    const plain = html`<img src="${img.src}" width="${img.width}" height="${img.height}" alt="${img.alt}">`;
+    return { html: plain, outputs };
+  }
   const sourceTags = sources.map(
     ({ type, srcset, sizes }) => html`<source type="${type}" srcset="${srcset}" sizes="${sizes}">`,
   );
@@ -142,6 +171,10 @@ export const pictureMarkup = (
   const imgTag = html`<img${classes} src="${img.src}" srcset="${img.srcset}" sizes="${img.sizes}" width="${img.width}" height="${img.height}" alt="${img.alt}" ${loading} decoding="async" style="${img.style}">`;
   return { html: html`<picture>${joinHtml(sourceTags)}${imgTag}</picture>`, outputs };
 };
+
+/** Site path of the widest JPEG of a picture as plates show it: what structured data and the sitemap name. */
+export const widestPath = (picture: Picture, layout: PictureLayout): string =>
+  (pictureParts(picture, layout, '').outputs.at(-1) as PictureOutput).path;
 
 /** The picture of a link preview: 1200 × 630 pixels or, from a smaller photo, the largest of that shape. */
 export const socialPicture = (picture: Picture): PictureOutput => {

@@ -50,6 +50,22 @@ export const briefName = (name: string): string => {
 export const listed = (parts: readonly string[]): string =>
   parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 
+/** Of what may be many, this many are named; the rest are counted. */
+const MOST_NAMED = 3;
+
+/** The first few, and how many others there are. */
+export const abridged = (parts: readonly string[]): readonly string[] =>
+  parts.length <= MOST_NAMED + 1
+    ? parts
+    : [...parts.slice(0, MOST_NAMED), `${numberWord(parts.length - MOST_NAMED)} others`];
+
+/** What YAML takes for a word and nothing else. */
+const PLAIN_YAML = /^(?!(?:true|false|null|yes|no|on|off|y|n)$)\p{L}[\p{L}\p{N} '’-]*$/iu;
+
+/** The line of a record that names other names: those are quoted that YAML would take for something else. */
+export const alsoLine = (names: readonly string[]): string =>
+  `also: [${names.map((name) => (PLAIN_YAML.test(name) ? name : JSON.stringify(name))).join(', ')}]`;
+
 /** What each grade means, the best first. */
 export const gradeMeanings = [
   ['exact', 'the very words'],
@@ -82,9 +98,6 @@ const otherWords = (below: number, reached: number, all: number): string => {
     return below === all ? (all === 2 ? 'both' : 'all') : `the other ${numberWord(below)}`;
   return reached === 1 ? 'one of them' : `${numberWord(reached)} of them`;
 };
-
-/** More names than these in a sentence are a list to be counted, not read. */
-const MOST_NAMES = 3;
 
 /** Whether an instruction says the words to write already, so that they need not be said twice. */
 export const saysItself = (edit: { readonly words: string; readonly write: string }): boolean =>
@@ -122,11 +135,11 @@ export const verdictWords = ({ aim, items, advice, outOfReach }: Judged): string
   const bring = advice.length === 1 ? 'brings' : 'bring';
   const stay = stuck.length === 1 ? 'stays' : 'stay';
   const names =
-    stuck.length <= MOST_NAMES
+    stuck.length <= MOST_NAMED
       ? listed(stuck.map(({ name }) => briefName(name)))
       : `${numberWord(stuck.length)} of them`;
   if (advice.length === 0) return `${stand}, and there is no edit to propose for ${names}.`;
-  if (reached.length === 0 && stuck.length > MOST_NAMES)
+  if (reached.length === 0 && stuck.length > MOST_NAMED)
     return `${stand}; ${edits} would help, but not as far as that.`;
   if (reached.length === 0) return `${stand}; ${edits} would help, but ${names} ${stay} below it.`;
   const others = otherWords(below.length, reached.length, all);

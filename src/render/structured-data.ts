@@ -18,8 +18,8 @@ import type {
 import type { Box, BoxSettings, CallKind, Cycle, Item, Moment } from '../model/box.ts';
 import { isoInstant } from '../model/calendar.ts';
 import { callFor, spareOnSale } from '../model/calls.ts';
-import { cycleOf, kindGroups } from '../model/relations.ts';
-import { absoluteAddress, articlePath, CATALOGUE_PATH, itemAnchor } from './addresses.ts';
+import { type KindGroup, kindGroups } from '../model/kinds.ts';
+import { absoluteAddress, absoluteItemAddress, articlePath, CATALOGUE_PATH } from './addresses.ts';
 import { type Html, trusted } from './html.ts';
 import { socialPicture } from './pictures.ts';
 
@@ -28,8 +28,6 @@ const websiteId = (settings: BoxSettings): string => `${settings.url}#website`;
 const subscriptionId = (settings: BoxSettings): string => `${settings.url}#subscription`;
 const articleAddress = (box: Box, cycle: Cycle): string => absoluteAddress(box.settings, articlePath(cycle));
 const articleId = (box: Box, cycle: Cycle): string => `${articleAddress(box, cycle)}#article`;
-const itemAddress = (box: Box, cycle: Cycle, item: Item): string =>
-  `${articleAddress(box, cycle)}#${itemAnchor(item)}`;
 
 const graphOf = (things: readonly Thing[]): Graph => ({ '@context': 'https://schema.org', '@graph': things });
 
@@ -108,8 +106,8 @@ const spareOffer = (box: Box, item: Item, asOf: Moment): Offer | undefined => {
 const given = <T extends object>(facts: { [K in keyof T]: T[K] | undefined }): Partial<T> =>
   Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined)) as Partial<T>;
 
-const product = (box: Box, cycle: Cycle, item: Item, asOf: Moment, images: readonly string[]): Product => {
-  const address = itemAddress(box, cycle, item);
+const product = (box: Box, item: Item, asOf: Moment, images: readonly string[]): Product => {
+  const address = absoluteItemAddress(box, item);
   return {
     '@type': 'Product',
     '@id': address,
@@ -187,7 +185,7 @@ export const articleGraph = (input: {
       (item, i): ListItem => ({
         '@type': 'ListItem',
         position: i + 1,
-        item: product(box, cycle, item, asOf, itemImages.get(item.slug) ?? []),
+        item: product(box, item, asOf, itemImages.get(item.slug) ?? []),
       }),
     ),
   };
@@ -253,7 +251,7 @@ export const catalogueGraph = ({ box }: { readonly box: Box; readonly asOf: Mome
         '@type': 'ListItem',
         position: i + 1,
         name: item.name,
-        url: itemAddress(box, cycleOf(box, item), item),
+        url: absoluteItemAddress(box, item),
       }),
     ),
   };
@@ -271,6 +269,64 @@ export const catalogueGraph = ({ box }: { readonly box: Box; readonly asOf: Mome
     breadcrumbs(address, [
       [settings.name, settings.url],
       ['Catalogue', address],
+    ]),
+    organization(box),
+    website(box),
+  ]);
+};
+
+/** The graph of a kind's page: every item of the kind, each named by its place in its article. */
+export const kindGraph = (input: {
+  readonly box: Box;
+  readonly group: KindGroup;
+  /** Site path of the page. */
+  readonly path: string;
+  readonly title: string;
+  readonly description: string;
+  /** Newest first, each with the address of its picture where it has one. */
+  readonly entries: readonly { readonly item: Item; readonly image?: string }[];
+  /** The day something on it last changed. */
+  readonly modified: string;
+}): object => {
+  const { box, group, path, title, description, entries, modified } = input;
+  const { settings } = box;
+  const address = absoluteAddress(settings, path);
+  const list: ItemList = {
+    '@type': 'ItemList',
+    '@id': `${address}#items`,
+    name: group.kind,
+    numberOfItems: entries.length,
+    itemListOrder: 'https://schema.org/ItemListOrderDescending',
+    itemListElement: entries.map(
+      ({ item, image }, i): ListItem => ({
+        '@type': 'ListItem',
+        position: i + 1,
+        name: item.name,
+        description: item.description,
+        url: absoluteItemAddress(box, item),
+        ...(image === undefined ? {} : { image }),
+      }),
+    ),
+  };
+  const [first] = entries;
+  const page: CollectionPage = {
+    '@type': 'CollectionPage',
+    '@id': `${address}#page`,
+    url: address,
+    name: title,
+    description,
+    dateModified: modified,
+    ...(first?.image === undefined ? {} : { image: first.image }),
+    inLanguage: settings.lang,
+    isPartOf: { '@id': websiteId(settings) },
+    mainEntity: list,
+  };
+  return graphOf([
+    page,
+    breadcrumbs(address, [
+      [settings.name, settings.url],
+      ['Catalogue', absoluteAddress(settings, CATALOGUE_PATH)],
+      [group.kind, address],
     ]),
     organization(box),
     website(box),

@@ -12,6 +12,8 @@ const phrasesIn = async (text: string): Promise<readonly string[]> =>
 describe('the noun phrases of a text', () => {
   it.each([
     ['The watering can holds two litres.', ['watering can', 'two litres']],
+    ['The packaging can be kept, the building will also stay.', ['packaging', 'building']],
+    ['Where is the old watering can? In a can.', ['old watering can', 'can']],
     ['You can water it and you will see.', []],
     ['She gave me all my questions and none of her time.', ['questions', 'time']],
     ['A tin of seeds and a very small brass dibber.', ['tin', 'seeds', 'very small brass dibber']],
@@ -94,42 +96,30 @@ describe('the noun phrases of a text', () => {
     );
   });
 
-  it('are found in time that grows with the text, whatever it is', async () => {
-    for (const piece of [
-      'soft ',
-      'very ',
-      'soft, ',
-      'can ',
-      'a ',
-      '. A',
-      '-',
-      'x-',
-      "'s ",
-      '5 ',
-      ' \u00a0',
-    ]) {
-      const text = piece.repeat(4000);
-      await nounPhrases(text);
+  it('are found in time that grows with the text alone', { timeout: 30_000 }, async () => {
+    // Each of these made a search of the square of its length once, which would take minutes here.
+    for (const piece of ['soft ', 'soft, very ', 'ships ', '. A', 'x-', ' \u00a0', 'http://', '@a ', '5 ']) {
+      await nounPhrases(piece.repeat(20_000));
     }
-  }, 20_000);
+  });
 });
 
 describe('measured on annotated sentences', () => {
   const ewt = checksFile('language/ewt-dev-reviews-200.iob.tsv');
 
-  // UD English EWT, dev reviews, CC BY-SA 4.0. Reached: precision .860, recall .834, F1 .847.
+  // UD English EWT, dev reviews, CC BY-SA 4.0. Reached: precision .865, recall .837, F1 .850.
   it.skipIf(ewt === undefined)(
-    'of UD English EWT (its file is absent where skipped), F1 is .837',
+    'of UD English EWT (its file is absent where skipped), F1 is .840 or more',
     async () => {
       const sentences = readIob(readFileSync(ewt as string, 'utf8'));
       expect(sentences).toHaveLength(200);
       const { f1, gold } = await scoreChunks(sentences, nounPhrases);
       expect(gold).toBe(435);
-      expect(f1).toBeGreaterThanOrEqual(0.837);
+      expect(f1).toBeGreaterThanOrEqual(0.84);
     },
   );
 
-  it('of ours, in the voice of shops and their customers, F1 is .95', async () => {
+  it('of ours, in the voice of shops and their customers, F1 is .95 or more', async () => {
     const file = join(import.meta.dirname, '../fixtures/language/own-chunks.tsv');
     const sentences = readBracketed(readFileSync(file, 'utf8'));
     expect(sentences.length).toBeGreaterThanOrEqual(60);

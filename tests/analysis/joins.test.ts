@@ -37,6 +37,7 @@ describe('two words of one stem', () => {
     ['generous', 'generation'],
     ['import', 'important'],
     ['compass', 'compassion'],
+    ['transit', 'transition'],
     ['stock', 'stocking'],
     ['dress', 'dressing'],
     ['bed', 'bedding'],

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
 import {
   addingUp,
+  alsoLine,
   briefName,
   isAtAim,
   type Judged,
@@ -118,6 +120,21 @@ test('a link is written from the folder of its file', () => {
       linkMarkdown({ ...link, at: { file } }),
     ),
   ).toEqual(['[mister](../2025-09/cycle.md)', '[mister](../../2025-09/cycle.md)']);
+});
+
+test('a line of other names is YAML that gives them back', () => {
+  const names = [
+    'seed tin',
+    'tin: the good one',
+    'no',
+    '12',
+    'jardinière',
+    '園芸ナイフ',
+    '- a',
+    "gardener's soap",
+    '#1',
+  ];
+  expect(parse(alsoLine(names))).toEqual({ also: names });
 });
 
 test('names are cut to the thing, ranks are words', () => {

@@ -13,7 +13,12 @@ import { passagesOf } from './passages.ts';
 import { phrasesOf, type SearchIndex, searchIndexOf } from './phrases.ts';
 import { readingOf } from './reading.ts';
 import { type ArticleIndex, articleIndexOf, rivalFor } from './rivals.ts';
-import { type PassageIndex, passageIndexOf, sharedPassagesOf } from './shared-passages.ts';
+import {
+  addToPassageIndex,
+  emptyPassageIndex,
+  type PassageIndex,
+  sharedPassagesOf,
+} from './shared-passages.ts';
 import { partsOf } from './standing.ts';
 import { type TalliedItem, tallyOf } from './tally.ts';
 
@@ -46,18 +51,20 @@ export const comparisonsOf = (
   proved: ReadonlySet<string>,
 ): Comparisons => {
   const cycles = box.cycles.filter((cycle) => !isSealed(cycle, asOf) || proved.has(cycle.id));
-  const articles = cycles.map(
-    (cycle): Article => ({
-      cycle: cycle.id,
-      title: cycle.title,
-      passages: passagesOf(box, cycle, asOf, language),
-      linksTo: linkedCycles(cycle),
-    }),
-  );
+  const paragraphs = emptyPassageIndex();
+  // Each article is read once, put into both indexes and let go: a long archive fits in memory.
+  const articles = function* (): Generator<Article> {
+    for (const cycle of cycles) {
+      const passages = passagesOf(box, cycle, asOf, language);
+      const article = { cycle: cycle.id, title: cycle.title, passages, linksTo: linkedCycles(cycle) };
+      addToPassageIndex(paragraphs, article);
+      yield article;
+    }
+  };
   return {
     language,
-    articles: articleIndexOf(articles),
-    paragraphs: passageIndexOf(articles),
+    articles: articleIndexOf(articles()),
+    paragraphs,
     searches: searchIndexOf(box.searches, language),
   };
 };

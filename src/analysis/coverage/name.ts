@@ -7,16 +7,11 @@ import {
   relatives,
   verbsWithParticles,
 } from '../language/lexicon/grammar.ts';
-import { containers, sizes } from '../language/lexicon/measures.ts';
-import {
-  fixedAt,
-  isNumber,
-  type Modifier,
-  onlyDescribes,
-  readThing,
-  startsWithGoods,
-  type Thing,
-} from './thing.ts';
+import { containers, sizes, units } from '../language/lexicon/measures.ts';
+import { audiences } from '../language/lexicon/settings.ts';
+import { fixedAt, type Modifier } from './modifiers.ts';
+import { isNumber, type NameWord } from './name-words.ts';
+import { onlyDescribes, readThing, startsWithGoods, type Thing } from './thing.ts';
 
 /** What a phrase keeps of the name it was taken from, in words for the owner. */
 export type NameOrigin =
@@ -56,8 +51,16 @@ const BREAK = /[,;:|()[\]{}•·]|\s[-/]\s|[–—]/;
 /** Signs that stand for "and". */
 const AND = /[&+＆]/;
 
+const HYPHEN = /^[-\u2010\u2011]$/;
+
+/** What stands between quotes behind a thing is its title, where anything is left without it: mug “Plant Lady”. */
+const withoutTitles = (name: string): string => {
+  const rest = name.replace(/(?:[“„«]|(?<!\d)"(?=\S))[^”“»"]*(?:[”“»]|(?<!\d)")/g, ' | ');
+  return /\p{L}/u.test(rest) ? rest : name;
+};
+
 interface Piece {
-  readonly word: Word;
+  readonly word: NameWord;
   /** The sign or word before it joins it to the piece before as "and" does. */
   readonly and: boolean;
 }
@@ -79,8 +82,10 @@ const segmentsOf = (name: string, language: Language): readonly (readonly Piece[
   const segments: Piece[][] = [[]];
   let end = 0;
   let and = false;
-  for (const word of language.words(name).slice(0, MOST_WORDS)) {
-    const gap = name.slice(end, word.start);
+  const text = withoutTitles(name);
+  for (const plain of language.words(text).slice(0, MOST_WORDS)) {
+    const gap = text.slice(end, plain.start);
+    const word: NameWord = HYPHEN.test(gap) ? { ...plain, hyphened: true } : plain;
     end = word.end;
     if (BREAK.test(gap) && segments.at(-1)?.length !== 0) {
       segments.push([]);
@@ -103,11 +108,11 @@ const mainSegment = (segments: readonly (readonly Piece[])[]): readonly Piece[] 
   const before: Piece[] = [];
   for (const segment of segments) {
     const words = segment.map(({ word }) => word);
+    // "Handmade paper, 10 sheets": a measure ends what was named.
+    if (before.some(({ word }) => !isNumber(word)) && words[0] && isNumber(words[0])) return before;
     const [only] = words;
     const held =
-      words.length > 1 &&
-      isContainerOf(words) !== undefined &&
-      onlyDescribes(words.slice(isContainerOf(words)));
+      words.length > 1 && contentsAt(words) !== undefined && onlyDescribes(words.slice(contentsAt(words)));
     if (
       !held &&
       !onlyDescribes(words) &&
@@ -120,10 +125,12 @@ const mainSegment = (segments: readonly (readonly Piece[])[]): readonly Piece[] 
 };
 
 /** Where the contents begin in "large tin of plant ties": the index after `of`; undefined where nothing is held. */
-const isContainerOf = (words: readonly Word[]): number | undefined => {
+const contentsAt = (words: readonly Word[]): number | undefined => {
   const of = words.findIndex(({ folded }) => folded === 'of');
   const container = words[of - 1];
-  if (of < 1 || of === words.length - 1 || !container || !containers.has(container.folded)) return undefined;
+  if (of < 1 || of === words.length - 1 || !container) return undefined;
+  const measured = of > 1 && units.has(container.folded) && isNumber(words[of - 2] as Word);
+  if (!measured && !containers.has(container.folded)) return undefined;
   return onlyDescribes(words.slice(0, of - 1)) ? of + 1 : undefined;
 };
 
@@ -158,14 +165,17 @@ const cutOf = (words: readonly Word[]): number => {
 /** "chair and a half" is one chair, and a wide one. */
 const HALVES = new Set(['half', 'third', 'quarter']);
 
+/** An "and" that stands nowhere: in whatever way the name has it, a shopper types the word. */
+const andWord = (language: Language): Word => ({ ...language.word('and'), start: -1, end: -1 });
+
 /** The things of a run of words that "and" joins, each with the words it shares. */
-const partsOf = (pieces: readonly Piece[], and: Word): readonly (readonly Word[])[] => {
-  const parts: Word[][] = [[]];
+const partsOf = (pieces: readonly Piece[], and: Word): readonly (readonly NameWord[])[] => {
+  const parts: NameWord[][] = [[]];
   for (const { word, and: joins } of pieces) {
     if (joins) parts.push([]);
     parts.at(-1)?.push(word);
   }
-  const joined: Word[][] = [];
+  const joined: NameWord[][] = [];
   for (const part of parts) {
     const before = joined.at(-1);
     const [first, second] = part;
@@ -182,7 +192,7 @@ const partsOf = (pieces: readonly Piece[], and: Word): readonly (readonly Word[]
 /** Whether what stands before an "and" is said of the thing after it: "salt and pepper mill", "black and white rug". */
 const sharesHead = (before: readonly Word[], after: readonly Word[]): boolean => {
   if (onlyDescribes(before)) return true;
-  const bare = before.filter((word) => !onlyDescribes([word]));
+  const bare = before.filter((word) => !onlyDescribes([word]) && !audiences.has(word.folded));
   if (bare.length !== 1 || after.filter((word) => !onlyDescribes([word])).length < 2) return false;
   return !startsWithGoods(bare) || startsWithGoods(after);
 };
@@ -198,10 +208,10 @@ export interface ParsedName {
 export const parseName = (name: string, language: Language): ParsedName => {
   const pieces = mainSegment(segmentsOf(name, language));
   const all = pieces.map(({ word }) => word);
-  const held = isContainerOf(all) ?? 0;
+  const held = contentsAt(all) ?? 0;
   const words = all.slice(held);
   const cut = cutOf(words);
-  const things = partsOf(pieces.slice(held, held + cut), language.word('and')).flatMap(
+  const things = partsOf(pieces.slice(held, held + cut), andWord(language)).flatMap(
     (part) => readThing(part) ?? [],
   );
   return { things, tail: words.slice(cut) };
@@ -281,7 +291,7 @@ export const readName = (name: string, language: Language): ReadName => {
   const [first] = things;
   if (!first || !/\p{L}/u.test(first.head.text)) return whole(name, words);
   const both = things.flatMap(({ modifiers, head }, i) => [
-    ...(i > 0 ? language.words('and') : []),
+    ...(i > 0 ? [andWord(language)] : []),
     ...wordsOf(modifiers),
     head,
   ]);

@@ -3,7 +3,6 @@ import type { Item, Search } from '../../model/box.ts';
 import type { Language, Word } from '../language/language.ts';
 import { type NameOrigin, readName } from './name.ts';
 import type { Origin, OriginName, Phrase } from './phrase.ts';
-import { isColour, isMaterial } from './thing.ts';
 import { type ItemWords, type SearchIndex, searchIndexOf, typedFor } from './typed.ts';
 
 export { type SearchIndex, searchIndexOf } from './typed.ts';
@@ -66,13 +65,12 @@ const firstQuality = (text: string, language: Language): string => {
 const itemWordsOf = (item: Item, language: Language): ItemWords => {
   const name = readName(item.name, language);
   const said = [item.name, item.kind, ...item.also, item.brand, ...item.material, item.color ?? ''];
-  const colourWords = language.words(item.color ?? '').filter((word) => isColour(word));
   const texts = [item.kind, ...item.also, ...(language.english && name.kind ? [name.kind] : [])];
   return {
     names: texts.map((text) => language.words(text)).filter((words) => words.length > 0),
     facts: said.flatMap((text) => language.words(text)),
-    colours: colourWords,
-    materials: item.material.flatMap((text) => language.words(text)).filter(isMaterial),
+    colours: language.words(item.color ?? ''),
+    materials: item.material.flatMap((text) => language.words(text)),
   };
 };
 

@@ -26,11 +26,19 @@ export const placedWords = (
     while (word.start >= (sentences[sentence + 1]?.start ?? Number.POSITIVE_INFINITY)) sentence += 1;
     const inLink = links.some(({ start, end }) => word.start >= start && word.end <= end);
     const opening = runningBefore !== undefined && runningBefore + i < OPENING_WORDS;
+    const { line, column } = find(word.text);
+    // Written out, for this is done for every word of the archive and copying them costs as much again.
     return {
-      ...word,
+      text: word.text,
+      folded: word.folded,
+      key: word.key,
+      stem: word.stem,
+      start: word.start,
+      end: word.end,
       place: inLink ? 'link text' : opening ? 'opening' : place,
       sentence,
-      ...find(word.text),
+      line,
+      column,
     };
   });
 };

@@ -25,9 +25,9 @@ interface Kept {
 }
 
 export interface PassageIndex {
-  readonly paragraphs: readonly Kept[];
+  readonly paragraphs: Kept[];
   /** Each shingle's first paragraph, as an index of `paragraphs`. */
-  readonly firstWith: ReadonlyMap<number, number>;
+  readonly firstWith: Map<number, number>;
 }
 
 /** FNV-1a over UTF-16 units. */
@@ -62,29 +62,37 @@ const startOf = (passage: Passage): Place => {
   return whereIs(passage, first);
 };
 
+/** An index with nothing in it, to add articles to. */
+export const emptyPassageIndex = (): PassageIndex => ({ paragraphs: [], firstWith: new Map() });
+
 /**
- * The paragraphs of some articles, the oldest article first, read once: their texts and shingles are kept, the
+ * Adds an article's paragraphs to an index, the oldest article first: their texts and shingles are kept, the
  * passages are not. Of a shingle only the first paragraph that had it is kept, so that a sentence which every
  * article repeats costs no more than any other.
  */
-export const passageIndexOf = (articles: Iterable<Article>): PassageIndex => {
-  const paragraphs: Kept[] = [];
-  const firstWith = new Map<number, number>();
-  for (const { cycle, passages } of articles) {
-    for (const passage of passages) {
-      if (!isCompared(passage)) continue;
-      const shingles = shinglesOf(passage);
-      const number = paragraphs.length;
-      paragraphs.push({
-        cycle,
-        at: startOf(passage),
-        text: passage.text,
-        shingles: Int32Array.from(shingles),
-      });
-      for (const shingle of shingles) if (!firstWith.has(shingle)) firstWith.set(shingle, number);
-    }
+export const addToPassageIndex = (
+  { paragraphs, firstWith }: PassageIndex,
+  { cycle, passages }: Pick<Article, 'cycle' | 'passages'>,
+): void => {
+  for (const passage of passages) {
+    if (!isCompared(passage)) continue;
+    const shingles = shinglesOf(passage);
+    const number = paragraphs.length;
+    paragraphs.push({
+      cycle,
+      at: startOf(passage),
+      text: passage.text,
+      shingles: Int32Array.from(shingles),
+    });
+    for (const shingle of shingles) if (!firstWith.has(shingle)) firstWith.set(shingle, number);
   }
-  return { paragraphs, firstWith };
+};
+
+/** The index of some articles, the oldest first. */
+export const passageIndexOf = (articles: Iterable<Article>): PassageIndex => {
+  const index = emptyPassageIndex();
+  for (const article of articles) addToPassageIndex(index, article);
+  return index;
 };
 
 const candidatesFor = (

@@ -42,9 +42,10 @@ export const sourceText = (text: string): SourceText => {
     from: (start) => {
       let cursor = (starts[start.line - 1] ?? 0) + start.column - 1;
       return (word) => {
-        const found = text.slice(cursor, cursor + REACH + word.length).indexOf(word);
-        const at = found < 0 ? cursor : cursor + found;
-        if (found >= 0) cursor = at + word.length;
+        const found = text.indexOf(word, cursor);
+        const near = found >= 0 && found <= cursor + REACH;
+        const at = near ? found : cursor;
+        if (near) cursor = at + word.length;
         const line = lineAt(starts, at);
         return { line: line + 1, column: at - (starts[line] as number) + 1 };
       };

@@ -5,7 +5,7 @@ import type { Language, Word } from '../language/language.ts';
 import { adverbs, askingWords, determiners, prepositions, relatives } from '../language/lexicon/grammar.ts';
 import { audiences, rooms } from '../language/lexicon/settings.ts';
 import { parseName, textOf, wordsOf } from './name.ts';
-import { describes, isColour, isMaterial, isNumber } from './thing.ts';
+import { describes, isColour, isMaterial, isNumber } from './name-words.ts';
 
 /** A typed phrase taken apart. */
 export interface Typed {
@@ -156,20 +156,17 @@ const oneSlipApart = (a: string, b: string): boolean => {
 const SHORTEST_SLIP = 6;
 
 /** Typed phrases but for those with a word misspelt, as another, typed oftener, shows: nobody should write them. */
-const withoutSlips = (typed: readonly Typed[], facts: readonly Word[]): readonly Typed[] =>
-  typed.filter(
-    (one) =>
-      !one.words.some(
-        (word) =>
-          word.key.length >= SHORTEST_SLIP &&
-          !isAmong(word, facts) &&
-          typed.some(
-            (other) =>
-              other.search.count > one.search.count &&
-              [...other.words, ...other.tail].some(({ key }) => oneSlipApart(key, word.key)),
-          ),
-      ),
-  );
+const withoutSlips = (typed: readonly Typed[], facts: readonly Word[]): readonly Typed[] => {
+  const oftenest = new Map<string, number>();
+  for (const { words, tail, search } of typed)
+    for (const { key } of [...words, ...tail])
+      oftenest.set(key, Math.max(search.count, oftenest.get(key) ?? 0));
+  const isSlip = (word: Word, count: number): boolean =>
+    word.key.length >= SHORTEST_SLIP &&
+    !isAmong(word, facts) &&
+    [...oftenest].some(([key, oftener]) => oftener > count && oneSlipApart(key, word.key));
+  return typed.filter(({ words, search }) => !words.some((word) => isSlip(word, search.count)));
+};
 
 /**
  * The typed phrases that belong to an item. A phrase belongs if its thing ends in one of the item's names, spaced

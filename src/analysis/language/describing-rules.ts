@@ -1,5 +1,4 @@
 /** Pronouns, adverbs and adjectives that a tagger takes for something else. */
-
 import {
   ANY,
   isArticle,
@@ -8,6 +7,7 @@ import {
   isIng,
   isNominal,
   isThird,
+  type Near,
   NOUNS,
   opensObject,
   type Rule,
@@ -22,6 +22,13 @@ import {
   PRONOUNS,
   THINGS_IN_ING,
 } from './word-classes.ts';
+
+/** "The packaging can be", "the building will also": a modal is followed so. */
+const goesOnAfterModal = ({ word, pos }: Near): boolean =>
+  pos === 'ADV' ||
+  pos === 'PART' ||
+  (pos === 'AUX' && /^(be|have|do|not)$/.test(word)) ||
+  (pos === 'VERB' && !isThird(word));
 
 /** Tried first: what describes is known by itself, and tells what the words beside it are. */
 export const describingRules: readonly Rule[] = [
@@ -44,12 +51,12 @@ export const describingRules: readonly Rule[] = [
     when: ({ word, before, before2, after }) =>
       MODAL_NOUNS.has(word) &&
       (isArticle(before) ||
-        before.pos === 'ADJ' ||
-        (isIng(before.word) && (isDeterminer(before2) || before2.pos === 'ADJ')) ||
+        (before.pos === 'ADJ' && isDeterminer(before2)) ||
+        (isIng(before.word) &&
+          (isDeterminer(before2) || before2.pos === 'ADJ') &&
+          !goesOnAfterModal(after)) ||
         (isNominal(before) &&
-          ((after.pos === 'VERB' && isThird(after.word)) ||
-            (after.pos === 'AUX' && after.word !== 'be' && after.word !== 'have') ||
-            (isEdge(after) && !isEdge(before2))))),
+          ((after.pos === 'VERB' && isThird(after.word)) || /^(is|was|has|are|were)$/.test(after.word)))),
   },
   {
     why: 'firing this company, painting their pots',

@@ -18,7 +18,7 @@ const APART: ReadonlySet<string> = new Set(
   `addition additive|additional additive|animal animate animated|arm arms armed|back backing|base basis basic|bat batting
   |bear bearing|bed bedding|bitter bitters|board boarding|book booking|brief briefs|build building|bunt bunting
   |business busy|callus callous|cane caning|cast casting caste|cloth clothes clothing clothe
-  |coat coating|comfort comfortable|commode commodity|commute commutation|compass compassion|console consolation
+  |coat coating|comfort comfortable|commode commodity|commute commutation|console consolation
   |crook crooked|cut cutting|die dice|draw drawing drawers|dress dressing|ear earring
   |engage engaging|envelop envelope|even evening|face facing|fill filling|fit fitting|frost frosting|general generic
   |glass glasses glassed|ground grounds|hospital hospitality|house housing|ice icing|import important|iron ironic ironing
@@ -30,7 +30,7 @@ const APART: ReadonlySet<string> = new Set(
   |swath swathe|tight tights|tile tiling|tent tentative|tire tired|top topping|train training|trap trapping trappings|trim trimmings
   |trunk trunks|universal universe university|wad wadding|web webbing|wed wedding|wick wicked|will willing|wing winged
   |work works|wrap wrapped|negligee negligent|butter butted|cord cording cords
-  |bath bathe|mint minted|quarter quarters|grate grateful grating|transit transition`
+  |bath bathe|mint minted|quarter quarters|grate grateful grating`
     .split('|')
     .flatMap((row) => {
       const words = row.trim().split(/\s+/);

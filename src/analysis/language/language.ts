@@ -63,21 +63,21 @@ export const languageFor = async (tag: string): Promise<Language> => {
     known.set(text, forms);
     return forms;
   };
-  const word = (text: string, start = 0): Word => ({
-    text,
-    ...formsOf(text),
-    start,
-    end: start + text.length,
-  });
+  const word = (text: string, start = 0): Word => {
+    const { folded, key, stem } = formsOf(text);
+    return { text, folded, key, stem, start, end: start + text.length };
+  };
 
   return {
     tag,
     english,
     stems: stemmer !== undefined,
-    words: (text) =>
-      [...wordBreaks.segment(text)]
-        .filter(({ isWordLike }) => isWordLike)
-        .map(({ segment, index }) => word(segment, index)),
+    words: (text) => {
+      const words: Word[] = [];
+      for (const { segment, index, isWordLike } of wordBreaks.segment(text))
+        if (isWordLike) words.push(word(segment, index));
+      return words;
+    },
     sentences: (text) =>
       [...sentenceBreaks.segment(text)].map(({ segment, index }) => ({
         start: index,

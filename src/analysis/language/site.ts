@@ -1,5 +1,4 @@
 /** A word among its neighbours, and the questions that rules on parts of speech ask of it. */
-
 import type { PartOfSpeech } from './tagger.ts';
 import { BARE_VERBS, DETERMINERS, OBJECTS, PARTICIPLES, POSSESSIVES } from './word-classes.ts';
 

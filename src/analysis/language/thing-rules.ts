@@ -1,5 +1,4 @@
 /** Nouns, and what stands before them, that a tagger takes for verbs. */
-
 import {
   isArticle,
   isDeterminer,
@@ -78,7 +77,7 @@ export const thingRules: readonly Rule[] = [
       !opensObject(after),
   },
   {
-    why: 'who love baking, and cooking: a trade after its verb',
+    why: 'the tying, good timing: a noun in -ing at the end of its phrase',
     from: ['VERB'],
     to: 'NOUN',
     when: ({ word, before, after }) =>
@@ -142,7 +141,7 @@ export const thingRules: readonly Rule[] = [
       !FLAT.has(word) &&
       word !== 'own' &&
       !isNominal(after) &&
-      !['NUM', 'VERB', 'PUNCT'].includes(after.pos) === true &&
+      after.pos !== 'NUM' &&
       !((after.pos === 'CCONJ' || after.pos === 'ADJ') && (after2.pos === 'ADJ' || isNominal(after2))),
   },
   {

@@ -1,5 +1,4 @@
 /** Verbs that a tagger takes for nouns. */
-
 import {
   isBare,
   isBareWithS,

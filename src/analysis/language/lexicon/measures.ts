@@ -34,10 +34,10 @@ export const containers = wordSet(`
   pots tub tubs tray trays sachet sachets carton cartons case cases crate crates can cans cup cups mug mugs glass
   glasses bowl bowls basket baskets sack sacks stick sticks bar bars block blocks slab slabs piece pieces length
   lengths strip strips pad pads stack stacks batch batches assortment collection selection range choice variety mix
-  dozen dozens handful handfuls pinch slice slices loaf loaves drop drops book books kit kits series trio duo quartet
+  dozen dozens handful handfuls pinch slice slices loaf loaves drop drops kit kits series trio duo quartet
   couple lot lots string strand strands bucket buckets punnet punnets pouch pouches wheel wedge round rounds sprig
-  sprigs bouquet bouquets wreath cluster clump head heads kilo kilos gram grams litre litres pint pints metre metres
-  yard yards vial vials flask flasks cone cones pod pods capsule capsules envelope envelopes card`);
+  sprigs bouquet bouquets cluster clump kilo kilos gram grams litre litres pint pints metre metres
+  yard yards vial vials flask flasks cone cones pod pods capsule capsules envelope envelopes card cards`);
 
 /** Before a measure: "approx. 30 cm", "height 12 cm". */
 export const measureWords = wordSet(`

@@ -41,7 +41,7 @@ export const materials = wordSet(`
 /** Materials that close a shopper's phrase as a quality ("mister brass"), and hardly ever are the thing there. */
 export const trailingMaterials = wordSet(`
   acrylic aluminium aluminum bamboo beech brass bronze ceramic chrome clay coir concrete copper cotton earthenware enamel hardwood
-  jute leather linen mahogany maple marble metal nickel oak pine plastic polyester porcelain rattan resin rubber silver
+  jute leather linen mahogany maple marble metal nickel oak pine plastic polyester porcelain rattan resin rubber silicone soy silver
   raffia stainless steel stoneware teak terracotta velvet vinyl walnut wicker wood wooden zinc gold faux`);
 
 /** Stuff that keeps its material as its head: bed linen, knitting wool, sewing cotton. */
@@ -78,6 +78,8 @@ export const pairedQualities = new Set([
   'recycled glass',
   'organic cotton',
   'cotton canvas',
+  'free range',
+  'fair trade',
   'waxed cotton',
 ]);
 
@@ -85,38 +87,44 @@ export const pairedQualities = new Set([
 export const adjectives = wordSet(`
   accessible acoustic adjustable aesthetic affordable airy american ancient angled antique apothecary
   artificial artisan artisanal artistic assorted asymmetric asymmetrical authentic automatic bare baroque
-  basic beaded beautiful biodegradable bladed blank bohemian boho bold botanical breathable bright british
-  broad budget bulky busy calm casual celtic charming cheap chic chinese chunky circular classic classical
-  clean clever closed coastal cold collapsible colonial comfortable comfy commercial contemporary cool
-  cordless cosy country cozy crisp cubist curly curved custom customisable customizable cute cylindrical damp
-  danish decorative deluxe designer detachable diagonal diamond digital dimmable dirty disposable domestic
-  double downtown dry dual eclectic ecological edible egyptian elastic electric electrical electronic elegant
-  empty english ergonomic essential ethical ethnic european everyday executive expandable extendable
-  extendible extra fair fancy farmhouse fast fat favorite favourite feminine festive fine finnish firm flat
-  flexible floating floral fluffy flush foldable folding foreign formal fragile fragrant framed free
-  freestanding freezable french fresh friendly full fun functional funky furry fuzzy gentle genuine geometric
-  german gloss glossy gorgeous gothic grand graphic great greek green grown handheld handled handmade handy
-  hanging hard hardy healthy heavy heavyduty herbal hexagon hexagonal high historic hollow homemade
-  horizontal hot huge hypoallergenic indian indoor industrial innovative interactive interior irish irregular
-  italian japanese jewish juicy latin lazy lidded lightweight lively local long loose lovely low luxurious
-  luxury magnetic male manual marine masculine massive matching matt matte mature mechanical mediterranean
-  mexican microwave mid midcentury minimal minimalist minimalistic modern modular moist moroccan mounted
-  multifunction multifunctional multipurpose mystic narrow nautical neat nesting new nice nordic norwegian
-  novelty octagon octagonal odd official old open optical organic oriental original ornamental ornate
-  orthopaedic orthopedic outdoor outside oval overhead oversized padded pale patio perennial perfect persian
-  personal petite plain playful plush polar portable portuguese posh practical premium pretty private
-  professional pure quality queer quick quiet quilted quirky rare raw real rechargeable reclining rectangle
-  rectangular recyclable refillable regency removable retractable retro reusable reversible rich rigid robust
-  rocking romantic rough round royal ruffle rural russian rustic safe salty scandi scandinavian scottish
-  seasonal sensory shabby shaggy sharp sheer shiny short silent silky simple single skinny sleek sleepy
-  sliding slim slow small smart smooth soft solar solid spacious spanish spare sparkly special spicy square
-  stackable standard starter stationary sticky stiff still straight strong sturdy stylish summery super
-  superior sustainable swedish sweet swivel symmetrical tactile tall tasty technical temporary textured
-  thermal thick thin tidy tight tiny traditional transitional transparent triangle triangular tribal triple
-  tropical tufted turkish twin ultra unique universal unscented unusual upright urban useful utility vegan
-  vegetarian versatile vertical victorian viennese vintage visible vivid warm washable waterproof watertight
-  wavy welsh western wet whimsical whole wide wild wireless wobbly wonderful woolly worn young zen zero
-  zigzag`);
+  basic beaded beautiful biodegradable bladed blank bohemian boho bold botanical bottled braided breathable
+  bright british broad budget bulky busy calm calming carved casual celestial celtic charming cheap checked
+  checkered chequered chic chilled chinese chunky circular classic classical clean cleansing clever closed
+  coastal cold collapsible colonial comfortable comfy commercial contemporary cool cordless cosmic cosy
+  country cozy creamy crisp crocheted crunchy cubist curly curved cushioned custom customisable customised
+  customizable customized cute cylindrical damp danish decorative deluxe designer detachable diagonal diamond
+  digital dimmable dirty disposable domestic dotted double downtown dried dry dual easter eclectic ecological
+  edible egyptian elastic electric electrical electronic elegant embossed empty energising energizing english
+  engraved ergonomic essential ethical ethnic european everyday executive exfoliating expandable extendable
+  extendible extra fair fancy farmhouse fast fat favorite favourite felted feminine festive fine finnish firm
+  flat flexible floating floral flowery fluffy flush fluted foldable folding foreign formal fragile fragrant
+  framed free freestanding freezable french fresh friendly frozen fruity full fun functional funky funny
+  furry fuzzy gentle genuine geometric german gigantic gloss glossy gorgeous gothic grand graphic great greek
+  green grown halloween handheld handled handmade handy hanging happy hard hardy healthy heated heavy
+  heavyduty herbal hexagon hexagonal high historic hollow homemade horizontal hot huge hydrating
+  hypoallergenic indian indoor industrial innovative interactive interior irish irregular italian japanese
+  jarred jewish juicy knitted lasting latin lazy leafy lidded lightweight lined lively local long loose
+  lovely low lucky luxurious luxury magnetic male manual marbled marine masculine massive matching matt matte
+  mature mechanical mediterranean merry mexican microwave mid midcentury minimal minimalist minimalistic
+  modern modular moist moisturising moisturizing moroccan mottled mounted multifunction multifunctional
+  multipurpose mystic narrow nautical neat nesting new nice nordic norwegian nourishing novelty octagon
+  octagonal odd odourless official old ombre open optical organic oriental original ornamental ornate
+  orthopaedic orthopedic outdoor outside oval overhead oversized padded painted paisley pale patio perennial
+  perfect persian personal personalised personalized petite plaid plain plaited playful pleated plush polar
+  portable portuguese posh practical premium pretty printed private professional pure quality queer quick
+  quiet quilted quirky rare raw real rechargeable reclining rectangle rectangular recyclable refillable
+  refreshing regency relaxing removable retractable retro reusable reversible ribbed rich rigid robust
+  rocking romantic rosy rough round royal ruched ruffle ruled rural russian rustic safe salty scalloped
+  scandi scandinavian scottish seamless seasonal sensory shabby shaggy sharp sheer shiny short silent silky
+  simple single skinny sleek sleepy sliding slim slow small smart smocked smoky smooth soft solar solid
+  soothing spacious spanish spare sparkling sparkly special speckled spicy spooky spotted square squared
+  stackable standard stationary stemless sticky stiff still straight striped strong sturdy stylish
+  summery super superior sustainable swedish sweet swivel symmetrical tactile tall tartan tasty technical
+  temporary textured thermal thick thin thrown tidy tight tinned tiny traditional transitional transparent
+  triangle triangular tribal triple tropical tufted turkish turned twin ultra unbreakable unique universal
+  unlined unscented unusual upright urban useful utility vegan vegetarian versatile vertical vibrant
+  victorian viennese vintage visible vivid warm washable waterproof watertight wavy welsh western wet
+  whimsical whole wide wild wireless wobbly wonderful woolly worn woven young zen zero zesty zigzag`);
 
 /** Endings that make an adjective of nearly any word. Participles in -ed are tested apart from these. */
 export const adjectiveEndings =
@@ -148,7 +156,7 @@ export const namingPairs = new Set(
   |cotton bud|cotton wool|steel wool|cast iron|wild bird|dry erase|fresh water|solar light|string light|electric blanket
   |magic wand|french knitting|blank book|pocket knife|pocket watch|travel mug|sewing machine|paper clip|paper weight
   |wood burner|wood stain|tin opener|bottle opener|leather care|oak moss|orange blossom|garden fork|garden twine
-  |animal feed|baby blanket|oval|square foot`
+  |animal feed|sea salt|wall hanging|door hanging|baby blanket|oval|square foot`
     .split('|')
     .map((pair) => pair.trim()),
 );

@@ -1,0 +1,84 @@
+/** Carriers and regions side by side, and which of them is behind. */
+import type { ParcelCount } from '../../model/parcels.ts';
+import { type Histogram, histogramOf, parcelsIn, type Tally, tallyOf } from './histogram.ts';
+import { arrivedBy, curveOf } from './kaplan-meier.ts';
+import { logRank } from './log-rank.ts';
+import { type Quantile, quantileOf } from './quantile.ts';
+
+/** `stuck`: hardly anything arrives and some is still on its way; `slow`: behind the others beyond chance. */
+export type Pace = 'stuck' | 'slow' | 'usual';
+
+export interface Group extends Tally {
+  /** As the file names it; empty for rows that do not say. */
+  readonly name: string;
+  readonly parcels: number;
+  /** Share that has arrived, 0 to 1, as its curve has it on its last day. */
+  readonly share: number;
+  /** Day by which half has arrived, and the wanted share. */
+  readonly half: Quantile;
+  readonly wanted: Quantile;
+  /** Day of its newest arrival, in days since 1970-01-01. */
+  readonly newest?: number;
+  readonly overdue: number;
+  readonly pace: Pace;
+}
+
+/** Two-sided chance of one in a thousand under equal speed: several groups are looked at, month after month. */
+const BEYOND_CHANCE = -3.29;
+
+/** Stuck: less than this share of what would have arrived at the others' speed. A choice of ours, no source. */
+const STUCK = 0.5;
+
+/** Fewer parcels than this say nothing about a carrier. A choice of ours, no source. */
+const LEAST_PARCELS = 5;
+
+const paceOf = (own: Histogram, rest: Histogram, { travelling }: Tally, parcels: number): Pace => {
+  if (parcels < LEAST_PARCELS) return 'usual';
+  const { observed, expected, z } = logRank(own, rest);
+  if (z > BEYOND_CHANCE) return 'usual';
+  return travelling > 0 && observed < STUCK * expected ? 'stuck' : 'slow';
+};
+
+/**
+ * Groups by carrier or by region, the largest first. Empty where the file names fewer than two. `late` is the
+ * number of days after which a parcel is overdue.
+ */
+export const compareBy = (
+  key: 'carrier' | 'region',
+  counts: readonly ParcelCount[],
+  share: number,
+  late: number | undefined,
+): readonly Group[] => {
+  const byName = new Map<string, ParcelCount[]>();
+  for (const one of counts) {
+    const own = byName.get(one[key]);
+    if (own) own.push(one);
+    else byName.set(one[key], [one]);
+  }
+  if ([...byName.keys()].filter((name) => name !== '').length < 2) return [];
+  return [...byName]
+    .map(([name, own]): Group => {
+      const histogram = histogramOf(own);
+      const rest = histogramOf(counts.filter((one) => one[key] !== name));
+      const tally = tallyOf(histogram);
+      const parcels = parcelsIn(tally);
+      const curve = curveOf(histogram);
+      const arrivals = own
+        .filter(({ state }) => state === 'delivered')
+        .map(({ shipped, days }) => shipped + days);
+      return {
+        name,
+        parcels,
+        ...tally,
+        share: arrivedBy(curve, curve.last),
+        half: quantileOf(curve, 0.5),
+        wanted: quantileOf(curve, share),
+        ...(arrivals.length > 0 && { newest: arrivals.reduce((a, b) => Math.max(a, b)) }),
+        overdue: own
+          .filter(({ state, days }) => state === 'travelling' && late !== undefined && days > late)
+          .reduce((sum, { count }) => sum + count, 0),
+        pace: paceOf(histogram, rest, tally, parcels),
+      };
+    })
+    .sort((a, b) => b.parcels - a.parcels || (a.name < b.name ? -1 : 1));
+};

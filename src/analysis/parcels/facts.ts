@@ -1,0 +1,158 @@
+/** Everything the report on one cycle's parcels is made from. */
+import type { Moment, PlainDate, RevealHabit } from '../../model/box.ts';
+import { dateInZone } from '../../model/calendar.ts';
+import { dateOfDay, dayOfDate, type Parcels } from '../../model/parcels.ts';
+import { dateOfShare, type Sending, type Share, sendingsOf, shareByDate } from './calendar-curve.ts';
+import { compareBy, type Group } from './compare.ts';
+import { histogramOf, parcelsIn, pooledHistogram, type Tally, tallyOf } from './histogram.ts';
+import { type Curve, curveOf } from './kaplan-meier.ts';
+import { type Overdue, overdueOf } from './overdue.ts';
+import { continued, horizonOf } from './pooled.ts';
+import { type Quantile, quantileOf } from './quantile.ts';
+import { DEFAULT_SHARE, type JudgedReveal, judgeReveal } from './reveal.ts';
+
+/** Whose parcels tell when the wanted share arrives: this cycle's, this and earlier ones', earlier ones' or none. */
+export type Source = 'own' | 'both' | 'earlier' | 'none';
+
+export interface Outlook {
+  readonly source: Source;
+  /** The curve that tells: with `both` this cycle's up to `horizon` and the earlier ones' from there on. */
+  readonly curve: Curve;
+  /** Days up to which this cycle's own parcels tell; −1 where there are none. */
+  readonly horizon: number;
+  /** Cycles that were pooled, oldest first; empty where none was needed. */
+  readonly cycles: readonly string[];
+  /** Days since a parcel left by which the wanted share has arrived. */
+  readonly days: Quantile;
+  /** The same as day numbers since 1970-01-01, over all sendings. */
+  readonly dates: Quantile;
+  /** The date from which this cycle tells by itself, where it does not yet. */
+  readonly oldEnough?: PlainDate;
+}
+
+export interface ParcelsFacts {
+  /** `2026-03`, or the name of a file that is no cycle's. */
+  readonly cycle: string;
+  readonly theme?: string;
+  /** The file they come from; absent where the cycle has none yet. */
+  readonly file?: string;
+  readonly asOf: Moment;
+  readonly asOfDate: PlainDate;
+  readonly timeZone: string;
+  readonly wanted: number;
+  readonly parcels: number;
+  readonly tally: Tally;
+  readonly sendings: readonly Sending[];
+  /** Of this cycle's own parcels. */
+  readonly curve: Curve;
+  readonly outlook: Outlook;
+  /** Absent where too little has arrived to say what is overdue. */
+  readonly overdue?: Overdue;
+  readonly carriers: readonly Group[];
+  readonly regions: readonly Group[];
+  readonly reveal: JudgedReveal;
+  /** Share expected by the end of the day before the planned reveal. */
+  readonly atReveal?: Share;
+}
+
+export interface ParcelsFactsInput {
+  readonly cycle: string;
+  readonly theme?: string;
+  /** Day the parcels leave, for a cycle without a file: a day number. */
+  readonly leaves?: number;
+  readonly planned?: Moment;
+  readonly parcels?: Parcels;
+  /** Earlier cycles with their parcels, oldest first, read as of the same day. */
+  readonly earlier: readonly { readonly cycle: string; readonly parcels: Parcels }[];
+  readonly asOf: Moment;
+  /** Day number of `asOf` in the box's zone. */
+  readonly asOfDay: number;
+  readonly timeZone: string;
+  readonly habit: RevealHabit;
+  /** Instead of the habit's share. */
+  readonly share?: number;
+}
+
+/** A day on which half or more of the parcels had left, by sendings in the order they left. */
+const middleSending = (sendings: readonly Sending[]): number => {
+  const half = sendings.reduce((sum, { count }) => sum + count, 0) / 2;
+  let seen = 0;
+  for (const { shipped, count } of sendings) {
+    seen += count;
+    if (seen >= half) return shipped;
+  }
+  return 0;
+};
+
+/** The facts of one cycle, with or without parcels of its own. */
+export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
+  const { cycle, theme, parcels, planned, asOf, asOfDay, timeZone, habit } = input;
+  const wanted = input.share ?? habit.share ?? DEFAULT_SHARE;
+  const counts = parcels?.counts ?? [];
+  const histogram = histogramOf(counts);
+  const tally = tallyOf(histogram);
+  const own = curveOf(histogram);
+  const horizon = horizonOf(counts, asOfDay);
+  const ownDays = quantileOf(own, wanted);
+  const settled = counts.length > 0 && tally.travelling === 0;
+  const enough = settled || (ownDays.day !== undefined && ownDays.day <= horizon);
+
+  const earlier = input.earlier.filter((one) => one.parcels.counts.length > 0);
+  const pool = pooledHistogram(earlier.map((one) => histogramOf(one.parcels.counts)));
+  const pooled = !enough && earlier.length > 0;
+  const source: Source = enough ? 'own' : pooled ? (horizon < 0 ? 'earlier' : 'both') : 'none';
+  const curve = pooled ? continued(own, curveOf(pool), horizon) : own;
+  const leaving =
+    counts.length > 0
+      ? sendingsOf(counts)
+      : input.leaves === undefined
+        ? []
+        : [{ shipped: input.leaves, count: 1 }];
+  const days = quantileOf(curve, wanted);
+  // What hangs on the few that left first is not told.
+  const told = source !== 'none';
+  const dates = told ? dateOfShare(leaving, curve, wanted) : {};
+  const outlook: Outlook = {
+    source,
+    curve,
+    horizon,
+    cycles: pooled ? earlier.map((one) => one.cycle) : [],
+    days: told ? days : {},
+    dates,
+    ...(pooled &&
+      days.day !== undefined && {
+        oldEnough: dateOfDay(middleSending(leaving) + Math.ceil(days.day)),
+      }),
+  };
+
+  const arrived = pooledHistogram([pool, histogram]);
+  const overdue = enough || earlier.length > 0 ? overdueOf(counts, arrived) : undefined;
+  const reveal = judgeReveal({
+    ...(planned !== undefined && { planned }),
+    asOf,
+    habit,
+    timeZone,
+    expected: dates,
+    settled,
+  });
+  const eve = planned === undefined ? undefined : dayOfDate(dateInZone(planned, timeZone)) - 1;
+  return {
+    cycle,
+    ...(theme !== undefined && { theme }),
+    ...(parcels && { file: parcels.file }),
+    asOf,
+    asOfDate: dateOfDay(asOfDay),
+    timeZone,
+    wanted,
+    parcels: parcelsIn(tally),
+    tally,
+    sendings: counts.length > 0 ? leaving : [],
+    curve: own,
+    outlook,
+    ...(overdue && { overdue }),
+    carriers: compareBy('carrier', counts, wanted, overdue?.limit),
+    regions: compareBy('region', counts, wanted, overdue?.limit),
+    reveal,
+    ...(told && eve !== undefined && leaving.length > 0 && { atReveal: shareByDate(leaving, curve, eve) }),
+  };
+};

@@ -1,0 +1,65 @@
+/** How many parcels arrived, or were left waiting, after each whole number of days. */
+import type { ParcelCount } from '../../model/parcels.ts';
+
+/** Parcels by what they came to. */
+export interface Tally {
+  readonly delivered: number;
+  readonly travelling: number;
+  readonly lost: number;
+  readonly returned: number;
+}
+
+/**
+ * One day of waiting: what arrived after so many days, and what was still without an arrival when the file was
+ * read, so many days after it left.
+ */
+export interface DayCount extends Tally {
+  /** Whole days since it left, from 0. */
+  readonly day: number;
+}
+
+/** By day, ascending, each day once; days on which nothing happened are left out. */
+export type Histogram = readonly DayCount[];
+
+type Writable = { -readonly [K in keyof DayCount]: DayCount[K] };
+
+const collected = (entries: Iterable<DayCount>): Histogram => {
+  const byDay = new Map<number, Writable>();
+  for (const entry of entries) {
+    const there = byDay.get(entry.day);
+    if (!there) {
+      byDay.set(entry.day, { ...entry });
+      continue;
+    }
+    there.delivered += entry.delivered;
+    there.travelling += entry.travelling;
+    there.lost += entry.lost;
+    there.returned += entry.returned;
+  }
+  return [...byDay.values()].sort((a, b) => a.day - b.day);
+};
+
+const NONE: Tally = { delivered: 0, travelling: 0, lost: 0, returned: 0 };
+
+/** The histogram of parcels, whatever their order. */
+export const histogramOf = (counts: readonly ParcelCount[]): Histogram =>
+  collected(counts.map(({ days, state, count }) => ({ ...NONE, day: days, [state]: count })));
+
+/** Several histograms as one, as if their parcels had left together. */
+export const pooledHistogram = (histograms: readonly Histogram[]): Histogram => collected(histograms.flat());
+
+/** All days of a histogram together. */
+export const tallyOf = (histogram: Histogram): Tally =>
+  histogram.reduce(
+    (sum, one) => ({
+      delivered: sum.delivered + one.delivered,
+      travelling: sum.travelling + one.travelling,
+      lost: sum.lost + one.lost,
+      returned: sum.returned + one.returned,
+    }),
+    NONE,
+  );
+
+/** Parcels in a tally. */
+export const parcelsIn = ({ delivered, travelling, lost, returned }: Tally): number =>
+  delivered + travelling + lost + returned;

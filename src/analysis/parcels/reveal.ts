@@ -1,0 +1,98 @@
+/** When the box may be shown: after the wanted share has arrived, on an evening of the box's habit. */
+import type { Moment, RevealHabit } from '../../model/box.ts';
+import { dateInZone, momentOf } from '../../model/calendar.ts';
+import { dateOfDay, dayOfDate } from '../../model/parcels.ts';
+import type { Quantile } from './quantile.ts';
+
+/** Nine in ten. Common practice, no source. */
+export const DEFAULT_SHARE = 0.9;
+/** Evening in most homes. Common practice, no source. */
+const DEFAULT_TIME = '19:00';
+const EVERY_DAY: readonly number[] = [1, 2, 3, 4, 5, 6, 7];
+
+/** A week: a box whose habit is one weekday cannot move by less. */
+const NEEDLESS_DAYS = 7;
+
+/** Evenings named: the proposed one and its alternatives. */
+const PROPOSED = 3;
+
+/** ISO 8601 weekday of a day number, Monday 1 to Sunday 7: 1970-01-01 was a Thursday. */
+const weekdayOf = (day: number): number => ((((day + 3) % 7) + 7) % 7) + 1;
+
+/**
+ * The next evenings that the habit allows, on or after `from` (a day number) and after the moment `after`. A time
+ * that a change of clocks skips is an hour later, as `momentOf` has it.
+ */
+export const evenings = (
+  from: number,
+  after: Moment,
+  habit: RevealHabit,
+  timeZone: string,
+  count = PROPOSED,
+): readonly Moment[] => {
+  const weekdays = habit.weekdays?.length ? habit.weekdays : EVERY_DAY;
+  const found: Moment[] = [];
+  for (let day = Math.max(from, dayOfDate(dateInZone(after, timeZone))); found.length < count; day += 1) {
+    if (!weekdays.includes(weekdayOf(day))) continue;
+    const moment = momentOf(`${dateOfDay(day)}T${habit.time ?? DEFAULT_TIME}`, timeZone);
+    if (moment === undefined) throw new Error(`Expected a time of day, found ${habit.time}`);
+    if (moment > after) found.push(moment);
+  }
+  return found;
+};
+
+/**
+ * `safe`: the wanted share has surely arrived the day before. `close`: it is expected to have, and may not.
+ * `early`: it is not expected to have. `late`: an evening a week or more before would be safe too. `never`: so much
+ * was lost or sent back that the share will not arrive. `unknown`: too little has arrived to tell.
+ */
+export type Verdict = 'safe' | 'close' | 'early' | 'late' | 'never' | 'unknown';
+
+export interface JudgedReveal {
+  /** The planned moment, where there is one. */
+  readonly planned?: Moment;
+  readonly verdict: Verdict;
+  /** The first evening that the habit allows after the share is expected, and the next; empty where unknown. */
+  readonly proposed: readonly Moment[];
+  /** The first evening by the upper limit of the interval, where it has one. */
+  readonly surely?: Moment;
+}
+
+export interface RevealInput {
+  readonly planned?: Moment;
+  readonly asOf: Moment;
+  readonly habit: RevealHabit;
+  readonly timeZone: string;
+  /** Day number by which the wanted share has arrived, with its interval. */
+  readonly expected: Quantile;
+  /** Nothing is on its way any more. */
+  readonly settled: boolean;
+}
+
+/** Judges the planned moment, and proposes others. An evening counts as after a day from the next day on. */
+export const judgeReveal = (input: RevealInput): JudgedReveal => {
+  const { planned, asOf, habit, timeZone, expected, settled } = input;
+  const given = planned === undefined ? {} : { planned };
+  if (expected.day === undefined) return { ...given, verdict: settled ? 'never' : 'unknown', proposed: [] };
+  const ready = Math.ceil(expected.day) + 1;
+  // Once nothing is on its way any more, what has arrived is no estimate.
+  const upper = settled ? expected.day : expected.upper;
+  const sure = upper === undefined ? undefined : Math.ceil(upper) + 1;
+  const surely = sure === undefined ? undefined : evenings(sure, asOf, habit, timeZone, 1)[0];
+  const plannedDay = planned === undefined ? undefined : dayOfDate(dateInZone(planned, timeZone));
+  const verdict = (): Verdict => {
+    if (plannedDay === undefined) return 'unknown';
+    if (plannedDay < ready) return 'early';
+    if (sure === undefined || plannedDay < sure) return 'close';
+    const long = momentOf(`${dateOfDay(sure)}T00:00`, timeZone) as Moment;
+    const [first] = evenings(sure, long, habit, timeZone, 1);
+    const firstDay = dayOfDate(dateInZone(first as Moment, timeZone));
+    return plannedDay - firstDay >= NEEDLESS_DAYS ? 'late' : 'safe';
+  };
+  return {
+    ...given,
+    verdict: verdict(),
+    proposed: evenings(ready, asOf, habit, timeZone),
+    ...(surely !== undefined && { surely }),
+  };
+};

@@ -1,0 +1,181 @@
+/** The parcels in plain sentences, worded alike on a page and on a terminal. English. */
+import type { Moment } from '../../model/box.ts';
+import { longDate } from '../../model/calendar.ts';
+import { dateOfDay } from '../../model/parcels.ts';
+import type { Group } from './compare.ts';
+import type { ParcelsFacts } from './facts.ts';
+import type { Quantile } from './quantile.ts';
+
+const small = [
+  ...['no', 'one', 'two', 'three', 'four', 'five', 'six'],
+  ...['seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'],
+];
+const numberWord = (count: number): string => small[count] ?? String(count);
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const listed = (parts: readonly string[], last = 'and'): string =>
+  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} ${last} ${parts.at(-1)}`;
+const counted = (count: number): string => `${count} ${count === 1 ? 'parcel' : 'parcels'}`;
+
+/** Whole per cent, which never says all or none of what is not all or none. */
+export const percent = (share: number): string => {
+  const rounded = Math.round(share * 100);
+  if (rounded === 100 && share < 1) return 'over 99 %';
+  if (rounded === 0 && share > 0) return 'under 1 %';
+  return `${rounded} %`;
+};
+
+/** "nine in ten", "half", "95 %". */
+export const shareWords = (share: number): string => {
+  if (Math.abs(share - 0.5) < 1e-9) return 'half';
+  if (Math.abs(share - 0.75) < 1e-9) return 'three in four';
+  const tenths = share * 10;
+  return Math.abs(tenths - Math.round(tenths)) < 1e-9
+    ? `${numberWord(Math.round(tenths))} in ten`
+    : `${Math.round(share * 1000) / 10} %`;
+};
+
+const dayWords = (day: number, lang: string): string => longDate(dateOfDay(Math.ceil(day)), lang);
+
+/** "Thursday 26 March 2026, 19:00", as clocks show it in the zone. */
+export const eveningWords = (moment: Moment, timeZone: string, lang: string): string => {
+  const format = (options: Intl.DateTimeFormatOptions): string =>
+    new Intl.DateTimeFormat(lang, { timeZone, ...options }).format(moment);
+  const weekday = format({ weekday: 'long' });
+  const date = format({ dateStyle: 'long' });
+  return `${weekday} ${date}, ${format({ hour: '2-digit', minute: '2-digit', hourCycle: 'h23' })}`;
+};
+
+/** "164 of 180 parcels have arrived, 91 %; 13 are on their way, 2 were lost and 1 was returned." */
+export const stateWords = ({ parcels, tally, file }: ParcelsFacts): string => {
+  if (file === undefined) return 'There is no list of its parcels yet.';
+  if (parcels === 0) return 'No parcel had left by then.';
+  const { delivered, travelling, lost, returned } = tally;
+  const be = (count: number, one: string, more: string, what: string): string[] =>
+    count === 0 ? [] : [`${count} ${count === 1 ? one : more} ${what}`];
+  const others = [
+    ...be(travelling, 'is', 'are', 'on the way'),
+    ...be(lost, 'was', 'were', 'lost'),
+    ...be(returned, 'was', 'were', 'sent back'),
+  ];
+  const first = `${delivered} of ${counted(parcels)} ${parcels === 1 ? 'has' : 'have'} arrived, ${percent(delivered / parcels)}`;
+  return others.length === 0 ? `${first}.` : `${first}; ${listed(others)}.`;
+};
+
+/** How lost and returned parcels are counted; empty where there are none. */
+export const neverWords = ({ tally, parcels }: ParcelsFacts): string => {
+  const gone = tally.lost + tally.returned;
+  if (gone === 0) return '';
+  const most = 1 - gone / parcels;
+  return `What was lost or sent back never arrives: it is not left out, nor taken for a parcel still to come, but stays among those that wait to the end. So the curve cannot rise above ${percent(most)}.`;
+};
+
+const limitsWords = ({ lower, upper }: Quantile, say: (day: number) => string): string => {
+  if (lower === undefined && upper === undefined) return '';
+  if (upper === undefined) return `, not before ${say(lower as number)} by its 95 % limits`;
+  if (lower === undefined) return `, not after ${say(upper)} by its 95 % limits`;
+  return lower === upper
+    ? `, and so do both of its 95 % limits`
+    : `, between ${say(lower)} and ${say(upper)} by its 95 % limits`;
+};
+
+const daysText = (days: number): string => `${days} ${days === 1 ? 'day' : 'days'}`;
+
+/** When the wanted share arrives, and by whose parcels that is told. */
+export const outlookWords = (facts: ParcelsFacts, lang: string): readonly string[] => {
+  const { outlook, wanted, parcels, tally, asOfDate } = facts;
+  const share = shareWords(wanted);
+  const { source, days, dates, cycles, horizon } = outlook;
+  if (source === 'none')
+    return [
+      parcels === 0
+        ? 'There is nothing to tell from: no earlier cycle has a list of parcels either.'
+        : `This cycle is too young to say when ${share} will have arrived, and there is no earlier one to go by.`,
+    ];
+  const whose =
+    source === 'own'
+      ? []
+      : source === 'both'
+        ? [
+            `This cycle is too young to tell by itself: what is known of its first ${daysText(horizon)} is continued by ${cycles.length === 1 ? 'the earlier cycle' : `${numberWord(cycles.length)} earlier cycles, pooled`} (${listed(cycles)}), for what had not arrived by then. Cycles differ, so the limits are narrower than they should be.`,
+          ]
+        : [
+            `Told from ${cycles.length === 1 ? 'the earlier cycle' : `${numberWord(cycles.length)} earlier cycles, pooled`} (${listed(cycles)}). Cycles differ, so the limits are narrower than they should be.`,
+          ];
+  if (days.day === undefined || dates.day === undefined) {
+    const lacking =
+      tally.travelling === 0 && parcels > 0
+        ? `${capital(share)} will never have arrived: nothing is on the way any more, and ${counted(tally.lost + tally.returned)} will not come.`
+        : `The curve does not come to ${share}: it cannot be said when as many will have arrived.`;
+    return [lacking, ...whose];
+  }
+  const past = dateOfDay(Math.ceil(dates.day)) <= asOfDate;
+  const when = `${capital(share)} ${past ? 'had arrived' : 'will have arrived'} by ${dayWords(dates.day, lang)}, ${past ? '' : 'about '}${daysText(days.day)} after they left`;
+  return [
+    `${when}${limitsWords(dates, (day) => dayWords(day, lang))}.`,
+    ...whose,
+    ...(outlook.oldEnough && source === 'both'
+      ? [`From about ${longDate(outlook.oldEnough, lang)} this cycle tells by itself.`]
+      : []),
+  ];
+};
+
+/** Whether the planned reveal is safe, early or needlessly late, and what else there is. */
+export const revealWords = (facts: ParcelsFacts, lang: string): readonly string[] => {
+  const { reveal, atReveal, wanted, asOf, timeZone } = facts;
+  const { planned, verdict, proposed, surely } = reveal;
+  const share = shareWords(wanted);
+  const say = (moment: Moment): string => eveningWords(moment, timeZone, lang);
+  const [first, ...others] = proposed;
+  const sentences: string[] = [];
+  if (planned !== undefined) {
+    const past = planned <= asOf;
+    const expected = atReveal
+      ? `${percent(atReveal.share)} ${past ? 'had arrived' : 'should have arrived'} by the evening before`
+      : '';
+    const because = expected && `: ${expected}`;
+    const verdicts = {
+      safe: `${past ? 'It was' : 'It is'} safe${because}, and ${share} surely.`,
+      close: `${past ? 'It was' : 'It is'} close${because}, but ${share} may not have.`,
+      early: `${past ? 'It was' : 'It is'} early${because}, fewer than ${share}.`,
+      late: `${past ? 'It was' : 'It is'} needlessly late${because}; an evening a week or more before would have been safe too.`,
+      never: `${expected ? `${capital(expected)}. ` : ''}Waiting brings no more.`,
+      unknown: 'Too little has arrived to say whether that is safe.',
+    };
+    sentences.push(
+      `${past ? 'The reveal was on' : 'The reveal is planned for'} ${say(planned)}. ${verdicts[verdict]}`,
+    );
+    if (past) return sentences;
+  }
+  if (first !== undefined) {
+    const same = first === planned;
+    sentences.push(
+      `The first evening of the box’s habit after ${share} are expected is ${same ? 'that one' : say(first)}; the next are ${listed(others.map(say))}.`,
+    );
+    if (surely !== undefined && surely !== first)
+      sentences.push(`To be sure of ${share}, by the upper limit, wait until ${say(surely)}.`);
+  }
+  return sentences;
+};
+
+/** What is to be chased, in one sentence. */
+export const overdueWords = ({ overdue, tally }: ParcelsFacts): string => {
+  if (tally.travelling === 0) return 'Nothing is on the way any more.';
+  if (!overdue) return 'Too little has arrived to say what is overdue.';
+  const limit = `Of what has arrived, 99 in a hundred took at most ${daysText(overdue.limit)}`;
+  return overdue.count === 0
+    ? `${limit}; nothing on the way is older.`
+    : `${limit}; ${counted(overdue.count)} on the way ${overdue.count === 1 ? 'is' : 'are'} older and should be chased.`;
+};
+
+/** The groups that are behind, a sentence each. `kind` is what they are: "carrier". */
+export const paceWords = (groups: readonly Group[], kind: string, lang: string): readonly string[] =>
+  groups.flatMap(({ name, pace, parcels, delivered, travelling, newest }) => {
+    if (pace === 'usual') return [];
+    const who = name === '' ? `What names no ${kind}` : name;
+    const since = newest === undefined ? '' : `, the newest on ${dayWords(newest, lang)}`;
+    return [
+      pace === 'stuck'
+        ? `${who} is stuck: ${delivered} of ${counted(parcels)} have arrived${since}, and ${travelling} ${travelling === 1 ? 'is' : 'are'} on the way.`
+        : `${who} is slower than the others, beyond chance: ${delivered} of ${counted(parcels)} have arrived${since}.`,
+    ];
+  });

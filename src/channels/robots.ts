@@ -1,0 +1,38 @@
+/** robots.txt (RFC 9309): everything public may be read, and here is the list of it. */
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { BoxSettings } from '../model/box.ts';
+import { absoluteAddress, SITEMAP_PATH } from '../render/addresses.ts';
+import type { Channel } from './channel.ts';
+
+const robotsText = (settings: BoxSettings): string => `# All of this site may be read and indexed.
+# Robots ask for this file at the root of a domain alone (RFC 9309, 2.3): where the site stands in a folder of one,
+# the lines below belong in the file at the root.
+User-agent: *
+Allow: /
+
+Sitemap: ${absoluteAddress(settings, SITEMAP_PATH)}
+`;
+
+/** What the owner of a site in a folder has to know, since no robot will tell. */
+const belowTheRoot = ({ url, source }: BoxSettings): readonly Diagnostic[] => {
+  const { origin, pathname } = new URL(url);
+  if (pathname === '/') return [];
+  return [
+    {
+      weight: 'note',
+      rule: 'robots-root',
+      place: source.fields.get('url') ?? { file: source.file, line: 1, column: 1 },
+      message: `robots.txt has no effect below \`${pathname}\`: robots ask for ${origin}/robots.txt alone`,
+      fix: `Name the sitemap there: \`Sitemap: ${url}${SITEMAP_PATH}\``,
+    },
+  ];
+};
+
+export const robots: Channel = {
+  name: 'robots',
+  where: 'site',
+  make: ({ box: { settings } }) => ({
+    outputs: [{ where: 'site', path: 'robots.txt', text: robotsText(settings) }],
+    diagnostics: belowTheRoot(settings),
+  }),
+};

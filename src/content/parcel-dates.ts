@@ -1,0 +1,142 @@
+/** Dates as carriers' exports write them → day numbers. Never guesses which of two numbers is the month. */
+import { Temporal } from 'temporal-polyfill';
+import { dayNumber } from './days.ts';
+
+/** A cell as a day, or why it is none. */
+export type DateReading =
+  | { readonly day: number }
+  /** `shape`: not of the form. `none`: no such date. `swapped`: a date only if day and month change places. */
+  | { readonly fault: 'shape' | 'none' | 'swapped' };
+
+type DatePart = 'year' | 'month' | 'day';
+
+const TOKEN = /YYYY|YY|MMM|MM|M|DD|D/g;
+const PART: Readonly<Record<string, DatePart>> = { Y: 'year', M: 'month', D: 'day' };
+const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+
+/** The date's own pattern, without the time of day that may follow it. */
+const datePart = (pattern: string): string => pattern.replace(/[\sT,]+H{1,2}.*$/, '').trim();
+
+/** Whether a pattern names year, month and day once each: `DD/MM/YYYY`, `D.M.YY`, `DD MMM YYYY`. */
+export const isDatePattern = (pattern: string): boolean => {
+  const tokens = datePart(pattern).match(TOKEN) ?? [];
+  const rest = datePart(pattern).replace(TOKEN, '');
+  return (
+    tokens.length === 3 && new Set(tokens.map((token) => token[0])).size === 3 && !/[\p{L}\p{N}]/u.test(rest)
+  );
+};
+
+const TIME =
+  /^(?:[T ,]\s*(\d{1,2})[:.](\d{2})(?:[:.](\d{2})(?:[.,]\d+)?)?\s*([ap]\.?m\.?)?)?\s*(Z|UTC|GMT|[+-]\d{2}:?\d{2})?$/i;
+
+interface Form {
+  readonly date: RegExp;
+  readonly parts: readonly DatePart[];
+}
+
+const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/-]/g, '\\$&');
+
+const formOf = (pattern: string): Form => {
+  const written = datePart(pattern);
+  const parts: DatePart[] = [];
+  // Without anything between them, numbers have the width of their letters.
+  const tight = written.replace(TOKEN, '') === '';
+  let source = '';
+  let at = 0;
+  for (const { 0: token, index } of written.matchAll(TOKEN)) {
+    source += escaped(written.slice(at, index));
+    at = index + token.length;
+    parts.push(PART[token[0] as string] as DatePart);
+    if (token === 'MMM') source += '(\\p{L}{3,9})\\.?';
+    else if (token.startsWith('Y') || tight) source += `(\\d{${token.length}})`;
+    else source += '(\\d{1,2})';
+  }
+  return { date: new RegExp(`^${source}${escaped(written.slice(at))}`, 'u'), parts };
+};
+
+const ISO: Form = { date: /^(\d{4})-(\d{2})-(\d{2})/, parts: ['year', 'month', 'day'] };
+
+const numberOf = (text: string, part: DatePart): number => {
+  if (part === 'month' && !/^\d/.test(text)) return MONTHS.indexOf(text.slice(0, 3).toLowerCase()) + 1;
+  return Number(text) + (part === 'year' && text.length === 2 ? 2000 : 0);
+};
+
+const MS_A_MINUTE = 60_000;
+/** Zones change their offset on quarter hours of UTC, by tzdata's rules since 1972: one look-up serves each. */
+const QUARTER = 15 * MS_A_MINUTE;
+
+/** Cells remembered, since an export has few different ones. Beyond, all are forgotten and learnt anew. */
+const MOST_REMEMBERED = 20_000;
+
+/**
+ * Reads cells as days (since 1970-01-01). `pattern` is a form as `isDatePattern` takes it; ISO 8601 is read beside
+ * it, and alone without it. An instant with an offset becomes the day it falls on in `timeZone`; a time without one
+ * is local.
+ */
+export const dateReader = (
+  pattern: string | undefined,
+  timeZone: string,
+): ((cell: string) => DateReading) => {
+  const forms = [ISO, ...(pattern === undefined ? [] : [formOf(pattern)])];
+  const offsets = new Map<number, number>();
+  const offsetAt = (instant: number): number => {
+    const quarter = Math.floor(instant / QUARTER);
+    let offset = offsets.get(quarter);
+    if (offset === undefined) {
+      const zoned = Temporal.Instant.fromEpochMilliseconds(quarter * QUARTER).toZonedDateTimeISO(timeZone);
+      offset = zoned.offsetNanoseconds / 1e6;
+      offsets.set(quarter, offset);
+    }
+    return offset;
+  };
+
+  const read = (cell: string): DateReading => {
+    for (const form of forms) {
+      const { date, parts } = form;
+      const found = date.exec(cell);
+      if (!found) continue;
+      const time = TIME.exec(cell.slice(found[0].length));
+      if (!time) continue;
+      const value = (part: DatePart): number => numberOf(found[parts.indexOf(part) + 1] as string, part);
+      const [year, month, day] = [value('year'), value('month'), value('day')];
+      const local = dayNumber(year, month, day);
+      if (local === undefined)
+        return {
+          // In ISO 8601 nobody takes the one for the other.
+          fault: form !== ISO && month > 12 && dayNumber(year, day, month) !== undefined ? 'swapped' : 'none',
+        };
+      const [, hours = '0', minutes = '0', seconds = '0', half, zone] = time;
+      const late = half ? (Number(hours) % 12) + (/^p/i.test(half) ? 12 : 0) : Number(hours);
+      if (late > 24 || Number(minutes) > 59 || Number(seconds) > 60) return { fault: 'none' };
+      if (zone === undefined) return { day: local };
+      const [, sign, h = '0', m = '0'] = /^([+-])(\d{2}):?(\d{2})$/.exec(zone) ?? [];
+      const east = (Number(h) * 60 + Number(m)) * (sign === '-' ? -1 : 1);
+      const utc = local * 86_400_000 + (late * 60 + Number(minutes) - east) * MS_A_MINUTE;
+      return { day: Math.floor((utc + offsetAt(utc)) / 86_400_000) };
+    }
+    return { fault: 'shape' };
+  };
+
+  const remembered = new Map<string, DateReading>();
+  return (cell) => {
+    let reading = remembered.get(cell);
+    if (reading === undefined) {
+      reading = read(cell);
+      if (remembered.size >= MOST_REMEMBERED) remembered.clear();
+      remembered.set(cell, reading);
+    }
+    return reading;
+  };
+};
+
+/** Forms that a cell of two numbers and a year may have, the months' order open: `['DD/MM/YYYY', 'MM/DD/YYYY']`. */
+export const formsFitting = (cell: string): readonly string[] => {
+  const found = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2})(?!\d)/.exec(cell);
+  if (!found) return [];
+  const [, first = '', mark = '', second = '', year = ''] = found;
+  const written = year.length === 4 ? 'YYYY' : 'YY';
+  return [
+    ...(Number(second) <= 12 && Number(first) <= 31 ? [`DD${mark}MM${mark}${written}`] : []),
+    ...(Number(first) <= 12 && Number(second) <= 31 ? [`MM${mark}DD${mark}${written}`] : []),
+  ];
+};

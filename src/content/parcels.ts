@@ -1,0 +1,267 @@
+/** parcels.csv: one row a parcel, as a carrier or a shop exports it → how many are alike, and what is wrong with it. */
+import type { Checked, Diagnostic, Place } from '../diagnostics/diagnostic.ts';
+import { csvScanner } from './csv-scanner.ts';
+import { dateOfDay } from './days.ts';
+import type { Parcels } from './parcel-count.ts';
+import { MOST_NAMES, parcelCounter } from './parcel-counter.ts';
+import { formsFitting } from './parcel-dates.ts';
+import { folded, PARCEL_COLUMNS, type ParcelColumn, type ParcelFormat, rowReader } from './parcel-row.ts';
+
+export type { ParcelFormat } from './parcel-row.ts';
+
+export interface ParcelsInput {
+  readonly file: string;
+  readonly format: ParcelFormat;
+  /** Where box.md says it. */
+  readonly formatAt?: Place | undefined;
+  readonly timeZone: string;
+  /** Day as of which the file is read, in days since 1970-01-01. What is dated after it has not happened yet. */
+  readonly asOf: number;
+}
+
+/** Takes a file's text in chunks. `end` gives the counts, undefined where the file cannot be relied on. */
+export interface ParcelsReader {
+  readonly write: (text: string) => void;
+  readonly end: () => Checked<Parcels | undefined>;
+}
+
+/** Rows named one by one, and lines named together. */
+const MOST_NAMED = 10;
+/** Rows that may be passed over before the rest can no longer stand for all. A choice of ours, no source. */
+const MOST_PASSED_OVER = 0.1;
+/** Days since the newest date after which a file with parcels on their way looks old. A choice of ours, no source. */
+const STALE_DAYS = 3;
+/** Fewer on their way than this share are stragglers in a file that may well be new. A choice of ours, no source. */
+const STALE_SHARE = 0.03;
+
+type Finding = Omit<Diagnostic, 'place'> & { readonly line: number };
+
+/** Lines of rows that have the same to be said of them. */
+interface Lines {
+  readonly first: number[];
+  count: number;
+}
+const meet = (lines: Lines, line: number): void => {
+  lines.count += 1;
+  if (lines.first.length < MOST_NAMED) lines.first.push(line);
+};
+const linesText = ({ first, count }: Lines): string =>
+  `${count === 1 ? 'line' : 'lines'} ${first.join(', ')}${count > first.length ? ' and more' : ''}`;
+
+/** Dates that were not of the expected form. */
+interface Unformed {
+  count: number;
+  sample: string;
+  /** Forms that every one of them has. */
+  forms: readonly string[];
+}
+
+const columnFinding = (
+  column: ParcelColumn,
+  titles: readonly string[],
+  line: number,
+  { format, formatAt }: ParcelsInput,
+): Finding => {
+  const named = format[column];
+  const there = titles.filter((title) => title !== '').join('`, `');
+  return {
+    weight: 'must fix',
+    rule: 'parcels-column',
+    line,
+    message: `Unexpected columns \`${there}\`, expected \`${named ?? column}\` among them`,
+    fix: named
+      ? 'Write the column’s name in box.md as the file has it'
+      : `Name the column in box.md: \`parcels: {${column}: …}\``,
+    ...(named && formatAt && { related: { place: formatAt, message: 'box.md names the columns here' } }),
+  };
+};
+
+const formFinding = (unformed: Unformed, rows: number, dates: string | undefined): Finding => {
+  const keys = unformed.forms.map((form) => `\`parcels: {dates: ${form}}\``);
+  return {
+    weight: 'must fix',
+    rule: 'parcels-dates',
+    line: 1,
+    message: `Unexpected dates as \`${unformed.sample.slice(0, 40)}\` in ${unformed.count} of ${rows} rows, expected ${dates ?? 'ISO 8601, as 2026-03-19'}`,
+    fix:
+      keys.length === 0
+        ? 'Write in box.md the form they have, as `parcels: {dates: DD/MM/YYYY}`'
+        : keys.length === 1
+          ? `Write in box.md ${keys[0]}`
+          : `Write in box.md which number is the month: ${keys.join(' or ')}`,
+  };
+};
+
+const swappedFinding = (line: number, { format, formatAt }: ParcelsInput): Finding => ({
+  weight: 'must fix',
+  rule: 'parcels-dates',
+  line,
+  message: `Unexpected date that is one only with day and month the other way round, expected ${format.dates} throughout`,
+  fix: 'See which of the two the file means, in every row, and write it in box.md as `parcels: {dates: …}`',
+  ...(formatAt && { related: { place: formatAt, message: 'box.md gives the form here' } }),
+});
+
+/** Reads one file of shipments. Columns that are not wanted, names and addresses among them, are not read. */
+export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
+  const { file, format, asOf } = input;
+  const findings: Finding[] = [];
+  const readRow = rowReader(format, input.timeZone, asOf);
+  const counter = parcelCounter();
+  let at: Partial<Record<ParcelColumn, number>> = {};
+  let [rows, passedOver, swappedAt, newest] = [0, 0, 0, Number.NEGATIVE_INFINITY];
+  const later: Lines = { first: [], count: 0 };
+  const twice: Lines = { first: [], count: 0 };
+  const unformed: Unformed = { count: 0, sample: '', forms: [] };
+
+  const header = (titles: readonly string[], line: number): readonly number[] | undefined => {
+    const places: number[] = [];
+    for (const column of PARCEL_COLUMNS) {
+      const wanted = folded(format[column] ?? column);
+      const place = titles.findIndex((title) => folded(title) === wanted);
+      const needed = format[column] !== undefined || column === 'shipped' || column === 'delivered';
+      if (place >= 0) at = { ...at, [column]: places.push(place) - 1 };
+      else if (needed) findings.push(columnFinding(column, titles, line, input));
+    }
+    return findings.length > 0 ? undefined : places;
+  };
+
+  const passOver = (line: number, message: string, fix: string): void => {
+    passedOver += 1;
+    if (passedOver > MOST_NAMED) return;
+    findings.push({
+      weight: 'look at',
+      rule: 'parcels-row',
+      line,
+      message,
+      fix: `${fix}; the row was passed over`,
+    });
+  };
+
+  const row = (values: readonly string[], line: number): void => {
+    rows += 1;
+    const cell = (column: ParcelColumn): string => values[at[column] ?? -1] ?? '';
+    const reading = readRow(cell('shipped'), cell('delivered'), cell('status'));
+    if (reading.kind === 'not yet') {
+      meet(later, line);
+      return;
+    }
+    if (reading.kind === 'fault') {
+      const { date } = reading;
+      if (date?.why === 'swapped') swappedAt ||= line;
+      if (date?.why === 'shape') {
+        // Both dates of the row show which number is the month.
+        for (const text of [cell('shipped'), cell('delivered')]) {
+          const forms = formsFitting(text);
+          if (unformed.sample === '') [unformed.sample, unformed.forms] = [date.cell, forms];
+          else if (text !== '') unformed.forms = unformed.forms.filter((form) => forms.includes(form));
+        }
+        unformed.count += 1;
+      }
+      passOver(line, reading.message, reading.fix);
+      return;
+    }
+    if (reading.later) meet(later, line);
+    const { shipped, days, state } = reading;
+    newest = Math.max(newest, state === 'delivered' ? shipped + days : shipped);
+    const [carrier, region, parcel] = [cell('carrier'), cell('region'), cell('parcel')];
+    if (!counter.add({ shipped, days, state, carrier, region, parcel, line })) meet(twice, line);
+  };
+
+  const scanner = csvScanner({
+    header,
+    row,
+    unclosed: (line) => {
+      findings.push({
+        weight: 'must fix',
+        rule: 'parcels-quote',
+        line,
+        message: 'Unexpected `"` that no other closes, expected quotes in pairs',
+        fix: 'Close the quote, or take it out',
+      });
+    },
+  });
+
+  const judgeRows = (): void => {
+    if (passedOver > MOST_NAMED)
+      findings.push({
+        weight: 'look at',
+        rule: 'parcels-row',
+        line: 1,
+        message: `Unexpected rows, ${passedOver - MOST_NAMED} more than were named, expected two dates in each`,
+        fix: 'See whether box.md names the right columns and the form of the dates',
+      });
+    const most = rows * MOST_PASSED_OVER;
+    if (swappedAt > 0) findings.push(swappedFinding(swappedAt, input));
+    else if (unformed.count > most) findings.push(formFinding(unformed, rows, format.dates));
+    else if (passedOver > most)
+      findings.push({
+        weight: 'must fix',
+        rule: 'parcels-rows',
+        line: 1,
+        message: `Unexpected ${passedOver} of ${rows} rows that could not be read, expected at most one in ten: the rest cannot stand for all`,
+        fix: 'Mend the rows named here, or export the file anew',
+      });
+    if (rows === 0 && findings.length === 0)
+      findings.push({
+        weight: 'look at',
+        rule: 'parcels-empty',
+        line: 1,
+        message: 'Unexpected file without a row, expected one a parcel',
+        fix: 'Export the file anew, or take it out',
+      });
+  };
+
+  const judgeFile = (): void => {
+    if (later.count > 0)
+      findings.push({
+        weight: 'look at',
+        rule: 'parcels-later',
+        line: later.first[0] as number,
+        message: `Unexpected dates after ${dateOfDay(asOf)} in ${later.count} of ${rows} rows (${linesText(later)}); as of that day they had not happened`,
+        fix: 'Mend the dates, unless an earlier day was asked for with --as-of',
+      });
+    if (twice.count > 0)
+      findings.push({
+        weight: 'note',
+        rule: 'parcels-twice',
+        line: twice.first[0] as number,
+        message: `Unexpected parcels named before in ${twice.count} of ${rows} rows (${linesText(twice)}); each was counted once`,
+        fix: 'Nothing, if the export repeats parcels',
+      });
+    for (const kind of counter.overNamed)
+      findings.push({
+        weight: 'look at',
+        rule: 'parcels-names',
+        line: 1,
+        message: `Unexpected number of different values in the column \`${format[kind] ?? kind}\`, expected at most ${MOST_NAMES}; the others were counted without one`,
+        fix: `See whether box.md names the right column as \`${kind}\``,
+      });
+    let [all, travelling] = [0, 0];
+    for (const { count, state } of counter.counts()) {
+      all += count;
+      if (state === 'travelling') travelling += count;
+    }
+    if (later.count === 0 && travelling > all * STALE_SHARE && asOf - newest > STALE_DAYS)
+      findings.push({
+        weight: 'look at',
+        rule: 'parcels-old',
+        line: 1,
+        message: `Unexpected newest date ${dateOfDay(newest)} in a file read as of ${dateOfDay(asOf)}, expected a newer one while ${travelling} parcels are on their way`,
+        fix: 'Export the file anew; or give the day it was made with --as-of, or say in its status what is lost',
+      });
+  };
+
+  return {
+    write: scanner.write,
+    end: () => {
+      scanner.end();
+      judgeRows();
+      const usable = findings.every(({ weight }) => weight !== 'must fix');
+      if (usable) judgeFile();
+      return {
+        value: usable ? { file, asOf, counts: counter.counts() } : undefined,
+        diagnostics: findings.map(({ line, ...rest }) => ({ ...rest, place: { file, line, column: 1 } })),
+      };
+    },
+  };
+};

@@ -1,0 +1,82 @@
+/** Items of one kind: the same noun, whatever its number and capitals. */
+import type { Box, Item } from './box.ts';
+import { slugOf } from './slug.ts';
+
+export interface KindGroup {
+  /** As the oldest item of the kind has it, so that later spellings never move the kind's page. */
+  readonly kind: string;
+  readonly slug: string;
+  /** Oldest first. */
+  readonly items: readonly Item[];
+}
+
+/** With fewer, a page of its own would say no more than the articles do. */
+const ENOUGH_FOR_A_PAGE = 3;
+
+const isEnglish = (lang: string): boolean => /^en(?:-|$)/i.test(lang);
+
+/**
+ * An English word without its plural, after the S stemmer (Harman 1991, "How effective is suffixing?"). Both forms need
+ * only meet, not make a word: "box" and "boxes" in "box", "shoe" and "shoes" in "sho", "knife" and "knives" in "knif".
+ */
+const wordKey = (word: string): string =>
+  word
+    .replace(/(?<![sui])s$/, '')
+    .replace(/(?<=x|ch|sh|ss|zz|o|us|is)e$/, '')
+    .replace(/ie$/, 'y')
+    .replace(/[vf]e$/, 'f');
+
+/** The same for the singular and the plural of an English kind; in other languages only capitals and signs are passed over. */
+export const kindKey = (kind: string, lang: string): string => {
+  const slug = slugOf(kind) || kind.toLowerCase();
+  return isEnglish(lang) ? slug.split('-').map(wordKey).join('-') : slug;
+};
+
+interface Kinds {
+  readonly groups: readonly KindGroup[];
+  readonly byKey: ReadonlyMap<string, KindGroup>;
+}
+
+/** A box never changes, so what follows from it is found once: every item of every page asks. */
+const found = new WeakMap<Box, Kinds>();
+
+const kindsOf = (box: Box): Kinds => {
+  const known = found.get(box);
+  if (known) return known;
+  const { lang } = box.settings;
+  const itemsByKey = new Map<string, Item[]>();
+  for (const item of box.cycles.flatMap((cycle) => cycle.items)) {
+    const key = kindKey(item.kind, lang);
+    const items = itemsByKey.get(key);
+    if (items) items.push(item);
+    else itemsByKey.set(key, [item]);
+  }
+  const byKey = new Map(
+    [...itemsByKey].map(([key, items]) => {
+      const kind = items[0]?.kind ?? '';
+      return [key, { kind, slug: slugOf(kind), items }];
+    }),
+  );
+  const order = new Intl.Collator(lang).compare;
+  const kinds = { byKey, groups: [...byKey.values()].sort((a, b) => order(a.kind, b.kind)) };
+  found.set(box, kinds);
+  return kinds;
+};
+
+/** Every item under its kind: kinds in the language's order of letters, items oldest first. */
+export const kindGroups = (box: Box): readonly KindGroup[] => kindsOf(box).groups;
+
+const fillsPage = ({ slug, items }: KindGroup): boolean => slug !== '' && items.length >= ENOUGH_FOR_A_PAGE;
+
+/** The kinds that have a page of their own: those that three or more items share. */
+export const kindsWithPage = (box: Box): readonly KindGroup[] => kindGroups(box).filter(fillsPage);
+
+/** The group an item's kind belongs to; undefined for a kind that the box does not hold. */
+export const kindGroupOf = (box: Box, kind: string): KindGroup | undefined =>
+  kindsOf(box).byKey.get(kindKey(kind, box.settings.lang));
+
+/** Whether a kind has a page of its own. */
+export const hasKindPage = (box: Box, kind: string): boolean => {
+  const group = kindGroupOf(box, kind);
+  return group !== undefined && fillsPage(group);
+};

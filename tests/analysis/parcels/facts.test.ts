@@ -1,0 +1,174 @@
+import { describe, expect, test } from 'vitest';
+import { compareBy } from '../../../src/analysis/parcels/compare.ts';
+import { type ParcelsFactsInput, parcelsFacts } from '../../../src/analysis/parcels/facts.ts';
+import { histogramOf } from '../../../src/analysis/parcels/histogram.ts';
+import { arrivedBy, curveOf, stepAt } from '../../../src/analysis/parcels/kaplan-meier.ts';
+import { logRank } from '../../../src/analysis/parcels/log-rank.ts';
+import { overdueOf } from '../../../src/analysis/parcels/overdue.ts';
+import { continued, horizonOf } from '../../../src/analysis/parcels/pooled.ts';
+import { dateOfDay, dayOfDate, type ParcelCount, type Parcels } from '../../../src/model/parcels.ts';
+import { PLACEBO, parcel, SIX_MP, seeded, times } from './parcels.ts';
+
+const hist = histogramOf;
+const LEFT = dayOfDate('2026-03-03');
+
+/** How long each of 200 parcels takes: two days and a wait of some four, the same for a seed. */
+const waits = (seed: number, count = 200): readonly number[] => {
+  const random = seeded(seed);
+  return Array.from({ length: count }, () => 2 + Math.floor(-Math.log(1 - random()) * 3));
+};
+/** The parcels of one sending, read so many days after it left. */
+const sent = (seed: number, age: number, left = LEFT): Parcels => ({
+  file: 'parcels.csv',
+  asOf: left + age,
+  counts: waits(seed).map((days) =>
+    days <= age
+      ? parcel(days, 'delivered', { shipped: left })
+      : parcel(age, 'travelling', { shipped: left, lines: [9] }),
+  ),
+});
+const facts = (age: number, more: Partial<ParcelsFactsInput> = {}) =>
+  parcelsFacts({
+    cycle: '2026-03',
+    parcels: sent(3, age),
+    earlier: [],
+    asOf: (LEFT + age) * 86_400_000 + 72_000_000,
+    asOfDay: LEFT + age,
+    timeZone: 'Europe/London',
+    habit: { share: 0.9, weekdays: [4], time: '19:00' },
+    planned: dayOfDate('2026-03-19') * 86_400_000 + 68_400_000,
+    ...more,
+  });
+const earlier = [1, 2].map((seed) => ({
+  cycle: `2026-0${seed}`,
+  parcels: sent(seed, 40, LEFT - 30 * (3 - seed)),
+}));
+const truth = waits(3).toSorted((a, b) => a - b)[179] as number;
+
+describe('the log-rank test', () => {
+  test('of the remission data is the published one', () => {
+    // Kleinbaum & Klein, Survival Analysis, chapter 2: observed 9 and 21, expected 19.25 and 10.75, χ² 16.79.
+    const { observed, expected, z } = logRank(hist(times(SIX_MP)), hist(times(PLACEBO)));
+    expect([observed, expected.toFixed(2), (z * z).toFixed(3)]).toEqual([9, '19.25', '16.793']);
+    const other = logRank(hist(times(PLACEBO)), hist(times(SIX_MP)));
+    expect(other.z).toBeCloseTo(-z, 12);
+    expect(other.observed + observed).toBeCloseTo(other.expected + expected, 12);
+  });
+});
+
+describe('a cycle that is too young', () => {
+  test('is told from earlier ones, conditional on what has arrived', () => {
+    const { outlook } = facts(4, { earlier });
+    expect(outlook).toMatchObject({ source: 'both', horizon: 4, cycles: ['2026-01', '2026-02'] });
+    expect(Math.abs((outlook.days.day as number) - truth)).toBeLessThanOrEqual(1);
+    expect(outlook.dates.day).toBe(LEFT + (outlook.days.day as number));
+    expect(outlook.oldEnough).toBe(dateOfDay(LEFT + Math.ceil(outlook.days.day as number)));
+  });
+
+  test('says nothing without earlier ones, and says it by itself once it is old enough', () => {
+    expect(facts(4)).toMatchObject({
+      outlook: { source: 'none', days: {}, dates: {} },
+      reveal: { verdict: 'unknown', proposed: [] },
+    });
+    expect(facts(4).overdue).toBeUndefined();
+    const grown = facts(truth + 4, { earlier });
+    expect(grown.outlook).toMatchObject({ source: 'own', cycles: [], days: { day: truth } });
+    expect(grown.outlook.oldEnough).toBeUndefined();
+  });
+
+  test('that has not left is told from earlier ones alone, from the day it leaves', () => {
+    const { parcels: _, ...none } = { parcels: undefined };
+    const { outlook, reveal } = parcelsFacts({
+      ...none,
+      cycle: '2026-04',
+      leaves: dayOfDate('2026-04-07'),
+      planned: dayOfDate('2026-04-23') * 86_400_000 + 64_800_000,
+      earlier,
+      asOf: dayOfDate('2026-03-27') * 86_400_000,
+      asOfDay: dayOfDate('2026-03-27'),
+      timeZone: 'Europe/London',
+      habit: { weekdays: [4] },
+    });
+    expect(outlook.source).toBe('earlier');
+    expect(outlook.dates.day).toBe(dayOfDate('2026-04-07') + (outlook.days.day as number));
+    expect(reveal.verdict).toBe('safe');
+  });
+
+  test('continues its own curve in the proportion of the pool’s', () => {
+    const [own, pool] = [curveOf(hist(sent(3, 4).counts)), curveOf(hist(sent(1, 40).counts))];
+    const both = continued(own, pool, 4);
+    expect(arrivedBy(both, 4)).toBe(arrivedBy(own, 4));
+    const left = (1 - arrivedBy(pool, 9)) / (1 - arrivedBy(pool, 4));
+    expect(1 - arrivedBy(both, 9)).toBeCloseTo((1 - arrivedBy(own, 4)) * left, 12);
+    const variance = (stepAt(pool, 9)?.logVariance ?? 0) - (stepAt(pool, 4)?.logVariance ?? 0);
+    expect(stepAt(both, 9)?.logVariance).toBeCloseTo((stepAt(own, 4)?.logVariance ?? 0) + variance, 12);
+  });
+
+  test('is judged by itself only for as long as half its parcels were watched', () => {
+    const two: readonly ParcelCount[] = [
+      parcel(9, 'travelling', { count: 3 }),
+      parcel(3, 'travelling', { shipped: 6, count: 4 }),
+    ];
+    expect(horizonOf(two, 9)).toBe(3);
+    expect(horizonOf(two.slice(0, 1), 9)).toBe(9);
+    expect(horizonOf([], 9)).toBe(-1);
+  });
+});
+
+describe('what is overdue', () => {
+  test('is on its way for longer than 99 in a hundred that arrived, and named by line', () => {
+    const arrived = hist([...Array.from({ length: 99 }, () => parcel(5)), parcel(12)]);
+    const counts = [
+      parcel(5, 'travelling', { shipped: 8, lines: [2] }),
+      parcel(6, 'travelling', { shipped: 7, lines: [31, 7], count: 2 }),
+      parcel(13, 'travelling', { shipped: 0, lines: [5] }),
+      parcel(40, 'lost', { shipped: -27 }),
+    ];
+    expect(overdueOf(counts, arrived)).toEqual({
+      limit: 5,
+      count: 3,
+      days: [
+        { shipped: 0, days: 13, count: 1, lines: [5] },
+        { shipped: 7, days: 6, count: 2, lines: [7, 31] },
+      ],
+    });
+  });
+
+  test('is unknown while nothing has arrived', () => {
+    expect(overdueOf([parcel(5, 'travelling')], [])).toBeUndefined();
+  });
+});
+
+describe('carriers side by side', () => {
+  const by = (carrier: string, counts: readonly ParcelCount[]) => counts.map((one) => ({ ...one, carrier }));
+  const usual = by('Finch & Daughters', sent(3, 12).counts);
+
+  test('are named where one of them is stuck, and not where both are as fast', () => {
+    const stuck = by('Skerry Ferries', [parcel(4), parcel(12, 'travelling', { count: 11 })]);
+    const groups = compareBy('carrier', [...usual, ...stuck], 0.9, 11);
+    expect(groups.map(({ name, pace, overdue }) => [name, pace, overdue])).toEqual([
+      ['Finch & Daughters', 'usual', expect.any(Number)],
+      ['Skerry Ferries', 'stuck', 11],
+    ]);
+    const even = compareBy('carrier', [...usual, ...by('Other', sent(4, 12).counts)], 0.9, 11);
+    expect(even.map(({ pace }) => pace)).toEqual(['usual', 'usual']);
+  });
+
+  test('are slow where all arrives, and later', () => {
+    const slow = by(
+      'Cart',
+      Array.from({ length: 40 }, (_, i) => parcel(8 + (i % 4))),
+    );
+    expect(compareBy('carrier', [...usual, ...slow], 0.9, 11).find(({ name }) => name === 'Cart')?.pace).toBe(
+      'slow',
+    );
+  });
+
+  test('are not judged by a handful, nor compared where there is one', () => {
+    expect(
+      compareBy('carrier', [...usual, ...by('Two', [parcel(12, 'travelling', { count: 4 })])], 0.9, 11)[1]
+        ?.pace,
+    ).toBe('usual');
+    expect(compareBy('carrier', usual, 0.9, 11)).toEqual([]);
+  });
+});

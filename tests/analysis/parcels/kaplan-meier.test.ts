@@ -1,0 +1,224 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { histogramOf } from '../../../src/analysis/parcels/histogram.ts';
+import {
+  arrivedBy,
+  curveOf,
+  logLimits,
+  logLogLimits,
+  standardError,
+} from '../../../src/analysis/parcels/kaplan-meier.ts';
+import { quantileOf } from '../../../src/analysis/parcels/quantile.ts';
+import type { ParcelCount } from '../../../src/model/parcels.ts';
+import { PLACEBO, parcel, SIX_MP, seeded, times } from './parcels.ts';
+
+const curve = (parcels: readonly ParcelCount[]) => curveOf(histogramOf(parcels));
+const six = curve(times(SIX_MP));
+const placebo = curve(times(PLACEBO));
+
+describe('the leukaemia remission data (Freireich et al. 1963; R survival 3.5-3)', () => {
+  test.each([
+    [6, 21, 3, 0.857143, 0.07636, 0.719817, 1, 0.619718, 0.951552],
+    [7, 17, 1, 0.806723, 0.086935, 0.653124, 0.996444, 0.563147, 0.922809],
+    [10, 15, 1, 0.752941, 0.09635, 0.585919, 0.967575, 0.5032, 0.889362],
+    [13, 12, 1, 0.690196, 0.106815, 0.509613, 0.934769, 0.43161, 0.849066],
+    [16, 11, 1, 0.627451, 0.114054, 0.439394, 0.895995, 0.367511, 0.804912],
+    [22, 7, 1, 0.537815, 0.128234, 0.337037, 0.858201, 0.267779, 0.746791],
+    [23, 6, 1, 0.448179, 0.134591, 0.248788, 0.807372, 0.188052, 0.680143],
+  ])('give the printed row of week %i', (day, atRisk, delivered, s, se, log0, log1, loglog0, loglog1) => {
+    const step = six.steps.find((one) => one.day === day);
+    if (!step) throw new Error(`no step at ${day}`);
+    const [log, loglog] = [logLimits(step), logLogLimits(step)];
+    const shown = [step.waiting, standardError(step), log?.lower, log?.upper, loglog?.lower, loglog?.upper];
+    expect([step.atRisk, step.delivered]).toEqual([atRisk, delivered]);
+    expect(shown.map((one) => one?.toFixed(6))).toEqual(
+      [s, se, log0, log1, loglog0, loglog1].map((one) => one.toFixed(6)),
+    );
+  });
+
+  test('have just these steps', () => {
+    expect(six.steps.map(({ day }) => day)).toEqual([6, 7, 10, 13, 16, 22, 23]);
+  });
+
+  test('give the printed medians and their intervals', () => {
+    expect(quantileOf(six, 0.5)).toEqual({ day: 23, lower: 13 });
+    expect(quantileOf(placebo, 0.5)).toEqual({ day: 8, lower: 4, upper: 11 });
+  });
+});
+
+describe('a quantile where the curve is level at exactly the share', () => {
+  // Therneau's own test of quantile.survfit (survival, tests/quantile.R): S = 6/7, 18/35, 9/35.
+  const level = curve(times('9 1 1+ 6 6 8+ 10+'));
+  test.each([
+    [1 / 14, 1, 1],
+    [1 / 7, 3.5, 1],
+    [1 / 3, 6, 1],
+    [0.5, 9, 6],
+    [26 / 35, 9.5, 6],
+    [0.9, undefined, 9],
+  ])('of %d is the one that R finds', (share, day, lower) => {
+    const found = quantileOf(level, share, logLimits);
+    expect([found.day, found.lower, found.upper]).toEqual([day, lower, undefined]);
+  });
+});
+
+const parcels = fc.array(
+  fc.record({
+    days: fc.integer({ min: 0, max: 40 }),
+    state: fc.constantFrom('delivered', 'travelling', 'lost', 'returned'),
+    count: fc.integer({ min: 1, max: 30 }),
+  }),
+  { minLength: 1, maxLength: 60 },
+);
+const made = (rows: readonly Pick<ParcelCount, 'days' | 'state' | 'count'>[]): readonly ParcelCount[] =>
+  rows.map(({ days, state, count }) => parcel(days, state, { count }));
+
+describe('any curve', () => {
+  test('falls from 1 and never below 0, with its limits on either side', () => {
+    fc.assert(
+      fc.property(parcels, (rows) => {
+        let before = 1;
+        for (const step of curve(made(rows)).steps) {
+          expect(step.waiting).toBeLessThanOrEqual(before);
+          expect(step.waiting).toBeGreaterThanOrEqual(0);
+          before = step.waiting;
+          for (const limits of [logLimits(step), logLogLimits(step)]) {
+            if (!limits) continue;
+            expect(limits.lower).toBeLessThanOrEqual(step.waiting);
+            expect(limits.upper).toBeGreaterThanOrEqual(step.waiting);
+            expect(limits.lower).toBeGreaterThanOrEqual(0);
+            expect(limits.upper).toBeLessThanOrEqual(1);
+          }
+        }
+      }),
+    );
+  });
+
+  test('is the same whatever the order of the parcels, and whether they are counted or written out', () => {
+    fc.assert(
+      fc.property(parcels, (rows) => {
+        const written = made(rows).flatMap((one) =>
+          Array.from({ length: one.count }, () => ({ ...one, count: 1 })),
+        );
+        expect(curve(written.toReversed())).toEqual(curve(made(rows)));
+      }),
+    );
+  });
+
+  test('of parcels that have all arrived is the plain share, and its quantile R’s second kind', () => {
+    // Hyndman & Fan (1996), definition 2: the inverse of the empirical distribution, averaged where it is level.
+    fc.assert(
+      fc.property(
+        fc.array(fc.integer({ min: 0, max: 40 }), { minLength: 1, maxLength: 80 }),
+        fc.integer({ min: 1, max: 99 }),
+        (days, percent) => {
+          const sorted = days.toSorted((a, b) => a - b);
+          const all = curve(days.map((day) => parcel(day)));
+          for (const day of [0, 5, 17, 40])
+            expect(arrivedBy(all, day)).toBeCloseTo(
+              sorted.filter((one) => one <= day).length / days.length,
+              10,
+            );
+          const exact = (sorted.length * percent) / 100;
+          const place = Math.ceil(exact);
+          const plain = Number.isInteger(exact)
+            ? ((sorted[place - 1] as number) + (sorted[place] as number)) / 2
+            : sorted[place - 1];
+          expect(quantileOf(all, percent / 100).day).toBe(plain);
+        },
+      ),
+    );
+  });
+
+  test('has a day between the bounds of its interval', () => {
+    fc.assert(
+      fc.property(parcels, fc.double({ min: 0.01, max: 0.99, noNaN: true }), (rows, share) => {
+        const { day, lower, upper } = quantileOf(curve(made(rows)), share);
+        if (day === undefined) return;
+        // Where everything arrived on one day there is no variance, and R gives no bound either.
+        expect(lower ?? 0).toBeLessThanOrEqual(day);
+        expect(upper ?? Number.POSITIVE_INFINITY).toBeGreaterThanOrEqual(day);
+      }),
+    );
+  });
+});
+
+describe('parcels that never arrive', () => {
+  test('give, read on one day, the cumulative incidence of Aalen and Johansen, whenever they were lost', () => {
+    // Kalbfleisch & Prentice (2002), 8.2: F(t) = Σ S(u−) d(u) / n(u), S the product limit of any ending.
+    fc.assert(
+      fc.property(
+        fc.array(fc.record({ day: fc.integer({ min: 1, max: 20 }), lost: fc.boolean() }), {
+          minLength: 1,
+          maxLength: 60,
+        }),
+        fc.integer({ min: 5, max: 20 }),
+        (endings, read) => {
+          let [alive, atRisk, incidence] = [1, endings.length, 0];
+          for (let day = 1; day <= read; day += 1) {
+            const ended = endings.filter((one) => one.day === day);
+            if (ended.length === 0) continue;
+            incidence += (alive * ended.filter(({ lost }) => !lost).length) / atRisk;
+            alive *= 1 - ended.length / atRisk;
+            atRisk -= ended.length;
+          }
+          const seen = endings.map(({ day, lost }) =>
+            day > read ? parcel(read, 'travelling') : lost ? parcel(read, 'lost') : parcel(day),
+          );
+          expect(arrivedBy(curve(seen), read)).toBeCloseTo(incidence, 10);
+        },
+      ),
+    );
+  });
+
+  test('keep the curve from ever coming to a share that they make impossible', () => {
+    const some = [parcel(5, 'delivered', { count: 92 }), parcel(60, 'lost', { count: 8 })];
+    expect(arrivedBy(curve(some), 60)).toBeCloseTo(0.92, 12);
+    expect(quantileOf(curve(some), 0.95).day).toBeUndefined();
+    // Censored on the day they were given up, they would count as arriving.
+    const censored = [
+      parcel(5, 'delivered', { count: 46 }),
+      parcel(6, 'lost', { count: 8 }),
+      parcel(7, 'delivered', { count: 46 }),
+    ];
+    expect(arrivedBy(curve(censored), 7)).toBe(1);
+  });
+});
+
+test('counting only what was delivered makes simulated parcels look faster than they are; the curve does not', () => {
+  const random = seeded(20260303);
+  // Parcels leave over eight days and take two days and an exponential wait; the file is read on the tenth day.
+  const all = Array.from({ length: 40_000 }, () => ({
+    age: 2 + Math.floor(random() * 8),
+    takes: 2 + Math.floor(-Math.log(1 - random()) * 2.4),
+  }));
+  const sorted = all.map(({ takes }) => takes).sort((a, b) => a - b);
+  const truth = sorted[Math.ceil(sorted.length * 0.9) - 1] as number;
+  const delivered = all.filter(({ age, takes }) => takes <= age);
+  const seen = all.map(({ age, takes }) => (takes <= age ? parcel(takes) : parcel(age, 'travelling')));
+  const naive = quantileOf(curve(delivered.map(({ takes }) => parcel(takes))), 0.9).day as number;
+  expect(truth).toBe(7);
+  expect(naive).toBeLessThan(truth);
+  expect(quantileOf(curve(seen), 0.9).day).toBe(truth);
+});
+
+const r = spawnSync('Rscript', ['-e', 'library(survival)']).status === 0;
+test.skipIf(!r)('R’s survival, where it is installed, gives the same curve and quantiles', () => {
+  const script = `
+    library(survival)
+    text <- strsplit("${SIX_MP}", " ")[[1]]
+    fit <- survfit(Surv(as.numeric(sub("\\\\+", "", text)), !grepl("+", text, fixed = TRUE)) ~ 1, conf.type = "log-log")
+    keep <- fit$n.event > 0
+    cat(sprintf("%.10f", c(fit$surv[keep], fit$lower[keep], fit$upper[keep], unlist(quantile(fit, c(.1, .25, .5))))))`;
+  const limits = six.steps.map(logLogLimits);
+  const quantiles = [0.1, 0.25, 0.5].map((share) => quantileOf(six, share));
+  const ours = [
+    ...six.steps.map(({ waiting }) => waiting),
+    ...limits.map((one) => one?.lower),
+    ...limits.map((one) => one?.upper),
+    ...(['day', 'lower', 'upper'] as const).flatMap((key) => quantiles.map((one) => one[key])),
+  ];
+  const theirs = execFileSync('Rscript', ['-e', script], { encoding: 'utf8' }).trim().split(/\s+/);
+  expect(ours.map((one) => one?.toFixed(10) ?? 'NA')).toEqual(theirs);
+});
