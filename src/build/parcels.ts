@@ -28,6 +28,7 @@ export {
   shareWords,
   stateWords,
 } from '../analysis/parcels/words.ts';
+export { dateOfDay } from '../model/parcels.ts';
 
 /** A list of shipments that lies in the content folder. */
 export interface ParcelsFile {
@@ -39,7 +40,7 @@ export interface ParcelsFile {
 /** What was read of each list, by the cycle. The value is absent where a file cannot be relied on. */
 export type ParcelsByCycle = ReadonlyMap<string, Checked<Parcels | undefined>>;
 
-const PARCELS = /^cycles\/([^/]+)\/parcels\.csv$/;
+const PARCELS = /^cycles\/([^/]+)\/parcels\.csv$/i;
 
 /** The lists in the content folder, oldest cycle first. */
 export const parcelsFiles = ({ paths }: Pick<Sources, 'paths'>): readonly ParcelsFile[] =>

@@ -12,7 +12,7 @@ import {
   itemAddress,
   kindPagePath,
 } from '../render/addresses.ts';
-import { callData } from '../render/article-parts.ts';
+import { callData, factsOf } from '../render/article-parts.ts';
 import { kindPlate } from '../render/layouts.ts';
 import { priceText } from '../render/money.ts';
 import type { PictureOutput } from '../render/output.ts';
@@ -23,7 +23,10 @@ import { typeset } from '../render/typeset.ts';
 import type { Channel, ChannelInput, ChannelResult } from './channel.ts';
 
 /** As many as a search result has room for. */
-const NAMED_IN_SUMMARY = 4;
+const NAMED_IN_SUMMARY = 5;
+
+/** What tells one of a kind from another at a glance; the rest is in its article. */
+const COMPARED: ReadonlySet<string> = new Set(['Maker', 'Material', 'Colour', 'Size']);
 
 const capitalised = (text: string, lang: string): string => {
   const [first = '', ...rest] = text;
@@ -36,7 +39,9 @@ const summaryOf = (box: Box, newestFirst: readonly Item[]): string => {
   const month = (item: Item | undefined): string => (item ? monthName(cycleOf(box, item), lang) : '');
   const [from, to] = [month(newestFirst.at(-1)), month(newestFirst[0])];
   const span = from === to ? `in ${from}` : `from ${from} to ${to}`;
-  const names = newestFirst.slice(0, NAMED_IN_SUMMARY).map(({ name }) => name);
+  // "And 1 more" takes the room of its name.
+  const all = newestFirst.length <= NAMED_IN_SUMMARY + 1;
+  const names = newestFirst.slice(0, all ? undefined : NAMED_IN_SUMMARY).map(({ name }) => name);
   const more = newestFirst.length - names.length;
   const line = namesInLine(more > 0 ? [...names, `${more} more`] : names, lang);
   return `${newestFirst.length} so far, ${span}: ${line}.`;
@@ -62,8 +67,8 @@ const kindPage = (input: ChannelInput, group: KindGroup): ChannelResult => {
     return {
       href: itemAddress(box, item, path),
       name: typeset(item.name, lang),
-      brand: typeset(item.brand, lang),
       description: typeset(item.description, lang),
+      facts: factsOf(item, lang).filter(({ label }) => COMPARED.has(label)),
       picture: picture?.html,
       month: monthName(cycle, lang),
       theme: typeset(cycle.theme, lang),

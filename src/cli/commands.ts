@@ -77,6 +77,34 @@ export const commands: readonly Command[] = [
       (await import('./proof-command.ts')).proofCommand(values, edge, operands),
   },
   {
+    name: 'parcels',
+    summary: 'have enough parcels arrived to show the box?',
+    about:
+      "Reads a cycle's list of shipments, content/cycles/CYCLE/parcels.csv, and says how many have arrived, by which day the wanted share will have arrived and how sure that is, what is overdue, which carrier is stuck, and on which evening the box can be revealed. Parcels on their way are counted as what they are, so that the answer is not too early; a cycle that is too young is told from earlier ones. Columns and forms of dates are named in box.md; names and addresses are not read. It writes nothing.",
+    operands: '[CYCLE | FILE.csv]',
+    options: [
+      { name: 'content', value: 'DIR', help: 'the folder with box.md and cycles/ (default: content)' },
+      {
+        name: 'as-of',
+        value: 'INSTANT',
+        help: 'what had happened by then; written as for build (default: now)',
+      },
+      {
+        name: 'share',
+        value: 'SHARE',
+        help: 'how many should have arrived, between 0 and 1 (default: the share in box.md, or 0.9)',
+      },
+      { name: 'json', help: 'print one JSON object, with the whole curve, instead of a report' },
+    ],
+    examples: [
+      ['lidlore parcels', 'the newest cycle that has a list'],
+      ['lidlore parcels 2026-02 --as-of 2026-02-10', 'as it stood on that day'],
+      ['lidlore parcels export.csv --share 0.95', 'a file that is not in place yet'],
+    ],
+    run: async (values, edge, operands) =>
+      (await import('./parcels-command.ts')).parcelsCommand(values, edge, operands),
+  },
+  {
     name: 'phrases',
     summary: 'what shoppers would type for a name; noun phrases of a text',
     about:

@@ -21,6 +21,16 @@ const PROBES_AT_ONCE = 2;
 /** Called as photos are looked at: how many of the new ones are done, how many there are. */
 export type Progress = (done: number, total: number) => void;
 
+/** Every text below `dir`, and no photo looked at: what is enough for a report that shows none. */
+export const readTexts = async (dir: string, root: string = dir): Promise<Sources> => {
+  const paths = await walk(dir);
+  const texts = await atOnce(16, paths.filter(isText), async (path) => ({
+    path,
+    text: decodeText(await readFile(join(dir, path))),
+  }));
+  return { root, texts, photos: [], paths };
+};
+
 /**
  * Reads every text and looks at every photo below `dir`. Answers about photos are remembered in the folder
  * `cache`. `root` is the folder's name as the author wrote it.
@@ -31,12 +41,7 @@ export const readContent = async (
   onProgress: Progress = () => {},
   root: string = dir,
 ): Promise<Sources> => {
-  const paths = await walk(dir);
-  const texts = await atOnce(16, paths.filter(isText), async (path) => ({
-    path,
-    text: decodeText(await readFile(join(dir, path))),
-  }));
-
+  const { paths, texts } = await readTexts(dir, root);
   const before = await readProbeCache(cache, PROBE_VERSION);
   const after: ProbeCache = new Map();
   const stamped = await atOnce(16, paths.filter(isPhoto), async (path) => {

@@ -1,5 +1,6 @@
 /** Streams a text file into a reader, in chunks, whatever program saved it. */
 import { createReadStream } from 'node:fs';
+import { TextDecoder } from 'node:util';
 
 /** Bytes read at once: large enough that the disk is not waited for, small enough not to be felt. */
 const CHUNK = 262_144;

@@ -1,5 +1,6 @@
 /** Items of one kind: the same noun, whatever its number and capitals. */
-import type { Box, Item } from './box.ts';
+import type { Box, Item, Moment } from './box.ts';
+import { isSealed } from './seal.ts';
 import { slugOf } from './slug.ts';
 
 export interface KindGroup {
@@ -75,8 +76,10 @@ export const kindsWithPage = (box: Box): readonly KindGroup[] => kindGroups(box)
 export const kindGroupOf = (box: Box, kind: string): KindGroup | undefined =>
   kindsOf(box).byKey.get(kindKey(kind, box.settings.lang));
 
-/** Whether a kind has a page of its own. */
-export const hasKindPage = (box: Box, kind: string): boolean => {
+/** Whether a kind has a page of its own; `asOf`, where what is sealed at that moment is left out of the count. */
+export const hasKindPage = (box: Box, kind: string, asOf: Moment = Number.POSITIVE_INFINITY): boolean => {
   const group = kindGroupOf(box, kind);
-  return group !== undefined && fillsPage(group);
+  if (!group) return false;
+  const sealed = new Set(box.cycles.filter((cycle) => isSealed(cycle, asOf)).map(({ id }) => id));
+  return fillsPage({ ...group, items: group.items.filter((item) => !sealed.has(item.cycle)) });
 };

@@ -88,7 +88,7 @@ const countryName = (code: string, lang: string): string =>
   new Intl.DisplayNames([lang], { type: 'region' }).of(code) ?? code;
 
 /** An item's facts as label and value, those the record gives. */
-const factsOf = (item: Item, lang: string): readonly { label: string; value: string }[] =>
+export const factsOf = (item: Item, lang: string): readonly { label: string; value: string }[] =>
   (
     [
       ['Maker', item.brand],

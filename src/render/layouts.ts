@@ -21,7 +21,7 @@ export const itemPlate: PictureLayout = {
 export const kindPlate: PictureLayout = {
   name: 'kind',
   widths: PLATE_WIDTHS,
-  sizes: '(min-width: 60rem) 18rem, (min-width: 40rem) 14rem, 34vw',
+  sizes: '(min-width: 40rem) 14rem, 34vw',
 };
 /** The whole box, across the page. */
 export const widePlate: PictureLayout = {

@@ -29,7 +29,7 @@ const phrase = (text: string, head?: number): Phrase => {
 };
 
 const found = (text: string, wanted: Phrase): readonly Mention[] =>
-  mentionsOf(textIndex([passage(text)]), [wanted], 'item', true)[0] ?? [];
+  mentionsOf(textIndex([passage(text)]), [{ slug: 'item', phrases: [wanted] }], true)[0]?.[0] ?? [];
 
 /** `grade: the words`, each mention. */
 const said = (text: string, wanted: string, head?: number): readonly string[] => {
@@ -96,6 +96,18 @@ describe('a phrase is met', () => {
       'exact: seed tray',
     ]);
   });
+});
+
+test('a word that stands before the head of another thing is not that thing', () => {
+  const items = [
+    { slug: 'tray', phrases: [phrase('seed tray')] },
+    { slug: 'seeds', phrases: [phrase('vegetable seeds')] },
+  ];
+  const text = 'A seed tray, and seeds.';
+  const [, [seeds] = []] = mentionsOf(textIndex([passage(text)]), items, true);
+  expect(seeds?.map(({ grade, from }) => [grade, passage(text).words[from]?.text])).toEqual([
+    ['head only', 'seeds'],
+  ]);
 });
 
 test('a phrase within a longer one counts for both, and says so', () => {

@@ -32,12 +32,23 @@ describe('the phrases of an item', () => {
       'watering can': 4,
       'sage enamel watering can': 3,
       'indoor watering can': 2,
-      'enamel watering can': 1,
-      'enamelled steel watering can': 1,
-      'sage watering can': 1,
-      'culverhythe enamel watering can': 0.5,
+      'enamel watering can': 0.5,
+      'enamelled steel watering can': 0.5,
+      'sage watering can': 0.5,
+      'culverhythe enamel watering can': 0.25,
     });
     expect(phrasesOf(can, [], english).map(({ text }) => text)).toEqual(textsOf(can));
+  });
+
+  test('take the name’s own noun for the kind where the kind is a wider word', () => {
+    const dibber = item({ name: 'Wooden dibber with steel tip', kind: 'hand tool' });
+    expect(weights(dibber)).toMatchObject({ dibber: 4, 'wooden dibber': 3, 'hand tool': 1 });
+  });
+
+  test('ask no more of an article for many other names than for one', () => {
+    const also = ['plant can', 'water can', 'indoor pourer', 'spouted can'];
+    const many = weights(item({ ...can, also }));
+    expect(also.reduce((sum, name) => sum + (many[name] as number), 0)).toBeCloseTo(2, 12);
   });
 
   test('have their head where the thing is said', () => {

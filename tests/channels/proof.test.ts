@@ -256,8 +256,9 @@ describeWith('chromium', 'chromium', 'in Chromium', () => {
   });
 
   // WCAG 2.2, 1.4.10 Reflow.
-  test.each([320, 360, 768])('fits a screen %i px wide', async (width) => {
+  test.each([320, 360, 768])('fits a screen %i px wide, folded open', async (width) => {
     const page = await opened({ viewport: { width, height: 780 } });
+    for (const button of await page.locator('.fold').all()) await button.click();
     const wide = await page.evaluate(
       () => (globalThis as unknown as Shown).document.documentElement.scrollWidth,
     );

@@ -92,6 +92,8 @@ describe('kinds of a box', () => {
   test('count what is sealed for nothing', () => {
     expect(hasKindPage(unsealed(tools, Date.UTC(2026, 2, 18)), 'hand tool')).toBe(false);
     expect(hasKindPage(unsealed(tools, Date.UTC(2026, 2, 19)), 'hand tool')).toBe(true);
+    expect(hasKindPage(tools, 'hand tool', Date.UTC(2026, 2, 18))).toBe(false);
+    expect(hasKindPage(tools, 'hand tool', Date.UTC(2026, 2, 19))).toBe(true);
   });
   test('have no page where no address can be made of their name', () => {
     expect(hasKindPage(boxOf(['!!!'], ['!!!'], ['!!!']), '!!!')).toBe(false);

@@ -1,4 +1,5 @@
 /** The least work that brings every item to the aim. */
+import type { Place } from '../../diagnostics/diagnostic.ts';
 import type { Language } from '../language/language.ts';
 import { type Candidate, candidatesFor } from './candidates.ts';
 import type { Edit } from './coverage.ts';
@@ -16,7 +17,7 @@ export interface Advice {
 const MOST_EDITS = 12;
 
 /** A change that brings less than this, in standing, is not worth a line of advice. */
-const LEAST_GAIN = 0.005;
+const LEAST_GAIN = 0.01;
 
 interface Draft {
   readonly passages: readonly Passage[];
@@ -41,6 +42,9 @@ const gainOf = (
 /** A change by what it says where, the same from one round to the next. */
 const nameOf = ({ item, phrase, place, passage, at }: Candidate): string =>
   [item.slug, phrase.text, place, passage, at.line, at.column].join(' ');
+
+const isSamePlace = (a: Place, b: Place): boolean =>
+  a.file === b.file && a.line === b.line && a.column === b.column;
 
 const applied = (
   { passages }: Draft,
@@ -75,7 +79,10 @@ export const adviceFor = (
   // Gains only shrink as the text grows (Minoux 1978): what a change brought before is the most it can bring now,
   // so that few need to be counted again.
   const most = new Map<string, number>();
-  const best = (draft: Draft): Candidate | undefined => {
+  /** A second thing said in one sentence is harder to write than the first. */
+  const effortOf = (candidate: Candidate, chosen: readonly Candidate[]): number =>
+    candidate.effort * (1 + chosen.filter((one) => isSamePlace(one.at, candidate.at)).length);
+  const best = (draft: Draft, soFar: readonly Candidate[]): Candidate | undefined => {
     const short = shortOf(aim, draft.tally.standings);
     const ranked = candidatesFor(draft.passages, draft.tally, short, language)
       .map((candidate) => ({ candidate, bound: most.get(nameOf(candidate)) ?? Number.POSITIVE_INFINITY }))
@@ -84,7 +91,7 @@ export const adviceFor = (
     for (const { candidate, bound } of ranked) {
       if (chosen && bound <= chosen.value) break;
       const gain = gainFrom(draft, candidate);
-      const value = gain / candidate.effort;
+      const value = gain / effortOf(candidate, soFar);
       most.set(nameOf(candidate), value);
       if (gain >= LEAST_GAIN && value > (chosen?.value ?? 0)) chosen = { candidate, value };
     }
@@ -95,7 +102,7 @@ export const adviceFor = (
   const chosen: Candidate[] = [];
   let draft = first;
   while (chosen.length < MOST_EDITS && shortOf(aim, draft.tally.standings).size > 0) {
-    const candidate = best(draft);
+    const candidate = best(draft, chosen);
     if (!candidate) break;
     chosen.push(candidate);
     draft = changedBy(draft, candidate);
@@ -129,16 +136,14 @@ export const adviceFor = (
       candidate.phrase.words,
       language.english,
     );
-    const serves = raised
-      .filter(({ entry, standing }) => standing - entry.standing >= LEAST_GAIN)
-      .map(({ entry }) => ({ item: entry.item.slug, phrase: entry.phrase.text }));
+    const serves = raised.map(({ entry }) => ({ item: entry.item.slug, phrase: entry.phrase.text }));
     const brings = items
       .map(({ slug }) => ({
         item: slug,
         before: before.tally.standings.get(slug) ?? 0,
         after: after.tally.standings.get(slug) ?? 0,
       }))
-      .filter((step) => step.after - step.before >= LEAST_GAIN);
+      .filter((step) => step.after > step.before);
     const { place, at, write, words } = candidate;
     return { place, at, serves, write, words, brings };
   });

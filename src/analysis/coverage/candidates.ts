@@ -196,10 +196,17 @@ const TARGETS: readonly Targets[] = [
   { place: 'picture text', holds: ({ form, item }, own) => form === 'picture' && item === own },
 ];
 
-/** A typed search with a question in it is answered by a passage, not written out as a name. */
-const canBeWritten = ({ origins, words }: Phrase): boolean =>
-  origins.some(({ from }) => from !== 'search') ||
-  !words.some(({ folded }) => /^(?:where|when|how|what|why|which|to|is|are|do|can)$/.test(folded));
+/**
+ * Whether a phrase reads as a name: one that was put together from a material, a colour or a maker and the kind is
+ * how some look for a thing, and no way to speak of it; a search with a question in it wants a passage that answers.
+ */
+const canBeWritten = ({ origins, words }: Phrase): boolean => {
+  const given = origins.map(({ from }) => from);
+  if (given.some((from) => from === 'kind' || from === 'name' || from === 'also')) return true;
+  return given.includes('search') && !words.some(({ folded }) => ASKING.has(folded));
+};
+
+const ASKING: ReadonlySet<string> = new Set('where when how what why which to is are do can'.split(' '));
 
 /** Phrases of an item that changes are tried for: those with the most to win. */
 const PHRASES_TRIED = 6;

@@ -48,7 +48,7 @@ export interface Rival {
 
 export interface PhraseCoverage {
   readonly phrase: Phrase;
-  /** 0 to 1, the sum of what `parts` give. */
+  /** The sum of what `parts` give, at most 1. */
   readonly standing: number;
   /** One for each place, in the order of `placeNames`. */
   readonly parts: readonly StandingPart[];

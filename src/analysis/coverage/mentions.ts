@@ -153,43 +153,67 @@ const runsOf = (index: TextIndex, sought: Sought, isNoun: (at: Position) => bool
   return finding;
 };
 
+/** Adds what is less than a run: the phrase's words scattered over a sentence, and its head alone. */
+const addLooser = (
+  index: TextIndex,
+  phrase: Phrase,
+  finding: Finding,
+  isNoun: (at: Position) => boolean,
+  modifiers: ReadonlySet<number>,
+): void => {
+  const head = phrase.words[phrase.head];
+  if (!head || phrase.words.length < 2) return;
+  const heads = (index.byKey.get(head.key) ?? []).filter(isNoun);
+  for (const at of heads) take(finding, scatteredAt(index, phrase, at));
+  for (const { passage, word } of heads)
+    if (!modifiers.has(spotOf(passage, word)))
+      take(finding, { passage, from: word, to: word, grade: 'head only', head: word });
+};
+
+const mentionAt = (
+  index: TextIndex,
+  { passage, from, to, grade, head }: Found,
+  item: string,
+): Mention | undefined => {
+  const where = index.passages[passage];
+  const [word, start] = [where?.words[head], where?.words[from]];
+  if (!where || !word || !start) return undefined;
+  return { passage, from, to, place: placeFor(word, where, item), grade, at: whereIs(where, start) };
+};
+
+/** An item and its phrases. */
+export interface Named {
+  readonly slug: string;
+  readonly phrases: readonly Phrase[];
+}
+
 /**
- * Mentions of an item's phrases, each phrase's in reading order. A word serves a phrase once, by the best grade it
- * can; the head alone counts where it is a noun and does not itself stand before the head of another of the item's
- * phrases ("seed" in "seed packets" is no seed).
+ * Mentions of the phrases of some items, by item and phrase, each phrase's in reading order. A word serves a phrase
+ * once, by the best grade it can; the head alone counts where it is a noun and does not itself stand before the
+ * head of another phrase ("seed" in "seed tray" is no seed).
  */
 export const mentionsOf = (
   index: TextIndex,
-  phrases: readonly Phrase[],
-  item: string,
+  items: readonly Named[],
   english: boolean,
-): readonly (readonly Mention[])[] => {
+): readonly (readonly (readonly Mention[])[])[] => {
   const isNoun = ({ passage, word }: Position): boolean =>
     !english || standsAsNoun(index.passages[passage]?.words ?? [], word);
-  const findings = phrases.map((phrase) => runsOf(index, soughtOf(phrase), isNoun));
+  const findings = items.map(({ phrases }) =>
+    phrases.map((phrase) => runsOf(index, soughtOf(phrase), isNoun)),
+  );
   const modifiers = new Set<number>();
-  for (const { found } of findings)
+  for (const { found } of findings.flat())
     for (const { passage, from, to, head } of found)
       for (let at = from; at <= to; at++) if (at !== head) modifiers.add(spotOf(passage, at));
 
-  return phrases.map((phrase, i) => {
-    const finding = findings[i] as Finding;
-    const head = phrase.words[phrase.head];
-    if (head && phrase.words.length > 1) {
-      const heads = (index.byKey.get(head.key) ?? []).filter(isNoun);
-      for (const at of heads) take(finding, scatteredAt(index, phrase, at));
-      for (const { passage, word } of heads)
-        if (!modifiers.has(spotOf(passage, word)))
-          take(finding, { passage, from: word, to: word, grade: 'head only', head: word });
-    }
-    return finding.found.sort(inOrder).flatMap(({ passage, from, to, grade, head: at }) => {
-      const where = index.passages[passage];
-      const word = where?.words[at];
-      const start = where?.words[from];
-      if (!where || !word || !start) return [];
-      return { passage, from, to, place: placeFor(word, where, item), grade, at: whereIs(where, start) };
-    });
-  });
+  return items.map(({ slug, phrases }, number) =>
+    phrases.map((phrase, i) => {
+      const finding = findings[number]?.[i] as Finding;
+      addLooser(index, phrase, finding, isNoun, modifiers);
+      return finding.found.sort(inOrder).flatMap((found) => mentionAt(index, found, slug) ?? []);
+    }),
+  );
 };
 
 const covers = (longer: Mention, shorter: Mention): boolean =>

@@ -2,6 +2,7 @@
 import type { Box, Cycle, Item, Moment, Picture, RecordSource } from '../../model/box.ts';
 import { callFor, spareOnSale } from '../../model/calls.ts';
 import { cautionsOf } from '../../model/cautions.ts';
+import { hasKindPage } from '../../model/kinds.ts';
 import { earlierOfKind } from '../../model/relations.ts';
 import { tellingOf } from '../../model/telling.ts';
 import type { Language } from '../language/language.ts';
@@ -171,6 +172,9 @@ const addItem = (writing: Writing, box: Box, cycle: Cycle, item: Item, asOf: Mom
       item: slug,
       written: false,
     });
+  // A cycle that is still sealed is read as on the day of its reveal.
+  if (hasKindPage(box, item.kind, Math.max(asOf, cycle.reveal)))
+    field('kind', 'link', 'link text', item.kind, { written: false });
 };
 
 /** What a machine reads of an item: its name, kind, other names and facts, once more. */

@@ -8,25 +8,41 @@ import { type ItemWords, type SearchIndex, searchIndexOf, typedFor } from './typ
 export { type SearchIndex, searchIndexOf } from './typed.ts';
 
 /**
- * What a phrase weighs by where it is from, where nobody knows what was typed. Common practice, no source: the
- * common noun is what most people type; the name is what those type who saw the thing; other names divide the
- * people between them; a quality before the noun narrows what is meant, and fewer type it; colour and maker are
- * looked for mostly by those who know the thing already.
+ * What phrases weigh by where they are from, where nobody knows what was typed: of ten people who look for the
+ * thing, so many type it so. Common practice, no source: the common noun is what most type; the name, what those
+ * type who saw the thing; all other names together divide a few between them, so that an owner who lists many
+ * asks no more of the article than one who lists one; a quality before the noun narrows what is meant, and colour
+ * and maker are looked for mostly by those who know the thing already.
  */
-export const PHRASE_WEIGHTS = { kind: 4, name: 3, also: 2, material: 1, color: 0.5, brand: 0.5 } as const;
+export const PHRASE_WEIGHTS = { kind: 4, name: 3, also: 2, material: 0.5, color: 0.25, brand: 0.25 } as const;
 
-/** The same for what a name gives beside itself. */
+/**
+ * A kind that the name does not say ("hand tool" of a dibber) is a wider word, for a shelf and not for the thing:
+ * the name's own noun is then what most people type.
+ */
+const BROADER_KIND_WEIGHT = 1;
+
+/** Whether one of two nouns ends in the other, singular and plural alike: "can" and "watering can". */
+const namesIt = (one: string, other: string, language: Language): boolean => {
+  const [a, b] = [one, other].map((noun) => keyOf(language.words(noun))) as [string, string];
+  return a.endsWith(b) || b.endsWith(a);
+};
+
+/** The same for what a name gives beside itself: the whole name is known to few. */
 const NAME_WEIGHTS: Readonly<Record<NameOrigin, number>> = {
   'name without its measure': PHRASE_WEIGHTS.name,
   name: PHRASE_WEIGHTS.name,
   'kind in the name': 2,
-  'both things of the name': 1,
-  'name with what follows it': 1,
-  'what it is for, before the thing': 1,
-  'name without its other qualities': 1,
+  'both things of the name': 0.5,
+  'name with what follows it': 0.5,
+  'what it is for, before the thing': 0.5,
+  'name without its other qualities': 0.5,
 };
 
-/** What the item's most typed phrase gains; the others by their share of it. As much as the kind has by default. */
+/**
+ * What the phrase that was typed oftenest of all in the file gains, as much as the kind has by default; the others
+ * by their share of it.
+ */
 export const SEARCH_WEIGHT = 4;
 
 /** More than a dozen phrases cannot be written about five things without crowding. Common practice, no source. */
@@ -88,19 +104,24 @@ const candidatesOf = (item: Item, language: Language): readonly Candidate[] => {
     const at = typeof head === 'number' ? Math.min(head, read.length - 1) : headIn(read, head);
     candidates.push({ text, words: read, head: at, origin: { from, words }, weight });
   };
-  const taken = (text: string, from: 'kind' | 'also', words: string): void => {
-    add(asTyped(text), readName(text, language).head, from, words, PHRASE_WEIGHTS[from]);
+  const taken = (text: string, from: 'kind' | 'also', words: string, weight: number): void => {
+    add(asTyped(text), readName(text, language).head, from, words, weight);
   };
 
-  taken(item.kind, 'kind', 'kind');
-  for (const other of item.also) taken(other, 'also', `also: ${other}`);
+  const name = readName(item.name, language);
+  const kind = readName(item.kind, language);
+  const isBroader = language.english && !namesIt(name.kind, kind.kind, language);
+  taken(item.kind, 'kind', 'kind', isBroader ? BROADER_KIND_WEIGHT : PHRASE_WEIGHTS.kind);
+  for (const other of item.also)
+    taken(other, 'also', `also: ${other}`, PHRASE_WEIGHTS.also / item.also.length);
   if (!language.english) return candidates;
 
-  const name = readName(item.name, language);
-  for (const { text, origin, head } of name.phrases) add(text, head, 'name', origin, NAME_WEIGHTS[origin]);
+  for (const { text, origin, head } of name.phrases) {
+    const isKind = isBroader && origin === 'kind in the name';
+    add(text, head, 'name', origin, isKind ? PHRASE_WEIGHTS.kind : NAME_WEIGHTS[origin]);
+  }
 
   // "iron hand rake", not "iron hand tool": where name and kind differ, the name's is the nearer word.
-  const kind = readName(item.kind, language);
   const base = language.word(name.head).key === language.word(kind.head).key ? asTyped(item.kind) : name.kind;
   const baseWords = language.words(base);
   const qualify = (quality: string, from: 'material' | 'color' | 'brand', words: string): void => {
@@ -133,10 +154,9 @@ const typedCandidates = (item: Item, index: SearchIndex, language: Language): re
         first: { text, words, head: Math.min(head, words.length - 1), origin, weight: 0 },
       });
   }
-  const most = Math.max(0, ...[...totals.values()].map(({ count }) => count));
   return [...totals.values()].map(({ count, first }) => ({
     ...first,
-    weight: (SEARCH_WEIGHT * count) / most,
+    weight: (SEARCH_WEIGHT * Math.min(count, index.most)) / index.most,
   }));
 };
 

@@ -44,20 +44,21 @@ export const placeWords: Readonly<Record<PlaceName, string>> = {
 export const OPENING_WORDS = 100;
 
 /**
- * What each place is worth, in all 1. Common practice, no source: what a list of results shows (title, summary,
- * address) and what names a part of the page (heading) tells most about it; a thing's own section is where a
- * visitor looks for it; text read by machines and by people who do not see the pictures counts less, and the
- * address least, for it should never change. One clear mention everywhere but in title and address reaches 0.7.
+ * What each place is worth. Common practice, no source: a thing's own section is where a visitor looks for it; what
+ * a list of results shows (title, summary) and what names a part of the page (heading, opening) tells most about
+ * it; text read by machines and by people who do not see the pictures counts less, and the address least, for it
+ * should never change. All together are more than the 1 that a phrase can reach: no article has room for every
+ * phrase in every place, and a phrase that is clear in most of them is carried well.
  */
 export const placeWorth: Readonly<Record<PlaceName, number>> = {
-  title: 0.12,
-  address: 0.04,
-  summary: 0.12,
-  heading: 0.14,
-  opening: 0.12,
-  section: 0.18,
-  body: 0.08,
-  'picture text': 0.1,
-  'link text': 0.06,
-  'structured data': 0.04,
+  title: 0.2,
+  address: 0.05,
+  summary: 0.2,
+  heading: 0.2,
+  opening: 0.2,
+  section: 0.25,
+  body: 0.1,
+  'picture text': 0.15,
+  'link text': 0.1,
+  'structured data': 0.05,
 };

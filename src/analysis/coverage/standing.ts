@@ -47,9 +47,15 @@ export const partsOf = (mentions: readonly Pick<Mention, 'place' | 'grade'>[]): 
     };
   });
 
-/** A phrase's standing. */
+/** The most a phrase can stand at: what its places give beyond it is not needed. */
+export const FULL_STANDING = 1;
+
+/** A phrase's standing: the sum of what its places give, at most 1. */
 export const standingOf = (mentions: readonly Pick<Mention, 'place' | 'grade'>[]): number =>
-  partsOf(mentions).reduce((sum, part) => sum + part.gives, 0);
+  Math.min(
+    FULL_STANDING,
+    partsOf(mentions).reduce((sum, part) => sum + part.gives, 0),
+  );
 
 /** An item's standing: the mean of its phrases', each by its weight; 0 for an item without phrases. */
 export const meanStanding = (

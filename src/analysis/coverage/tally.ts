@@ -5,7 +5,7 @@ import { concerns, mentionsOf } from './mentions.ts';
 import type { Passage } from './passage.ts';
 import type { Phrase } from './phrase.ts';
 import { meanStanding, standingOf } from './standing.ts';
-import { type TextIndex, textIndex } from './text-index.ts';
+import { textIndex } from './text-index.ts';
 
 /** An item as the tally needs it. */
 export interface TalliedItem {
@@ -13,8 +13,6 @@ export interface TalliedItem {
   readonly name: string;
   readonly phrases: readonly Phrase[];
 }
-
-type Met = Pick<Mention, 'place' | 'grade'>;
 
 /** One phrase of one item, and where it is met. */
 export interface Entry {
@@ -25,6 +23,7 @@ export interface Entry {
 }
 
 export interface Tally {
+  /** In the order of the items and of their phrases. */
   readonly entries: readonly Entry[];
   /** Standing of each item by its slug. */
   readonly standings: ReadonlyMap<string, number>;
@@ -45,16 +44,17 @@ const standingsOf = (
     ]),
   );
 
-/** Each phrase's mentions in some passages, `numbers` saying which of the article's passages they are. */
+/** Mentions of every phrase in some passages, by item; `numbers` says which of the article's passages they are. */
 const countIn = (
   passages: readonly Passage[],
   numbers: readonly number[],
-  item: TalliedItem,
+  items: readonly TalliedItem[],
   english: boolean,
-  index: TextIndex = textIndex(passages),
-): readonly (readonly Mention[])[] =>
-  mentionsOf(index, item.phrases, item.slug, english).map((mentions) =>
-    mentions.map((mention) => ({ ...mention, passage: numbers[mention.passage] as number })),
+): readonly (readonly (readonly Mention[])[])[] =>
+  mentionsOf(textIndex(passages), items, english).map((phrases) =>
+    phrases.map((mentions) =>
+      mentions.map((mention) => ({ ...mention, passage: numbers[mention.passage] as number })),
+    ),
   );
 
 const inOrder = (a: Mention, b: Mention): number => a.passage - b.passage || a.from - b.from;
@@ -85,16 +85,11 @@ export const talliedAgain = (
   const numbers = [...after.keys()].filter((number) => after[number] !== before[number]);
   const changed = new Set(numbers);
   const passages = numbers.map((number) => after[number] as Passage);
-  const index = textIndex(passages);
-  const entries = items.flatMap((item) => {
-    const found = countIn(passages, numbers, item, english, index);
-    return tally.entries
-      .filter((entry) => entry.item === item)
-      .map((entry, i): Entry => {
-        const kept = entry.mentions.filter(({ passage }) => !changed.has(passage));
-        const mentions = [...kept, ...(found[i] ?? [])].sort(inOrder);
-        return { ...entry, mentions, standing: standingOf(mentions) };
-      });
+  const found = countIn(passages, numbers, items, english).flat();
+  const entries = tally.entries.map((entry, i): Entry => {
+    const kept = entry.mentions.filter(({ passage }) => !changed.has(passage));
+    const mentions = [...kept, ...(found[i] ?? [])].sort(inOrder);
+    return { ...entry, mentions, standing: standingOf(mentions) };
   });
   return { entries, standings: standingsOf(items, entries) };
 };
@@ -120,19 +115,13 @@ export const outcomeOf = (
   english: boolean,
 ): Outcome => {
   const raised: { entry: Entry; standing: number }[] = [];
-  const after = items.flatMap((item) => {
-    const own = tally.entries.filter((entry) => entry.item === item);
-    if (!own.some(({ phrase }) => touched.some((word) => concerns(phrase, word)))) return own;
-    const found = countIn([passage], [at], item, english);
-    return own.map((entry, i) => {
-      const met: readonly Met[] = [
-        ...entry.mentions.filter((mention) => mention.passage !== at),
-        ...(found[i] ?? []),
-      ];
-      const standing = standingOf(met);
-      if (standing > entry.standing) raised.push({ entry, standing });
-      return { ...entry, standing };
-    });
+  const found = countIn([passage], [at], items, english).flat();
+  const after = tally.entries.map((entry, i) => {
+    if (!touched.some((word) => concerns(entry.phrase, word))) return entry;
+    const kept = entry.mentions.filter((mention) => mention.passage !== at);
+    const standing = standingOf([...kept, ...(found[i] ?? [])]);
+    if (standing > entry.standing) raised.push({ entry, standing });
+    return { ...entry, standing };
   });
   return { raised, standings: standingsOf(items, after) };
 };

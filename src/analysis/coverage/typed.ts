@@ -23,6 +23,8 @@ export interface Typed {
 /** Typed phrases by what their thing's last words are, joined: "can", "wateringcan". */
 export interface SearchIndex {
   readonly byEnding: ReadonlyMap<string, readonly Typed[]>;
+  /** How often the phrase was typed that was typed oftenest; at least 1. */
+  readonly most: number;
 }
 
 /** What an item is called and what is known of it. */
@@ -92,7 +94,7 @@ export const searchIndexOf = (searches: readonly Search[], language: Language): 
       else byEnding.set(ending, [typed]);
     }
   }
-  return { byEnding };
+  return { byEnding, most: searches.reduce((most, { count }) => Math.max(most, count), 1) };
 };
 
 /** How many of the last words of `words` are the whole of `name`, however either is spaced; 0 where they are not. */

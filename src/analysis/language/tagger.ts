@@ -72,7 +72,7 @@ const makeTagger = async (): Promise<Tagger> => {
   ]);
   const nlp = wink(model, ['sbd', 'pos']);
   return (text) => {
-    const calm = calmed(text);
+    const calm = calmed(blotted(text));
     // The tagger takes "we're" apart but not "I'm".
     const tokens = nlp.readDoc(calm.replace(/(?<=\bI)(?=['’](?:m|ve|ll|d)\b)/gi, ' ')).tokens();
     const words = tokens.out();

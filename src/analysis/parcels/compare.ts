@@ -5,7 +5,7 @@ import { arrivedBy, curveOf } from './kaplan-meier.ts';
 import { logRank } from './log-rank.ts';
 import { type Quantile, quantileOf } from './quantile.ts';
 
-/** `stuck`: hardly anything arrives and some is still on its way; `slow`: behind the others beyond chance. */
+/** `slow`: behind the others beyond chance. `stuck`: that, and most of what it has on the way is overdue. */
 export type Pace = 'stuck' | 'slow' | 'usual';
 
 export interface Group extends Tally {
@@ -26,17 +26,16 @@ export interface Group extends Tally {
 /** Two-sided chance of one in a thousand under equal speed: several groups are looked at, month after month. */
 const BEYOND_CHANCE = -3.29;
 
-/** Stuck: less than this share of what would have arrived at the others' speed. A choice of ours, no source. */
-const STUCK = 0.5;
+/** Share of what a stuck group has on the way that is overdue. A choice of ours, no source. */
+const MOSTLY = 0.5;
 
 /** Fewer parcels than this say nothing about a carrier. A choice of ours, no source. */
 const LEAST_PARCELS = 5;
 
-const paceOf = (own: Histogram, rest: Histogram, { travelling }: Tally, parcels: number): Pace => {
-  if (parcels < LEAST_PARCELS) return 'usual';
-  const { observed, expected, z } = logRank(own, rest);
-  if (z > BEYOND_CHANCE) return 'usual';
-  return travelling > 0 && observed < STUCK * expected ? 'stuck' : 'slow';
+const paceOf = (own: Histogram, rest: Histogram, travelling: number, overdue: number): Pace => {
+  const parcels = own.reduce((sum, day) => sum + parcelsIn(day), 0);
+  if (parcels < LEAST_PARCELS || logRank(own, rest).z > BEYOND_CHANCE) return 'usual';
+  return overdue > 0 && overdue >= MOSTLY * travelling ? 'stuck' : 'slow';
 };
 
 /**
@@ -66,6 +65,9 @@ export const compareBy = (
       const arrivals = own
         .filter(({ state }) => state === 'delivered')
         .map(({ shipped, days }) => shipped + days);
+      const overdue = own
+        .filter(({ state, days }) => state === 'travelling' && late !== undefined && days > late)
+        .reduce((sum, { count }) => sum + count, 0);
       return {
         name,
         parcels,
@@ -74,10 +76,8 @@ export const compareBy = (
         half: quantileOf(curve, 0.5),
         wanted: quantileOf(curve, share),
         ...(arrivals.length > 0 && { newest: arrivals.reduce((a, b) => Math.max(a, b)) }),
-        overdue: own
-          .filter(({ state, days }) => state === 'travelling' && late !== undefined && days > late)
-          .reduce((sum, { count }) => sum + count, 0),
-        pace: paceOf(histogram, rest, tally, parcels),
+        overdue,
+        pace: paceOf(histogram, rest, tally.travelling, overdue),
       };
     })
     .sort((a, b) => b.parcels - a.parcels || (a.name < b.name ? -1 : 1));

@@ -127,6 +127,9 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
 
   const arrived = pooledHistogram([pool, histogram]);
   const overdue = enough || earlier.length > 0 ? overdueOf(counts, arrived) : undefined;
+  const eve = planned === undefined ? undefined : dayOfDate(dateInZone(planned, timeZone)) - 1;
+  const atReveal =
+    told && eve !== undefined && leaving.length > 0 ? shareByDate(leaving, curve, eve) : undefined;
   const reveal = judgeReveal({
     ...(planned !== undefined && { planned }),
     asOf,
@@ -134,8 +137,9 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
     timeZone,
     expected: dates,
     settled,
+    ...(atReveal && { before: atReveal.share }),
+    share: wanted,
   });
-  const eve = planned === undefined ? undefined : dayOfDate(dateInZone(planned, timeZone)) - 1;
   return {
     cycle,
     ...(theme !== undefined && { theme }),
@@ -153,6 +157,6 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
     carriers: compareBy('carrier', counts, wanted, overdue?.limit),
     regions: compareBy('region', counts, wanted, overdue?.limit),
     reveal,
-    ...(told && eve !== undefined && leaving.length > 0 && { atReveal: shareByDate(leaving, curve, eve) }),
+    ...(atReveal && { atReveal }),
   };
 };

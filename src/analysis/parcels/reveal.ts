@@ -67,13 +67,20 @@ export interface RevealInput {
   readonly expected: Quantile;
   /** Nothing is on its way any more. */
   readonly settled: boolean;
+  /** Share that has arrived by the end of the day before the planned moment, as far as is known. */
+  readonly before?: number;
+  readonly share: number;
 }
 
 /** Judges the planned moment, and proposes others. An evening counts as after a day from the next day on. */
 export const judgeReveal = (input: RevealInput): JudgedReveal => {
-  const { planned, asOf, habit, timeZone, expected, settled } = input;
+  const { planned, asOf, habit, timeZone, expected, settled, before } = input;
   const given = planned === undefined ? {} : { planned };
-  if (expected.day === undefined) return { ...given, verdict: settled ? 'never' : 'unknown', proposed: [] };
+  if (expected.day === undefined) {
+    // What was too little on a day gone by needs no estimate of when it is enough.
+    const short = planned !== undefined && planned <= asOf && before !== undefined && before < input.share;
+    return { ...given, verdict: short ? 'early' : settled ? 'never' : 'unknown', proposed: [] };
+  }
   const ready = Math.ceil(expected.day) + 1;
   // Once nothing is on its way any more, what has arrived is no estimate.
   const upper = settled ? expected.day : expected.upper;

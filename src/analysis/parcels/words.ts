@@ -4,6 +4,7 @@ import { longDate } from '../../model/calendar.ts';
 import { dateOfDay } from '../../model/parcels.ts';
 import type { Group } from './compare.ts';
 import type { ParcelsFacts } from './facts.ts';
+import { arrivedBy } from './kaplan-meier.ts';
 import type { Quantile } from './quantile.ts';
 
 const small = [
@@ -16,22 +17,23 @@ const listed = (parts: readonly string[], last = 'and'): string =>
   parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} ${last} ${parts.at(-1)}`;
 const counted = (count: number): string => `${count} ${count === 1 ? 'parcel' : 'parcels'}`;
 
-/** Whole per cent, which never says all or none of what is not all or none. */
-export const percent = (share: number): string => {
-  const rounded = Math.round(share * 100);
-  if (rounded === 100 && share < 1) return 'over 99 %';
-  if (rounded === 0 && share > 0) return 'under 1 %';
-  return `${rounded} %`;
+/** Whole per cent, which never says all or none of what is not, nor rounds what falls short of `wanted` up to it. */
+export const percent = (share: number, wanted = 1): string => {
+  const nearest = Math.round(share * 100);
+  const rounded = share < wanted && wanted < 1 && nearest >= wanted * 100 ? Math.floor(share * 100) : nearest;
+  if (rounded === 100 && share < 1) return 'over 99%';
+  if (rounded === 0 && share > 0) return 'under 1%';
+  return `${rounded}%`;
 };
 
-/** "nine in ten", "half", "95 %". */
+/** "nine in ten", "half", "95%". */
 export const shareWords = (share: number): string => {
   if (Math.abs(share - 0.5) < 1e-9) return 'half';
   if (Math.abs(share - 0.75) < 1e-9) return 'three in four';
   const tenths = share * 10;
   return Math.abs(tenths - Math.round(tenths)) < 1e-9
     ? `${numberWord(Math.round(tenths))} in ten`
-    : `${Math.round(share * 1000) / 10} %`;
+    : `${Math.round(share * 1000) / 10}%`;
 };
 
 const dayWords = (day: number, lang: string): string => longDate(dateOfDay(Math.ceil(day)), lang);
@@ -45,7 +47,7 @@ export const eveningWords = (moment: Moment, timeZone: string, lang: string): st
   return `${weekday} ${date}, ${format({ hour: '2-digit', minute: '2-digit', hourCycle: 'h23' })}`;
 };
 
-/** "164 of 180 parcels have arrived, 91 %; 13 are on their way, 2 were lost and 1 was returned." */
+/** "164 of 180 parcels have arrived, 91%; 13 are on their way, 2 were lost and 1 was returned." */
 export const stateWords = ({ parcels, tally, file }: ParcelsFacts): string => {
   if (file === undefined) return 'There is no list of its parcels yet.';
   if (parcels === 0) return 'No parcel had left by then.';
@@ -57,7 +59,7 @@ export const stateWords = ({ parcels, tally, file }: ParcelsFacts): string => {
     ...be(lost, 'was', 'were', 'lost'),
     ...be(returned, 'was', 'were', 'sent back'),
   ];
-  const first = `${delivered} of ${counted(parcels)} ${parcels === 1 ? 'has' : 'have'} arrived, ${percent(delivered / parcels)}`;
+  const first = `${delivered} of ${counted(parcels)} ${delivered === 1 ? 'has' : 'have'} arrived, ${percent(delivered / parcels)}`;
   return others.length === 0 ? `${first}.` : `${first}; ${listed(others)}.`;
 };
 
@@ -71,18 +73,18 @@ export const neverWords = ({ tally, parcels }: ParcelsFacts): string => {
 
 const limitsWords = ({ lower, upper }: Quantile, say: (day: number) => string): string => {
   if (lower === undefined && upper === undefined) return '';
-  if (upper === undefined) return `, not before ${say(lower as number)} by its 95 % limits`;
-  if (lower === undefined) return `, not after ${say(upper)} by its 95 % limits`;
+  if (upper === undefined) return `, not before ${say(lower as number)} by its 95% limits`;
+  if (lower === undefined) return `, not after ${say(upper)} by its 95% limits`;
   return lower === upper
-    ? `, and so do both of its 95 % limits`
-    : `, between ${say(lower)} and ${say(upper)} by its 95 % limits`;
+    ? `, and so do both of its 95% limits`
+    : `, between ${say(lower)} and ${say(upper)} by its 95% limits`;
 };
 
 const daysText = (days: number): string => `${days} ${days === 1 ? 'day' : 'days'}`;
 
 /** When the wanted share arrives, and by whose parcels that is told. */
 export const outlookWords = (facts: ParcelsFacts, lang: string): readonly string[] => {
-  const { outlook, wanted, parcels, tally, asOfDate } = facts;
+  const { outlook, curve, wanted, parcels, tally, asOfDate } = facts;
   const share = shareWords(wanted);
   const { source, days, dates, cycles, horizon } = outlook;
   if (source === 'none')
@@ -105,8 +107,8 @@ export const outlookWords = (facts: ParcelsFacts, lang: string): readonly string
     const lacking =
       tally.travelling === 0 && parcels > 0
         ? `${capital(share)} will never have arrived: nothing is on the way any more, and ${counted(tally.lost + tally.returned)} will not come.`
-        : `The curve does not come to ${share}: it cannot be said when as many will have arrived.`;
-    return [lacking, ...whose];
+        : `It cannot be said when ${share} will have arrived: ${percent(arrivedBy(curve, horizon))} had after ${daysText(horizon)}, and ${cycles.length === 0 ? 'there is no earlier cycle to go by from there on' : `by the earlier ${cycles.length === 1 ? 'cycle' : 'cycles'} (${listed(cycles)}) no more than ${percent(arrivedBy(outlook.curve, outlook.curve.last))} ever do`}.`;
+    return [lacking];
   }
   const past = dateOfDay(Math.ceil(dates.day)) <= asOfDate;
   const when = `${capital(share)} ${past ? 'had arrived' : 'will have arrived'} by ${dayWords(dates.day, lang)}, ${past ? '' : 'about '}${daysText(days.day)} after they left`;
@@ -130,7 +132,7 @@ export const revealWords = (facts: ParcelsFacts, lang: string): readonly string[
   if (planned !== undefined) {
     const past = planned <= asOf;
     const expected = atReveal
-      ? `${percent(atReveal.share)} ${past ? 'had arrived' : 'should have arrived'} by the evening before`
+      ? `${percent(atReveal.share, wanted)} ${past ? 'had arrived' : 'should have arrived'} by the evening before`
       : '';
     const because = expected && `: ${expected}`;
     const verdicts = {
@@ -139,7 +141,7 @@ export const revealWords = (facts: ParcelsFacts, lang: string): readonly string[
       early: `${past ? 'It was' : 'It is'} early${because}, fewer than ${share}.`,
       late: `${past ? 'It was' : 'It is'} needlessly late${because}; an evening a week or more before would have been safe too.`,
       never: `${expected ? `${capital(expected)}. ` : ''}Waiting brings no more.`,
-      unknown: 'Too little has arrived to say whether that is safe.',
+      unknown: 'It cannot be said whether that is safe.',
     };
     sentences.push(
       `${past ? 'The reveal was on' : 'The reveal is planned for'} ${say(planned)}. ${verdicts[verdict]}`,
@@ -172,10 +174,11 @@ export const paceWords = (groups: readonly Group[], kind: string, lang: string):
   groups.flatMap(({ name, pace, parcels, delivered, travelling, newest }) => {
     if (pace === 'usual') return [];
     const who = name === '' ? `What names no ${kind}` : name;
+    const have = delivered === 1 ? 'has' : 'have';
     const since = newest === undefined ? '' : `, the newest on ${dayWords(newest, lang)}`;
     return [
       pace === 'stuck'
-        ? `${who} is stuck: ${delivered} of ${counted(parcels)} have arrived${since}, and ${travelling} ${travelling === 1 ? 'is' : 'are'} on the way.`
-        : `${who} is slower than the others, beyond chance: ${delivered} of ${counted(parcels)} have arrived${since}.`,
+        ? `${who} is stuck: ${delivered} of ${counted(parcels)} ${have} arrived${since}, and ${travelling} ${travelling === 1 ? 'is' : 'are'} on the way.`
+        : `${who} is slower than the others, beyond chance: ${delivered} of ${counted(parcels)} ${have} arrived${since}.`,
     ];
   });

@@ -68,6 +68,7 @@ describe('the planned reveal', () => {
       timeZone: 'Europe/London',
       expected,
       settled,
+      share: 0.9,
     });
   const mid = {
     day: dayOfDate('2026-03-13'),
@@ -91,6 +92,20 @@ describe('the planned reveal', () => {
 
   test('is not to be had where so much was lost that the share never arrives', () => {
     expect(judged('2026-03-26', {}, true)).toMatchObject({ verdict: 'never', proposed: [] });
+  });
+
+  test('that is past was early where too little had arrived, even if nobody can say when it will be enough', () => {
+    const asOf = at('2026-03-27T12:00');
+    const past = {
+      planned: at('2026-03-19T19:00'),
+      asOf,
+      habit: {},
+      timeZone: 'Europe/London',
+      expected: {},
+      settled: false,
+    };
+    expect(judgeReveal({ ...past, before: 0.88, share: 0.9 }).verdict).toBe('early');
+    expect(judgeReveal({ ...past, before: 0.88, share: 0.8 }).verdict).toBe('unknown');
   });
 
   test('has three evenings beside it, the first after the share is expected', () => {

@@ -1,0 +1,198 @@
+/**
+ * What is asked → which documents answer it, best first. MiniSearch is asked word by word, since for several
+ * words at once it multiplies a score by how many are met, which no BM25 does, and lets a beginning or a slip
+ * outrank the word itself.
+ */
+import type { Language, Word } from '../language/language.ts';
+import { formsBeginning, type Part } from './part.ts';
+import { type Guess, nearestForms } from './spelling.ts';
+import { isPassedOver } from './text.ts';
+
+/** How a word that was asked for is met: as such (in any inflection), as a beginning, by a like spelling. */
+export type Level = 'whole' | 'beginning' | 'slip';
+
+export interface Met {
+  readonly level: Level;
+  readonly score: number;
+  /** Where it is met. */
+  readonly fields: ReadonlySet<string>;
+}
+
+/** A word of what was asked. */
+export interface Asked {
+  readonly text: string;
+  readonly folded: string;
+  /** Words of these stems meet it, by level. */
+  readonly stems: Readonly<Record<Level, ReadonlySet<string>>>;
+  /** The known words that it was taken for, where it is unknown itself. */
+  readonly guesses: readonly Guess[];
+  readonly known: boolean;
+}
+
+export interface Found {
+  readonly id: number;
+  readonly score: number;
+  /** By word, in the order of `asked`. */
+  readonly met: readonly (Met | undefined)[];
+}
+
+export interface Answer {
+  readonly asked: readonly Asked[];
+  /** Best first. */
+  readonly found: readonly Found[];
+}
+
+export interface FindOptions {
+  /** Beginnings of words count. */
+  readonly beginnings?: boolean;
+  readonly slips?: boolean;
+  /** What a field's score counts for; 1 where it is not said. */
+  readonly boost?: Readonly<Record<string, number>>;
+}
+
+/** A word of so few letters begins too many others: only names are looked at. */
+const NAMES_ALONE_UP_TO = 2;
+/** A word before the last is finished, but people shorten: "wat can". */
+const SHORTEST_BEGINNING_INSIDE = 3;
+/** The best beginning stands so far below the least of the whole words, and slips below both. */
+const BELOW = 0.9;
+const SLIP_WEIGHT = 0.4;
+
+/** Documents by number, each with its score and the fields that gave it. */
+type Scores = Map<number, { score: number; fields: Set<string> }>;
+
+const addScores = (
+  into: Scores,
+  part: Part,
+  terms: Iterable<string>,
+  {
+    boost = {},
+    fields = part.fields,
+  }: { boost?: Readonly<Record<string, number>>; fields?: readonly string[] },
+): void => {
+  for (const term of terms)
+    for (const { id, score, match } of part.index.search(term, {
+      boost: { ...boost },
+      fields: [...fields],
+    })) {
+      const held = into.get(id);
+      const where = Object.values(match).flat();
+      if (held) {
+        held.score += score;
+        for (const field of where) held.fields.add(field);
+      } else into.set(id, { score, fields: new Set(where) });
+    }
+};
+
+const most = (scores: Scores): number => Math.max(0, ...[...scores.values()].map(({ score }) => score));
+const least = (scores: Scores): number => Math.min(...[...scores.values()].map(({ score }) => score));
+
+/** Stems of the words that begin as was typed, by part: what the stem has lost may be what was typed of it. */
+const beginningStems = (parts: readonly Part[], word: Word): readonly ReadonlySet<string>[] =>
+  parts.map((part) => {
+    const stems = new Set(formsBeginning(part, word.folded).map(({ stem }) => stem));
+    stems.delete(word.stem);
+    return stems;
+  });
+
+interface WordAnswer {
+  readonly asked: Asked;
+  readonly met: ReadonlyMap<number, Met>;
+}
+
+const findWord = (
+  parts: readonly Part[],
+  word: Word,
+  place: { readonly last: boolean; readonly passedOver: boolean },
+  options: FindOptions,
+): WordAnswer => {
+  const { boost = {}, beginnings = true, slips = true } = options;
+  const met = new Map<number, Met>();
+  const put = (scores: Scores, level: Level, weight: number): void => {
+    for (const [id, { score, fields }] of scores)
+      if (!met.has(id)) met.set(id, { level, score: score * weight, fields });
+  };
+
+  const whole: Scores = new Map();
+  if (!place.passedOver) for (const part of parts) addScores(whole, part, [word.stem], { boost });
+  put(whole, 'whole', 1);
+
+  const stemsBegun = new Set<string>();
+  if (beginnings && (place.last || word.folded.length >= SHORTEST_BEGINNING_INSIDE)) {
+    const short = word.folded.length <= NAMES_ALONE_UP_TO;
+    const begun: Scores = new Map();
+    const asked = short ? parts.slice(0, 1) : parts;
+    beginningStems(asked, word).forEach((stems, i) => {
+      const part = asked[i] as Part;
+      addScores(begun, part, stems, { boost, ...(short ? { fields: part.fields.slice(0, 1) } : {}) });
+      for (const stem of stems) stemsBegun.add(stem);
+    });
+    const highest = most(begun);
+    if (highest > 0) put(begun, 'beginning', whole.size > 0 ? (BELOW * least(whole)) / highest : BELOW);
+  }
+
+  const guesses =
+    slips && met.size === 0 && !place.passedOver
+      ? nearestForms(parts, word.folded, beginnings && place.last)
+      : [];
+  const meant = new Set(guesses.map(({ stem }) => stem));
+  if (meant.size > 0) {
+    const alike: Scores = new Map();
+    for (const part of parts) addScores(alike, part, meant, { boost });
+    put(alike, 'slip', SLIP_WEIGHT);
+  }
+  const stems = { whole: new Set([word.stem]), beginning: stemsBegun, slip: meant };
+  const { text, folded } = word;
+  return { asked: { text, folded, stems, guesses, known: whole.size > 0 || stemsBegun.size > 0 }, met };
+};
+
+/** The words of a query that are looked for, and whether each may be still typed. */
+const wordsAsked = (query: string, language: Language) => {
+  const words = language.words(query).filter(({ stem }) => stem !== '');
+  const kept = words.filter(({ folded }) => !isPassedOver(folded, language));
+  // "the" alone is how "thermometer" begins.
+  const asked = kept.length > 0 ? kept : words.slice(-1);
+  const unfinished = words.at(-1)?.end === query.length;
+  const unique = new Map(asked.map((word) => [word.stem, word]));
+  return [...unique.values()].map((word) => ({
+    word,
+    last: unfinished && word.end === query.length,
+    passedOver: isPassedOver(word.folded, language),
+  }));
+};
+
+/**
+ * Order of the answers: first those that meet every word, among them those that meet more words as such; then
+ * the score, a sum of BM25 over words and fields; then the number. So a beginning or a slip never outranks a
+ * whole word: where a word is met as such anywhere, beginnings score below the least of that, and slips are
+ * looked for only where neither is met. Without beginnings and slips the score alone decides among the rest.
+ */
+export const find = (
+  parts: readonly Part[],
+  language: Language,
+  query: string,
+  options: FindOptions = {},
+): Answer => {
+  const answers = wordsAsked(query, language).map(({ word, last, passedOver }) =>
+    findWord(parts, word, { last, passedOver }, options),
+  );
+  const ids = new Set(answers.flatMap(({ met }) => [...met.keys()]));
+  const ranked = [...ids].map((id) => {
+    const met = answers.map((answer) => answer.met.get(id));
+    const all = met.every((one) => one !== undefined);
+    return {
+      id,
+      met,
+      all,
+      whole: all ? met.filter((one) => one?.level === 'whole').length : 0,
+      score: met.reduce((sum, one) => sum + (one?.score ?? 0), 0),
+    };
+  });
+  ranked.sort(
+    (a, b) => Number(b.all) - Number(a.all) || b.whole - a.whole || b.score - a.score || a.id - b.id,
+  );
+  return {
+    asked: answers.map(({ asked }) => asked),
+    found: ranked.map(({ id, score, met }) => ({ id, score, met })),
+  };
+};

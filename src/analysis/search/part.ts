@@ -1,0 +1,36 @@
+/** One part of the index as it is asked: MiniSearch, and the words its stems are of. */
+import MiniSearch from 'minisearch';
+import { type Form, type PackedIndex, unpackIndex } from './compact.ts';
+import { type IndexedDocument, indexOptions } from './options.ts';
+
+export interface Part {
+  readonly index: MiniSearch<IndexedDocument>;
+  readonly fields: readonly string[];
+  /** Sorted by word. */
+  readonly forms: readonly Form[];
+}
+
+export const openPart = (packed: PackedIndex): Part => {
+  const { index, fields, forms } = unpackIndex(packed);
+  return { index: MiniSearch.loadJS(index, indexOptions(fields)), fields, forms };
+};
+
+/** The first of a part's words that is not before `word`. */
+const firstFrom = (forms: readonly Form[], word: string): number => {
+  let low = 0;
+  let high = forms.length;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if ((forms[middle] as Form).word < word) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+};
+
+/** A part's words that begin so. */
+export const formsBeginning = ({ forms }: Part, beginning: string): readonly Form[] => {
+  const from = firstFrom(forms, beginning);
+  let to = from;
+  while (forms[to]?.word.startsWith(beginning)) to += 1;
+  return forms.slice(from, to);
+};

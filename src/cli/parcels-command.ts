@@ -1,0 +1,138 @@
+/** `lidlore parcels`. */
+import { stat } from 'node:fs/promises';
+import { resolve } from 'node:path';
+import type { ParcelsFacts, Step } from '../build/parcels.ts';
+import { mustFixAny } from '../diagnostics/diagnostic.ts';
+import { nearest } from '../diagnostics/nearest.ts';
+import { readContentFolder } from './content-folder.ts';
+import type { Edge, Operands, Values } from './edge.ts';
+import { EXIT } from './exit-status.ts';
+import { readLists } from './parcels-lists.ts';
+import { diagnosticsCount, diagnosticsReport } from './report.ts';
+
+/** Columns of a report that goes to a file. */
+const FILE_WIDTH = 100;
+
+/** A share above 0 and below 1, also as `90%`; undefined for anything else. */
+const readShare = (text: string): number | undefined => {
+  const written = text.trim();
+  const share = /^0?\.\d+$/.test(written)
+    ? Number(written)
+    : /^\d{1,2}(?:\.\d+)?\s?%$/.test(written)
+      ? Number.parseFloat(written) / 100
+      : undefined;
+  return share !== undefined && share > 0 && share < 1 ? share : undefined;
+};
+
+/** The facts as plain JSON: days since shipping as numbers, dates `YYYY-MM-DD`, moments ISO 8601 in UTC. */
+const asJson = async (facts: ParcelsFacts): Promise<object> => {
+  const { dateOfDay, logLogLimits, standardError } = await import('../build/parcels.ts');
+  const instant = (moment: number): string => new Date(moment).toISOString();
+  const steps = (all: readonly Step[]): readonly object[] =>
+    all.map((step) => {
+      const limits = logLogLimits(step);
+      return {
+        day: step.day,
+        atRisk: step.atRisk,
+        delivered: step.delivered,
+        share: 1 - step.waiting,
+        ...(limits && {
+          standardError: standardError(step),
+          lower: 1 - limits.upper,
+          upper: 1 - limits.lower,
+        }),
+      };
+    });
+  const { outlook, reveal, sendings, overdue, tally, asOf, curve, carriers, regions, ...rest } = facts;
+  const groups = (some: typeof carriers): readonly object[] =>
+    some.map(({ newest, ...group }) => ({
+      ...group,
+      ...(newest !== undefined && { newest: dateOfDay(newest) }),
+    }));
+  const dates = Object.fromEntries(
+    Object.entries(outlook.dates).map(([key, day]) => [key, dateOfDay(Math.ceil(day as number))]),
+  );
+  return {
+    ...rest,
+    asOf: instant(asOf),
+    ...tally,
+    sendings: sendings.map(({ shipped, count }) => ({ shipped: dateOfDay(shipped), count })),
+    curve: steps(curve.steps),
+    outlook: { ...outlook, dates, curve: steps(outlook.curve.steps) },
+    ...(overdue && {
+      overdue: {
+        ...overdue,
+        days: overdue.days.map((day) => ({ ...day, shipped: dateOfDay(day.shipped) })),
+      },
+    }),
+    carriers: groups(carriers),
+    regions: groups(regions),
+    reveal: {
+      verdict: reveal.verdict,
+      ...(reveal.planned !== undefined && { planned: instant(reveal.planned) }),
+      proposed: reveal.proposed.map(instant),
+      ...(reveal.surely !== undefined && { surely: instant(reveal.surely) }),
+    },
+  };
+};
+
+/** Reads the shipments, reports, and gives the exit status. */
+export const parcelsCommand = async (values: Values, edge: Edge, [operand]: Operands): Promise<number> => {
+  const refuse = (mistake: string): number => {
+    edge.stderr.write(`${mistake}\nSee: lidlore parcels --help\n`);
+    return EXIT.usage;
+  };
+  const share = typeof values.share === 'string' ? readShare(values.share) : undefined;
+  if (values.share !== undefined && share === undefined)
+    return refuse(`Unexpected --share ${values.share}, expected a share between 0 and 1, as 0.9.`);
+  const place = await readContentFolder(values, edge.cwd);
+  if ('mistake' in place) return refuse(place.mistake);
+  const { content, root, asOf, showFile } = place;
+  const csv = operand !== undefined && /\.(csv|tsv|txt)$/i.test(operand) ? operand : undefined;
+  if (csv !== undefined && !(await stat(resolve(edge.cwd, csv)).catch(() => undefined))?.isFile())
+    return refuse(`There is no file ${csv}.`);
+
+  const [{ readTexts }, { parcelsOf, parcelsReaders }] = await Promise.all([
+    import('../io/read-content.ts'),
+    import('../build/parcels.ts'),
+  ]);
+  const sources = await readTexts(content, root);
+  const parcels = await readLists(content, sources, asOf);
+  const file =
+    csv === undefined
+      ? undefined
+      : await (await import('../io/read-parcels.ts'))
+          .readInto(resolve(edge.cwd, csv), () => parcelsReaders(sources, asOf)(csv))
+          .then((reader) => reader.end());
+  const { facts, diagnostics, cycles } = parcelsOf({
+    sources,
+    asOf,
+    parcels,
+    ...(file ? { file } : operand === undefined ? {} : { cycle: operand }),
+    ...(share === undefined ? {} : { share }),
+  });
+  if (!file && operand !== undefined && !cycles.includes(operand)) {
+    const meant = nearest(operand, cycles);
+    return refuse(
+      `There is no cycle ${operand} in ${root}.${meant ? ` Did you mean ${meant}?` : ''} A file is named by its ending, as export.csv.`,
+    );
+  }
+  const ok = facts !== undefined && !mustFixAny(diagnostics);
+  const show = (name: string): string => (name === csv ? name : showFile(name));
+  if (values.json === true)
+    edge.stdout.write(`${JSON.stringify({ ok, ...(facts ? await asJson(facts) : {}), diagnostics })}\n`);
+  else {
+    edge.stderr.write(diagnosticsReport(diagnostics, show));
+    if (facts) {
+      const { parcelsReport } = await import('./parcels-report.ts');
+      const columns = edge.columns ?? FILE_WIDTH;
+      edge.stdout.write(parcelsReport(facts, { columns, showFile: show, lang: 'en-GB' }));
+    } else
+      edge.stderr.write(
+        diagnostics.length > 0
+          ? `\n${diagnosticsCount(diagnostics)}. There are no figures before these are mended.\n`
+          : `There is no cycle in ${root} yet.\n`,
+      );
+  }
+  return ok ? EXIT.done : EXIT.mustFix;
+};

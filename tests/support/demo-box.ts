@@ -1,0 +1,29 @@
+/** The demo's whole box and templates, as a build reads them. */
+import { join } from 'node:path';
+import type { ChannelInput } from '../../src/channels/channel.ts';
+import { readRecords } from '../../src/content/read.ts';
+import { readContent } from '../../src/io/read-content.ts';
+import { readTemplates } from '../../src/io/read-templates.ts';
+import type { Box, Moment } from '../../src/model/box.ts';
+import { linkBox } from '../../src/model/link.ts';
+import { unsealed } from '../../src/model/seal.ts';
+import { compileTemplates } from '../../src/render/templates.ts';
+
+const root = join(import.meta.dirname, '../..');
+
+/** The box, sealed cycles and all. `cache` is the folder of what earlier builds found in the photos. */
+export const demoBox = async (cache: string): Promise<Box> => {
+  const sources = await readContent(join(root, 'content'), cache);
+  return linkBox(readRecords(sources).value, sources).value as Box;
+};
+
+/** What a public channel is given as of a moment. */
+export const publicInput = async (box: Box, asOf: Moment): Promise<ChannelInput> => {
+  const { files, assets } = await readTemplates(join(root, 'templates'));
+  return {
+    box: unsealed(box, asOf),
+    asOf,
+    templates: compileTemplates(files, assets).value,
+    proofs: new Map(),
+  };
+};
