@@ -44,6 +44,7 @@ describe('a file is reported', () => {
     ['libraries', 'src/render/a.ts', "import remarkParse from 'remark-parse';"],
     ['libraries', 'src/channels/a.ts', "import remarkHtml from 'remark-html';"],
     ['libraries', 'src/model/a.ts', "import { PorterStemmer } from 'natural/lib/natural/stemmers/index.js';"],
+    ['libraries', 'src/build/a.ts', "const { default: wink } = await import('wink-nlp');"],
     ['libraries', 'src/build/a.ts', "const { default: sharp } = await import('sharp');"],
     ['libraries', 'src/cli/a.ts', "export { default as decode } from 'heic-decode';"],
     ['libraries', 'src/content/a.ts', "import rehypeStringify from 'rehype-stringify';"],

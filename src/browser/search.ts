@@ -1,4 +1,128 @@
-import { find } from '../analysis/search/find.ts';
-import { openPart } from '../analysis/search/part.ts';
+/**
+ * The catalogue's search, in the visitor's browser. The page is whole without it; this shows what answers, sorted
+ * out of the entries that the page has, and keeps what is asked in the address.
+ */
 import { languageFor } from '../analysis/language/language.ts';
-(globalThis as any).x = [find, openPart, languageFor];
+import { type Answer, find } from '../analysis/search/find.ts';
+import { openPart, type Part } from '../analysis/search/part.ts';
+import { isNothing, type Query, queryOfAddress, rememberQuery } from './address.ts';
+import { emptyResult } from './empty.ts';
+import { type Entry, entriesOf } from './entries.ts';
+import { facetsOf, narrowed, showCounts } from './facets.ts';
+import { formOf } from './form.ts';
+import { loadHead, loadStory } from './load.ts';
+import { resultList } from './results.ts';
+import { statusText } from './words.ts';
+
+const start = (root: HTMLFormElement): void => {
+  const form = formOf(root);
+  const everything = document.getElementById('everything') as HTMLElement;
+  const region = document.getElementById('results') as HTMLElement;
+  const status = document.getElementById('found') as HTMLElement;
+  const parts: Part[] = [];
+  let entries: readonly Entry[] = [];
+  let opened: Promise<void> | undefined;
+  let list: ReturnType<typeof resultList> | undefined;
+  /** Whether the address stands for something finished, to which the back button should return. */
+  let settled = true;
+  let language: Awaited<ReturnType<typeof languageFor>>;
+  let last: { readonly text: string; readonly parts: number; readonly answer: Answer } | undefined;
+
+  const answerTo = (text: string): Answer => {
+    if (last?.text !== text || last.parts !== parts.length)
+      last = { text, parts: parts.length, answer: find(parts, language, text) };
+    return last.answer;
+  };
+
+  const show = (): void => {
+    const query = form.read();
+    const nothing = isNothing(query);
+    everything.hidden = !nothing;
+    region.hidden = nothing;
+    form.showReset(!nothing);
+    if (!list) {
+      status.textContent = nothing ? '' : 'Looking…';
+      return;
+    }
+    const answer = query.q.trim() === '' ? undefined : answerTo(query.q);
+    const ranked = answer ? answer.found.map(({ id }) => entries[id] as Entry) : entries;
+    const facets = facetsOf(query);
+    const found = narrowed(ranked, facets);
+    showCounts(root, ranked, facets);
+    if (nothing) {
+      status.textContent = '';
+      list.clear();
+      return;
+    }
+    status.textContent = statusText(found.length, entries.length, answer);
+    if (found.length > 0) list.show(found, answer);
+    else list.showEmpty(emptyResult(query, answer, ranked.length, parts, root));
+  };
+
+  const open = (): Promise<void> => {
+    opened ??= (async () => {
+      const [head, spoken] = await Promise.all([
+        loadHead(root.dataset.head as string),
+        languageFor(document.documentElement.lang),
+      ]);
+      language = spoken;
+      entries = entriesOf(everything, head.items);
+      parts.push(openPart(head.index));
+      list = resultList(region, language);
+      show();
+      for (const file of (root.dataset.stories ?? '').split(' ').filter(Boolean)) {
+        parts.push(openPart(await loadStory(file)));
+        show();
+      }
+    })().catch(() => {
+      if (parts.length > 0) return;
+      opened = undefined;
+      everything.hidden = false;
+      region.hidden = true;
+      status.textContent = 'The search could not be loaded. Everything we have packed is listed below.';
+    });
+    return opened;
+  };
+
+  const asked = (keep: 'typing' | 'done'): void => {
+    const query: Query = form.read();
+    rememberQuery(query, settled || keep === 'done' ? 'push' : 'replace');
+    settled = keep === 'done';
+    show();
+    if (!isNothing(query)) void open();
+  };
+
+  root.addEventListener('focusin', () => void open(), { once: true });
+  root.addEventListener('input', (event) => {
+    if (event.target === form.field) asked('typing');
+  });
+  root.addEventListener('change', (event) => {
+    if (event.target === form.field) settled = true;
+    else asked('done');
+  });
+  root.addEventListener('submit', (event) => {
+    event.preventDefault();
+    settled = true;
+    show();
+    void open();
+  });
+  root.addEventListener('reset', (event) => {
+    event.preventDefault();
+    form.write({ q: '', kind: '', when: '', colour: '', material: '', sale: '' });
+    asked('done');
+    form.field.focus();
+  });
+  const follow = (): void => {
+    const query = queryOfAddress();
+    form.write(query);
+    settled = true;
+    show();
+    if (!isNothing(query)) void open();
+  };
+  addEventListener('popstate', follow);
+  root.classList.add('ready');
+  follow();
+};
+
+const root = document.getElementById('search');
+if (root instanceof HTMLFormElement) start(root);

@@ -1,4 +1,5 @@
 /** The order of the stages, without a disk: Sources → outputs and findings. */
+import { languageFor } from '../analysis/language/language.ts';
 import type { Proof } from '../channels/channel.ts';
 import { channels } from '../channels/index.ts';
 import { readRecords } from '../content/read.ts';
@@ -12,16 +13,24 @@ import type { Output } from '../render/output.ts';
 import { type Asset, compileTemplates, type TemplateFile } from '../render/templates.ts';
 import type { AsOf } from './as-of.ts';
 import { DEFAULT_AIM, proofsOf } from './facts.ts';
+import { type ParcelsByCycle, parcelsFindings, parcelsReports } from './parcels.ts';
 
 /** `records`: texts are checked and linked; `proofs`: articles are read for their coverage; `pages`: channels make their files. */
 export type Stage = 'records' | 'proofs' | 'pages';
 
 export interface BuildInput {
   readonly sources: Sources;
-  readonly templates: { readonly files: readonly TemplateFile[]; readonly assets: readonly Asset[] };
+  readonly templates: {
+    readonly files: readonly TemplateFile[];
+    readonly assets: readonly Asset[];
+    /** Scripts for visitors' browsers, `search.en.js`; without them the pages do without. */
+    readonly scripts?: readonly Asset[];
+  };
   readonly asOf: AsOf;
   /** The hash that each cycle's proof in the back room was made from, by cycle. */
   readonly proved?: ReadonlyMap<string, string>;
+  /** Each cycle's list of shipments, as `parcelsReaders` read it; none where there is none. */
+  readonly parcels?: ParcelsByCycle;
   /** Called as each stage begins; the core has no clock, but the edge may time it so. */
   readonly onStage?: (stage: Stage) => void;
 }
@@ -109,12 +118,17 @@ const inShort = ({ coverage }: Proof): Proved => {
 
 /** All files of the site and the back room as of a moment, or what must be fixed first. */
 export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
-  const { sources, templates, asOf, proved = new Map(), onStage = () => {} } = input;
+  const { sources, templates, asOf, proved = new Map(), parcels = new Map(), onStage = () => {} } = input;
   onStage('records');
   const records = readRecords(sources);
   const linked = linkBox(records.value, sources);
-  const compiled = compileTemplates(templates.files, templates.assets);
-  const found = [...records.diagnostics, ...linked.diagnostics, ...compiled.diagnostics];
+  const compiled = compileTemplates(templates.files, templates.assets, templates.scripts);
+  const found = [
+    ...records.diagnostics,
+    ...linked.diagnostics,
+    ...compiled.diagnostics,
+    ...parcelsFindings(parcels),
+  ];
   const box = linked.value;
   if (!box) return { outputs: [], diagnostics: found, sealed: [], proofs: [] };
 
@@ -135,9 +149,14 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
 
   onStage('pages');
   const open = unsealed(box, moment);
-  const shared = { asOf: moment, templates: compiled.value };
+  const language = await languageFor(box.settings.lang);
+  const shared = { asOf: moment, templates: compiled.value, language };
   const results = channels.map(({ where, make }) =>
-    make(where === 'site' ? { ...shared, box: open, proofs: new Map() } : { ...shared, box, proofs }),
+    make(
+      where === 'site'
+        ? { ...shared, box: open, proofs: new Map(), parcels: new Map() }
+        : { ...shared, box, proofs, parcels: parcelsReports({ box, asOf: moment, parcels }) },
+    ),
   );
   const diagnostics = [...found, ...results.flatMap((result) => result.diagnostics)];
   const outputs = mustFixAny(diagnostics) ? [] : unique(results.flatMap((result) => result.outputs));

@@ -1,5 +1,6 @@
 /** The way from a cycle's list of shipments to what is said of it. */
 import { type ParcelsFacts, parcelsFacts } from '../analysis/parcels/facts.ts';
+import type { ParcelsReport } from '../channels/channel.ts';
 import { readFrontMatter } from '../content/front-matter.ts';
 import { type ParcelsReader, parcelsReader } from '../content/parcels.ts';
 import { readRecords } from '../content/read.ts';
@@ -133,6 +134,19 @@ export const factsByCycle = (wanted: Wanted): ReadonlyMap<string, ParcelsFacts> 
       .map((cycle) => [cycle.id, factsOfCycle(wanted, cycle)]),
   );
 };
+
+/** Findings of all lists. */
+export const parcelsFindings = (parcels: ParcelsByCycle): readonly Diagnostic[] =>
+  [...parcels.values()].flatMap(({ diagnostics }) => diagnostics);
+
+/** The facts with what was found in the lists they come from, for the papers. */
+export const parcelsReports = (wanted: Wanted): ReadonlyMap<string, ParcelsReport> =>
+  new Map(
+    [...factsByCycle(wanted)].map(([cycle, facts]) => [
+      cycle,
+      { facts, diagnostics: wanted.parcels.get(cycle)?.diagnostics ?? [] },
+    ]),
+  );
 
 export interface ParcelsInput {
   readonly sources: Sources;

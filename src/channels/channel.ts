@@ -1,5 +1,7 @@
 /** A way out: takes the box, gives files as data. One file a channel; they never import each other. */
 import type { Coverage } from '../analysis/coverage/coverage.ts';
+import type { Language } from '../analysis/language/language.ts';
+import type { ParcelsFacts } from '../analysis/parcels/facts.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment } from '../model/box.ts';
 import type { Output, Where } from '../render/output.ts';
@@ -14,6 +16,13 @@ export interface Proof {
   readonly textHash: string;
 }
 
+/** What is known of a cycle's shipments. */
+export interface ParcelsReport {
+  readonly facts: ParcelsFacts;
+  /** Findings of the list they come from. */
+  readonly diagnostics: readonly Diagnostic[];
+}
+
 export interface ChannelInput {
   /**
    * For a public channel this holds unsealed cycles alone: what is sealed is not in the value, so no channel
@@ -22,8 +31,12 @@ export interface ChannelInput {
   readonly box: Box;
   readonly asOf: Moment;
   readonly templates: Templates;
+  /** The box's own. */
+  readonly language: Language;
   /** By cycle, those made anew; a cycle without one keeps the page it has. Empty for a public channel. */
   readonly proofs: ReadonlyMap<string, Proof>;
+  /** By cycle, those with a list of shipments and those to come. Empty for a public channel: none of it is public. */
+  readonly parcels: ReadonlyMap<string, ParcelsReport>;
 }
 
 export interface ChannelResult {

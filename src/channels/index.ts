@@ -8,6 +8,7 @@ import { home } from './home.ts';
 import { kinds } from './kinds.ts';
 import { notFound } from './not-found.ts';
 import { papers } from './papers.ts';
+import { parcels } from './parcels.ts';
 import { proof } from './proof.ts';
 import { robots } from './robots.ts';
 import { sitemap } from './sitemap.ts';
@@ -24,4 +25,5 @@ export const channels: readonly Channel[] = [
   assets,
   papers,
   proof,
+  parcels,
 ];

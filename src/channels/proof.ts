@@ -114,10 +114,13 @@ const mentionLinks = (
 
 const phraseView = (coverage: Coverage, item: number, phrase: PhraseCoverage, index: number) => {
   const { parts, mentions, standing } = phrase;
+  const given = parts.reduce((sum, { gives }) => sum + gives, 0);
   const sums = addingUp(
     parts.map(({ gives }) => gives),
-    standing,
+    given,
   );
+  // Of the figures as they are shown, so that the subtraction can be checked too.
+  const beyond = Number(given.toFixed(3)) - Number(standing.toFixed(3));
   const nowhere = parts.filter((one) => one.mentions === 0);
   const anchorOf = (mention: number): string => anchors.mention(item, index + 1, mention + 1);
   return {
@@ -128,6 +131,7 @@ const phraseView = (coverage: Coverage, item: number, phrase: PhraseCoverage, in
     first: mentions.length > 0 && anchorOf(0),
     standing: standingText(standing, coverage.aim),
     sum: standing.toFixed(3),
+    beyond: beyond > 0.0005 && beyond.toFixed(3),
     bar: shareBar(standing, coverage.aim),
     account: anchors.account(item, index + 1),
     parts: parts.map(({ place, worth, grade, mentions: count }, i) => ({
@@ -332,14 +336,12 @@ const otherNamesView = (coverage: Coverage, cycle: Cycle) =>
     ];
   });
 
-/** The page is in English; the article on it may not be. */
-const pageLang = (lang: string): string => (/^en\b/i.test(lang) ? lang : 'en');
-
 /** The proof of one cycle as a file of the back room. */
 export const proofPage = (coverage: Coverage, context: ProofContext): TextOutput => {
   const { box, cycle, asOf, templates, diagnostics, textHash } = context;
   const { settings } = box;
-  const lang = pageLang(settings.lang);
+  // The page is in English; the article on it may not be.
+  const lang = /^en\b/i.test(settings.lang) ? settings.lang : 'en';
   const findings = findingViews(diagnostics);
   const page = templates.render('proof', {
     lang,

@@ -12,6 +12,7 @@ import { counted, diagnosticsCount, diagnosticsReport, size } from './report.ts'
 import { type StageTime, stopWatch } from './stages.ts';
 
 const OWN_TEMPLATES = fileURLToPath(new URL('../../templates', import.meta.url));
+const OWN_SCRIPTS = fileURLToPath(new URL('../../dist/browser', import.meta.url));
 
 /** A path as somebody in `cwd` would write it. */
 const shown = (cwd: string, path: string): string => {
@@ -54,14 +55,27 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
 
   watch.begin('read');
   const { readContent } = await import('../io/read-content.ts');
-  const { readTemplates } = await import('../io/read-templates.ts');
-  const templates = await readTemplates(OWN_TEMPLATES, join(dirname(content), 'templates'));
+  const { readScripts, readTemplates } = await import('../io/read-templates.ts');
+  const templates = {
+    ...(await readTemplates(OWN_TEMPLATES, join(dirname(content), 'templates'))),
+    scripts: await readScripts(OWN_SCRIPTS),
+  };
   const sources = await readContent(content, cache, progress(edge, 'Looking at photos'), root);
+
+  const { readLists } = await import('./parcels-lists.ts');
+  const parcels = await readLists(content, sources, place.asOf);
 
   const { readProofs } = await import('../io/read-proofs.ts');
   const proved = await readProofs(backroom);
   const { buildSite } = await import('../build/build.ts');
-  const result = await buildSite({ sources, templates, asOf: place.asOf, proved, onStage: watch.begin });
+  const result = await buildSite({
+    sources,
+    templates,
+    asOf: place.asOf,
+    parcels,
+    proved,
+    onStage: watch.begin,
+  });
   const { diagnostics, outputs } = result;
   const ok = !mustFixAny(diagnostics);
   if (!json) edge.stderr.write(diagnosticsReport(diagnostics, showFile));

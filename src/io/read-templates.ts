@@ -6,6 +6,13 @@ import { walk } from './walk.ts';
 
 const TEXTS = /\.(css|svg|txt|js|json)$/i;
 
+/** The scripts that compiling made for visitors' browsers; none where the program runs uncompiled. */
+export const readScripts = async (dir: string): Promise<readonly Asset[]> => {
+  const found = (await stat(dir).catch(() => undefined)) ? await walk(dir) : [];
+  const paths = found.filter((path) => path.endsWith('.js')).sort();
+  return Promise.all(paths.map(async (path) => ({ path, bytes: await readFile(join(dir, path)) })));
+};
+
 /**
  * Every file of `ownDir`; a file of the same path in `overrideDir` takes its place, and files that are only
  * there are added.

@@ -3,7 +3,8 @@ import { shortHash } from './hash.ts';
 import type { BytesOutput, TextOutput } from './output.ts';
 import type { Asset, Templates } from './templates.ts';
 
-const hashed = (path: string, content: string | Uint8Array): string => {
+/** Site path of a file that may be kept for ever: its name changes with its content. */
+export const hashedPath = (path: string, content: string | Uint8Array): string => {
   const dot = path.lastIndexOf('.');
   return `assets/${path.slice(0, dot)}.${shortHash(content)}${path.slice(dot)}`;
 };
@@ -15,7 +16,7 @@ const styleText = (asset: Asset, assets: readonly Asset[]): string =>
     /url\(["']?([^"')]+)["']?\)/g,
     (whole, path: string) => {
       const target = assets.find((other) => other.path === path);
-      return target ? `url(${hashed(path, target.bytes).slice('assets/'.length)})` : whole;
+      return target ? `url(${hashedPath(path, target.bytes).slice('assets/'.length)})` : whole;
     },
   );
 
@@ -23,7 +24,7 @@ const styleText = (asset: Asset, assets: readonly Asset[]): string =>
 export const assetPath = (templates: Templates, path: string): string | undefined => {
   const asset = templates.assets.find((other) => other.path === path);
   if (!asset) return undefined;
-  return hashed(path, isStyle(asset) ? styleText(asset, templates.assets) : asset.bytes);
+  return hashedPath(path, isStyle(asset) ? styleText(asset, templates.assets) : asset.bytes);
 };
 
 /** Every file of templates/ that is not a template, style sheets with their font addresses put right. */
@@ -35,5 +36,5 @@ export const assetOutputs = (templates: Templates): readonly (TextOutput | Bytes
           path: assetPath(templates, asset.path) as string,
           text: styleText(asset, templates.assets),
         }
-      : { where: 'site', path: hashed(asset.path, asset.bytes), bytes: asset.bytes },
+      : { where: 'site', path: hashedPath(asset.path, asset.bytes), bytes: asset.bytes },
   );

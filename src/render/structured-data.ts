@@ -22,6 +22,7 @@ import { type KindGroup, kindGroups } from '../model/kinds.ts';
 import { absoluteAddress, absoluteItemAddress, articlePath, CATALOGUE_PATH } from './addresses.ts';
 import { type Html, trusted } from './html.ts';
 import { socialPicture } from './pictures.ts';
+import { scriptJson } from './script-data.ts';
 
 const organizationId = (settings: BoxSettings): string => `${settings.url}#organization`;
 const websiteId = (settings: BoxSettings): string => `${settings.url}#website`;
@@ -333,14 +334,6 @@ export const kindGraph = (input: {
   ]);
 };
 
-/** U+2028 and U+2029 end a line in older script parsers; the rest could end the element or begin a comment. */
-const UNSAFE_IN_SCRIPT = /[<>&\u2028\u2029]/g;
-
 /** A graph as a script element that no name in it can close. */
-export const jsonLdScript = (graph: object): Html => {
-  const json = JSON.stringify(graph).replace(
-    UNSAFE_IN_SCRIPT,
-    (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,
-  );
-  return trusted(`<script type="application/ld+json">${json}</script>`);
-};
+export const jsonLdScript = (graph: object): Html =>
+  trusted(`<script type="application/ld+json">${scriptJson(graph)}</script>`);

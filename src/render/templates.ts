@@ -23,6 +23,8 @@ export interface Templates {
   /** Throws when no template bears `name`, or when the template itself fails: those are bugs, not content. */
   readonly render: (name: string, data: object) => Html;
   readonly assets: readonly Asset[];
+  /** Scripts for a visitor's browser; a page's channel publishes the one it needs. */
+  readonly scripts: readonly Asset[];
 }
 
 /** Tags of a template as Eta's parser gives them: `i` prints, `e` runs, `r` prints unescaped. */
@@ -75,6 +77,7 @@ const firstLine = (error: unknown): string =>
 export const compileTemplates = (
   files: readonly TemplateFile[],
   assets: readonly Asset[],
+  scripts: readonly Asset[] = [],
 ): Checked<Templates> => {
   const eta = new Eta({ escapeFunction: htmlSource, debug: true, cache: false });
   const compiled = new Map<string, (data: object) => string>();
@@ -103,5 +106,5 @@ export const compileTemplates = (
       throw new Error(`Expected a template named \`${name}\`, found ${[...compiled.keys()].join(', ')}`);
     return trusted(run({ ...data, part: (other: string, more: object = {}) => render(other, more) }));
   };
-  return { value: { render, assets }, diagnostics };
+  return { value: { render, assets, scripts }, diagnostics };
 };

@@ -26,6 +26,8 @@ describe('the noun phrases of a text', () => {
     ['Fold the paper. Store dried herbs. Plant ten tulips.', ['paper', 'dried herbs', 'ten tulips']],
     ['Our box ships on Monday and the paint chips within days.', ['box', 'Monday', 'paint', 'days']],
     ['THE COLOUR IS GORGEOUS AND MY MUM LOVES IT', ['COLOUR', 'MUM']],
+    ['İZMİR İSTANBUL, HERE IS THE BEST SOUP BOWL IN TOWN', ['İZMİR İSTANBUL', 'BEST SOUP BOWL', 'TOWN']],
+    ['Will the lid fit? Can the knife rust? May I store it?', ['lid', 'knife']],
     ['VERYYYY good soap!!', ['VERYYYY good soap']],
     ['a must-have tool, hand-dipped candles', ['must-have tool', 'hand-dipped candles']],
     ['orders over $40 or 10% off', ['orders', '$40', '10%']],

@@ -52,11 +52,26 @@ const made = (coverage: Coverage = coverageSample, findings = diagnostics) =>
   });
 const { text, path, where } = made();
 
+/** The same with twice as much in every place: some phrases then have more than the most that counts. */
+const brimming: Coverage = {
+  ...coverageSample,
+  items: coverageSample.items.map((one) => {
+    const phrases = one.phrases.map((phrase) => ({
+      ...phrase,
+      parts: phrase.parts.map((part) => ({ ...part, gives: part.gives * 2 })),
+      standing: Math.min(1, phrase.standing * 2),
+    }));
+    const weights = phrases.reduce((sum, { phrase }) => sum + phrase.weight, 0);
+    const standing = phrases.reduce((sum, each) => sum + each.standing * each.phrase.weight, 0) / weights;
+    return { ...one, phrases, standing };
+  }),
+};
+
 /** What stands between an element's tags. The page's own tables and paragraphs do not nest. */
 const contents = (source: string, pattern: RegExp): readonly string[] =>
   [...source.matchAll(pattern)].map((found) => found[1] as string);
 const bare = (source: string): string => source.replace(/<[^>]*>/g, '').trim();
-const figure = (source: string): number => Math.round(Number(bare(source)) * 1000);
+const figure = (source: string): number => Math.round(Number(bare(source).replace('−', '-')) * 1000);
 
 describe('the page', () => {
   test('is one file of the back room, with the text’s hash near its beginning', () => {
@@ -99,13 +114,16 @@ describe('the page', () => {
     );
     expect(shown).toEqual(coverageSample.passages.map((passage) => passage.text));
   });
-  test('opens every standing into figures that add up to the total they stand over', () => {
-    const tables = contents(text, /(<table(?: class="whole"| id="account-[^"]*")[\s\S]*?<\/table>)/g);
+  test.each([
+    ['as it is', text],
+    ['of phrases that stand at the most there is', made(brimming).text],
+  ])('opens every standing into figures that add up to the total they stand over, %s', (_, page) => {
+    const tables = contents(page, /(<table(?: class="whole"| id="account-[^"]*")[\s\S]*?<\/table>)/g);
     const phrases = coverageSample.items.reduce((sum, one) => sum + one.phrases.length, 0);
     expect(tables.length).toBe(phrases + coverageSample.items.length);
     for (const table of tables) {
       const [body = '', foot = ''] = table.split('<tfoot>');
-      const gives = contents(body, /<td class="figure">([\d.]+)<\/td><\/tr>/g).map(figure);
+      const gives = contents(body, /<td class="figure">(−?[\d.]+)<\/td><\/tr>/g).map(figure);
       const total = contents(foot, /<td class="figure total">([\d.]+)<\/td>/g).map(figure);
       expect([gives.reduce((sum, one) => sum + one, 0)], bare(table).slice(0, 60)).toEqual(total);
     }
@@ -120,6 +138,10 @@ describe('the page', () => {
   });
   test('gives the line to paste for other names, with those the record has', () => {
     expect(text).toContain('also: [seed tin, &quot;tin: the good one&quot;, seed box, seed canister]');
+  });
+  test('takes off what a phrase has beyond the most that counts', () => {
+    expect(text).not.toContain('not needed');
+    expect(made(brimming).text).toMatch(/beyond 1, not needed<\/th>.*>−0\.\d{3}</);
   });
   test('says in words what a place has, for those who do not see the squares', () => {
     expect(text).toContain('<span class="unseen">scattered, 2 mentions</span>');

@@ -12,6 +12,7 @@ const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
 const kinds = [
   'index.html',
   'catalogue.html',
+  'kinds/hand-tool.html',
   '404.html',
   'boxes/2026-03-first-sowings.html',
   'boxes/2025-08-high-balcony.html',

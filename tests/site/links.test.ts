@@ -113,7 +113,7 @@ describe('opened from disk', () => {
       (path) =>
         !named.has(path) &&
         !path.startsWith('assets/') &&
-        !['index.html', '404.html'].includes(path) &&
+        !['index.html', '404.html', 'robots.txt', 'sitemap.xml'].includes(path) &&
         !absolute.includes(encodeURI(path)),
     );
     expect(unnamed).toEqual([]);

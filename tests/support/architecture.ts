@@ -37,6 +37,8 @@ const ONLY_IN: Readonly<Record<string, string>> = {
   sharp: 'io',
   'heic-decode': 'io',
   natural: 'analysis',
+  'wink-nlp': 'analysis',
+  'wink-eng-lite-web-model': 'analysis',
 };
 
 const EDGE = new Set(['io', 'cli']);

@@ -25,5 +25,6 @@ export const publicInput = async (box: Box, asOf: Moment): Promise<ChannelInput>
     asOf,
     templates: compileTemplates(files, assets).value,
     proofs: new Map(),
+    parcels: new Map(),
   };
 };

@@ -22,10 +22,10 @@ export const PHRASE_WEIGHTS = { kind: 4, name: 3, also: 2, material: 0.5, color:
  */
 const BROADER_KIND_WEIGHT = 1;
 
-/** Whether one of two nouns ends in the other, singular and plural alike: "can" and "watering can". */
+/** Whether one of two nouns holds the other, singular and plural alike: "hand salve tin" and "hand salve". */
 const namesIt = (one: string, other: string, language: Language): boolean => {
   const [a, b] = [one, other].map((noun) => keyOf(language.words(noun))) as [string, string];
-  return a.endsWith(b) || b.endsWith(a);
+  return a.includes(b) || b.includes(a);
 };
 
 /** The same for what a name gives beside itself: the whole name is known to few. */

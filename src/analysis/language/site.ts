@@ -15,6 +15,8 @@ export interface Site extends Near {
   readonly after2: Near;
   /** Whether what stands before, from the beginning of a clause without a verb, is "the ..." or "our ...": its subject. */
   readonly subject: () => boolean;
+  /** Whether it comes after "will the ..." or "does our ..." at the beginning of a sentence and no verb since. */
+  readonly asked: () => boolean;
 }
 
 /** One reason to take a word for another part of speech; `why` gives examples. */

@@ -4,6 +4,7 @@ import { EDGE, isArticle, isEdge, isNominal, isParticiple, type Near, type Site 
 import type { Tagged } from './tagger.ts';
 import { thingRules } from './thing-rules.ts';
 import { verbRules } from './verb-rules.ts';
+import { MODALS } from './word-classes.ts';
 
 /** Lower case, one kind of apostrophe, and "veryyyy" as "very". */
 export const plain = (word: string): string =>
@@ -62,6 +63,7 @@ const sitesOf = (tagged: readonly Tagged[]): readonly Open<Site>[] => {
       after: EDGE,
       after2: EDGE,
       subject: () => subjectBefore(sites, i),
+      asked: () => askedOf(sites, i),
     }),
   );
   sites.forEach((site, i) => {
@@ -85,6 +87,17 @@ const subjectBefore = (sites: readonly Near[], i: number): boolean => {
   }
   for (let j = i + 1; j - i < LONGEST_CLAUSE && !isLimit(at(j)); j++) if (isVerb(at(j))) return false;
   return isArticle(at(first)) && at(first).word !== 'no';
+};
+
+const askedOf = (sites: readonly Near[], i: number): boolean => {
+  const at = (j: number): Near => sites[j] ?? EDGE;
+  let first = i;
+  while (!isEdge(at(first - 1)) && i - first <= LONGEST_SUBJECT) {
+    first--;
+    if (isVerb(at(first)))
+      return MODALS.has(at(first).word) && isEdge(at(first - 1)) && isArticle(at(first + 1));
+  }
+  return false;
 };
 
 const RULES = [...describingRules, ...verbRules, ...thingRules];

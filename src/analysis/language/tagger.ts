@@ -30,12 +30,18 @@ export interface Tagged {
 
 type Tagger = (text: string) => readonly Tagged[];
 
-/** Lower case of the same length, so that offsets hold: "İ" has a longer one and stays. */
-const lower = (text: string): string =>
-  text.replace(/\p{Lu}/gu, (capital) => {
-    const small = capital.toLowerCase();
-    return small.length === capital.length ? small : capital;
-  });
+/**
+ * Letters without accents and in as many UTF-16 units as before, so that offsets hold: the tagger cuts words at letters
+ * that it does not know. Those of other scripts become an x, a mark over a letter an e.
+ */
+const bare = (text: string): string =>
+  text.replace(/(?!\p{ASCII})\p{L}|(?<=\p{L})[\p{M}\u00ad\u200b-\u200d]/gu, (sign) =>
+    /\p{L}/u.test(sign)
+      ? (/^[a-z]/i.exec(sign.normalize('NFD'))?.[0] ?? 'x').padEnd(sign.length, 'x')
+      : 'e'.repeat(sign.length),
+  );
+
+const lower = (text: string): string => text.toLowerCase();
 
 /** From this share of capitals on, a text of more than a few letters is shouted as a whole. */
 const MOSTLY = 0.7;
@@ -72,7 +78,7 @@ const makeTagger = async (): Promise<Tagger> => {
   ]);
   const nlp = wink(model, ['sbd', 'pos']);
   return (text) => {
-    const calm = calmed(blotted(text));
+    const calm = calmed(bare(blotted(text)));
     // The tagger takes "we're" apart but not "I'm".
     const tokens = nlp.readDoc(calm.replace(/(?<=\bI)(?=['’](?:m|ve|ll|d)\b)/gi, ' ')).tokens();
     const words = tokens.out();

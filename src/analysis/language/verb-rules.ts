@@ -162,4 +162,11 @@ export const verbRules: readonly Rule[] = [
       after.pos !== 'CCONJ' &&
       subject(),
   },
+  {
+    why: 'will the lid fit, does the knife rust?',
+    from: NOUNS,
+    to: 'VERB',
+    when: ({ word, before, after, asked }) =>
+      isBare(word) && before.pos === 'NOUN' && !isNominal(after) && after.pos !== 'VERB' && asked(),
+  },
 ];

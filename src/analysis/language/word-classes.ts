@@ -103,7 +103,7 @@ export const BARE_VERBS = words(
   sweep take taste teach tear tell thank think thin throw tie tilt tip toast toss touch treat trim trust
   try turn twist unpack unroll use visit wait walk want warm wash watch water wax wear weave weigh whisk
   wipe wish work worry wrap write live ship chip cost leak drip fade shrink stack pop snap burn wake grip
-  rest glow`,
+  rest glow rust`,
 );
 
 /** Days that stand beside a noun phrase, not in it. */

@@ -1,7 +1,7 @@
 /** Everything the report on one cycle's parcels is made from. */
 import type { Moment, PlainDate, RevealHabit } from '../../model/box.ts';
 import { dateInZone } from '../../model/calendar.ts';
-import { dateOfDay, dayOfDate, type Parcels } from '../../model/parcels.ts';
+import { dateOfDay, dayOfDate, type ParcelCount, type Parcels } from '../../model/parcels.ts';
 import { dateOfShare, type Sending, type Share, sendingsOf, shareByDate } from './calendar-curve.ts';
 import { compareBy, type Group } from './compare.ts';
 import { histogramOf, parcelsIn, pooledHistogram, type Tally, tallyOf } from './histogram.ts';
@@ -51,7 +51,7 @@ export interface ParcelsFacts {
   readonly carriers: readonly Group[];
   readonly regions: readonly Group[];
   readonly reveal: JudgedReveal;
-  /** Share expected by the end of the day before the planned reveal. */
+  /** Share arrived by the end of the day before the planned reveal: counted where that is past, else expected. */
   readonly atReveal?: Share;
 }
 
@@ -82,6 +82,13 @@ const middleSending = (sendings: readonly Sending[]): number => {
     if (seen >= half) return shipped;
   }
   return 0;
+};
+
+/** What had arrived by the end of a day gone by, among what has left since then too. */
+const arrivedShare = (counts: readonly ParcelCount[], day: number): Share | undefined => {
+  const sum = (some: readonly ParcelCount[]): number => some.reduce((all, { count }) => all + count, 0);
+  const arrived = counts.filter(({ state, shipped, days }) => state === 'delivered' && shipped + days <= day);
+  return counts.length === 0 ? undefined : { share: sum(arrived) / sum(counts) };
 };
 
 /** The facts of one cycle, with or without parcels of its own. */
@@ -129,7 +136,13 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
   const overdue = enough || earlier.length > 0 ? overdueOf(counts, arrived) : undefined;
   const eve = planned === undefined ? undefined : dayOfDate(dateInZone(planned, timeZone)) - 1;
   const atReveal =
-    told && eve !== undefined && leaving.length > 0 ? shareByDate(leaving, curve, eve) : undefined;
+    eve === undefined || leaving.length === 0
+      ? undefined
+      : planned !== undefined && planned <= asOf
+        ? arrivedShare(counts, eve)
+        : told
+          ? shareByDate(leaving, curve, eve)
+          : undefined;
   const reveal = judgeReveal({
     ...(planned !== undefined && { planned }),
     asOf,

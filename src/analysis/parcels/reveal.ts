@@ -76,9 +76,10 @@ export interface RevealInput {
 export const judgeReveal = (input: RevealInput): JudgedReveal => {
   const { planned, asOf, habit, timeZone, expected, settled, before } = input;
   const given = planned === undefined ? {} : { planned };
+  const past = planned !== undefined && planned <= asOf;
   if (expected.day === undefined) {
     // What was too little on a day gone by needs no estimate of when it is enough.
-    const short = planned !== undefined && planned <= asOf && before !== undefined && before < input.share;
+    const short = past && before !== undefined && before < input.share;
     return { ...given, verdict: short ? 'early' : settled ? 'never' : 'unknown', proposed: [] };
   }
   const ready = Math.ceil(expected.day) + 1;
@@ -89,8 +90,10 @@ export const judgeReveal = (input: RevealInput): JudgedReveal => {
   const plannedDay = planned === undefined ? undefined : dayOfDate(dateInZone(planned, timeZone));
   const verdict = (): Verdict => {
     if (plannedDay === undefined) return 'unknown';
-    if (plannedDay < ready) return 'early';
-    if (sure === undefined || plannedDay < sure) return 'close';
+    // What has happened is known, and no limits are needed.
+    const known = past && before !== undefined;
+    if (known ? before < input.share : plannedDay < ready) return 'early';
+    if (sure === undefined || plannedDay < sure) return known ? 'safe' : 'close';
     const long = momentOf(`${dateOfDay(sure)}T00:00`, timeZone) as Moment;
     const [first] = evenings(sure, long, habit, timeZone, 1);
     const firstDay = dayOfDate(dateInZone(first as Moment, timeZone));

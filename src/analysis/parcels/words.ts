@@ -136,7 +136,7 @@ export const revealWords = (facts: ParcelsFacts, lang: string): readonly string[
       : '';
     const because = expected && `: ${expected}`;
     const verdicts = {
-      safe: `${past ? 'It was' : 'It is'} safe${because}, and ${share} surely.`,
+      safe: `${past ? 'It was' : 'It is'} safe${because}${past ? '' : `, and ${share} surely`}.`,
       close: `${past ? 'It was' : 'It is'} close${because}, but ${share} may not have.`,
       early: `${past ? 'It was' : 'It is'} early${because}, fewer than ${share}.`,
       late: `${past ? 'It was' : 'It is'} needlessly late${because}; an evening a week or more before would have been safe too.`,

@@ -1,0 +1,74 @@
+/** What is said where nothing answers: the nearest spelling, fewer conditions, kinds to look through. */
+import type { Answer } from '../analysis/search/find.ts';
+import type { Part } from '../analysis/search/part.ts';
+import { nearestForms } from '../analysis/search/spelling.ts';
+import { addressOf, type Query } from './address.ts';
+
+/** Most slips that a word which is only offered may be away. */
+const OFFERED_WITHIN = 3;
+const KINDS_OFFERED = 12;
+
+const link = (text: string, query: Query): HTMLAnchorElement => {
+  const anchor = document.createElement('a');
+  anchor.href = addressOf(query);
+  anchor.textContent = text;
+  return anchor;
+};
+
+const paragraph = (...content: readonly (string | Node)[]): HTMLParagraphElement => {
+  const made = document.createElement('p');
+  made.append(...content);
+  return made;
+};
+
+const WIDE: Omit<Query, 'q'> = { kind: '', when: '', colour: '', material: '', sale: '' };
+
+/** The query with each unknown word in its nearest spelling; undefined where no word has one. */
+const respelt = (query: Query, answer: Answer, parts: readonly Part[]): string | undefined => {
+  let text = query.q.trim();
+  let changed = false;
+  for (const { text: typed, folded, known } of answer.asked) {
+    if (known) continue;
+    const most = Math.min(OFFERED_WITHIN, Math.ceil(folded.length / 3));
+    const [guess] = nearestForms(parts, folded, false, most);
+    if (!guess) continue;
+    text = text.replace(typed, guess.word);
+    changed = true;
+  }
+  return changed ? text : undefined;
+};
+
+/** `unnarrowed`: how many answer without the facets. */
+export const emptyResult = (
+  query: Query,
+  answer: Answer | undefined,
+  unnarrowed: number,
+  parts: readonly Part[],
+  form: HTMLFormElement,
+): DocumentFragment => {
+  const made = document.createDocumentFragment();
+  if (unnarrowed > 0) {
+    const wide = { ...WIDE, q: query.q };
+    made.append(
+      paragraph('Nothing fits all of that. ', link(`${unnarrowed} without the narrowing`, wide), '.'),
+    );
+    return made;
+  }
+  made.append(paragraph(`We have packed nothing that answers to “${query.q.trim()}”.`));
+  const better = answer && respelt(query, answer, parts);
+  if (better !== undefined)
+    made.append(paragraph('Did you mean ', link(better, { ...query, q: better }), '?'));
+  const kinds = form.elements.namedItem('kind');
+  if (kinds instanceof HTMLSelectElement) {
+    const list = [...kinds.options]
+      .filter(({ value }) => value !== '')
+      .sort((a, b) => Number(b.dataset.all) - Number(a.dataset.all))
+      .slice(0, KINDS_OFFERED)
+      .flatMap((option, i) => [
+        i > 0 ? ', ' : '',
+        link(option.dataset.name ?? '', { ...WIDE, q: '', kind: option.value }),
+      ]);
+    made.append(paragraph('Look through a kind: ', ...list, '.'));
+  }
+  return made;
+};

@@ -1,0 +1,112 @@
+/** The list of what answers: the page's entries again, best first, with their words marked. */
+import type { Language } from '../analysis/language/language.ts';
+import type { Answer, Found } from '../analysis/search/find.ts';
+import type { Entry } from './entries.ts';
+import { type Marker, markerFor, wordsRemembered } from './marks.ts';
+
+/** Results at first, and each time more are asked for: two screens. */
+const AT_ONCE = 24;
+
+const detail = (label: string, nodes: readonly Node[]): HTMLElement => {
+  const line = document.createElement('span');
+  line.className = 'detail';
+  line.append(label, ...nodes);
+  return line;
+};
+
+/** Lines that say why an entry answers, where what it shows does not. */
+const reasons = (entry: Entry, found: Found, marker: Marker): readonly HTMLElement[] => {
+  const lines: HTMLElement[] = [];
+  const said = (label: string, texts: readonly string[]): void => {
+    const touched = marker.missing().length > 0 ? texts.filter(marker.touches) : [];
+    if (touched.length > 0) lines.push(detail(label, marker.mark(touched.join(', '))));
+  };
+  said('Also called ', entry.also);
+  said('Material: ', entry.material);
+  said('Colour: ', [entry.color]);
+  said('Colour of its picture: ', entry.colours);
+  const told = marker
+    .missing()
+    .filter((asked) => found.met[marker.asked.indexOf(asked)]?.fields.has('story'));
+  if (told.length > 0) lines.push(detail('Told in its story', []));
+  return lines;
+};
+
+const resultOf = (entry: Entry, found: Found | undefined, marker: Marker | undefined): HTMLLIElement => {
+  const line = entry.element.cloneNode(true) as HTMLLIElement;
+  const from = detail('', [document.createTextNode(entry.from)]);
+  const after = line.querySelector('.detail');
+  if (after) after.after(from);
+  else line.append(from);
+  for (const image of line.querySelectorAll('img')) image.sizes = '6rem';
+  for (const source of line.querySelectorAll('source')) source.sizes = '6rem';
+  if (!marker || !found) return line;
+  marker.markWithin(line);
+  const why = reasons(entry, found, marker);
+  const sale = line.querySelector('.sale');
+  if (sale) sale.before(...why);
+  else line.append(...why);
+  return line;
+};
+
+export interface ResultList {
+  readonly show: (entries: readonly Entry[], answer: Answer | undefined) => void;
+  readonly showEmpty: (content: DocumentFragment) => void;
+  readonly clear: () => void;
+}
+
+export const resultList = (region: HTMLElement, language: Language): ResultList => {
+  const list = document.createElement('ol');
+  const more = document.createElement('button');
+  more.type = 'button';
+  const empty = document.createElement('div');
+  empty.className = 'none';
+  const wordsOf = wordsRemembered(language);
+  let rest: readonly Entry[] = [];
+  let current: Answer | undefined;
+  let shown = '';
+
+  const lineOf = (entry: Entry): HTMLLIElement =>
+    resultOf(
+      entry,
+      current?.found.find(({ id }) => id === entry.id),
+      current && markerFor(current.asked, wordsOf),
+    );
+  const showMore = (): HTMLLIElement | undefined => {
+    const lines = rest.slice(0, AT_ONCE).map(lineOf);
+    rest = rest.slice(AT_ONCE);
+    list.append(...lines);
+    more.hidden = rest.length === 0;
+    more.textContent = `Show ${Math.min(AT_ONCE, rest.length)} more of ${rest.length}`;
+    return lines[0];
+  };
+  more.addEventListener('click', () => showMore()?.querySelector('a')?.focus());
+  region.append(list, more, empty);
+
+  return {
+    show: (entries, answer) => {
+      // Nothing moves under a reader's eyes when the stories arrive and change nothing.
+      const asked = answer?.asked.map(({ folded, stems }) => [folded, ...stems.beginning, ...stems.slip]);
+      const key = JSON.stringify([asked, entries.map(({ id }) => id)]);
+      if (key === shown) return;
+      shown = key;
+      current = answer;
+      rest = entries;
+      list.replaceChildren();
+      empty.replaceChildren();
+      showMore();
+    },
+    showEmpty: (content) => {
+      shown = '';
+      rest = [];
+      list.replaceChildren();
+      more.hidden = true;
+      empty.replaceChildren(content);
+    },
+    clear: () => {
+      shown = '';
+      list.replaceChildren();
+      empty.replaceChildren();
+    },
+  };
+};

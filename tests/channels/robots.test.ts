@@ -1,0 +1,40 @@
+import robotsParser from 'robots-parser';
+import { describe, expect, test } from 'vitest';
+import type { ChannelInput } from '../../src/channels/channel.ts';
+import { robots } from '../../src/channels/robots.ts';
+import { box, settings } from '../support/box.ts';
+
+const madeFor = (url: string) =>
+  robots.make({
+    box: box({
+      settings: settings({
+        url,
+        source: {
+          file: 'box.md',
+          fields: new Map([['url', { file: 'box.md', line: 3, column: 6 }]]),
+          text: '',
+        },
+      }),
+    }),
+  } as ChannelInput);
+
+describe('robots.txt', () => {
+  test.each(['https://sill.example/', 'https://sill.example/boxes/and more/'])(
+    'of a site at %s names its sitemap in full and forbids nothing',
+    (url) => {
+      const [output] = madeFor(url).outputs;
+      const rules = robotsParser(
+        'https://sill.example/robots.txt',
+        output && 'text' in output ? output.text : '',
+      );
+      expect(rules.getSitemaps()).toEqual([`${url}sitemap.xml`]);
+      expect(rules.isAllowed(`${url}index.html`, 'anyone')).toBe(true);
+    },
+  );
+  test('below a domain’s root has no effect, and a note says so (RFC 9309, 2.3)', () => {
+    expect(madeFor('https://sill.example/').diagnostics).toEqual([]);
+    expect(madeFor('https://sill.example/box/').diagnostics).toMatchObject([
+      { weight: 'note', rule: 'robots-root', place: { file: 'box.md', line: 3, column: 6 } },
+    ]);
+  });
+});
