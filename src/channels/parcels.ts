@@ -51,7 +51,7 @@ const rowView = (step: Step) => {
     atRisk: step.atRisk,
     delivered: step.delivered,
     share: (1 - step.waiting).toFixed(3),
-    limits: limits && `${(1 - limits.upper).toFixed(3)} to ${(1 - limits.lower).toFixed(3)}`,
+    limits: limits && `${(1 - limits.upper).toFixed(3)}–${(1 - limits.lower).toFixed(3)}`,
   };
 };
 
@@ -69,7 +69,7 @@ const comingSteps = ({ outlook }: ParcelsFacts): readonly Step[] =>
     ? outlook.curve.steps.filter(({ day }) => day > outlook.horizon)
     : [];
 
-/** The middle sending's day: days along the foot of the drawing are counted from it. */
+/** Day the first parcels left: days along the foot of the drawing are counted from it. */
 const firstDay = ({ sendings }: ParcelsFacts, cycle: Cycle): number =>
   sendings[0]?.shipped ?? dayOfDate(cycle.shipped);
 
@@ -112,7 +112,7 @@ export const parcelsPage = (facts: ParcelsFacts, context: ParcelsContext): TextO
   const lang = pageLang(settings.lang);
   const { timeZone } = settings;
   const [headline = '', ...explained] = outlookWords(facts, lang);
-  const { reveal, outlook } = facts;
+  const { outlook } = facts;
   const coming = comingSteps(facts);
   const page = templates.render('parcels', {
     lang,
@@ -126,9 +126,11 @@ export const parcelsPage = (facts: ParcelsFacts, context: ParcelsContext): TextO
     state: stateWords(facts),
     explained: [...explained, neverWords(facts)].filter(Boolean),
     reveal: revealWords(facts, lang),
-    proposed: reveal.proposed.map((moment) => eveningWords(moment, timeZone, lang)),
+    proposed: facts.evenings.map(({ moment, share }) => ({
+      words: eveningWords(moment, timeZone, lang),
+      share: percent(share, facts.wanted),
+    })),
     drawing: drawingOf(facts, cycle, timeZone, lang),
-    isFirstOfMany: facts.sendings.length > 1,
     first: facts.sendings.length > 1 && longDate(dateOfDay(firstDay(facts, cycle)), lang),
     steps: facts.curve.steps.filter(({ day }) => coming.length === 0 || day <= outlook.horizon).map(rowView),
     coming: coming.map(rowView),

@@ -43,7 +43,8 @@ const asJson = async (facts: ParcelsFacts): Promise<object> => {
         }),
       };
     });
-  const { outlook, reveal, sendings, overdue, tally, asOf, curve, carriers, regions, ...rest } = facts;
+  const { outlook, reveal, sendings, overdue, tally, asOf, curve, carriers, regions, evenings, ...rest } =
+    facts;
   const groups = (some: typeof carriers): readonly object[] =>
     some.map(({ newest, ...group }) => ({
       ...group,
@@ -70,7 +71,7 @@ const asJson = async (facts: ParcelsFacts): Promise<object> => {
     reveal: {
       verdict: reveal.verdict,
       ...(reveal.planned !== undefined && { planned: instant(reveal.planned) }),
-      proposed: reveal.proposed.map(instant),
+      proposed: evenings.map(({ moment, share }) => ({ moment: instant(moment), share })),
       ...(reveal.surely !== undefined && { surely: instant(reveal.surely) }),
     },
   };

@@ -1,6 +1,7 @@
 /** The parcels for a terminal: plain words and columns, no colour, made to be read aloud too. */
 import {
   dateOfDay,
+  eveningWords,
   type Group,
   logLogLimits,
   neverWords,
@@ -93,7 +94,13 @@ export const parcelsReport = (
     '',
     ...text(outlookWords(facts, lang)),
     ...text([neverWords(facts)]),
-    ...part('Reveal', text(revealWords(facts, lang))),
+    ...part('Reveal', [
+      ...text(revealWords(facts, lang)),
+      ...facts.evenings.map(
+        ({ moment, share }) =>
+          `  ${eveningWords(moment, facts.timeZone, lang)}: ${percent(share, facts.wanted)} expected by the day before`,
+      ),
+    ]),
     ...(file === undefined || facts.parcels === 0
       ? []
       : part('Overdue', [

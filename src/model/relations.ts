@@ -2,8 +2,6 @@
 import type { Box, Cycle, Item } from './box.ts';
 import { kindGroupOf } from './kinds.ts';
 
-export { kindGroups } from './kinds.ts';
-
 const neighbour = (box: Box, cycle: Cycle, step: 1 | -1): Cycle | undefined => {
   const at = box.cycles.findIndex((other) => other.id === cycle.id);
   return at < 0 ? undefined : box.cycles[at + step];

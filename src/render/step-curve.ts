@@ -76,6 +76,9 @@ export const stepCurve = (drawing: CurveDrawing): Html => {
   const ticks = Array.from({ length: Math.floor(last / every) + 1 }, (_, i) => i * every);
   const known = steps.filter(({ day }) => day <= end);
   const top = known.at(-1)?.height ?? 0;
+  // The limits of the last day that is known hold until the first that is expected.
+  const bridge = known.at(-1);
+  const coming = expected.length > 0 && bridge ? [{ ...bridge, day: end }, ...expected] : expected;
   const markAtRight = mark !== undefined && mark.day > last * 0.6;
   return html`<svg class="curve" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${drawing.label}">
 <path class="grid" d="${[0.25, 0.5, 0.75, 1].map((height) => `M${PLOT.left} ${y(height)}H${PLOT.right}`).join('')}"/>
@@ -83,8 +86,8 @@ export const stepCurve = (drawing: CurveDrawing): Html => {
 ${joinHtml([0, 0.25, 0.5, 0.75, 1].map((height) => html`<text class="up" x="${PLOT.left - 8}" y="${Number(y(height)) + 4}">${Math.round(height * 100)}%</text>`))}
 ${joinHtml(ticks.map((day) => html`<text class="along" x="${x(day)}" y="${PLOT.bottom + 19}">${day}</text>`))}
 <text class="foot" x="${PLOT.right}" y="${HEIGHT - 12}">${drawing.foot}</text>
-<path class="band" d="${bandPath(known, end, x)}${bandPath(expected, last, x)}"/>
-<path class="limit" d="${limitLines(known, end, x)}${limitLines(expected, last, x)}"/>
+<path class="band" d="${bandPath(known, end, x)}${bandPath(coming, last, x)}"/>
+<path class="limit" d="${limitLines(known, end, x)}${limitLines(coming, last, x)}"/>
 <path class="wanted" d="M${PLOT.left} ${y(wanted.height)}H${PLOT.right}${wanted.day === undefined ? '' : `M${x(wanted.day)} ${y(wanted.height)}V${PLOT.bottom}`}"/>
 <text class="says" x="${PLOT.left + 8}" y="${Number(y(wanted.height)) - 6}">${wanted.label}</text>
 ${mark && html`<path class="mark" d="M${x(mark.day)} ${PLOT.top - 10}V${PLOT.bottom}"/><text class="says${markAtRight ? ' before' : ''}" x="${Number(x(mark.day)) + (markAtRight ? -6 : 6)}" y="${PLOT.top - 12}">${mark.label}</text>`}

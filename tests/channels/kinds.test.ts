@@ -1,17 +1,13 @@
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { kinds } from '../../src/channels/kinds.ts';
-import { readTemplates } from '../../src/io/read-templates.ts';
 import type { Item } from '../../src/model/box.ts';
-import { compileTemplates } from '../../src/render/templates.ts';
 import { box, cycle, item, picture } from '../support/box.ts';
+import { publicInput } from '../support/demo-box.ts';
 
-const { files, assets } = await readTemplates(join(import.meta.dirname, '../../templates'));
-const templates = compileTemplates(files, assets).value;
 const ASOF = Date.UTC(2026, 8, 1);
 
 /** The page of the misters of a box with one in each cycle. */
-const pageOf = (...items: readonly Partial<Item>[]): string => {
+const pageOf = async (...items: readonly Partial<Item>[]): Promise<string> => {
   const cycles = items.map((more, i) => {
     const id = `2026-0${i + 1}`;
     return cycle({
@@ -22,7 +18,7 @@ const pageOf = (...items: readonly Partial<Item>[]): string => {
       items: [item({ cycle: id, name: `Mister number ${i + 1}`, ...more })],
     });
   });
-  const { outputs } = kinds.make({ box: box({ cycles }), asOf: ASOF, templates, proofs: new Map() });
+  const { outputs } = kinds.make(await publicInput(box({ cycles }), ASOF));
   const page = outputs.find(({ path }) => path === 'kinds/plant-mister.html');
   return page && 'text' in page ? page.text : '';
 };
@@ -32,8 +28,8 @@ const summaryOf = (page: string): string | undefined => /<p class="summary">([^<
 describe('a kind’s page', () => {
   const spare = { price: { amount: '18.50', currency: 'GBP' }, address: 'https://shop.example/mister' };
 
-  test('offers the spare pieces that are for sale, and no others', () => {
-    const page = pageOf(
+  test('offers the spare pieces that are for sale, and no others', async () => {
+    const page = await pageOf(
       { spare: { ...spare, count: 3 } },
       { spare: { ...spare, count: 0 } },
       { spare: { ...spare, count: 2, until: '2026-08-31' } },
@@ -42,9 +38,9 @@ describe('a kind’s page', () => {
     expect(page).toContain('3 left at £18.50. <a href="https://shop.example/mister">Buy one</a>');
   });
 
-  test('does without pictures, and shows those it has', () => {
-    expect(pageOf({}, {}, {})).not.toContain('<img');
-    const page = pageOf({}, { pictures: [picture()] }, {});
+  test('does without pictures, and shows those it has', async () => {
+    expect(await pageOf({}, {}, {})).not.toContain('<img');
+    const page = await pageOf({}, { pictures: [picture()] }, {});
     expect(
       page.match(/<a class="plate" href="\.\.\/boxes\/2026-02\.html#plant-mister"><picture>/g),
     ).toHaveLength(1);
@@ -53,17 +49,17 @@ describe('a kind’s page', () => {
     );
   });
 
-  test('names every item in its summary while a search result has room for them', () => {
-    expect(summaryOf(pageOf({}, {}, {}))).toBe(
+  test('names every item in its summary while a search result has room for them', async () => {
+    expect(summaryOf(await pageOf({}, {}, {}))).toBe(
       '3 so far, from January 2026 to March 2026: Mister number 3, mister number 2 and mister number 1.',
     );
-    expect(summaryOf(pageOf({}, {}, {}, {}, {}, {}, {}))).toMatch(
+    expect(summaryOf(await pageOf({}, {}, {}, {}, {}, {}, {}))).toMatch(
       /^7 so far, .* mister number 3 and 2 more\.$/,
     );
   });
 
-  test('escapes what an author typed', () => {
-    const page = pageOf({ brand: '<b>Halloway & Sons' }, { name: '</script><script>x' }, {});
+  test('escapes what an author typed', async () => {
+    const page = await pageOf({ brand: '<b>Halloway & Sons' }, { name: '</script><script>x' }, {});
     expect(page).toContain('&lt;b&gt;Halloway &amp; Sons');
     expect(page.match(/<script/g)).toHaveLength(1);
   });

@@ -1,8 +1,8 @@
-import robotsParser from 'robots-parser';
 import { describe, expect, test } from 'vitest';
 import type { ChannelInput } from '../../src/channels/channel.ts';
 import { robots } from '../../src/channels/robots.ts';
 import { box, settings } from '../support/box.ts';
+import { readRobots } from '../support/read-robots.ts';
 
 const madeFor = (url: string) =>
   robots.make({
@@ -23,7 +23,7 @@ describe('robots.txt', () => {
     'of a site at %s names its sitemap in full and forbids nothing',
     (url) => {
       const [output] = madeFor(url).outputs;
-      const rules = robotsParser(
+      const rules = readRobots(
         'https://sill.example/robots.txt',
         output && 'text' in output ? output.text : '',
       );

@@ -1,6 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { absoluteAddress, articlePath, relativeAddress } from '../../src/render/addresses.ts';
-import { cycle, settings } from '../support/box.ts';
+import {
+  absoluteAddress,
+  absoluteItemAddress,
+  absoluteRecordAddress,
+  articlePath,
+  kindPagePath,
+  relativeAddress,
+} from '../../src/render/addresses.ts';
+import { box, cycle, item, settings } from '../support/box.ts';
 
 describe('addresses', () => {
   test.each([
@@ -21,5 +28,22 @@ describe('addresses', () => {
     expect(absoluteAddress(settings(), articlePath(cycle()))).toBe(
       'https://sillandsprig.example/boxes/2026-03-first-sowings.html',
     );
+  });
+  test('a record has a full address for readers away from the site', () => {
+    const full = 'https://sillandsprig.example/boxes/2026-03-first-sowings.html';
+    expect(absoluteRecordAddress(box(), { cycle: '2026-03' })).toBe(full);
+    expect(absoluteRecordAddress(box(), { cycle: '2026-03', item: 'plant-mister' })).toBe(
+      `${full}#plant-mister`,
+    );
+    expect(absoluteRecordAddress(box(), { cycle: '2026-09' })).toBeUndefined();
+    expect(absoluteItemAddress(box(), item())).toBe(`${full}#plant-mister`);
+    expect(() => absoluteItemAddress(box(), item({ cycle: '2026-09' }))).toThrow('Expected the item');
+  });
+  test('a kind’s page has the slug of the oldest spelling, and none while fewer than three share it', () => {
+    const cycles = ['Plant Mister', 'plant misters', 'plant mister'].map((kind, i) =>
+      cycle({ id: `2026-0${i + 1}`, items: [item({ cycle: `2026-0${i + 1}`, kind })] }),
+    );
+    expect(kindPagePath(box({ cycles }), 'plant mister')).toBe('kinds/plant-mister.html');
+    expect(kindPagePath(box({ cycles: cycles.slice(1) }), 'plant mister')).toBeUndefined();
   });
 });

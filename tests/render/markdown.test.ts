@@ -114,3 +114,24 @@ describe('a story', () => {
     expect(tree).toEqual(before);
   });
 });
+
+describe('a story that is read away from the site', () => {
+  const away = { away: (path: string) => `https://sill.example/${path}` };
+  test('shows each picture as one JPEG at its full address', () => {
+    const { html, outputs } = render(withPictures('![A mister](a.jpg)'), away);
+    expect(htmlSource(html)).toMatch(
+      /^<figure><img src="https:\/\/sill\.example\/pictures\/mister-1-400\.[0-9a-f]{10}\.jpg" width="400" height="267" alt="A mister"><\/figure>\n$/,
+    );
+    expect(outputs.map(({ picture: { format } }) => format)).toEqual(['jpeg']);
+  });
+  test('lists its notes at its end, in the order they are called, without a jump', () => {
+    const text =
+      'Late[^b], and early[^a]; late again[^b].\n\n[^a]: First.\n[^b]: Second[^c].\n[^c]: Third.\n[^d]: Never called.';
+    expect(source(text, away)).toBe(
+      '<p>Late<sup>1</sup>, and early<sup>2</sup>; late again<sup>1</sup>.</p>\n<hr>\n<ol>\n<li>Second<sup>3</sup>.</li>\n<li>First.</li>\n<li>Third.</li>\n</ol>\n',
+    );
+  });
+  test('has its tables without what makes them scroll', () => {
+    expect(source('| a |\n| - |\n| b |', away)).toMatch(/^<table>/);
+  });
+});

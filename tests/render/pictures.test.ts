@@ -45,6 +45,18 @@ describe('picture markup', () => {
     expect(source).toContain('fetchpriority="high"');
     expect(source).not.toContain('loading=');
   });
+  test('away from the site a picture is one JPEG, which the page has too, of at most 960 pixels', () => {
+    const wide = { ...layout, widths: [400, 960, 1280] };
+    const { html, outputs } = pictureMarkup(picture(), wide, page, {
+      away: (path) => `https://x.example/${path}`,
+    });
+    const paths = pictureMarkup(picture(), wide, page).outputs.map(({ path }) => path);
+    expect(outputs).toHaveLength(1);
+    expect(paths).toContain(outputs[0]?.path);
+    expect(htmlSource(html)).toBe(
+      `<img src="https://x.example/${outputs[0]?.path}" width="960" height="640" alt="A brass mister">`,
+    );
+  });
   test('words for those who cannot see it cannot end the attribute', () => {
     const source = htmlSource(pictureMarkup(picture({ alt: '"><b>' }), layout, page).html);
     expect(source).toContain('alt="&quot;&gt;&lt;b&gt;"');

@@ -80,8 +80,8 @@ describe.each([
   test('tells machines the same', () => {
     const graph = JSON.parse(/<script type="application\/ld\+json">(.*?)<\/script>/s.exec(page)?.[1] ?? '')[
       '@graph'
-    ] as Record<string, never>[];
-    const of = (type: string) => graph.find((thing) => thing['@type'] === type) as Record<string, never>;
+    ] as Record<string, unknown>[];
+    const of = (type: string) => graph.find((thing) => thing['@type'] === type) as Record<string, unknown>;
     const list = of('CollectionPage').mainEntity as {
       numberOfItems: number;
       itemListElement: { name: string; url: string; image: string; position: number }[];

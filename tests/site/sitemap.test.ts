@@ -1,13 +1,14 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import robotsParser from 'robots-parser';
+
 import { beforeAll, describe, expect, inject, test } from 'vitest';
 import { sitemap } from '../../src/channels/sitemap.ts';
 import type { Box } from '../../src/model/box.ts';
 import { dateInZone } from '../../src/model/calendar.ts';
 import { checksFile } from '../support/checks-folder.ts';
 import { demoBox, publicInput } from '../support/demo-box.ts';
+import { readRobots } from '../support/read-robots.ts';
 import { describeWith, pagesBelow } from '../support/tools.ts';
 
 const site = inject('demoSite');
@@ -95,7 +96,7 @@ describe('the sitemap', () => {
 describe('robots.txt', () => {
   // robots-parser: an independent reader of RFC 9309.
   test('lets every robot read every page and picture, and names the sitemap', () => {
-    const rules = robotsParser(`${HOME}robots.txt`, robots);
+    const rules = readRobots(`${HOME}robots.txt`, robots);
     expect(rules.getSitemaps()).toEqual([`${HOME}sitemap.xml`]);
     for (const { address, images } of pages)
       for (const one of [address, ...images])

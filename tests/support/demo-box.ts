@@ -1,5 +1,6 @@
 /** The demo's whole box and templates, as a build reads them. */
 import { join } from 'node:path';
+import { languageFor } from '../../src/analysis/language/language.ts';
 import type { ChannelInput } from '../../src/channels/channel.ts';
 import { readRecords } from '../../src/content/read.ts';
 import { readContent } from '../../src/io/read-content.ts';
@@ -24,6 +25,7 @@ export const publicInput = async (box: Box, asOf: Moment): Promise<ChannelInput>
     box: unsealed(box, asOf),
     asOf,
     templates: compileTemplates(files, assets).value,
+    language: await languageFor(box.settings.lang),
     proofs: new Map(),
     parcels: new Map(),
   };

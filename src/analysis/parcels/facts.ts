@@ -51,6 +51,8 @@ export interface ParcelsFacts {
   readonly carriers: readonly Group[];
   readonly regions: readonly Group[];
   readonly reveal: JudgedReveal;
+  /** The evenings that `reveal` proposes, with the share expected by the end of the day before. */
+  readonly evenings: readonly { readonly moment: Moment; readonly share: number }[];
   /** Share arrived by the end of the day before the planned reveal: counted where that is past, else expected. */
   readonly atReveal?: Share;
 }
@@ -170,6 +172,10 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
     carriers: compareBy('carrier', counts, wanted, overdue?.limit),
     regions: compareBy('region', counts, wanted, overdue?.limit),
     reveal,
+    evenings: reveal.proposed.map((moment) => ({
+      moment,
+      share: shareByDate(leaving, curve, dayOfDate(dateInZone(moment, timeZone)) - 1).share,
+    })),
     ...(atReveal && { atReveal }),
   };
 };

@@ -127,7 +127,6 @@ export const revealWords = (facts: ParcelsFacts, lang: string): readonly string[
   const { planned, verdict, proposed, surely } = reveal;
   const share = shareWords(wanted);
   const say = (moment: Moment): string => eveningWords(moment, timeZone, lang);
-  const [first, ...others] = proposed;
   const sentences: string[] = [];
   if (planned !== undefined) {
     const past = planned <= asOf;
@@ -148,10 +147,10 @@ export const revealWords = (facts: ParcelsFacts, lang: string): readonly string[
     );
     if (past) return sentences;
   }
+  const [first] = proposed;
   if (first !== undefined) {
-    const same = first === planned;
     sentences.push(
-      `The first evening of the box’s habit after ${share} are expected is ${same ? 'that one' : say(first)}; the next are ${listed(others.map(say))}.`,
+      `The first evening of the box’s habit after ${share} are expected is ${first === planned ? 'that one' : say(first)}.`,
     );
     if (surely !== undefined && surely !== first)
       sentences.push(`To be sure of ${share}, by the upper limit, wait until ${say(surely)}.`);
