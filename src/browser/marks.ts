@@ -13,7 +13,7 @@ export interface Marker {
   readonly asked: readonly Asked[];
   /** The text as nodes, answering words in `<mark>`. */
   readonly mark: (text: string) => readonly Node[];
-  /** Whether the text has a word that answers. */
+  /** Whether the text has a word that answers one of those that nothing was marked for yet. */
   readonly touches: (text: string) => boolean;
   /** Marks every text below an element. */
   readonly markWithin: (element: Element) => void;
@@ -67,7 +67,8 @@ export const markerFor = (asked: readonly Asked[], wordsOf: WordsOf): Marker => 
   return {
     asked,
     mark,
-    touches: (text) => wordsOf(text).some((word) => asked.some((one) => answers(word, one))),
+    touches: (text) =>
+      wordsOf(text).some((word) => asked.some((one) => !seen.has(one) && answers(word, one))),
     markWithin,
     missing: () => asked.filter((one) => !seen.has(one)),
   };

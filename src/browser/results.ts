@@ -18,17 +18,19 @@ const detail = (label: string, nodes: readonly Node[]): HTMLElement => {
 const reasons = (entry: Entry, found: Found, marker: Marker): readonly HTMLElement[] => {
   const lines: HTMLElement[] = [];
   const said = (label: string, texts: readonly string[]): void => {
-    const touched = marker.missing().length > 0 ? texts.filter(marker.touches) : [];
+    const touched = texts.filter(marker.touches);
     if (touched.length > 0) lines.push(detail(label, marker.mark(touched.join(', '))));
   };
   said('Also called ', entry.also);
   said('Material: ', entry.material);
   said('Colour: ', [entry.color]);
-  said('Colour of its picture: ', entry.colours);
+  // A colour may be said in another word than the one that was asked for, or not at all.
+  said(entry.color === '' ? 'Colour of its picture: ' : `Colour: ${entry.color}, or `, entry.colours);
   const told = marker
     .missing()
-    .filter((asked) => found.met[marker.asked.indexOf(asked)]?.fields.has('story'));
-  if (told.length > 0) lines.push(detail('Told in its story', []));
+    .filter((asked) => found.met[marker.asked.indexOf(asked)]?.fields.has('story'))
+    .map(({ text, guesses: [guess] }) => guess?.word ?? text);
+  if (told.length > 0) lines.push(detail('In its story: ', marker.mark(told.join(', '))));
   return lines;
 };
 
@@ -49,6 +51,10 @@ const resultOf = (entry: Entry, found: Found | undefined, marker: Marker | undef
   return line;
 };
 
+/** Whether an answer has every word that was asked for. */
+export const meetsAll = (found: Found | undefined): boolean =>
+  found?.met.every((one) => one !== undefined) ?? true;
+
 export interface ResultList {
   readonly show: (entries: readonly Entry[], answer: Answer | undefined) => void;
   readonly showEmpty: (content: DocumentFragment) => void;
@@ -64,21 +70,27 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
   const wordsOf = wordsRemembered(language);
   let rest: readonly Entry[] = [];
   let current: Answer | undefined;
+  let founds: ReadonlyMap<number, Found> = new Map();
+  /** The first that has not all the words, where another has. */
+  let firstInPart: Entry | undefined;
   let shown = '';
 
   const lineOf = (entry: Entry): HTMLLIElement =>
-    resultOf(
-      entry,
-      current?.found.find(({ id }) => id === entry.id),
-      current && markerFor(current.asked, wordsOf),
-    );
+    resultOf(entry, founds.get(entry.id), current && markerFor(current.asked, wordsOf));
   const showMore = (): HTMLLIElement | undefined => {
-    const lines = rest.slice(0, AT_ONCE).map(lineOf);
+    const lines = rest.slice(0, AT_ONCE).map((entry) => {
+      const line = lineOf(entry);
+      if (entry !== firstInPart) return [line];
+      const divider = document.createElement('li');
+      divider.className = 'divider';
+      divider.textContent = 'With some of the words';
+      return [divider, line];
+    });
     rest = rest.slice(AT_ONCE);
-    list.append(...lines);
+    list.append(...lines.flat());
     more.hidden = rest.length === 0;
     more.textContent = `Show ${Math.min(AT_ONCE, rest.length)} more of ${rest.length}`;
-    return lines[0];
+    return lines[0]?.at(-1);
   };
   more.addEventListener('click', () => showMore()?.querySelector('a')?.focus());
   region.append(list, more, empty);
@@ -91,7 +103,10 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
       if (key === shown) return;
       shown = key;
       current = answer;
+      founds = new Map(answer?.found.map((one) => [one.id, one]));
       rest = entries;
+      const all = entries.filter(({ id }) => meetsAll(founds.get(id))).length;
+      firstInPart = all > 0 ? entries[all] : undefined;
       list.replaceChildren();
       empty.replaceChildren();
       showMore();

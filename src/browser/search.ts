@@ -11,7 +11,7 @@ import { type Entry, entriesOf } from './entries.ts';
 import { facetsOf, narrowed, showCounts } from './facets.ts';
 import { formOf } from './form.ts';
 import { loadHead, loadStory } from './load.ts';
-import { resultList } from './results.ts';
+import { meetsAll, resultList } from './results.ts';
 import { statusText } from './words.ts';
 
 const start = (root: HTMLFormElement): void => {
@@ -54,7 +54,9 @@ const start = (root: HTMLFormElement): void => {
       list.clear();
       return;
     }
-    status.textContent = statusText(found.length, entries.length, answer);
+    const met = new Map(answer?.found.map((one) => [one.id, one]));
+    const all = found.filter(({ id }) => meetsAll(met.get(id))).length;
+    status.textContent = statusText(found.length, all, entries.length, answer);
     if (found.length > 0) list.show(found, answer);
     else list.showEmpty(emptyResult(query, answer, ranked.length, parts, root));
   };
@@ -74,8 +76,9 @@ const start = (root: HTMLFormElement): void => {
         parts.push(openPart(await loadStory(file)));
         show();
       }
-    })().catch(() => {
-      if (parts.length > 0) return;
+    })().catch((error: unknown) => {
+      // Without the stories the names still answer.
+      if (parts.length > 0) throw error;
       opened = undefined;
       everything.hidden = false;
       region.hidden = true;

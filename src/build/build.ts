@@ -10,6 +10,7 @@ import { dateInZone, longDate } from '../model/calendar.ts';
 import { linkBox } from '../model/link.ts';
 import { isSealed, unsealed } from '../model/seal.ts';
 import type { Output } from '../render/output.ts';
+import { isAtAim } from '../render/proof-words.ts';
 import { type Asset, compileTemplates, type TemplateFile } from '../render/templates.ts';
 import type { AsOf } from './as-of.ts';
 import { DEFAULT_AIM, proofsOf } from './facts.ts';
@@ -109,7 +110,7 @@ const inShort = ({ coverage }: Proof): Proved => {
     theme,
     aim,
     items: items.length,
-    atAim: items.filter(({ standing }) => standing >= aim).length,
+    atAim: items.filter(({ standing }) => isAtAim(standing, aim)).length,
     ...(weakest ? { weakest: { name: weakest.name, standing: weakest.standing } } : {}),
     crowded: crowded.length,
     rivals: items.flatMap(({ phrases }) => phrases).filter(({ rival }) => rival).length,

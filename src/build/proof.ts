@@ -23,6 +23,7 @@ export type {
 export { placeNames, placeWords } from '../analysis/coverage/places.ts';
 export {
   briefName,
+  broughtWords,
   isAtAim,
   linkMarkdown,
   listed,
@@ -59,7 +60,7 @@ export const proofOf = async ({ sources, asOf, cycle: asked, aim }: ProofInput):
   const cycles = records.value.cycles.map(({ id }) => id);
   const box = linked.value;
   const id = asked ?? cycles.at(-1);
-  if (!box || !box.cycles.some((cycle) => cycle.id === id)) return { diagnostics, cycles };
+  if (!box?.cycles.some((cycle) => cycle.id === id)) return { diagnostics, cycles };
   const moment = typeof asOf === 'number' ? asOf : asOf(box.settings.timeZone);
   const proofs = await proofsOf({
     box,

@@ -49,7 +49,7 @@ const searchFiles = (
 ): SearchFiles | undefined => {
   const script = scriptFor(templates, box.settings.lang);
   if (!script) return undefined;
-  const index = searchIndex(items, language);
+  const index = searchIndex(items, box.settings, language);
   const head: HeadFile = {
     index: index.head,
     items: items.map(({ item, particulars: { also, material, color, colours } }) => [

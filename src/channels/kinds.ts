@@ -19,7 +19,7 @@ import type { PictureOutput } from '../render/output.ts';
 import { linker, pageOutput } from '../render/page.ts';
 import { pictureMarkup, socialPicture, widestPath } from '../render/pictures.ts';
 import { kindGraph } from '../render/structured-data.ts';
-import { typeset } from '../render/typeset.ts';
+import { capitalised, typeset } from '../render/typeset.ts';
 import type { Channel, ChannelInput, ChannelResult } from './channel.ts';
 
 /** As many as a search result has room for. */
@@ -28,12 +28,7 @@ const NAMED_IN_SUMMARY = 5;
 /** What tells one of a kind from another at a glance; the rest is in its article. */
 const COMPARED: ReadonlySet<string> = new Set(['Maker', 'Material', 'Colour', 'Size']);
 
-const capitalised = (text: string, lang: string): string => {
-  const [first = '', ...rest] = text;
-  return first.toLocaleUpperCase(lang) + rest.join('');
-};
-
-/** "Five so far, from April 2025 to March 2026: …": what the page holds, in plain words. */
+/** "5 so far, from April 2025 to March 2026: …": what the page holds, in plain words. */
 const summaryOf = (box: Box, newestFirst: readonly Item[]): string => {
   const { lang } = box.settings;
   const month = (item: Item | undefined): string => (item ? monthName(cycleOf(box, item), lang) : '');

@@ -24,6 +24,7 @@ import {
   addingUp,
   alsoLine,
   briefName,
+  broughtWords,
   gradeMeanings,
   isAtAim,
   linkMarkdown,
@@ -269,15 +270,10 @@ const editView = (coverage: Coverage) => (edit: Edit, index: number) => {
     items: [...items].map((slug) => {
       const served = edit.serves.filter(({ item }) => item === slug).map(({ phrase }) => `“${phrase}”`);
       const brought = edit.brings.find(({ item }) => item === slug);
-      const { before = 0, after = 0 } = brought ?? {};
       return {
         name: briefName(nameOf(coverage, slug)),
         phrases: listed(abridged(served)),
-        brought: brought && {
-          before: standingText(before, coverage.aim),
-          after: standingText(after, coverage.aim),
-          there: isAtAim(after, coverage.aim) && !isAtAim(before, coverage.aim),
-        },
+        brought: brought && broughtWords(brought, coverage.aim),
       };
     }),
   };

@@ -44,7 +44,7 @@ export const proofCommand = async (values: Values, edge: Edge, [cycle]: Operands
   if ('mistake' in place) return refuse(place.mistake);
   const { content, root, cache, asOf, showFile } = place;
 
-  const [{ readContent }, { proofOf }] = await Promise.all([
+  const [{ readContent }, { isAtAim, proofOf }] = await Promise.all([
     import('../io/read-content.ts'),
     import('../build/proof.ts'),
   ]);
@@ -61,7 +61,7 @@ export const proofCommand = async (values: Values, edge: Edge, [cycle]: Operands
       `There is no cycle ${cycle} in ${root}.${meant ? ` Did you mean ${meant}?` : ''}${cycles.length > 0 ? ` The newest is ${cycles.at(-1)}.` : ''}`,
     );
   }
-  const missed = coverage?.items.some(({ standing }) => standing < coverage.aim) ?? true;
+  const missed = coverage?.items.some(({ standing }) => !isAtAim(standing, coverage.aim)) ?? true;
   const ok = !missed && !mustFixAny(diagnostics);
   if (values.json === true) {
     edge.stdout.write(`${JSON.stringify({ ok, ...(coverage ? asJson(coverage) : {}), diagnostics })}\n`);

@@ -1,6 +1,7 @@
 /** The proof for a terminal: plain words in columns, no colour, made to be read aloud too. */
 import {
   briefName,
+  broughtWords,
   type Coverage,
   type Edit,
   type ItemCoverage,
@@ -9,6 +10,7 @@ import {
   listed,
   numberWord,
   ordinalWord,
+  type PhraseCoverage,
   placeNames,
   placeWords,
   readingWords,
@@ -40,6 +42,9 @@ interface Sheet {
   readonly width: number;
   readonly at: (place: Place) => string;
 }
+
+/** What a phrase keeps from its item's standing: a phrase that few type loses little. */
+const lossOf = ({ phrase, standing }: PhraseCoverage): number => phrase.weight * (1 - standing);
 
 const weakestFirst = (items: readonly ItemCoverage[]): readonly ItemCoverage[] =>
   [...items].sort((a, b) => a.standing - b.standing || a.number - b.number);
@@ -78,10 +83,10 @@ const itemTable = ({ coverage, width }: Sheet): string[] => {
   ];
   if (width >= ROOMY)
     columns.push({
-      head: 'Weakest phrase',
+      head: 'Phrase with most to win',
       wraps: true,
       cells: items.map(({ phrases }) => {
-        const weakest = [...phrases].sort((a, b) => a.standing - b.standing)[0];
+        const weakest = [...phrases].sort((a, b) => lossOf(b) - lossOf(a))[0];
         return weakest ? `${shown(weakest.standing)} ${weakest.phrase.text}` : '';
       }),
     });
@@ -113,12 +118,13 @@ const absentLines = ({ coverage, width }: Sheet): string[] =>
     return words.length === 0 ? [] : hanging('  ', `${briefName(item.name)}: ${words.join('; ')}.`, width);
   });
 
-const broughtWords = (coverage: Coverage, { brings }: Edit): string =>
+const bringsWords = (coverage: Coverage, { brings }: Edit): string =>
   brings
-    .map(({ item, before, after }) => {
-      const [from, to] = [before, after].map((standing) => standingText(standing, coverage.aim));
-      const there = isAtAim(after, coverage.aim) && !isAtAim(before, coverage.aim) ? ', at the aim' : '';
-      return `${nameOf(coverage, item)} ${from} to ${to}${there}`;
+    .flatMap((brought) => {
+      const words = broughtWords(brought, coverage.aim);
+      if (!words) return [];
+      const there = words.there ? ', at the aim' : '';
+      return [`${nameOf(coverage, brought.item)} ${words.before} to ${words.after}${there}`];
     })
     .join('; ');
 
@@ -130,7 +136,7 @@ const adviceLines = ({ coverage, width, at }: Sheet): string[] => {
     return [
       ...hanging(lead, edit.words, width),
       ...(saysItself(edit) ? [] : hanging(under, `Write: ${edit.write}`, width)),
-      ...hanging(under, `${broughtWords(coverage, edit)}. ${at(edit.at)}`, width),
+      ...hanging(under, [bringsWords(coverage, edit), at(edit.at)].filter(Boolean).join('. '), width),
     ];
   });
 };

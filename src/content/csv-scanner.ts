@@ -121,7 +121,10 @@ export const csvScanner = ({ header, row, unclosed }: CsvHandlers): CsvScanner =
         take(text, from, at);
         from = at + 1;
         // Two quotes are one in a quoted cell; one inside an unquoted cell is a sign like any other.
-        if ((closed || begun) && kept()) cell += '"';
+        if (closed || begun) {
+          anything = true;
+          if (kept()) cell += '"';
+        }
         if (closed || !begun) {
           if (!closed) [cell, quoteLine] = ['', line];
           [quoted, closed, begun] = [true, false, true];

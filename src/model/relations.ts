@@ -20,9 +20,12 @@ export const cycleOf = (box: Box, item: Item): Cycle => {
 export const findItem = (box: Box, cycleId: string, slug: string): Item | undefined =>
   box.cycles.find((cycle) => cycle.id === cycleId)?.items.find((item) => item.slug === slug);
 
-/** Items of the same kind from earlier cycles, newest first. */
+/** More than a line or two would be a list, and that is what the kind's own page is. */
+const MOST_EARLIER = 3;
+
+/** The latest items of the same kind from earlier cycles, newest first, at most three; the kind's page has them all. */
 export const earlierOfKind = (box: Box, item: Item): readonly Item[] => {
   const earlier = (kindGroupOf(box, item.kind)?.items ?? []).filter((other) => other.cycle < item.cycle);
   const cycles = [...new Set(earlier.map((other) => other.cycle))].reverse();
-  return cycles.flatMap((cycle) => earlier.filter((other) => other.cycle === cycle));
+  return cycles.flatMap((cycle) => earlier.filter((other) => other.cycle === cycle)).slice(0, MOST_EARLIER);
 };

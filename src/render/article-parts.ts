@@ -24,7 +24,7 @@ import { renderStory } from './markdown.ts';
 import { priceText } from './money.ts';
 import type { Output } from './output.ts';
 import { type PictureLayout, pictureMarkup } from './pictures.ts';
-import { typeset } from './typeset.ts';
+import { capitalised, typeset } from './typeset.ts';
 
 export interface Drawing {
   readonly box: Box;
@@ -119,10 +119,11 @@ const spareData = (item: Item, box: Box, asOf: Moment) => {
 
 /** The page of an item's kind, where there is one. */
 const kindLink = (drawing: Drawing, { kind }: Item) => {
+  const { lang } = drawing.box.settings;
   const path = kindPagePath(drawing.box, kind);
   return path === undefined
     ? undefined
-    : { href: addressFor(drawing, path), kind: typeset(kind, drawing.box.settings.lang) };
+    : { href: addressFor(drawing, path), kind: typeset(capitalised(kind, lang), lang) };
 };
 
 const itemData = (drawing: Drawing, item: Item) => {

@@ -92,6 +92,16 @@ export const standingText = (standing: number, aim: number): string => {
   return misleads ? (Math.floor(standing * 100 + SLACK) / 100).toFixed(2) : rounded;
 };
 
+/** What an edit brings an item, as figures; nothing where two decimals show no difference. */
+export const broughtWords = (
+  brought: { readonly before: number; readonly after: number },
+  aim: number,
+): { readonly before: string; readonly after: string; readonly there: boolean } | undefined => {
+  const [before = '', after = ''] = [brought.before, brought.after].map((one) => standingText(one, aim));
+  const there = isAtAim(brought.after, aim) && !isAtAim(brought.before, aim);
+  return before === after ? undefined : { before, after, there };
+};
+
 const otherWords = (below: number, reached: number, all: number): string => {
   if (below === 1) return all === 1 ? 'it' : 'the other';
   if (reached === below)

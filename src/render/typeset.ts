@@ -116,3 +116,9 @@ export const typesetRuns = (
 /** One piece of plain text, typeset. Languages other than English, German and French keep their quotes. */
 export const typeset = (text: string, lang: string): string =>
   typesetRuns([{ text, asIs: false }], lang)[0] ?? '';
+
+/** The text with a capital first letter. */
+export const capitalised = (text: string, lang: string): string => {
+  const [first = '', ...rest] = text;
+  return first.toLocaleUpperCase(lang) + rest.join('');
+};

@@ -123,7 +123,7 @@ describe('a fault', () => {
     ['item', 'image: a.jpg\n', 'Unexpected `a.jpg`, expected a picture as {file: …, alt: …}'],
     ['cycle', 'voices: lovely\n', 'Unexpected `lovely`, expected a voice as {text: …, name: …, consent: …}'],
     ['box', 'reveal: {time: 7pm}\n', 'Unexpected `7pm`, expected a time of day, as 19:00'],
-    ['box', 'reveal: {share: 90}\n', 'Unexpected `90`, expected a share from 0 to 1'],
+    ['box', 'reveal: {share: 90}\n', 'Unexpected `90`, expected a share between 0 and 1, as 0.9'],
   ])('in a record of the %s, `%s`, is said in words an author knows', (record, text, message) => {
     expect(result({ [record]: text }).findings.map((finding) => finding.message)).toEqual([message]);
   });

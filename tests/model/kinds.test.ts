@@ -103,13 +103,20 @@ describe('kinds of a box', () => {
     const there = box({ ...german, settings: settings({ lang: 'de' }) });
     expect(kindsWithPage(there)).toEqual([]);
   });
-  test('give the earlier items of an item’s kind, newest cycle first, each cycle in its order', () => {
+  test('give the last three earlier items of an item’s kind, newest cycle first, each cycle in its order', () => {
     const many = boxOf(['mug', 'mugs'], ['mug'], ['mug']);
     const last = many.cycles[2]?.items[0];
     expect(last && earlierOfKind(many, last).map((one) => `${one.cycle} ${one.slug}`)).toEqual([
       '2026-02 thing-0',
       '2026-01 thing-0',
       '2026-01 thing-1',
+    ]);
+    const more = boxOf(['mug'], ['mug'], ['mug'], ['mug'], ['mug']);
+    const newest = more.cycles[4]?.items[0];
+    expect(newest && earlierOfKind(more, newest).map((one) => one.cycle)).toEqual([
+      '2026-04',
+      '2026-03',
+      '2026-02',
     ]);
   });
 });

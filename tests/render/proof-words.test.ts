@@ -5,6 +5,7 @@ import {
   addingUp,
   alsoLine,
   briefName,
+  broughtWords,
   isAtAim,
   type Judged,
   linkMarkdown,
@@ -76,6 +77,14 @@ describe('the verdict', () => {
 describe('a standing', () => {
   test('has two decimals', () => expect(standingText(0.456, 0.7)).toBe('0.46'));
   test('below the aim is not rounded up to it', () => expect(standingText(0.6971, 0.7)).toBe('0.69'));
+  test('that an edit brings is told only where its figures differ', () => {
+    expect(broughtWords({ before: 0.6971, after: 0.701 }, 0.7)).toEqual({
+      before: '0.69',
+      after: '0.70',
+      there: true,
+    });
+    expect(broughtWords({ before: 0.721, after: 0.724 }, 0.7)).toBeUndefined();
+  });
   test('at the aim is not pushed below it by the order of an addition', () => {
     const standing = 0.1 + 0.2 + 0.3 + 0.1 - 1e-16;
     expect([isAtAim(standing, 0.7), standingText(standing, 0.7)]).toEqual([true, '0.70']);

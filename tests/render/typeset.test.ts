@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { typeset } from '../../src/render/typeset.ts';
+import { capitalised, typeset } from '../../src/render/typeset.ts';
 
 describe('typesetting', () => {
   test.each([
@@ -22,4 +22,11 @@ describe('typesetting', () => {
     const once = typeset(`It's "the 'best' tin" -- so far...`, 'en');
     expect(typeset(once, 'en')).toBe(once);
   });
+});
+
+test('a first letter becomes a capital of its language, whole characters alone', () => {
+  expect(capitalised('hand tool', 'en')).toBe('Hand tool');
+  expect(capitalised('ipek', 'tr')).toBe('İpek');
+  expect(capitalised('', 'en')).toBe('');
+  expect(capitalised('𐐨x', 'en')).toBe('𐐀x');
 });

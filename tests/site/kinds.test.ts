@@ -104,7 +104,9 @@ describe.each([
       const section = new RegExp(`<section class="item" id="${item.slug}"[\\s\\S]*?</section>`).exec(
         article,
       )?.[0];
-      expect(section).toContain(`href="../${path}">${kind}: every one we have packed</a>`);
+      expect(section).toContain(
+        `href="../${path}">${kind.charAt(0).toUpperCase()}${kind.slice(1)}: every one we have packed</a>`,
+      );
     }
   });
 });

@@ -14,7 +14,7 @@ declare module 'vitest' {
 export const setup = async (project: TestProject): Promise<() => Promise<void>> => {
   const dir = await mkdtemp(join(tmpdir(), 'lidlore-demo-'));
   const root = join(import.meta.dirname, '../..');
-  await cp(join(root, 'content'), join(dir, 'content'), { recursive: true });
+  await cp(join(root, 'content'), join(dir, 'content'), { recursive: true, preserveTimestamps: true });
   await mkdir(join(root, '.lidlore'), { recursive: true });
   await symlink(join(root, '.lidlore'), join(dir, '.lidlore'));
   const { status, stderr } = await lidlore(dir, 'build', '--as-of', '2026-03-27');

@@ -32,6 +32,8 @@ interface Given {
   /** Running text begins with the opening. */
   readonly running?: boolean;
   readonly written?: boolean;
+  /** The text is not the author's: every word of it stands where what it was made from stands. */
+  readonly made?: boolean;
 }
 
 const textOf = (writing: Writing, { file, text }: RecordSource): SourceText => {
@@ -45,7 +47,7 @@ const textOf = (writing: Writing, { file, text }: RecordSource): SourceText => {
 const add = (writing: Writing, given: Given): void => {
   const { form, place, text, source, item, field, links, running = false, written = true } = given;
   if (!text) return;
-  const find = textOf(writing, source).from(given.at);
+  const find = given.made ? () => given.at : textOf(writing, source).from(given.at);
   const setting = {
     place,
     ...(links ? { links } : {}),
@@ -92,8 +94,9 @@ const addField = (
   given: Omit<Given, 'source' | 'at' | 'field'>,
 ): void => {
   const running = given.form === 'paragraph' && given.place !== 'summary' && given.written !== false;
-  const written = given.written !== false && source.fields.has(field) && TOLD.test(field);
-  add(writing, { ...given, source, at: valueAt(source, field), field, running, written });
+  const made = given.made === true || !source.fields.has(field);
+  const written = given.written !== false && !made && TOLD.test(field);
+  add(writing, { ...given, source, at: valueAt(source, field), field, running, written, made });
 };
 
 const addPicture = (
@@ -163,7 +166,7 @@ const addItem = (writing: Writing, box: Box, cycle: Cycle, item: Item, asOf: Mom
     addField(writing, lead.source, 'name', { form: 'fact', place: 'section', text: lead.name, item: slug });
   field('goesWith', 'paragraph', 'section', item.goesWith);
   for (const { lines } of cautionsOf(item))
-    for (const line of lines) field('kind', 'paragraph', 'section', line, { written: false });
+    for (const line of lines) field('kind', 'paragraph', 'section', line, { written: false, made: true });
   for (const other of earlierOfKind(box, item))
     addField(writing, other.source, 'name', {
       form: 'link',

@@ -42,6 +42,8 @@ export interface ParcelsFacts {
   readonly wanted: number;
   readonly parcels: number;
   readonly tally: Tally;
+  /** The wanted share of these very parcels has arrived. */
+  readonly reached: boolean;
   readonly sendings: readonly Sending[];
   /** Of this cycle's own parcels. */
   readonly curve: Curve;
@@ -103,6 +105,7 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
   const own = curveOf(histogram);
   const horizon = horizonOf(counts, asOfDay);
   const ownDays = quantileOf(own, wanted);
+  const reached = counts.length > 0 && tally.delivered >= wanted * parcelsIn(tally) - 1e-9;
   const settled = counts.length > 0 && tally.travelling === 0;
   const enough = settled || (ownDays.day !== undefined && ownDays.day <= horizon);
 
@@ -152,6 +155,7 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
     timeZone,
     expected: dates,
     settled,
+    reached,
     ...(atReveal && { before: atReveal.share }),
     share: wanted,
   });
@@ -165,6 +169,7 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
     wanted,
     parcels: parcelsIn(tally),
     tally,
+    reached,
     sendings: counts.length > 0 ? leaving : [],
     curve: own,
     outlook,

@@ -52,7 +52,7 @@ export interface JudgedReveal {
   /** The planned moment, where there is one. */
   readonly planned?: Moment;
   readonly verdict: Verdict;
-  /** The first evening that the habit allows after the share is expected, and the next; empty where unknown. */
+  /** The first evening that the habit allows after the share is expected, and the next; empty where unknown, or past. */
   readonly proposed: readonly Moment[];
   /** The first evening by the upper limit of the interval, where it has one. */
   readonly surely?: Moment;
@@ -67,6 +67,8 @@ export interface RevealInput {
   readonly expected: Quantile;
   /** Nothing is on its way any more. */
   readonly settled: boolean;
+  /** The wanted share of these very parcels has arrived: no limits are needed for it. */
+  readonly reached: boolean;
   /** Share that has arrived by the end of the day before the planned moment, as far as is known. */
   readonly before?: number;
   readonly share: number;
@@ -83,8 +85,7 @@ export const judgeReveal = (input: RevealInput): JudgedReveal => {
     return { ...given, verdict: short ? 'early' : settled ? 'never' : 'unknown', proposed: [] };
   }
   const ready = Math.ceil(expected.day) + 1;
-  // Once nothing is on its way any more, what has arrived is no estimate.
-  const upper = settled ? expected.day : expected.upper;
+  const upper = input.reached ? expected.day : expected.upper;
   const sure = upper === undefined ? undefined : Math.ceil(upper) + 1;
   const surely = sure === undefined ? undefined : evenings(sure, asOf, habit, timeZone, 1)[0];
   const plannedDay = planned === undefined ? undefined : dayOfDate(dateInZone(planned, timeZone));
@@ -102,7 +103,8 @@ export const judgeReveal = (input: RevealInput): JudgedReveal => {
   return {
     ...given,
     verdict: verdict(),
-    proposed: evenings(ready, asOf, habit, timeZone),
-    ...(surely !== undefined && { surely }),
+    // What was revealed is not revealed again.
+    proposed: past ? [] : evenings(ready, asOf, habit, timeZone),
+    ...(surely !== undefined && !past && { surely }),
   };
 };

@@ -111,9 +111,19 @@ export const outlookWords = (facts: ParcelsFacts, lang: string): readonly string
     return [lacking];
   }
   const past = dateOfDay(Math.ceil(dates.day)) <= asOfDate;
-  const when = `${capital(share)} ${past ? 'had arrived' : 'will have arrived'} by ${dayWords(dates.day, lang)}, ${past ? '' : 'about '}${daysText(days.day)} after they left`;
+  const say = (day: number): string => dayWords(day, lang);
+  const when = `${capital(share)} ${past ? 'had arrived' : 'will have arrived'} by ${say(dates.day)}, ${past ? '' : 'about '}${daysText(Math.ceil(days.day))} after they left`;
+  const { lower, upper } = dates;
+  // Of what has happened there is nothing to doubt: the limits are those of parcels like these.
+  const inGeneral =
+    lower === undefined && upper === undefined
+      ? []
+      : [
+          `For parcels like these in general, the 95% limits of that day are ${lower === undefined ? 'unknown' : say(lower)} and ${upper === undefined ? 'unknown' : say(upper)}.`,
+        ];
   return [
-    `${when}${limitsWords(dates, (day) => dayWords(day, lang))}.`,
+    facts.reached ? `${when}.` : `${when}${limitsWords(dates, say)}.`,
+    ...(facts.reached ? inGeneral : []),
     ...whose,
     ...(outlook.oldEnough && source === 'both'
       ? [`From about ${longDate(outlook.oldEnough, lang)} this cycle tells by itself.`]

@@ -2,7 +2,7 @@
 
 import type { Nodes } from 'mdast';
 import { toString as wordsOf } from 'mdast-util-to-string';
-import type { Box, Cycle, Item } from '../../model/box.ts';
+import type { Box, BoxSettings, Cycle, Item } from '../../model/box.ts';
 import { monthName } from '../../model/calendar.ts';
 import type { Language } from '../language/language.ts';
 import { basicColoursOf } from './basic-colours.ts';
@@ -50,6 +50,17 @@ export const catalogueItems = (box: Box, language: Language): readonly Catalogue
     })),
   );
 
+/** Zones where the seasons are those of the south; islands and the rest of America are left out. */
+const SOUTHERN =
+  /^(?:Australia|Antarctica|America\/Argentina)\/|^(?:Pacific\/Auckland|Africa\/(?:Johannesburg|Harare|Maputo|Windhoek)|America\/(?:Sao_Paulo|Santiago|Montevideo|Buenos_Aires|Asuncion|Lima))$/;
+const SEASONS = ['winter', 'spring', 'summer', 'autumn fall'] as const;
+
+/** The season a cycle was sent in, by whole months as weather services count; people remember it better than the month. */
+const seasonOf = ({ month }: Cycle, timeZone: string): string => {
+  const quarter = Math.floor((month % 12) / 3) + (SOUTHERN.test(timeZone) ? 2 : 0);
+  return SEASONS[quarter % SEASONS.length] as string;
+};
+
 /** Runs of words that belong together, so that none is joined to the next. */
 const runsOf = (node: Nodes): readonly string[] => {
   if (node.type === 'image') return node.alt ? [node.alt] : [];
@@ -58,7 +69,11 @@ const runsOf = (node: Nodes): readonly string[] => {
   return holdsRuns ? [wordsOf(node)] : node.children.flatMap(runsOf);
 };
 
-const textsOf = ({ item, cycle, particulars }: CatalogueItem, lang: string): FieldTexts => ({
+const textsOf = (
+  { item, cycle, particulars }: CatalogueItem,
+  { lang, timeZone }: BoxSettings,
+  language: Language,
+): FieldTexts => ({
   name: [item.name, item.kind, ...item.also].join(' · '),
   about: [
     item.brand,
@@ -67,13 +82,18 @@ const textsOf = ({ item, cycle, particulars }: CatalogueItem, lang: string): Fie
     ...particulars.colours,
     cycle.theme,
     monthName(cycle, lang),
+    language.english ? seasonOf(cycle, timeZone) : '',
   ].join(' · '),
   story: [item.description, ...runsOf(item.story.tree)].join('\n'),
 });
 
 /** The index of items in their order. */
-export const searchIndex = (items: readonly CatalogueItem[], language: Language): SearchIndex => {
-  const texts = items.map((item) => textsOf(item, language.tag));
+export const searchIndex = (
+  items: readonly CatalogueItem[],
+  settings: BoxSettings,
+  language: Language,
+): SearchIndex => {
+  const texts = items.map((item) => textsOf(item, settings, language));
   const starts = Array.from(
     { length: Math.ceil(texts.length / STORIES_A_PART) },
     (_, i) => i * STORIES_A_PART,

@@ -68,6 +68,7 @@ describe('the planned reveal', () => {
       timeZone: 'Europe/London',
       expected,
       settled,
+      reached: false,
       share: 0.9,
     });
   const mid = {
@@ -103,6 +104,7 @@ describe('the planned reveal', () => {
       timeZone: 'Europe/London',
       expected: {},
       settled: false,
+      reached: false,
     };
     expect(judgeReveal({ ...past, before: 0.88, share: 0.9 }).verdict).toBe('early');
     expect(judgeReveal({ ...past, before: 0.88, share: 0.8 }).verdict).toBe('unknown');

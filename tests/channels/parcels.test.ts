@@ -1,0 +1,124 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { HtmlValidate, StaticConfigLoader } from 'html-validate';
+import { describe, expect, test } from 'vitest';
+import { parcelsFacts } from '../../src/analysis/parcels/facts.ts';
+import { parcelsPage } from '../../src/channels/parcels.ts';
+import { dayOfDate, type Parcels } from '../../src/model/parcels.ts';
+import { htmlSource } from '../../src/render/html.ts';
+import { stepCurve } from '../../src/render/step-curve.ts';
+import { compileTemplates } from '../../src/render/templates.ts';
+import { parcel } from '../analysis/parcels/parcels.ts';
+import { box, cycle } from '../support/box.ts';
+
+const folder = join(import.meta.dirname, '../../templates');
+const { value: templates } = compileTemplates(
+  readdirSync(folder)
+    .filter((file) => file.endsWith('.eta'))
+    .map((file) => ({
+      name: file.slice(0, -'.eta'.length),
+      file: `templates/${file}`,
+      text: readFileSync(join(folder, file), 'utf8'),
+    })),
+  [],
+);
+
+const LEFT = dayOfDate('2026-03-03');
+const list = (age: number, left = LEFT): Parcels => ({
+  file: 'cycles/2026-03/parcels.csv',
+  asOf: left + age,
+  counts: Array.from({ length: 120 }, (_, i) => 2 + (i % 11)).map((days, i) => ({
+    ...(days <= age ? parcel(days) : parcel(age, 'travelling', { lines: [i + 2] })),
+    shipped: left,
+    carrier: i % 3 === 0 ? 'Bell & <Barrow>' : 'Heronway',
+  })),
+});
+const page = (age: number, more: Partial<Parameters<typeof parcelsFacts>[0]> = {}): string => {
+  const asOf = (LEFT + age) * 86_400_000 + 72_000_000;
+  const facts = parcelsFacts({
+    cycle: '2026-03',
+    theme: 'First Sowings',
+    parcels: list(age),
+    earlier: [{ cycle: '2026-02', parcels: list(40, LEFT - 30) }],
+    planned: Date.UTC(2026, 2, 19, 19),
+    asOf,
+    asOfDay: LEFT + age,
+    timeZone: 'Europe/London',
+    habit: { weekdays: [4] },
+    ...more,
+  });
+  const diagnostics = [
+    {
+      weight: 'look at' as const,
+      rule: 'parcels-row',
+      place: { file: 'cycles/2026-03/parcels.csv', line: 7, column: 1 },
+      message: 'Unexpected `<b>`',
+    },
+  ];
+  const output = parcelsPage(facts, { box: box(), cycle: cycle(), asOf, templates, diagnostics });
+  expect([output.where, output.path]).toEqual(['backroom', '2026-03/parcels.html']);
+  return output.text;
+};
+const { parcels: _none, ...without } = { parcels: undefined };
+const pages: Readonly<Record<string, string>> = {
+  'of a young cycle': page(5),
+  'of one that has arrived': page(30),
+  'of a young cycle with nothing to go by': page(5, { earlier: [] }),
+  'of a cycle without a parcel yet': page(5, {
+    ...without,
+    parcels: { file: 'p.csv', asOf: LEFT, counts: [] },
+    leaves: LEFT,
+  }),
+};
+
+describe.each(Object.entries(pages))('the paper %s', (_, text) => {
+  test('is valid HTML', async () => {
+    const validator = new HtmlValidate(
+      new StaticConfigLoader({
+        extends: ['html-validate:standard', 'html-validate:a11y'],
+        rules: { 'no-trailing-whitespace': 'off', 'long-title': 'off', 'require-sri': 'off' },
+      }),
+    );
+    const report = await validator.validateString(text);
+    expect(
+      report.results.flatMap(({ messages }) =>
+        messages.map(({ ruleId, message, line }) => `${line} ${ruleId}: ${message}`),
+      ),
+    ).toEqual([]);
+  });
+
+  test('needs nothing beside it: no script, no address, no picture', () => {
+    expect(text).not.toMatch(/<script|<img|<link|url\(|src=/);
+    expect([...text.matchAll(/href="([^"]+)"/g)].map(([, href]) => href)).toEqual(
+      expect.arrayContaining(['../index.html', '#figures']),
+    );
+  });
+
+  test('escapes what the list says', () => {
+    expect(text).not.toMatch(/<Barrow>|<b>`/);
+    expect(text).not.toMatch(/NaN|undefined|Infinity/);
+  });
+});
+
+describe('the drawing', () => {
+  test('steps up where parcels arrive, and marks the share and the reveal', () => {
+    const svg = htmlSource(
+      stepCurve({
+        label: 'a "curve"',
+        steps: [
+          { day: 2, height: 0.5, lower: 0.4, upper: 0.6 },
+          { day: 9, height: 1 },
+        ],
+        end: 9,
+        wanted: { height: 0.9, label: 'nine in ten', day: 9 },
+        mark: { day: 14, label: 'Reveal' },
+        foot: 'days',
+      }),
+    );
+    // 15 days on 648 units from 52, heights on 282 from 312 upwards.
+    expect(svg).toContain('class="known" d="M52.0 312.0H138.4V171.0H440.8V30.0H440.8"');
+    expect(svg).toContain('class="mark" d="M656.8 20V312"');
+    expect(svg).toContain('aria-label="a &quot;curve&quot;"');
+    expect(svg).toContain('class="met" cx="440.8" cy="58.2"');
+  });
+});
