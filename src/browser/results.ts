@@ -2,10 +2,13 @@
 import type { Language } from '../analysis/language/language.ts';
 import type { Answer, Found } from '../analysis/search/find.ts';
 import type { Entry } from './entries.ts';
+import { whenQuiet } from './quiet.ts';
 import { type Marker, markerFor, wordsRemembered } from './marks.ts';
 
-/** Results at first, and each time more are asked for: two screens. */
+/** Results at first, and each time more are asked for. */
 const AT_ONCE = 24;
+/** Results that a screen shows: the others of the first lot follow when nobody types. */
+const ON_SCREEN = 7;
 
 const detail = (label: string, nodes: readonly Node[]): HTMLElement => {
   const line = document.createElement('span');
@@ -40,8 +43,9 @@ const resultOf = (entry: Entry, found: Found | undefined, marker: Marker | undef
   const after = line.querySelector('.detail');
   if (after) after.after(from);
   else line.append(from);
-  for (const image of line.querySelectorAll('img')) image.sizes = '6rem';
-  for (const source of line.querySelectorAll('source')) source.sizes = '6rem';
+  const shown = line.querySelectorAll<HTMLImageElement | HTMLSourceElement>('img, source');
+  for (const one of shown) one.sizes = '6rem';
+  line.classList.toggle('pictured', shown.length > 0);
   if (!marker || !found) return line;
   marker.markWithin(line);
   const why = reasons(entry, found, marker);
@@ -74,11 +78,12 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
   /** The first that has not all the words, where another has. */
   let firstInPart: Entry | undefined;
   let shown = '';
+  const later = whenQuiet();
 
   const lineOf = (entry: Entry): HTMLLIElement =>
     resultOf(entry, founds.get(entry.id), current && markerFor(current.asked, wordsOf));
-  const showMore = (): HTMLLIElement | undefined => {
-    const lines = rest.slice(0, AT_ONCE).map((entry) => {
+  const showMore = (count: number): HTMLLIElement | undefined => {
+    const lines = rest.slice(0, count).map((entry) => {
       const line = lineOf(entry);
       if (entry !== firstInPart) return [line];
       const divider = document.createElement('li');
@@ -86,13 +91,18 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
       divider.textContent = 'With some of the words';
       return [divider, line];
     });
-    rest = rest.slice(AT_ONCE);
+    rest = rest.slice(count);
     list.append(...lines.flat());
-    more.hidden = rest.length === 0;
-    more.textContent = `Show ${Math.min(AT_ONCE, rest.length)} more of ${rest.length}`;
     return lines[0]?.at(-1);
   };
-  more.addEventListener('click', () => showMore()?.querySelector('a')?.focus());
+  const offerMore = (): void => {
+    more.hidden = rest.length === 0;
+    more.textContent = `Show ${Math.min(AT_ONCE, rest.length)} more of ${rest.length}`;
+  };
+  more.addEventListener('click', () => {
+    showMore(AT_ONCE)?.querySelector('a')?.focus();
+    offerMore();
+  });
   region.append(list, more, empty);
 
   return {
@@ -109,9 +119,15 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
       firstInPart = all > 0 ? entries[all] : undefined;
       list.replaceChildren();
       empty.replaceChildren();
-      showMore();
+      showMore(ON_SCREEN);
+      more.hidden = true;
+      later(() => {
+        showMore(AT_ONCE - ON_SCREEN);
+        offerMore();
+      });
     },
     showEmpty: (content) => {
+      later(() => {});
       shown = '';
       rest = [];
       list.replaceChildren();
@@ -119,7 +135,9 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
       empty.replaceChildren(content);
     },
     clear: () => {
+      later(() => {});
       shown = '';
+      more.hidden = true;
       list.replaceChildren();
       empty.replaceChildren();
     },

@@ -3,7 +3,7 @@
  * out of the entries that the page has, and keeps what is asked in the address.
  */
 import { languageFor } from '../analysis/language/language.ts';
-import { type Answer, find } from '../analysis/search/find.ts';
+import { type Answer, find, type KnownWords } from '../analysis/search/find.ts';
 import { openPart, type Part } from '../analysis/search/part.ts';
 import { isNothing, type Query, queryOfAddress, rememberQuery } from './address.ts';
 import { emptyResult } from './empty.ts';
@@ -11,6 +11,7 @@ import { type Entry, entriesOf } from './entries.ts';
 import { facetsOf, narrowed, showCounts } from './facets.ts';
 import { formOf } from './form.ts';
 import { loadHead, loadStory } from './load.ts';
+import { whenQuiet } from './quiet.ts';
 import { meetsAll, resultList } from './results.ts';
 import { statusText } from './words.ts';
 
@@ -25,12 +26,14 @@ const start = (root: HTMLFormElement): void => {
   let list: ReturnType<typeof resultList> | undefined;
   /** Whether the address stands for something finished, to which the back button should return. */
   let settled = true;
+  const known: KnownWords = new Map();
+  const countLater = whenQuiet();
   let language: Awaited<ReturnType<typeof languageFor>>;
   let last: { readonly text: string; readonly parts: number; readonly answer: Answer } | undefined;
 
   const answerTo = (text: string): Answer => {
     if (last?.text !== text || last.parts !== parts.length)
-      last = { text, parts: parts.length, answer: find(parts, language, text) };
+      last = { text, parts: parts.length, answer: find(parts, language, text, {}, known) };
     return last.answer;
   };
 
@@ -48,7 +51,7 @@ const start = (root: HTMLFormElement): void => {
     const ranked = answer ? answer.found.map(({ id }) => entries[id] as Entry) : entries;
     const facets = facetsOf(query);
     const found = narrowed(ranked, facets);
-    showCounts(root, ranked, facets);
+    countLater(() => showCounts(root, ranked, facets));
     if (nothing) {
       status.textContent = '';
       list.clear();

@@ -50,7 +50,7 @@ export const proofsOf = async (input: FactsInput): Promise<ReadonlyMap<string, P
   const [{ comparisonsOf, coverageOf }, { languageFor }, { otherNames }] = await Promise.all([
     import('../analysis/coverage/cover.ts'),
     import('../analysis/language/language.ts'),
-    import('../analysis/coverage/other-names.ts'),
+    import('../analysis/coverage/phrases/other-names.ts'),
   ]);
   const language = await languageFor(box.settings.lang);
   const names = await otherNames(

@@ -21,7 +21,7 @@ export interface TextPhrase {
 /** Names taken apart, in the order they are given in. English, the one language whose names can be. */
 export const phrasesOfNames = async (names: readonly string[]): Promise<readonly NamePhrases[]> => {
   const [{ readName }, { languageFor }] = await Promise.all([
-    import('../analysis/coverage/name.ts'),
+    import('../analysis/coverage/phrases/name.ts'),
     import('../analysis/language/language.ts'),
   ]);
   const english = await languageFor('en');

@@ -20,7 +20,7 @@ export type {
   SharedPassage,
   StandingPart,
 } from '../analysis/coverage/coverage.ts';
-export { placeNames, placeWords } from '../analysis/coverage/places.ts';
+export { placeNames, placeWords } from '../analysis/coverage/text/places.ts';
 export {
   briefName,
   broughtWords,

@@ -8,8 +8,8 @@ import type {
   PhraseCoverage,
   SharedPassage,
 } from '../analysis/coverage/coverage.ts';
-import type { Passage } from '../analysis/coverage/passage.ts';
-import { type PlaceName, placeNames, placeWords } from '../analysis/coverage/places.ts';
+import type { Passage } from '../analysis/coverage/text/passage.ts';
+import { type PlaceName, placeNames, placeWords } from '../analysis/coverage/text/places.ts';
 import { type Diagnostic, type Place, placeText } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Moment } from '../model/box.ts';
 import { dateInZone, longDate, monthName } from '../model/calendar.ts';

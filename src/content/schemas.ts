@@ -73,6 +73,15 @@ const call = v.strictObject(
 export const WEEKDAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
 export const CALL_KINDS = ['join', 'waitList', 'spare'] as const;
 const callKind = v.picklist(CALL_KINDS, 'join, waitList or spare');
+export const PIECES = ['article', 'invitation', 'live', 'letter', 'clip', 'cards'] as const;
+/** Lengths that short videos are asked for in, in seconds. Common practice, no source. */
+export const CLIP_LENGTHS = [15, 30, 60] as const;
+const clipLength = v.picklist(CLIP_LENGTHS, '15, 30 or 60, in seconds');
+/** A place in a recording, as players show it. */
+const clockTime = is(
+  (value) => /^(?:(?:\d{1,2}:)?[0-5]?\d:[0-5]\d|\d{1,5})$/.test(value),
+  'a time in the recording, as 4:10',
+);
 const described = <T extends v.GenericSchema>(schema: T, description: string) =>
   v.pipe(schema, v.description(description));
 
@@ -190,7 +199,23 @@ export const boxSchema = v.strictObject({
       'Columns of a cycle’s parcels.csv where they are not named so: shipped, delivered, status, carrier, region, parcel (its number); dates: their form, as DD/MM/YYYY, where they are not ISO 8601; lost, returned: what the status says then',
     ),
   ),
-  pieces: v.optional(described(list(text), 'Which pieces this box makes: article')),
+  pieces: v.optional(
+    described(
+      list(v.picklist(PIECES, `one of ${PIECES.join(', ')}`)),
+      `Which pieces this box makes, of ${PIECES.join(', ')}; the article alone without it`,
+    ),
+  ),
+  pace: v.optional(
+    described(
+      v.pipe(
+        v.number('words a minute, as 150'),
+        v.minValue(60, 'words a minute from 60 to 300'),
+        v.maxValue(300, 'words a minute from 60 to 300'),
+      ),
+      'Words a minute at which you speak; 150 without it',
+    ),
+  ),
+  clip: v.optional(described(clipLength, 'Seconds the short video should last: 15, 30 or 60; 30 without it')),
   profiles: v.optional(described(list(address), 'Addresses of the box elsewhere, schema.org sameAs')),
 });
 
@@ -217,12 +242,41 @@ export const cycleSchema = v.strictObject({
   replay: v.optional(
     described(
       v.strictObject(
-        { address, recorded: v.optional(date), minutes: v.optional(wholeNumber) },
+        {
+          address,
+          recorded: v.optional(date),
+          minutes: v.optional(wholeNumber),
+          beats: v.optional(v.record(text, clockTime, 'times as {hook: "0:00", plant-mister: "4:10"}')),
+        },
         'a replay as {address: …, recorded: …, minutes: …}',
       ),
-      'The live opening, recorded: address, recorded, minutes',
+      'The live opening, recorded: address, recorded, minutes, beats (when each began, by its name on the run sheet: {hook: "0:00", plant-mister: "4:10"})',
     ),
   ),
+  live: v.optional(
+    described(
+      v.strictObject(
+        {
+          minutes: v.optional(v.pipe(wholeNumber, v.minValue(1, 'a whole number from 1'))),
+          layOut: v.optional(list(text)),
+          wear: v.optional(text),
+          hook: v.optional(text),
+          greet: v.optional(list(text)),
+          about: v.optional(text),
+          chosen: v.optional(text),
+          mishap: v.optional(text),
+          items: v.optional(v.record(text, text, 'words by item, as {plant-mister: …}')),
+          questions: v.optional(list(text)),
+          whole: v.optional(text),
+          peek: v.optional(text),
+          call: v.optional(text),
+        },
+        'words for the live as {minutes: …, hook: …, questions: […]}',
+      ),
+      'The live, where the stories’ own words are not the ones to say: minutes (how long it should last), layOut, wear, hook, greet (early questions), about, chosen, mishap, items {slug: words}, questions, whole, peek, call',
+    ),
+  ),
+  clip: v.optional(described(clipLength, 'Seconds this cycle’s short video should last; the box’s without it')),
   peek: v.optional(
     described(
       v.strictObject(

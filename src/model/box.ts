@@ -72,6 +72,12 @@ export interface Subscription {
   readonly image?: Picture;
 }
 
+/** One form of the reveal. */
+export type Piece = 'article' | 'invitation' | 'live' | 'letter' | 'clip' | 'cards';
+
+/** Seconds that a short video lasts. */
+export type ClipLength = 15 | 30 | 60;
+
 /** When the box is usually revealed. */
 export interface RevealHabit {
   /** Share of the parcels that should have arrived before, above 0 and below 1. */
@@ -100,6 +106,11 @@ export interface BoxSettings {
   readonly calls: Partial<Record<CallKind, CallTerms>>;
   readonly call: CallKind;
   readonly revealHabit?: RevealHabit;
+  /** Which forms of the reveal are made; the article alone where the record does not say. */
+  readonly pieces?: readonly Piece[];
+  /** Words a minute at which the owner speaks. */
+  readonly pace?: number;
+  readonly clip?: ClipLength;
   readonly profiles: readonly string[];
   readonly story: Story;
   readonly source: RecordSource;
@@ -117,6 +128,36 @@ export interface Replay {
   readonly address: string;
   readonly recorded?: PlainDate;
   readonly minutes?: number;
+  /** When each beat of the live began, in the order of the recording. */
+  readonly beats?: readonly ReplayBeat[];
+}
+
+export interface ReplayBeat {
+  /** As the run sheet names it: `hook`, or an item's slug. */
+  readonly name: string;
+  /** Seconds from the start of the recording. */
+  readonly at: number;
+}
+
+/** What the owner wants said at the live instead of the stories' words; every part may be left out. */
+export interface LiveWords {
+  /** How long the live should last. */
+  readonly minutes?: number;
+  readonly layOut?: readonly string[];
+  readonly wear?: string;
+  readonly hook?: string;
+  /** Questions to the people who are there, at the beginning. */
+  readonly greet?: readonly string[];
+  readonly about?: string;
+  readonly chosen?: string;
+  readonly mishap?: string;
+  /** By the item's slug. */
+  readonly items?: Readonly<Record<string, string>>;
+  /** Questions to subscribers, between the items. */
+  readonly questions?: readonly string[];
+  readonly whole?: string;
+  readonly peek?: string;
+  readonly call?: string;
 }
 
 export interface Peek {
@@ -201,6 +242,9 @@ export interface Cycle {
   /** What stands at the head of the article: the record's `hero`, else the lead item's first picture, else the whole box. */
   readonly hero?: Picture;
   readonly replay?: Replay;
+  readonly live?: LiveWords;
+  /** Seconds that this cycle's short video lasts, where it is not the box's usual length. */
+  readonly clip?: ClipLength;
   readonly peek?: Peek;
   readonly voices: readonly Voice[];
   readonly call?: CallKind;

@@ -15,6 +15,7 @@ import type { Checked, Diagnostic, Place } from '../diagnostics/diagnostic.ts';
 import type { Box, BoxSettings, Cycle, Item, Money, Picture, RevealHabit } from './box.ts';
 import { momentOf } from './calendar.ts';
 import { hazardFindings, hazardsOf } from './hazards.ts';
+import { liveOf, replayOf } from './link-live.ts';
 import { type LinkTargets, linkStory } from './link-stories.ts';
 import { photosOf, recordPicture } from './pictures.ts';
 import { addressFindings, addressOf, setFindings, slugFor } from './set-findings.ts';
@@ -176,7 +177,9 @@ const cycleOf = (
       updated: value.updated,
       wholeBox,
       hero,
-      replay: value.replay,
+      replay: replayOf(record, value, items, report),
+      live: liveOf(record, value, items, report),
+      clip: value.clip,
       peek: value.peek && { text: value.peek.text, ...present({ picture: peekPicture }) },
       call: value.call,
     }),
@@ -243,6 +246,9 @@ const settingsOf = (records: Records, targets: LinkTargets, report: Report): Box
       email: value.email,
       postalAddress: value.postalAddress,
       revealHabit: value.reveal && habitOf(value.reveal),
+      pieces: value.pieces,
+      pace: value.pace,
+      clip: value.clip,
       subscription: subscription && {
         name: subscription.name,
         price: moneyOf(subscription.price, value.currency, record.placeOf(['subscription', 'price']), report),

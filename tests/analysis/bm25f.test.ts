@@ -1,7 +1,11 @@
 import fc from 'fast-check';
 import MiniSearch from 'minisearch';
 import { describe, expect, test } from 'vitest';
-import { type FieldedDocument, type RankParameters, rankerOf } from '../../src/analysis/coverage/bm25f.ts';
+import {
+  type FieldedDocument,
+  type RankParameters,
+  rankerOf,
+} from '../../src/analysis/coverage/rivals/bm25f.ts';
 
 const oneField: RankParameters<'text'> = { k1: 1.2, fields: { text: { weight: 1, b: 0.75 } } };
 const document = (id: string, text: string): FieldedDocument<'text'> => ({

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { compoundsOf, numbersOf, withCompounds } from '../../src/analysis/coverage/compounds.ts';
-import { newVocabulary, spotsOf, streamOf } from '../../src/analysis/coverage/text-stream.ts';
+import { compoundsOf, numbersOf, withCompounds } from '../../src/analysis/coverage/rivals/compounds.ts';
+import { newVocabulary, spotsOf, streamOf } from '../../src/analysis/coverage/rivals/text-stream.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { articleFrom, type Run } from './passages-sample.ts';
 

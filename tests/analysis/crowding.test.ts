@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Crowding } from '../../src/analysis/coverage/coverage.ts';
 import { crowdingOf, DENSE_STRETCH, sentenceText } from '../../src/analysis/coverage/crowding.ts';
-import type { Passage } from '../../src/analysis/coverage/passage.ts';
+import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { mentionsIn, passagesFrom, phraseFrom, type Run } from './passages-sample.ts';
 

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Mention } from '../../src/analysis/coverage/coverage.ts';
-import { mentionsOf, withinLonger } from '../../src/analysis/coverage/mentions.ts';
-import type { Passage } from '../../src/analysis/coverage/passage.ts';
-import type { Phrase } from '../../src/analysis/coverage/phrase.ts';
-import { placedWords } from '../../src/analysis/coverage/placing.ts';
-import { textIndex } from '../../src/analysis/coverage/text-index.ts';
+import type { Phrase } from '../../src/analysis/coverage/phrases/phrase.ts';
+import { mentionsOf, withinLonger } from '../../src/analysis/coverage/standing/mentions.ts';
+import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
+import { placedWords } from '../../src/analysis/coverage/text/placing.ts';
+import { textIndex } from '../../src/analysis/coverage/text/text-index.ts';
 import { english } from './article.ts';
 
 const passage = (text: string): Passage => ({

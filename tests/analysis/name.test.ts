@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readName } from '../../src/analysis/coverage/name.ts';
+import { readName } from '../../src/analysis/coverage/phrases/name.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { checksFile } from '../support/checks-folder.ts';
 import { headsOfClass, measureHeads } from '../support/language-checks.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { otherNames } from '../../src/analysis/coverage/other-names.ts';
+import { otherNames } from '../../src/analysis/coverage/phrases/other-names.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import type { Item } from '../../src/model/box.ts';
 import { item } from '../support/box.ts';

@@ -1,9 +1,10 @@
 /** Articles for tests, written as a line a passage; words, sentences and keys come from the language itself. */
-import type { Article } from '../../src/analysis/coverage/article.ts';
+
 import type { Mention } from '../../src/analysis/coverage/coverage.ts';
-import { type Form, type Passage, whereIs } from '../../src/analysis/coverage/passage.ts';
-import type { Phrase } from '../../src/analysis/coverage/phrase.ts';
-import type { PlaceName } from '../../src/analysis/coverage/places.ts';
+import type { Phrase } from '../../src/analysis/coverage/phrases/phrase.ts';
+import type { Article } from '../../src/analysis/coverage/rivals/article.ts';
+import { type Form, type Passage, whereIs } from '../../src/analysis/coverage/text/passage.ts';
+import type { PlaceName } from '../../src/analysis/coverage/text/places.ts';
 import type { Language } from '../../src/analysis/language/language.ts';
 
 export interface Run {

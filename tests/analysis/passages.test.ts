@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { Passage } from '../../src/analysis/coverage/passage.ts';
-import { passagesOf } from '../../src/analysis/coverage/passages.ts';
-import { OPENING_WORDS } from '../../src/analysis/coverage/places.ts';
+import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
+import { passagesOf } from '../../src/analysis/coverage/text/passages.ts';
+import { OPENING_WORDS } from '../../src/analysis/coverage/text/places.ts';
 import type { Cycle } from '../../src/model/box.ts';
 import { boxOf, cycleText, english, itemText, NOW } from './article.ts';
 

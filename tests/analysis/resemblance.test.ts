@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { labelledResemblance, resemblance } from '../../src/analysis/coverage/resemblance.ts';
+import { labelledResemblance, resemblance } from '../../src/analysis/coverage/rivals/resemblance.ts';
 import {
   passageIndexOf,
   SHARED_FROM,
   SHARED_LEAST_WORDS,
   sharedPassagesOf,
-} from '../../src/analysis/coverage/shared-passages.ts';
+} from '../../src/analysis/coverage/rivals/shared-passages.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { articleFrom } from './passages-sample.ts';
 

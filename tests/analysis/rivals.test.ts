@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Article } from '../../src/analysis/coverage/article.ts';
 import type { Rival } from '../../src/analysis/coverage/coverage.ts';
-import { articleIndexOf, rivalFor } from '../../src/analysis/coverage/rivals.ts';
+import type { Article } from '../../src/analysis/coverage/rivals/article.ts';
+import { articleIndexOf, rivalFor } from '../../src/analysis/coverage/rivals/rivals.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { articleFrom, phraseFrom, type Run } from './passages-sample.ts';
 

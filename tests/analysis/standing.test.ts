@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Grade } from '../../src/analysis/coverage/coverage.ts';
-import { placeNames, placeWorth } from '../../src/analysis/coverage/places.ts';
 import {
   FIRST_MENTION,
   gradeWorth,
@@ -9,7 +8,8 @@ import {
   partsOf,
   placeShare,
   standingOf,
-} from '../../src/analysis/coverage/standing.ts';
+} from '../../src/analysis/coverage/standing/standing.ts';
+import { placeNames, placeWorth } from '../../src/analysis/coverage/text/places.ts';
 
 const grade = fc.constantFrom<Exclude<Grade, 'absent'>>(
   'exact',

@@ -33,12 +33,12 @@ describe('lidlore parcels', () => {
       "Parcels of 2026-03, Proving, as of 2026-03-14
       91 of 100 parcels have arrived, 91%; 9 are on the way.
 
-      Nine in ten had arrived by 12 March 2026, 8.5 days after they left, not before 11 March 2026 by its
-      95% limits.
+      Nine in ten had arrived by 12 March 2026, 9 days after they left.
+      For parcels like these in general, the 95% limits of that day are 11 March 2026 and unknown.
 
       Reveal
-      The reveal is planned for Thursday 19 March 2026, 19:00. It is close: 91% should have arrived by the
-      evening before, but nine in ten may not have.
+      The reveal is planned for Thursday 19 March 2026, 19:00. It is safe: 91% should have arrived by the
+      evening before, and nine in ten surely.
       The first evening of the box’s habit after nine in ten are expected is that one.
         Thursday 19 March 2026, 19:00: 91% expected by the day before
         Thursday 26 March 2026, 19:00: 91% expected by the day before

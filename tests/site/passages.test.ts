@@ -2,8 +2,8 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, inject, test } from 'vitest';
-import type { Passage } from '../../src/analysis/coverage/passage.ts';
-import { passagesOf } from '../../src/analysis/coverage/passages.ts';
+import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
+import { passagesOf } from '../../src/analysis/coverage/text/passages.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { readRecords } from '../../src/content/read.ts';
 import { readContent } from '../../src/io/read-content.ts';

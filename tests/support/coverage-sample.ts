@@ -12,10 +12,10 @@ import type {
   PhraseCoverage,
   Rival,
 } from '../../src/analysis/coverage/coverage.ts';
-import type { Form, Passage, PlacedWord } from '../../src/analysis/coverage/passage.ts';
-import { placeFor, whereIs } from '../../src/analysis/coverage/passage.ts';
-import type { Phrase } from '../../src/analysis/coverage/phrase.ts';
-import { type PlaceName, placeNames } from '../../src/analysis/coverage/places.ts';
+import type { Phrase } from '../../src/analysis/coverage/phrases/phrase.ts';
+import type { Form, Passage, PlacedWord } from '../../src/analysis/coverage/text/passage.ts';
+import { placeFor, whereIs } from '../../src/analysis/coverage/text/passage.ts';
+import { type PlaceName, placeNames } from '../../src/analysis/coverage/text/places.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 
 const language = await languageFor('en');

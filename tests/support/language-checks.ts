@@ -1,6 +1,6 @@
 /** How well names are read, measured on shoppers' phrases. The data are described beside each function. */
 import { readFileSync } from 'node:fs';
-import { readName } from '../../src/analysis/coverage/name.ts';
+import { readName } from '../../src/analysis/coverage/phrases/name.ts';
 import { fold } from '../../src/analysis/language/fold.ts';
 import type { Language } from '../../src/analysis/language/language.ts';
 import { singularOf } from '../../src/analysis/language/singular.ts';

@@ -4,23 +4,23 @@ import type { Box, Cycle, Item, Moment } from '../../model/box.ts';
 import { isSealed } from '../../model/seal.ts';
 import type {} from '../../model/story.ts';
 import type { Language } from '../language/language.ts';
-import { adviceFor } from './advice.ts';
-import type { Article } from './article.ts';
 import type { Coverage, ItemCoverage, PhraseCoverage } from './coverage.ts';
 import { crowdingOf } from './crowding.ts';
-import { withinLonger } from './mentions.ts';
-import { passagesOf } from './passages.ts';
-import { phrasesOf, type SearchIndex, searchIndexOf } from './phrases.ts';
+import { phrasesOf, type SearchIndex, searchIndexOf } from './phrases/phrases.ts';
 import { readingOf } from './reading.ts';
-import { type ArticleIndex, articleIndexOf, rivalFor } from './rivals.ts';
+import type { Article } from './rivals/article.ts';
+import { type ArticleIndex, articleIndexOf, rivalFor } from './rivals/rivals.ts';
 import {
   addToPassageIndex,
   emptyPassageIndex,
   type PassageIndex,
   sharedPassagesOf,
-} from './shared-passages.ts';
-import { partsOf } from './standing.ts';
-import { type TalliedItem, tallyOf } from './tally.ts';
+} from './rivals/shared-passages.ts';
+import { adviceFor } from './standing/advice.ts';
+import { withinLonger } from './standing/mentions.ts';
+import { partsOf } from './standing/standing.ts';
+import { type TalliedItem, tallyOf } from './standing/tally.ts';
+import { passagesOf } from './text/passages.ts';
 
 /** What one article is compared with, read once for all that are proved. */
 export interface Comparisons {

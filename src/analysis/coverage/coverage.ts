@@ -1,8 +1,8 @@
 /** Everything the proof says about one cycle's article. */
 import type { Place } from '../../diagnostics/diagnostic.ts';
-import type { Passage } from './passage.ts';
-import type { Phrase } from './phrase.ts';
-import type { PlaceName } from './places.ts';
+import type { Phrase } from './phrases/phrase.ts';
+import type { Passage } from './text/passage.ts';
+import type { PlaceName } from './text/places.ts';
 
 export type Grade = 'exact' | 'inflected' | 'same stem' | 'scattered' | 'head only' | 'absent';
 

@@ -1,9 +1,10 @@
 /** Phrases said too often, and the sentences to thin out. */
-import { isRunning } from './article.ts';
+
 import type { Crowding, Mention } from './coverage.ts';
 import { normalDeviation, type Part } from './dispersion.ts';
-import type { Passage } from './passage.ts';
-import type { Phrase } from './phrase.ts';
+import type { Phrase } from './phrases/phrase.ts';
+import { isRunning } from './rivals/article.ts';
+import type { Passage } from './text/passage.ts';
 
 /**
  * Thresholds are common practice, no source; they were set so that a thing may be named in every other sentence

@@ -1,8 +1,8 @@
 /** The article as reading: its length, and how hard its English is. */
 import type { Language } from '../language/language.ts';
-import { isRunning } from './article.ts';
 import type { Reading } from './coverage.ts';
-import type { Passage } from './passage.ts';
+import { isRunning } from './rivals/article.ts';
+import type { Passage } from './text/passage.ts';
 
 /**
  * Words a minute in silent reading of English non-fiction: Brysbaert (2019), "How many words do we read per minute?

@@ -107,7 +107,7 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
   const ownDays = quantileOf(own, wanted);
   const reached = counts.length > 0 && tally.delivered >= wanted * parcelsIn(tally) - 1e-9;
   const settled = counts.length > 0 && tally.travelling === 0;
-  const enough = settled || (ownDays.day !== undefined && ownDays.day <= horizon);
+  const enough = settled || reached || (ownDays.day !== undefined && ownDays.day <= horizon);
 
   const earlier = input.earlier.filter((one) => one.parcels.counts.length > 0);
   const pool = pooledHistogram(earlier.map((one) => histogramOf(one.parcels.counts)));

@@ -114,13 +114,15 @@ export const outlookWords = (facts: ParcelsFacts, lang: string): readonly string
   const say = (day: number): string => dayWords(day, lang);
   const when = `${capital(share)} ${past ? 'had arrived' : 'will have arrived'} by ${say(dates.day)}, ${past ? '' : 'about '}${daysText(Math.ceil(days.day))} after they left`;
   const { lower, upper } = dates;
+  const bounds = [
+    ...(lower === undefined ? [] : [`begin on ${say(lower)}`]),
+    upper === undefined ? 'end later than these can tell' : `end on ${say(upper)}`,
+  ];
   // Of what has happened there is nothing to doubt: the limits are those of parcels like these.
   const inGeneral =
     lower === undefined && upper === undefined
       ? []
-      : [
-          `For parcels like these in general, the 95% limits of that day are ${lower === undefined ? 'unknown' : say(lower)} and ${upper === undefined ? 'unknown' : say(upper)}.`,
-        ];
+      : [`For parcels like these in general, the 95% limits of that day ${listed(bounds)}.`];
   return [
     facts.reached ? `${when}.` : `${when}${limitsWords(dates, say)}.`,
     ...(facts.reached ? inGeneral : []),

@@ -50,8 +50,11 @@ export interface FindOptions {
   readonly boost?: Readonly<Record<string, number>>;
 }
 
-/** A word of so few letters begins too many others: only names are looked at. */
+/** A word of so few letters begins too many others: only names are looked at, then what records say. */
 const NAMES_ALONE_UP_TO = 2;
+const RECORDS_ALONE_UP_TO = 3;
+/** Words that a beginning stands for, the shortest first: more say nothing and take longer than a key is held. */
+const MOST_BEGUN = 48;
 /** A word before the last is finished, but people shorten: "wat can". */
 const SHORTEST_BEGINNING_INSIDE = 3;
 /** The best beginning stands so far below the least of the whole words, and slips below both. */
@@ -87,13 +90,16 @@ const addScores = (
 const most = (scores: Scores): number => Math.max(0, ...[...scores.values()].map(({ score }) => score));
 const least = (scores: Scores): number => Math.min(...[...scores.values()].map(({ score }) => score));
 
-/** Stems of the words that begin as was typed, by part: what the stem has lost may be what was typed of it. */
-const beginningStems = (parts: readonly Part[], word: Word): readonly ReadonlySet<string>[] =>
-  parts.map((part) => {
-    const stems = new Set(formsBeginning(part, word.folded).map(({ stem }) => stem));
-    stems.delete(word.stem);
-    return stems;
-  });
+/** Stems of a part's words that begin as was typed: what the stem has lost may be what was typed of it. */
+const beginningStems = (part: Part, { folded, stem }: Word): ReadonlySet<string> => {
+  const stems = new Set(formsBeginning(part, folded).map((form) => form.stem));
+  stems.delete(stem);
+  if (stems.size <= MOST_BEGUN) return stems;
+  return new Set([...stems].sort((a, b) => a.length - b.length).slice(0, MOST_BEGUN));
+};
+
+/** Answers to single words, kept by who asks often: at most keys only the last word is another. */
+export type KnownWords = Map<string, WordAnswer>;
 
 interface WordAnswer {
   readonly asked: Asked;
@@ -119,14 +125,14 @@ const findWord = (
 
   const stemsBegun = new Set<string>();
   if (beginnings && (place.last || word.folded.length >= SHORTEST_BEGINNING_INSIDE)) {
-    const short = word.folded.length <= NAMES_ALONE_UP_TO;
+    const letters = word.folded.length;
     const begun: Scores = new Map();
-    const asked = short ? parts.slice(0, 1) : parts;
-    beginningStems(asked, word).forEach((stems, i) => {
-      const part = asked[i] as Part;
-      addScores(begun, part, stems, { boost, ...(short ? { fields: part.fields.slice(0, 1) } : {}) });
+    for (const part of letters <= RECORDS_ALONE_UP_TO ? parts.slice(0, 1) : parts) {
+      const fields = letters <= NAMES_ALONE_UP_TO ? part.fields.slice(0, 1) : part.fields;
+      const stems = beginningStems(part, word);
+      addScores(begun, part, stems, { boost, fields });
       for (const stem of stems) stemsBegun.add(stem);
-    });
+    }
     const highest = most(begun);
     if (highest > 0) put(begun, 'beginning', whole.size > 0 ? (BELOW * least(whole)) / highest : BELOW);
   }
@@ -172,10 +178,14 @@ export const find = (
   language: Language,
   query: string,
   options: FindOptions = {},
+  known: KnownWords = new Map(),
 ): Answer => {
-  const answers = wordsAsked(query, language).map(({ word, last, passedOver }) =>
-    findWord(parts, word, { last, passedOver }, options),
-  );
+  const answers = wordsAsked(query, language).map(({ word, last, passedOver }) => {
+    const key = `${parts.length} ${last} ${word.folded}`;
+    const answer = known.get(key) ?? findWord(parts, word, { last, passedOver }, options);
+    known.set(key, answer);
+    return answer;
+  });
   const ids = new Set(answers.flatMap(({ met }) => [...met.keys()]));
   const ranked = [...ids].map((id) => {
     const met = answers.map((answer) => answer.met.get(id));

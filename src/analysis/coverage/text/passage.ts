@@ -1,6 +1,6 @@
 /** The finished page's text in the order it is read, each word with its place and where the author wrote it. */
-import type { Place } from '../../diagnostics/diagnostic.ts';
-import type { Span, Word } from '../language/language.ts';
+import type { Place } from '../../../diagnostics/diagnostic.ts';
+import type { Span, Word } from '../../language/language.ts';
 import type { PlaceName } from './places.ts';
 
 /** A word of a passage. */

@@ -1,6 +1,6 @@
 /** Other names that a dictionary has for what an item is: offered to the owner, scored by nobody. */
-import type { Item } from '../../model/box.ts';
-import type { Language } from '../language/language.ts';
+import type { Item } from '../../../model/box.ts';
+import type { Language } from '../../language/language.ts';
 import { readName } from './name.ts';
 
 /** Files of WordNet's nouns that hold goods (lexnames(5WN)): artifacts, foods, plants. */

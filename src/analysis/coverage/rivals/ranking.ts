@@ -1,6 +1,7 @@
 /** How the articles of a box are ranked: their fields, and what each counts. */
+
+import type { PlaceName } from '../text/places.ts';
 import type { RankParameters } from './bm25f.ts';
-import type { PlaceName } from './places.ts';
 
 export type FieldName =
   | 'title'

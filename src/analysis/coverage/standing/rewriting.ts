@@ -1,7 +1,7 @@
 /** An article as it would be after a change: what advice promises is measured on this, not guessed. */
-import type { Language } from '../language/language.ts';
-import type { Passage, PlacedWord } from './passage.ts';
-import { OPENING_WORDS, type PlaceName } from './places.ts';
+import type { Language } from '../../language/language.ts';
+import type { Passage, PlacedWord } from '../text/passage.ts';
+import { OPENING_WORDS, type PlaceName } from '../text/places.ts';
 
 /** Text to put in place of a span of a passage; a span of no length is an insertion. */
 export interface Change {

@@ -1,5 +1,5 @@
 /** Words of a text, each with its sentence and its place. */
-import type { Language, Span } from '../language/language.ts';
+import type { Language, Span } from '../../language/language.ts';
 import type { PlacedWord } from './passage.ts';
 import { OPENING_WORDS, type PlaceName } from './places.ts';
 import type { LineColumn } from './source-text.ts';

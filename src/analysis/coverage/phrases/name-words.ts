@@ -1,8 +1,8 @@
 /** What single words of a name are, before anything is known of the name: measures, colours, adjectives, things. */
-import type { Word } from '../language/language.ts';
-import { goods } from '../language/lexicon/goods.ts';
-import { adverbs, determiners } from '../language/lexicon/grammar.ts';
-import { counts, fractions, measureWords, sizes, units } from '../language/lexicon/measures.ts';
+import type { Word } from '../../language/language.ts';
+import { goods } from '../../language/lexicon/goods.ts';
+import { adverbs, determiners } from '../../language/lexicon/grammar.ts';
+import { counts, fractions, measureWords, sizes, units } from '../../language/lexicon/measures.ts';
 import {
   adjectiveEndings,
   adjectives,
@@ -10,7 +10,7 @@ import {
   materials,
   notAdjectives,
   shades,
-} from '../language/lexicon/qualities.ts';
+} from '../../language/lexicon/qualities.ts';
 
 /** A word of a name. */
 export interface NameWord extends Word {

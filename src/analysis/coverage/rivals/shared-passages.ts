@@ -1,8 +1,8 @@
 /** Paragraphs that are much like one of an earlier article: twelve articles that open alike compete. */
-import type { Place } from '../../diagnostics/diagnostic.ts';
+import type { Place } from '../../../diagnostics/diagnostic.ts';
+import type { SharedPassage } from '../coverage.ts';
+import { type Passage, whereIs } from '../text/passage.ts';
 import type { Article } from './article.ts';
-import type { SharedPassage } from './coverage.ts';
-import { type Passage, whereIs } from './passage.ts';
 import { jaccard } from './resemblance.ts';
 
 /**

@@ -1,5 +1,5 @@
 /** One article as the comparisons between articles read it. */
-import type { Passage } from './passage.ts';
+import type { Passage } from '../text/passage.ts';
 
 export interface Article {
   /** The cycle's id, `2026-03`: as a string it sorts by age. */

@@ -1,10 +1,10 @@
 /** An article's words as numbers: small enough to hold a thousand articles, and to look up where one says a phrase. */
-import type { Place } from '../../diagnostics/diagnostic.ts';
+import type { Place } from '../../../diagnostics/diagnostic.ts';
+import type { Passage } from '../text/passage.ts';
+import type { PlaceName } from '../text/places.ts';
+import { adjacent } from '../text/text-index.ts';
 import type { Article } from './article.ts';
-import type { Passage } from './passage.ts';
-import type { PlaceName } from './places.ts';
 import { type FieldName, fieldOf } from './ranking.ts';
-import { adjacent } from './text-index.ts';
 
 const FIELDS: readonly FieldName[] = [...new Set(Object.values(fieldOf))];
 const FIELD_NUMBERS = Object.fromEntries(

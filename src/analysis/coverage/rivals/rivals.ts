@@ -1,9 +1,10 @@
 /** Pages of ours that would answer a phrase before this article. */
+
+import type { Rival } from '../coverage.ts';
+import type { Phrase } from '../phrases/phrase.ts';
 import type { Article } from './article.ts';
 import { type Contribution, type Ranker, rankerOf } from './bm25f.ts';
 import { type Compounds, compoundsOf, numbersOf, withCompounds } from './compounds.ts';
-import type { Rival } from './coverage.ts';
-import type { Phrase } from './phrase.ts';
 import { type FieldName, fieldWords, RANK_PARAMETERS } from './ranking.ts';
 import {
   keysByField,

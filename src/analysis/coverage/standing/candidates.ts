@@ -1,14 +1,14 @@
 /** Changes that would make an item easier to find: which words, in which place, on which line. */
-import type { Place } from '../../diagnostics/diagnostic.ts';
-import type { Language } from '../language/language.ts';
-import type { Mention } from './coverage.ts';
+import type { Place } from '../../../diagnostics/diagnostic.ts';
+import type { Language } from '../../language/language.ts';
+import type { Mention } from '../coverage.ts';
+import type { Phrase } from '../phrases/phrase.ts';
+import { type Passage, type PlacedWord, whereIs } from '../text/passage.ts';
+import { type PlaceName, placeWords } from '../text/places.ts';
+import { adjacent } from '../text/text-index.ts';
 import { withinLonger } from './mentions.ts';
-import { type Passage, type PlacedWord, whereIs } from './passage.ts';
-import type { Phrase } from './phrase.ts';
-import { type PlaceName, placeWords } from './places.ts';
 import { type Change, changed } from './rewriting.ts';
 import type { Entry, TalliedItem, Tally } from './tally.ts';
-import { adjacent } from './text-index.ts';
 
 export interface Candidate {
   readonly place: PlaceName;

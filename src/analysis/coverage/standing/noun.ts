@@ -1,5 +1,5 @@
 /** Whether a word that could be a noun or a verb stands as a noun: enough to tell a can from "you can". */
-import type { PlacedWord } from './passage.ts';
+import type { PlacedWord } from '../text/passage.ts';
 
 const list = (words: string): ReadonlySet<string> => new Set(words.split(' '));
 

@@ -1,11 +1,11 @@
 /** Where an article says a phrase, and how nearly. */
-import { mayJoin } from '../language/joins.ts';
-import type { Word } from '../language/language.ts';
-import type { Mention } from './coverage.ts';
+import { mayJoin } from '../../language/joins.ts';
+import type { Word } from '../../language/language.ts';
+import type { Mention } from '../coverage.ts';
+import type { Phrase } from '../phrases/phrase.ts';
+import { placeFor, whereIs } from '../text/passage.ts';
+import { adjacent, type Position, type TextIndex, wordAt } from '../text/text-index.ts';
 import { standsAsNoun } from './noun.ts';
-import { placeFor, whereIs } from './passage.ts';
-import type { Phrase } from './phrase.ts';
-import { adjacent, type Position, type TextIndex, wordAt } from './text-index.ts';
 
 /**
  * A phrase is scattered where its words stand in one sentence, in any order, with at most this many others

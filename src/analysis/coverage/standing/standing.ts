@@ -1,6 +1,6 @@
 /** How well an article carries a phrase, 0 to 1, as a sum that anybody can check with a pencil. */
-import type { Grade, Mention, StandingPart } from './coverage.ts';
-import { placeNames, placeWorth } from './places.ts';
+import type { Grade, Mention, StandingPart } from '../coverage.ts';
+import { placeNames, placeWorth } from '../text/places.ts';
 
 /**
  * What a mention of each grade is worth beside an exact one. Common practice, no source: singular for plural is

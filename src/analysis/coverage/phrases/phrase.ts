@@ -1,5 +1,5 @@
 /** What a shopper would type to find an item. */
-import type { Word } from '../language/language.ts';
+import type { Word } from '../../language/language.ts';
 
 /** What a phrase was taken from. */
 export type OriginName = 'kind' | 'name' | 'also' | 'material' | 'color' | 'brand' | 'search';

@@ -1,11 +1,11 @@
 /** A cycle's article as passages: the same telling that is rendered, before any markup. */
-import type { Box, Cycle, Item, Moment, Picture, RecordSource } from '../../model/box.ts';
-import { callFor, spareOnSale } from '../../model/calls.ts';
-import { cautionsOf } from '../../model/cautions.ts';
-import { hasKindPage } from '../../model/kinds.ts';
-import { earlierOfKind } from '../../model/relations.ts';
-import { tellingOf } from '../../model/telling.ts';
-import type { Language } from '../language/language.ts';
+import type { Box, Cycle, Item, Moment, Picture, RecordSource } from '../../../model/box.ts';
+import { callFor, spareOnSale } from '../../../model/calls.ts';
+import { cautionsOf } from '../../../model/cautions.ts';
+import { hasKindPage } from '../../../model/kinds.ts';
+import { earlierOfKind } from '../../../model/relations.ts';
+import { tellingOf } from '../../../model/telling.ts';
+import type { Language } from '../../language/language.ts';
 import type { Form, Passage } from './passage.ts';
 import type { PlaceName } from './places.ts';
 import { placedWords } from './placing.ts';

@@ -1,10 +1,15 @@
 /** One thing that a name speaks of: which of its words says what it is, which tell it apart, which fall away. */
-import type { Word } from '../language/language.ts';
-import { goods } from '../language/lexicon/goods.ts';
-import { adverbs, determiners, prepositions } from '../language/lexicon/grammar.ts';
-import { containers, sizes, units } from '../language/lexicon/measures.ts';
-import { beforeStuff, namingPairs, thingColours, trailingMaterials } from '../language/lexicon/qualities.ts';
-import { audiences, roomBefore, rooms } from '../language/lexicon/settings.ts';
+import type { Word } from '../../language/language.ts';
+import { goods } from '../../language/lexicon/goods.ts';
+import { adverbs, determiners, prepositions } from '../../language/lexicon/grammar.ts';
+import { containers, sizes, units } from '../../language/lexicon/measures.ts';
+import {
+  beforeStuff,
+  namingPairs,
+  thingColours,
+  trailingMaterials,
+} from '../../language/lexicon/qualities.ts';
+import { audiences, roomBefore, rooms } from '../../language/lexicon/settings.ts';
 import { type Modifier, modifiersOf } from './modifiers.ts';
 import {
   describes,

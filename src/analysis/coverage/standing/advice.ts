@@ -1,9 +1,9 @@
 /** The least work that brings every item to the aim. */
-import type { Place } from '../../diagnostics/diagnostic.ts';
-import type { Language } from '../language/language.ts';
+import type { Place } from '../../../diagnostics/diagnostic.ts';
+import type { Language } from '../../language/language.ts';
+import type { Edit } from '../coverage.ts';
+import type { Passage } from '../text/passage.ts';
 import { type Candidate, candidatesFor } from './candidates.ts';
-import type { Edit } from './coverage.ts';
-import type { Passage } from './passage.ts';
 import { rewritten } from './rewriting.ts';
 import { outcomeOf, type TalliedItem, type Tally, talliedAgain, tallyOf } from './tally.ts';
 

@@ -1,9 +1,15 @@
 /** Phrases that people typed, read once, and which item each belongs to. */
-import type { Search } from '../../model/box.ts';
-import { mayJoin } from '../language/joins.ts';
-import type { Language, Word } from '../language/language.ts';
-import { adverbs, askingWords, determiners, prepositions, relatives } from '../language/lexicon/grammar.ts';
-import { audiences, rooms } from '../language/lexicon/settings.ts';
+import type { Search } from '../../../model/box.ts';
+import { mayJoin } from '../../language/joins.ts';
+import type { Language, Word } from '../../language/language.ts';
+import {
+  adverbs,
+  askingWords,
+  determiners,
+  prepositions,
+  relatives,
+} from '../../language/lexicon/grammar.ts';
+import { audiences, rooms } from '../../language/lexicon/settings.ts';
 import { parseName, textOf, wordsOf } from './name.ts';
 import { describes, isColour, isMaterial, isNumber } from './name-words.ts';
 

@@ -1,14 +1,14 @@
 /** What a name says: its head, its kind, and the phrases a shopper would type for it. */
-import type { Language, Word } from '../language/language.ts';
+import type { Language, Word } from '../../language/language.ts';
 import {
   determiners,
   particles,
   prepositions,
   relatives,
   verbsWithParticles,
-} from '../language/lexicon/grammar.ts';
-import { containers, sizes, units } from '../language/lexicon/measures.ts';
-import { audiences } from '../language/lexicon/settings.ts';
+} from '../../language/lexicon/grammar.ts';
+import { containers, sizes, units } from '../../language/lexicon/measures.ts';
+import { audiences } from '../../language/lexicon/settings.ts';
 import { fixedAt, type Modifier } from './modifiers.ts';
 import { isNumber, type NameWord } from './name-words.ts';
 import { onlyDescribes, readThing, startsWithGoods, type Thing } from './thing.ts';

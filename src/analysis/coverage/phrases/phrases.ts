@@ -1,6 +1,6 @@
 /** The phrases a shopper would type to find an item, weightiest first. */
-import type { Item, Search } from '../../model/box.ts';
-import type { Language, Word } from '../language/language.ts';
+import type { Item, Search } from '../../../model/box.ts';
+import type { Language, Word } from '../../language/language.ts';
 import { type NameOrigin, readName } from './name.ts';
 import type { Origin, OriginName, Phrase } from './phrase.ts';
 import { type ItemWords, type SearchIndex, searchIndexOf, typedFor } from './typed.ts';

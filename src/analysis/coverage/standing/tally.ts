@@ -1,11 +1,11 @@
 /** Every phrase of every item against an article, kept passage by passage, so that one changed passage is counted anew alone. */
-import type { Word } from '../language/language.ts';
-import type { Mention } from './coverage.ts';
+import type { Word } from '../../language/language.ts';
+import type { Mention } from '../coverage.ts';
+import type { Phrase } from '../phrases/phrase.ts';
+import type { Passage } from '../text/passage.ts';
+import { textIndex } from '../text/text-index.ts';
 import { concerns, mentionsOf } from './mentions.ts';
-import type { Passage } from './passage.ts';
-import type { Phrase } from './phrase.ts';
 import { meanStanding, standingOf } from './standing.ts';
-import { textIndex } from './text-index.ts';
 
 /** An item as the tally needs it. */
 export interface TalliedItem {

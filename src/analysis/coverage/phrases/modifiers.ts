@@ -1,5 +1,5 @@
 /** The words before a thing's head, in groups that are one quality each. */
-import type { Word } from '../language/language.ts';
+import type { Word } from '../../language/language.ts';
 import {
   determiners,
   fixedNames,
@@ -7,14 +7,14 @@ import {
   prepositions,
   turnsOfPhrase,
   verbsWithParticles,
-} from '../language/lexicon/grammar.ts';
+} from '../../language/lexicon/grammar.ts';
 import {
   flavours,
   namingPairs,
   pairedQualities,
   shades,
   thingColours,
-} from '../language/lexicon/qualities.ts';
+} from '../../language/lexicon/qualities.ts';
 import { describes, fallsAway, isColour, isMaterial, measureEnd, type NameWord } from './name-words.ts';
 
 /** What a word before the head tells. */
