@@ -5,6 +5,8 @@ export interface SearchForm {
   readonly field: HTMLInputElement;
   readonly read: () => Query;
   readonly write: (query: Query) => void;
+  /** Whether the facets are in sight. */
+  readonly isNarrowing: () => boolean;
   readonly showReset: (shown: boolean) => void;
 }
 
@@ -35,6 +37,7 @@ export const formOf = (root: HTMLFormElement): SearchForm => {
       for (const name of QUERY_NAMES) setValue(root.elements.namedItem(name), query[name]);
       if (details && QUERY_NAMES.some((name) => name !== 'q' && query[name] !== '')) details.open = true;
     },
+    isNarrowing: () => details?.open ?? false,
     showReset: (shown) => {
       // Hidden from sight and keyboard alike, but its place is kept.
       if (reset) reset.style.visibility = shown ? 'visible' : 'hidden';

@@ -2,8 +2,8 @@
 import type { Language } from '../analysis/language/language.ts';
 import type { Answer, Found } from '../analysis/search/find.ts';
 import type { Entry } from './entries.ts';
-import { whenQuiet } from './quiet.ts';
 import { type Marker, markerFor, wordsRemembered } from './marks.ts';
+import { whenQuiet } from './quiet.ts';
 
 /** Results at first, and each time more are asked for. */
 const AT_ONCE = 24;
@@ -37,15 +37,27 @@ const reasons = (entry: Entry, found: Found, marker: Marker): readonly HTMLEleme
   return lines;
 };
 
+/** An entry's line without its picture, which costs more than all the rest and can wait. */
+const lineWithoutPicture = ({ element, from }: Entry): HTMLLIElement => {
+  const line = element.cloneNode(false) as HTMLLIElement;
+  for (const child of element.children) {
+    if (child.tagName !== 'A') {
+      line.append(child.cloneNode(true));
+      continue;
+    }
+    const link = child.cloneNode(false) as HTMLElement;
+    for (const part of child.children) if (part.tagName !== 'PICTURE') link.append(part.cloneNode(true));
+    line.append(link);
+  }
+  const which = detail('', [document.createTextNode(from)]);
+  const kind = line.querySelector('.detail');
+  if (kind) kind.after(which);
+  else line.append(which);
+  return line;
+};
+
 const resultOf = (entry: Entry, found: Found | undefined, marker: Marker | undefined): HTMLLIElement => {
-  const line = entry.element.cloneNode(true) as HTMLLIElement;
-  const from = detail('', [document.createTextNode(entry.from)]);
-  const after = line.querySelector('.detail');
-  if (after) after.after(from);
-  else line.append(from);
-  const shown = line.querySelectorAll<HTMLImageElement | HTMLSourceElement>('img, source');
-  for (const one of shown) one.sizes = '6rem';
-  line.classList.toggle('pictured', shown.length > 0);
+  const line = lineWithoutPicture(entry);
   if (!marker || !found) return line;
   marker.markWithin(line);
   const why = reasons(entry, found, marker);
@@ -53,6 +65,28 @@ const resultOf = (entry: Entry, found: Found | undefined, marker: Marker | undef
   if (sale) sale.before(...why);
   else line.append(...why);
   return line;
+};
+
+/** Pictures of entries as results have them: each is made once, and moves with its entry. */
+const pictureStore = () => {
+  const made = new Map<number, Node>();
+  const put = ({ id, element }: Entry, line: HTMLLIElement, mayMake: boolean): void => {
+    const original = element.querySelector('picture');
+    if (!original) return;
+    line.classList.add('pictured');
+    let picture = made.get(id);
+    if (!picture) {
+      if (!mayMake) return;
+      const copy = original.cloneNode(true) as HTMLElement;
+      for (const one of copy.querySelectorAll<HTMLImageElement | HTMLSourceElement>('img, source'))
+        one.sizes = '6rem';
+      picture = copy;
+      made.set(id, copy);
+    }
+    const link = line.querySelector('a');
+    if (picture.parentNode !== link) link?.prepend(picture);
+  };
+  return put;
 };
 
 /** Whether an answer has every word that was asked for. */
@@ -80,10 +114,17 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
   let shown = '';
   const later = whenQuiet();
 
-  const lineOf = (entry: Entry): HTMLLIElement =>
-    resultOf(entry, founds.get(entry.id), current && markerFor(current.asked, wordsOf));
+  const putPicture = pictureStore();
+  let lines: { readonly entry: Entry; readonly line: HTMLLIElement }[] = [];
+
+  const lineOf = (entry: Entry): HTMLLIElement => {
+    const line = resultOf(entry, founds.get(entry.id), current && markerFor(current.asked, wordsOf));
+    lines.push({ entry, line });
+    putPicture(entry, line, false);
+    return line;
+  };
   const showMore = (count: number): HTMLLIElement | undefined => {
-    const lines = rest.slice(0, count).map((entry) => {
+    const added = rest.slice(0, count).map((entry) => {
       const line = lineOf(entry);
       if (entry !== firstInPart) return [line];
       const divider = document.createElement('li');
@@ -92,16 +133,17 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
       return [divider, line];
     });
     rest = rest.slice(count);
-    list.append(...lines.flat());
-    return lines[0]?.at(-1);
+    list.append(...added.flat());
+    return added[0]?.at(-1);
   };
-  const offerMore = (): void => {
+  const completeShown = (): void => {
+    for (const { entry, line } of lines) putPicture(entry, line, true);
     more.hidden = rest.length === 0;
     more.textContent = `Show ${Math.min(AT_ONCE, rest.length)} more of ${rest.length}`;
   };
   more.addEventListener('click', () => {
     showMore(AT_ONCE)?.querySelector('a')?.focus();
-    offerMore();
+    completeShown();
   });
   region.append(list, more, empty);
 
@@ -115,6 +157,7 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
       current = answer;
       founds = new Map(answer?.found.map((one) => [one.id, one]));
       rest = entries;
+      lines = [];
       const all = entries.filter(({ id }) => meetsAll(founds.get(id))).length;
       firstInPart = all > 0 ? entries[all] : undefined;
       list.replaceChildren();
@@ -123,7 +166,7 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
       more.hidden = true;
       later(() => {
         showMore(AT_ONCE - ON_SCREEN);
-        offerMore();
+        completeShown();
       });
     },
     showEmpty: (content) => {

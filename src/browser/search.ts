@@ -28,6 +28,7 @@ const start = (root: HTMLFormElement): void => {
   let settled = true;
   const known: KnownWords = new Map();
   const countLater = whenQuiet();
+  const addressLater = whenQuiet();
   let language: Awaited<ReturnType<typeof languageFor>>;
   let last: { readonly text: string; readonly parts: number; readonly answer: Answer } | undefined;
 
@@ -51,7 +52,7 @@ const start = (root: HTMLFormElement): void => {
     const ranked = answer ? answer.found.map(({ id }) => entries[id] as Entry) : entries;
     const facets = facetsOf(query);
     const found = narrowed(ranked, facets);
-    countLater(() => showCounts(root, ranked, facets));
+    countLater(() => form.isNarrowing() && showCounts(root, ranked, facets));
     if (nothing) {
       status.textContent = '';
       list.clear();
@@ -90,9 +91,17 @@ const start = (root: HTMLFormElement): void => {
     return opened;
   };
 
+  /** The address says what the form says, and the next change is a new step. */
+  const settle = (): void => {
+    addressLater(() => {});
+    if (!settled) rememberQuery(form.read(), 'replace');
+    settled = true;
+  };
+
   const asked = (keep: 'typing' | 'done'): void => {
     const query: Query = form.read();
-    rememberQuery(query, settled || keep === 'done' ? 'push' : 'replace');
+    if (settled || keep === 'done') rememberQuery(query, 'push');
+    else addressLater(() => rememberQuery(query, 'replace'));
     settled = keep === 'done';
     show();
     if (!isNothing(query)) void open();
@@ -103,29 +112,33 @@ const start = (root: HTMLFormElement): void => {
     if (event.target === form.field) asked('typing');
   });
   root.addEventListener('change', (event) => {
-    if (event.target === form.field) settled = true;
-    else asked('done');
+    settle();
+    if (event.target !== form.field) asked('done');
   });
   root.addEventListener('submit', (event) => {
     event.preventDefault();
-    settled = true;
+    settle();
     show();
     void open();
   });
   root.addEventListener('reset', (event) => {
     event.preventDefault();
+    settle();
     form.write({ q: '', kind: '', when: '', colour: '', material: '', sale: '' });
     asked('done');
     form.field.focus();
   });
   const follow = (): void => {
     const query = queryOfAddress();
+    addressLater(() => {});
     form.write(query);
     settled = true;
     show();
     if (!isNothing(query)) void open();
   };
   addEventListener('popstate', follow);
+  addEventListener('pagehide', settle);
+  root.addEventListener('toggle', show, true);
   root.classList.add('ready');
   follow();
 };

@@ -3,6 +3,7 @@ import { languageFor } from '../analysis/language/language.ts';
 import type { Proof } from '../channels/channel.ts';
 import { channels } from '../channels/index.ts';
 import { readRecords } from '../content/read.ts';
+import type { FileReader } from '../content/record-file.ts';
 import type { Sources } from '../content/sources.ts';
 import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment } from '../model/box.ts';
@@ -13,7 +14,7 @@ import type { Output } from '../render/output.ts';
 import { isAtAim } from '../render/proof-words.ts';
 import { type Asset, compileTemplates, type TemplateFile } from '../render/templates.ts';
 import type { AsOf } from './as-of.ts';
-import { DEFAULT_AIM, proofsOf } from './facts.ts';
+import { DEFAULT_AIM, type NameMemory, proofsOf } from './facts.ts';
 import { type ParcelsByCycle, parcelsFindings, parcelsReports } from './parcels.ts';
 
 /** `records`: texts are checked and linked; `proofs`: articles are read for their coverage; `pages`: channels make their files. */
@@ -21,6 +22,7 @@ export type Stage = 'records' | 'proofs' | 'pages';
 
 export interface BuildInput {
   readonly sources: Sources;
+  readonly readFile: FileReader;
   readonly templates: {
     readonly files: readonly TemplateFile[];
     readonly assets: readonly Asset[];
@@ -28,6 +30,8 @@ export interface BuildInput {
     readonly scripts?: readonly Asset[];
   };
   readonly asOf: AsOf;
+  /** Filled with what the dictionary is asked. */
+  readonly names?: NameMemory;
   /** The hash that each cycle's proof in the back room was made from, by cycle. */
   readonly proved?: ReadonlyMap<string, string>;
   /** Each cycle's list of shipments, as `parcelsReaders` read it; none where there is none. */
@@ -73,8 +77,8 @@ const sameContent = (a: Output, b: Output): boolean => {
   if ('text' in a) return 'text' in b && a.text === b.text;
   if ('bytes' in a) return 'bytes' in b && Buffer.compare(a.bytes, b.bytes) === 0;
   if ('kept' in a) return 'kept' in b;
-  const key = ({ picture: { hash, width, height, focus, format } }: typeof a): string =>
-    JSON.stringify([hash, width, height, focus?.x, focus?.y, format]);
+  const key = ({ picture: { hash, width, height, focus, format, mark } }: typeof a): string =>
+    JSON.stringify([hash, width, height, focus?.x, focus?.y, format, mark]);
   return 'picture' in b && key(a) === key(b);
 };
 
@@ -119,9 +123,18 @@ const inShort = ({ coverage }: Proof): Proved => {
 
 /** All files of the site and the back room as of a moment, or what must be fixed first. */
 export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
-  const { sources, templates, asOf, proved = new Map(), parcels = new Map(), onStage = () => {} } = input;
+  const {
+    sources,
+    readFile,
+    templates,
+    asOf,
+    proved = new Map(),
+    names = new Map(),
+    parcels = new Map(),
+    onStage = () => {},
+  } = input;
   onStage('records');
-  const records = readRecords(sources);
+  const records = readRecords(sources, readFile);
   const linked = linkBox(records.value, sources);
   const compiled = compileTemplates(templates.files, templates.assets, templates.scripts);
   const found = [
@@ -145,6 +158,7 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     asOf: moment,
     aim: DEFAULT_AIM,
     diagnostics: found,
+    names,
     wanted: (cycle, hash) => cycle === newest || proved.get(cycle.id) !== hash,
   });
 
@@ -152,11 +166,13 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
   const open = unsealed(box, moment);
   const language = await languageFor(box.settings.lang);
   const shared = { asOf: moment, templates: compiled.value, language };
-  const results = channels.map(({ where, make }) =>
-    make(
-      where === 'site'
-        ? { ...shared, box: open, proofs: new Map(), parcels: new Map() }
-        : { ...shared, box, proofs, parcels: parcelsReports({ box, asOf: moment, parcels }) },
+  const results = await Promise.all(
+    channels.map(({ where, make }) =>
+      make(
+        where === 'site'
+          ? { ...shared, box: open, proofs: new Map(), parcels: new Map() }
+          : { ...shared, box, proofs, parcels: parcelsReports({ box, asOf: moment, parcels }) },
+      ),
     ),
   );
   const diagnostics = [...found, ...results.flatMap((result) => result.diagnostics)];

@@ -1,8 +1,10 @@
 /** Facts about the box that its papers are made from: found once, before any channel runs. */
+import type { Comparisons } from '../analysis/coverage/cover.ts';
+import type { Language } from '../analysis/language/language.ts';
 import type { Proof } from '../channels/channel.ts';
 import type { Sources } from '../content/sources.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Box, Cycle, Moment } from '../model/box.ts';
+import type { Box, Cycle, Item, Moment } from '../model/box.ts';
 import { isSealed } from '../model/seal.ts';
 import { shortHash } from '../render/hash.ts';
 
@@ -27,12 +29,35 @@ const textHashOf = ({ texts }: Sources, cycle: Cycle, asOf: Moment): string =>
 const concerns = ({ id }: Cycle, { place }: Diagnostic): boolean =>
   place.file.startsWith(`cycles/${id}/`) || !place.file.startsWith('cycles/');
 
+/** Other names of things, by what they were looked up for. */
+export type NameMemory = Map<string, readonly string[]>;
+
+const nameKey = ({ kind, name, also }: Item, lang: string): string =>
+  JSON.stringify([lang, kind, name, also]);
+
+/** Other names of some items by kind. The dictionary is opened only for what is not remembered. */
+const otherNamesOf = async (
+  items: readonly Item[],
+  language: Language,
+  memory: NameMemory,
+): Promise<ReadonlyMap<string, readonly string[]>> => {
+  const unknown = items.filter((item) => !memory.has(nameKey(item, language.tag)));
+  if (unknown.length > 0) {
+    const { otherNames } = await import('../analysis/coverage/phrases/other-names.ts');
+    const found = await otherNames(unknown, language);
+    for (const item of unknown) memory.set(nameKey(item, language.tag), found.get(item.kind) ?? []);
+  }
+  return new Map(items.map((item) => [item.kind, memory.get(nameKey(item, language.tag)) ?? []]));
+};
+
 export interface FactsInput {
   readonly box: Box;
   readonly sources: Sources;
   readonly asOf: Moment;
   readonly aim: number;
   readonly diagnostics: readonly Diagnostic[];
+  /** What the dictionary was found to have before, by `nameKey`; what is looked up now is added. */
+  readonly names: NameMemory;
   /** Whether a cycle's proof has to be made, by the hash of what it would be made from. */
   readonly wanted: (cycle: Cycle, textHash: string) => boolean;
 }
@@ -42,29 +67,32 @@ export interface FactsInput {
  * some proof is. A sealed cycle is compared with the open ones, and never the other way about.
  */
 export const proofsOf = async (input: FactsInput): Promise<ReadonlyMap<string, Proof>> => {
-  const { box, sources, asOf, aim, diagnostics, wanted } = input;
+  const { box, sources, asOf, aim, diagnostics, names, wanted } = input;
   const hashes = new Map(box.cycles.map((cycle) => [cycle.id, textHashOf(sources, cycle, asOf)]));
   const chosen = box.cycles.filter((cycle) => wanted(cycle, hashes.get(cycle.id) as string));
   if (chosen.length === 0) return new Map();
 
-  const [{ comparisonsOf, coverageOf }, { languageFor }, { otherNames }] = await Promise.all([
+  const [{ comparisonsOf, coverageOf }, { languageFor }] = await Promise.all([
     import('../analysis/coverage/cover.ts'),
     import('../analysis/language/language.ts'),
-    import('../analysis/coverage/phrases/other-names.ts'),
   ]);
   const language = await languageFor(box.settings.lang);
-  const names = await otherNames(
+  const otherNames = await otherNamesOf(
     chosen.flatMap(({ items }) => items),
     language,
+    names,
   );
-  const open = comparisonsOf(box, asOf, language, new Set());
+  let open: Comparisons | undefined;
+  const comparisonsFor = (cycle: Cycle): Comparisons => {
+    if (isSealed(cycle, asOf)) return comparisonsOf(box, asOf, language, new Set([cycle.id]));
+    open ??= comparisonsOf(box, asOf, language, new Set());
+    return open;
+  };
   const proofs = new Map<string, Proof>();
   for (const cycle of chosen) {
-    const comparisons = isSealed(cycle, asOf)
-      ? comparisonsOf(box, asOf, language, new Set([cycle.id]))
-      : open;
+    const comparisons = comparisonsFor(cycle);
     proofs.set(cycle.id, {
-      coverage: await coverageOf({ box, cycle, asOf, aim, comparisons, otherNames: names }),
+      coverage: await coverageOf({ box, cycle, asOf, aim, comparisons, otherNames }),
       diagnostics: diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)),
       textHash: hashes.get(cycle.id) as string,
     });

@@ -170,7 +170,7 @@ export interface ParcelsResult {
 /** One cycle's parcels, or a file's. */
 export const parcelsOf = (input: ParcelsInput): ParcelsResult => {
   const { sources, asOf, parcels, file, share } = input;
-  const records = readRecords(sources);
+  const records = readRecords(sources, readFrontMatter);
   const { value: box, diagnostics: linked } = linkBox(records.value, sources);
   const cycles = records.value.cycles.map(({ id }) => id);
   const id = input.cycle ?? [...cycles].reverse().find((one) => parcels.has(one)) ?? cycles.at(-1);

@@ -1,11 +1,12 @@
 /** The proof of one cycle, and what the edge may know of it. */
 import type { Coverage } from '../analysis/coverage/coverage.ts';
 import { readRecords } from '../content/read.ts';
+import type { FileReader } from '../content/record-file.ts';
 import type { Sources } from '../content/sources.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { linkBox } from '../model/link.ts';
 import type { AsOf } from './as-of.ts';
-import { DEFAULT_AIM, proofsOf } from './facts.ts';
+import { DEFAULT_AIM, type NameMemory, proofsOf } from './facts.ts';
 
 export type {
   Coverage,
@@ -34,13 +35,17 @@ export {
   standingText,
   verdictWords,
 } from '../render/proof-words.ts';
+export type { NameMemory } from './facts.ts';
 
 export interface ProofInput {
   readonly sources: Sources;
+  readonly readFile: FileReader;
   readonly asOf: AsOf;
   /** The newest where it is absent. */
   readonly cycle?: string;
   readonly aim?: number;
+  /** Filled with what the dictionary is asked. */
+  readonly names?: NameMemory;
 }
 
 export interface ProofResult {
@@ -53,8 +58,15 @@ export interface ProofResult {
 }
 
 /** One cycle's proof, whether it is sealed or not: a proof is private. */
-export const proofOf = async ({ sources, asOf, cycle: asked, aim }: ProofInput): Promise<ProofResult> => {
-  const records = readRecords(sources);
+export const proofOf = async ({
+  sources,
+  readFile,
+  asOf,
+  cycle: asked,
+  aim,
+  names = new Map(),
+}: ProofInput): Promise<ProofResult> => {
+  const records = readRecords(sources, readFile);
   const linked = linkBox(records.value, sources);
   const diagnostics = [...records.diagnostics, ...linked.diagnostics];
   const cycles = records.value.cycles.map(({ id }) => id);
@@ -68,6 +80,7 @@ export const proofOf = async ({ sources, asOf, cycle: asked, aim }: ProofInput):
     asOf: moment,
     aim: aim ?? DEFAULT_AIM,
     diagnostics,
+    names,
     wanted: (cycle) => cycle.id === id,
   });
   const proof = proofs.get(id as string);

@@ -50,3 +50,8 @@ export interface Channel {
   readonly where: Where;
   readonly make: (input: ChannelInput) => ChannelResult;
 }
+
+/** A channel whose libraries are slow to load, and are loaded only for a box that wants what it makes. */
+export interface LateChannel extends Omit<Channel, 'make'> {
+  readonly make: (input: ChannelInput) => Promise<ChannelResult>;
+}

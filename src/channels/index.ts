@@ -2,10 +2,11 @@
 import { article } from './article.ts';
 import { assets } from './assets.ts';
 import { catalogue } from './catalogue.ts';
-import type { Channel } from './channel.ts';
+import type { Channel, LateChannel } from './channel.ts';
 import { feeds } from './feeds.ts';
 import { home } from './home.ts';
 import { kinds } from './kinds.ts';
+import { letter, letterPictures } from './letter.ts';
 import { notFound } from './not-found.ts';
 import { papers } from './papers.ts';
 import { parcels } from './parcels.ts';
@@ -13,7 +14,7 @@ import { proof } from './proof.ts';
 import { robots } from './robots.ts';
 import { sitemap } from './sitemap.ts';
 
-export const channels: readonly Channel[] = [
+export const channels: readonly (Channel | LateChannel)[] = [
   article,
   home,
   catalogue,
@@ -26,4 +27,6 @@ export const channels: readonly Channel[] = [
   papers,
   proof,
   parcels,
+  letterPictures,
+  letter,
 ];

@@ -68,14 +68,21 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
   const { readProofs } = await import('../io/read-proofs.ts');
   const proved = await readProofs(backroom);
   const { buildSite } = await import('../build/build.ts');
+  const { readerOf } = await import('./record-files.ts');
+  const { readNameMemory } = await import('../io/name-memory.ts');
+  const memory = await readNameMemory(cache);
   const result = await buildSite({
     sources,
+    readFile: await readerOf(sources, cache),
     templates,
     asOf: place.asOf,
     parcels,
     proved,
+    names: memory.names,
     onStage: watch.begin,
   });
+  // What cannot be remembered is looked up again next time.
+  await memory.keep().catch(() => undefined);
   const { diagnostics, outputs } = result;
   const ok = !mustFixAny(diagnostics);
   if (!json) edge.stderr.write(diagnosticsReport(diagnostics, showFile));

@@ -44,17 +44,25 @@ export const proofCommand = async (values: Values, edge: Edge, [cycle]: Operands
   if ('mistake' in place) return refuse(place.mistake);
   const { content, root, cache, asOf, showFile } = place;
 
-  const [{ readContent }, { isAtAim, proofOf }] = await Promise.all([
+  const [{ readContent }, { readNameMemory }, { readerOf }, { isAtAim, proofOf }] = await Promise.all([
     import('../io/read-content.ts'),
+    import('../io/name-memory.ts'),
+    import('./record-files.ts'),
     import('../build/proof.ts'),
   ]);
   const sources = await readContent(content, cache, progress(edge, 'Looking at photos'), root);
+  const readFile = await readerOf(sources, cache);
+  const memory = await readNameMemory(cache);
   const { coverage, diagnostics, cycles } = await proofOf({
     sources,
+    readFile,
     asOf,
+    names: memory.names,
     ...(cycle === undefined ? {} : { cycle }),
     ...(aim === undefined ? {} : { aim }),
   });
+  // What cannot be remembered is looked up again next time.
+  await memory.keep().catch(() => undefined);
   if (cycle !== undefined && !cycles.includes(cycle)) {
     const meant = nearest(cycle, cycles);
     return refuse(

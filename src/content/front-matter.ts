@@ -15,20 +15,8 @@ import {
 } from 'yaml';
 import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
 import { parseMarkdown } from './markdown.ts';
+import { type FrontMatter, frontMatterOf, type ParsedFile } from './record-file.ts';
 import type { TextSource } from './sources.ts';
-
-export interface FrontMatter {
-  readonly file: string;
-  /** Plain values; undefined when the front matter cannot be used. */
-  readonly data: Readonly<Record<string, unknown>> | undefined;
-  /** Place of a key (`name`, `image.0.alt`), or of the nearest one above it. */
-  readonly placeOf: (path: readonly (string | number)[]) => Place;
-  readonly fields: ReadonlyMap<string, Place>;
-  /** The whole file, which every place is a place in. */
-  readonly text: string;
-  readonly body: Root;
-  readonly diagnostics: readonly Diagnostic[];
-}
 
 /** The keys that hold numbers. Elsewhere digits stay as typed: 4.50 is not 4.5, and a postal code may begin with 0. */
 const NUMBERS = new Set(['count', 'minAge', 'minutes', 'places', 'share']);
@@ -107,18 +95,17 @@ const bodyOf = (file: string, text: string, diagnostics: Diagnostic[]): Root => 
 const OPENING = /^---[ \t]*([^\r\n]*)\r?\n/;
 
 /** Front matter and body of a record. What is wrong with it is reported, never thrown. */
-export const readFrontMatter = ({ path: file, text }: TextSource): FrontMatter => {
+export const readFrontMatter = (source: TextSource): FrontMatter => frontMatterOf(source, parseFile(source));
+
+/** The same as plain data. */
+export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
   const diagnostics: Diagnostic[] = [];
   const top: Place = { file, line: 1, column: 1 };
   const refuse = (rule: string, place: Place, message: string, fix: string): void => {
     diagnostics.push({ weight: 'must fix', rule, place, message, fix });
   };
-  const unusable = (body: string): FrontMatter => ({
-    file,
-    data: undefined,
-    placeOf: () => top,
-    fields: new Map(),
-    text,
+  const unusable = (body: string): ParsedFile => ({
+    fields: [],
     body: bodyOf(file, body, diagnostics),
     diagnostics,
   });
@@ -249,23 +236,5 @@ export const readFrontMatter = ({ path: file, text }: TextSource): FrontMatter =
     );
     return { ...unusable(''), body };
   }
-  const fields = placesIn(document.contents, at);
-  const placeOf = (path: readonly (string | number)[]): Place => {
-    for (let length = path.length; length > 0; length--) {
-      const some = path.slice(0, length);
-      // One thing may stand where a list is meant: then the key has no `0` in it.
-      const place = fields.get(some.join('.')) ?? fields.get(some.filter((step) => step !== 0).join('.'));
-      if (place) return place;
-    }
-    return top;
-  };
-  return {
-    file,
-    data,
-    placeOf,
-    fields,
-    text,
-    body,
-    diagnostics,
-  };
+  return { data, fields: [...placesIn(document.contents, at)], body, diagnostics };
 };

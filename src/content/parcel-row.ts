@@ -124,7 +124,7 @@ export const rowReader = (
       kind: 'parcel',
       shipped: shipped.day,
       days: Math.min(days, MOST_DAYS),
-      state: arrived ? 'delivered' : 'travelling',
+      state: arrived ? 'delivered' : (neverComes ?? 'travelling'),
       later: !arrived && neverComes === undefined && delivered !== undefined,
     };
   };

@@ -1,7 +1,7 @@
 /** Every record of the content folder, as its author wrote it, with what is wrong with each. */
 import type * as v from 'valibot';
 import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
-import { type FrontMatter, readFrontMatter } from './front-matter.ts';
+import type { FileReader, FrontMatter } from './record-file.ts';
 import {
   type BoxRecord,
   boxSchema,
@@ -33,14 +33,14 @@ export interface Records {
 const CYCLE_FILE = /^cycles\/([^/]+)\/(.+)$/;
 const MONTH = /^[1-9]\d{3}-(?:0[1-9]|1[0-2])$/;
 
-/** All records, in the order of their paths, and every finding about them one by one. */
-export const readRecords = (sources: Sources): Checked<Records> => {
+/** All records, in the order of their paths, and every finding about them one by one. `readFile` takes a file apart. */
+export const readRecords = (sources: Sources, readFile: FileReader): Checked<Records> => {
   const diagnostics: Diagnostic[] = [];
   const mustFix = (rule: string, file: string, message: string, fix: string): void => {
     diagnostics.push({ weight: 'must fix', rule, place: { file, line: 1, column: 1 }, message, fix });
   };
   const read = <T extends v.GenericSchema>(schema: T, source: TextSource): Written<v.InferOutput<T>> => {
-    const record = readFrontMatter(source);
+    const record = readFile(source);
     const { value, diagnostics: faults } = validate(schema, record);
     diagnostics.push(...record.diagnostics, ...faults);
     return { ...record, value };

@@ -3,6 +3,7 @@
  * the findings are both made from these.
  */
 import * as v from 'valibot';
+import { nearest } from '../diagnostics/nearest.ts';
 import { ALLERGENS } from './allergens.ts';
 import {
   currencyDecimals,
@@ -74,6 +75,10 @@ export const WEEKDAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday',
 export const CALL_KINDS = ['join', 'waitList', 'spare'] as const;
 const callKind = v.picklist(CALL_KINDS, 'join, waitList or spare');
 export const PIECES = ['article', 'invitation', 'live', 'letter', 'clip', 'cards'] as const;
+const piece = v.picklist(PIECES, ({ input }) => {
+  const meant = nearest(String(input), PIECES);
+  return `${meant ? `\`${meant}\`, ` : ''}one of ${PIECES.join(', ')}`;
+});
 /** Lengths that short videos are asked for in, in seconds. Common practice, no source. */
 export const CLIP_LENGTHS = [15, 30, 60] as const;
 const clipLength = v.picklist(CLIP_LENGTHS, '15, 30 or 60, in seconds');
@@ -199,9 +204,18 @@ export const boxSchema = v.strictObject({
       'Columns of a cycle’s parcels.csv where they are not named so: shipped, delivered, status, carrier, region, parcel (its number); dates: their form, as DD/MM/YYYY, where they are not ISO 8601; lost, returned: what the status says then',
     ),
   ),
+  unsubscribe: v.optional(
+    described(
+      is(
+        (value) => /^[^<>"\n]{1,300}$/.test(value),
+        'an https address, or your sending service’s placeholder, without < > or double quotes',
+      ),
+      'Where a letter’s reader stops them: an https address, or the placeholder that your sending service fills',
+    ),
+  ),
   pieces: v.optional(
     described(
-      list(v.picklist(PIECES, `one of ${PIECES.join(', ')}`)),
+      list(piece),
       `Which pieces this box makes, of ${PIECES.join(', ')}; the article alone without it`,
     ),
   ),
@@ -246,7 +260,7 @@ export const cycleSchema = v.strictObject({
           address,
           recorded: v.optional(date),
           minutes: v.optional(wholeNumber),
-          beats: v.optional(v.record(text, clockTime, 'times as {hook: "0:00", plant-mister: "4:10"}')),
+          beats: v.optional(v.record(v.string(), clockTime, 'times as {hook: "0:00", plant-mister: "4:10"}')),
         },
         'a replay as {address: …, recorded: …, minutes: …}',
       ),
@@ -265,7 +279,7 @@ export const cycleSchema = v.strictObject({
           about: v.optional(text),
           chosen: v.optional(text),
           mishap: v.optional(text),
-          items: v.optional(v.record(text, text, 'words by item, as {plant-mister: …}')),
+          items: v.optional(v.record(v.string(), text, 'words by item, as {plant-mister: …}')),
           questions: v.optional(list(text)),
           whole: v.optional(text),
           peek: v.optional(text),
@@ -276,7 +290,9 @@ export const cycleSchema = v.strictObject({
       'The live, where the stories’ own words are not the ones to say: minutes (how long it should last), layOut, wear, hook, greet (early questions), about, chosen, mishap, items {slug: words}, questions, whole, peek, call',
     ),
   ),
-  clip: v.optional(described(clipLength, 'Seconds this cycle’s short video should last; the box’s without it')),
+  clip: v.optional(
+    described(clipLength, 'Seconds this cycle’s short video should last; the box’s without it'),
+  ),
   peek: v.optional(
     described(
       v.strictObject(
@@ -298,6 +314,12 @@ export const cycleSchema = v.strictObject({
     ),
   ),
   call: v.optional(described(callKind, 'The call on this cycle’s own page')),
+  letter: v.optional(
+    described(
+      v.strictObject({ subject: v.optional(text), preheader: v.optional(text) }, 'words as {subject: …}'),
+      'The letter’s own subject, and preheader (what lists of mail show after it)',
+    ),
+  ),
 });
 
 export const CATEGORIES = ['food', 'drink', 'cosmetic', 'candle', 'blade', 'plant', 'children'] as const;

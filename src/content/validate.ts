@@ -2,7 +2,7 @@
 import * as v from 'valibot';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
-import type { FrontMatter } from './front-matter.ts';
+import type { FrontMatter } from './record-file.ts';
 
 type Issue = v.BaseIssue<unknown>;
 

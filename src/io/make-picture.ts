@@ -2,6 +2,7 @@
 import sharp, { type Sharp } from 'sharp';
 import type { PictureJob } from '../render/output.ts';
 import { openPhoto } from './open-photo.ts';
+import { playMark } from './play-mark.ts';
 
 interface Pixels {
   readonly data: Buffer;
@@ -63,6 +64,10 @@ const between = (low: number, value: number, high: number): number => Math.min(h
 const startAround = (focus: number, length: number, whole: number): number =>
   between(0, Math.round(focus * whole - length / 2), whole - length);
 
+/** The pixels with a play mark over their middle. */
+const withPlayMark = async (pixels: Pixels): Promise<Pixels> =>
+  pixelsOf(pipeline(pixels).composite([{ input: Buffer.from(playMark(pixels.width, pixels.height)) }]));
+
 const encode = (image: Sharp, format: PictureJob['format']): Promise<Buffer> => {
   switch (format) {
     case 'jpeg':
@@ -118,7 +123,7 @@ export const makePictures = async (
   };
 
   const sized = once(async (key: string): Promise<Pixels> => {
-    const job = JSON.parse(key) as Omit<PictureJob, 'format'>;
+    const job = JSON.parse(key) as Omit<PictureJob, 'format' | 'mark'>;
     const ratio = job.width / job.height;
     const from = await copyFor(job as PictureJob);
     const part = partSize(from, ratio);
@@ -150,7 +155,9 @@ export const makePictures = async (
   });
 
   for (const job of jobs) {
-    const { format, ...size } = job;
-    await done(job, await encode(pipeline(await sized(JSON.stringify(size))), format));
+    const { format, mark, ...size } = job;
+    const pixels = await sized(JSON.stringify(size));
+    const marked = mark ? await withPlayMark(pixels) : pixels;
+    await done(job, await encode(pipeline(marked), format));
   }
 };

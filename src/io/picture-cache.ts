@@ -11,9 +11,20 @@ const RECIPE_VERSION = 1;
 /** Photos decoded at once: one for each of two processors. */
 const PHOTOS_AT_ONCE = 2;
 
-const keyOf = ({ hash, width, height, focus, format }: PictureJob): string =>
+const keyOf = ({ hash, width, height, focus, format, mark }: PictureJob): string =>
   createHash('sha256')
-    .update(JSON.stringify([RECIPE_VERSION, hash, width, height, focus?.x, focus?.y, format]))
+    .update(
+      JSON.stringify([
+        RECIPE_VERSION,
+        hash,
+        width,
+        height,
+        focus?.x,
+        focus?.y,
+        format,
+        ...(mark ? [mark] : []),
+      ]),
+    )
     .digest('hex');
 
 export interface CachedPictures {

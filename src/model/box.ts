@@ -112,6 +112,8 @@ export interface BoxSettings {
   readonly pace?: number;
   readonly clip?: ClipLength;
   readonly profiles: readonly string[];
+  /** An https address, or what the owner's sending service puts one in the place of. */
+  readonly unsubscribe?: string;
   readonly story: Story;
   readonly source: RecordSource;
 }
@@ -248,6 +250,8 @@ export interface Cycle {
   readonly peek?: Peek;
   readonly voices: readonly Voice[];
   readonly call?: CallKind;
+  /** The letter's own subject and preheader, where its record gives them. */
+  readonly letter?: { readonly subject?: string; readonly preheader?: string };
   /** Lead item first, the others in the order of their files. */
   readonly items: readonly Item[];
   readonly story: Story;

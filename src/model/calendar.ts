@@ -49,3 +49,14 @@ export const changedOn = ({ reveal, updated = '' }: Cycle, timeZone: string): Pl
 /** The moment a cycle's article last changed; a record states the day alone, which is taken at noon. */
 export const changedAt = ({ reveal, updated }: Cycle, timeZone: string): Moment =>
   Math.max(reveal, (updated && momentOf(`${updated}T12:00`, timeZone)) || 0);
+
+/** RFC 5322 §3.3, in the zone's own time: "Thu, 19 Mar 2026 19:00:00 +0000". */
+export const mailDate = (moment: Moment, timeZone: string): string => {
+  const zoned = Temporal.Instant.fromEpochMilliseconds(moment).toZonedDateTimeISO(timeZone);
+  const part = (options: Intl.DateTimeFormatOptions): string =>
+    new Intl.DateTimeFormat('en-US', { ...options, timeZone }).format(moment);
+  const time = zoned.toPlainTime().toString({ smallestUnit: 'second' });
+  // An offset has hours and minutes there; seconds are of the nineteenth century.
+  const offset = zoned.offset.slice(0, 6).replace(':', '');
+  return `${part({ weekday: 'short' })}, ${zoned.day} ${part({ month: 'short' })} ${zoned.year} ${time} ${offset}`;
+};

@@ -182,6 +182,7 @@ const cycleOf = (
       clip: value.clip,
       peek: value.peek && { text: value.peek.text, ...present({ picture: peekPicture }) },
       call: value.call,
+      letter: value.letter,
     }),
     items,
     story: linkStory(
@@ -246,6 +247,7 @@ const settingsOf = (records: Records, targets: LinkTargets, report: Report): Box
       email: value.email,
       postalAddress: value.postalAddress,
       revealHabit: value.reveal && habitOf(value.reveal),
+      unsubscribe: value.unsubscribe,
       pieces: value.pieces,
       pace: value.pace,
       clip: value.clip,

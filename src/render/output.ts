@@ -15,6 +15,8 @@ export interface PictureJob {
   /** The point to keep when cropping (shares from 0 to 1); without it the busiest part is kept. */
   readonly focus?: { readonly x: number; readonly y: number };
   readonly format: 'avif' | 'webp' | 'jpeg' | 'png';
+  /** Drawn over the middle: `play` says that the picture leads to a film. */
+  readonly mark?: 'play';
 }
 
 export interface TextOutput {

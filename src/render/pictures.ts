@@ -68,12 +68,20 @@ const baseName = (file: string): string => {
 };
 
 /** One rendition. Its name changes when the photo's bytes or the way it is made change, and only then. */
-const rendition = (picture: Picture, width: number, height: number, format: Format): PictureOutput => {
+const rendition = (
+  picture: Picture,
+  width: number,
+  height: number,
+  format: Format,
+  mark?: NonNullable<PictureJob['mark']>,
+): PictureOutput => {
   const focus = picture.focus;
-  const recipe = [picture.hash, width, height, focus ? `${focus.x},${focus.y}` : 'auto', format].join(' ');
+  const cut = focus ? `${focus.x},${focus.y}` : 'auto';
+  const recipe = [picture.hash, width, height, cut, format, ...(mark ? [mark] : [])].join(' ');
+  const name = [baseName(picture.file), ...(mark ? [mark] : []), width].join('-');
   return {
     where: 'site',
-    path: `pictures/${baseName(picture.file)}-${width}.${shortHash(recipe)}.${extensions[format]}`,
+    path: `pictures/${name}.${shortHash(recipe)}.${extensions[format]}`,
     picture: {
       source: picture.file,
       hash: picture.hash,
@@ -81,6 +89,7 @@ const rendition = (picture: Picture, width: number, height: number, format: Form
       height,
       ...(focus ? { focus } : {}),
       format,
+      ...(mark ? { mark } : {}),
     },
   };
 };
@@ -100,11 +109,18 @@ const heightAt = (width: number, picture: Picture, { ratio }: PictureLayout): nu
 /** Fills the column of a feed reader on a phone with two or three pixels to each CSS pixel. */
 const AWAY_WIDTH = 960;
 
-/** The one JPEG of a picture for readers away from the site; a page with the layout makes it too. */
-export const awayPicture = (picture: Picture, layout: PictureLayout): PictureOutput => {
+/**
+ * The one JPEG of a picture for readers away from the site, at most `most` pixels wide where the layout allows it; a
+ * page with the layout makes it too, unless it bears a mark.
+ */
+export const awayPicture = (
+  picture: Picture,
+  layout: PictureLayout,
+  { most = AWAY_WIDTH, mark }: { readonly most?: number; readonly mark?: 'play' } = {},
+): PictureOutput => {
   const widths = fittingWidths(picture, layout);
-  const width = widths.filter((one) => one <= AWAY_WIDTH).at(-1) ?? (widths[0] as number);
-  return rendition(picture, width, heightAt(width, picture, layout), 'jpeg');
+  const width = widths.filter((one) => one <= most).at(-1) ?? (widths[0] as number);
+  return rendition(picture, width, heightAt(width, picture, layout), 'jpeg', mark);
 };
 
 /** What a `<picture>` for `page` (a site path) says, and the files it needs. */

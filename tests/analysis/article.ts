@@ -1,5 +1,6 @@
 /** A whole small box, read from texts as the edge would hand them over, for tests of coverage. */
 import { languageFor } from '../../src/analysis/language/language.ts';
+import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { readRecords } from '../../src/content/read.ts';
 import type { Sources } from '../../src/content/sources.ts';
 import type { Box } from '../../src/model/box.ts';
@@ -58,7 +59,7 @@ export const sourcesOf = (texts: Readonly<Record<string, string>>): Sources => (
 /** The box of some files by path. Throws when they do not make one. */
 export const boxOf = (texts: Readonly<Record<string, string>>): Box => {
   const sources = sourcesOf(texts);
-  const linked = linkBox(readRecords(sources).value, sources);
+  const linked = linkBox(readRecords(sources, readFrontMatter).value, sources);
   if (!linked.value) throw new Error(JSON.stringify(linked.diagnostics));
   return linked.value;
 };

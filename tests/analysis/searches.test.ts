@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { readRecords } from '../../src/content/read.ts';
 import { readSearches, type SearchColumns } from '../../src/content/searches.ts';
 import type { TextSource } from '../../src/content/sources.ts';
@@ -168,7 +169,7 @@ describe('the box', () => {
       photos: [],
       paths: ['box.md', 'searches.csv'],
     };
-    const { value, diagnostics } = linkBox(readRecords(sources).value, sources);
+    const { value, diagnostics } = linkBox(readRecords(sources, readFrontMatter).value, sources);
     expect(value?.searches).toEqual([
       { phrase: 'seed tin', count: 64, place: { file: 'searches.csv', line: 2, column: 1 } },
     ]);

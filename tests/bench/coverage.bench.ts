@@ -6,6 +6,7 @@ import { performance } from 'node:perf_hooks';
 import { describe, test } from 'vitest';
 import { comparisonsOf, coverageOf } from '../../src/analysis/coverage/cover.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
+import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { readRecords } from '../../src/content/read.ts';
 import type { Sources, TextSource } from '../../src/content/sources.ts';
 import type { Cycle } from '../../src/model/box.ts';
@@ -81,7 +82,7 @@ interface Measured {
 
 const measure = async (articles: number): Promise<Measured> => {
   const sources = archive(articles);
-  const box = linkBox(readRecords(sources).value, sources).value;
+  const box = linkBox(readRecords(sources, readFrontMatter).value, sources).value;
   if (!box || box.cycles.length !== articles)
     throw new Error(`Expected ${articles} cycles, found ${box?.cycles.length}`);
   const english = await languageFor('en-GB');

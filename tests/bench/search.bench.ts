@@ -16,8 +16,8 @@ import { CHROMIUM } from '../support/chromium.ts';
 import { archive } from './archive.ts';
 
 const root = join(import.meta.dirname, '../..');
-const dir = mkdtempSync(join(tmpdir(), 'lidlore-archive-'));
-afterAll(() => rmSync(dir, { recursive: true, force: true }));
+const dir = process.env.H6DIR ?? mkdtempSync(join(tmpdir(), 'lidlore-archive-'));
+afterAll(() => (process.env.H6DIR ? undefined : rmSync(dir, { recursive: true, force: true })));
 
 const kB = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;
 

@@ -34,7 +34,8 @@ describe('lidlore parcels', () => {
       91 of 100 parcels have arrived, 91%; 9 are on the way.
 
       Nine in ten had arrived by 12 March 2026, 9 days after they left.
-      For parcels like these in general, the 95% limits of that day are 11 March 2026 and unknown.
+      For parcels like these in general, the 95% limits of that day begin on 11 March 2026 and end later
+      than these can tell.
 
       Reveal
       The reveal is planned for Thursday 19 March 2026, 19:00. It is safe: 91% should have arrived by the

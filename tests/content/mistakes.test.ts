@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { isCountry, isLanguage } from '../../src/content/codes.ts';
+import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { suggestedCategory } from '../../src/content/hurtful-kinds.ts';
 import { readRecords } from '../../src/content/read.ts';
 import type { PhotoSource, Sources } from '../../src/content/sources.ts';
@@ -50,7 +51,7 @@ const result = ({ box = '', cycle = '', item = '', body = '', more = {}, photos 
     photos,
     paths: [...Object.keys(files), ...photos.map(({ path }) => path)].sort(),
   };
-  const records = readRecords(sources);
+  const records = readRecords(sources, readFrontMatter);
   const linked = linkBox(records.value, sources);
   return { box: linked.value, findings: [...records.diagnostics, ...linked.diagnostics] };
 };

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { currencyDecimals, isDate, isDateTime, isGtin, isTimeZone } from '../../src/content/codes.ts';
+import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { suggestedCategory } from '../../src/content/hurtful-kinds.ts';
 import { parseMarkdown } from '../../src/content/markdown.ts';
 import { readRecords } from '../../src/content/read.ts';
@@ -18,7 +19,7 @@ const sources = (files: Record<string, string>): Sources => ({
 });
 const found = (files: Record<string, string>) => {
   const given = sources(files);
-  const records = readRecords(given);
+  const records = readRecords(given, readFrontMatter);
   const linked = linkBox(records.value, given);
   return [...records.diagnostics, ...linked.diagnostics];
 };
@@ -161,7 +162,7 @@ describe('a box', () => {
       .filter((path) => path.endsWith('.jpg'))
       .map((path) => ({ path, hash: path, width: 1280, height: 1600, tint: '#888888', dominant: '#888888' }));
     const given: Sources = { root: 'content', texts, photos, paths };
-    const records = readRecords(given);
+    const records = readRecords(given, readFrontMatter);
     const linked = linkBox(records.value, given);
     const findings = [...records.diagnostics, ...linked.diagnostics].filter(
       ({ weight }) => weight !== 'note',

@@ -5,6 +5,7 @@ import { beforeAll, describe, expect, inject, test } from 'vitest';
 import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
 import { passagesOf } from '../../src/analysis/coverage/text/passages.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
+import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { readRecords } from '../../src/content/read.ts';
 import { readContent } from '../../src/io/read-content.ts';
 import type { Box, Cycle } from '../../src/model/box.ts';
@@ -78,7 +79,7 @@ describe('the passages of an article', () => {
   let known: ReadonlySet<string>;
   beforeAll(async () => {
     const sources = await readContent(join(root, 'content'), join(site, '../.lidlore'));
-    box = linkBox(readRecords(sources).value, sources).value as Box;
+    box = linkBox(readRecords(sources, readFrontMatter).value, sources).value as Box;
     known = await furniture(box);
   });
 

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, parse } from 'node:path';
 import { beforeAll, describe, expect, inject, test } from 'vitest';
 import { buildSite } from '../../src/build/build.ts';
+import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { readContent } from '../../src/io/read-content.ts';
 import { readTemplates } from '../../src/io/read-templates.ts';
 import { filesBelow } from '../support/tools.ts';
@@ -50,6 +51,7 @@ describe('the search knows its words:', () => {
   beforeAll(async () => {
     const { outputs } = await buildSite({
       sources: await readContent(join(root, 'content'), join(site, '../.lidlore')),
+      readFile: readFrontMatter,
       templates: await readTemplates(join(root, 'templates')),
       asOf: Date.UTC(2026, 3, 24),
     });

@@ -34,6 +34,8 @@ const ONLY_IN: Readonly<Record<string, string>> = {
   'gray-matter': 'content',
   'remark-parse': 'content',
   'remark-html': 'render',
+  juice: 'render',
+  nodemailer: 'render',
   sharp: 'io',
   'heic-decode': 'io',
   natural: 'analysis',

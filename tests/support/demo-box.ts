@@ -2,6 +2,7 @@
 import { join } from 'node:path';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import type { ChannelInput } from '../../src/channels/channel.ts';
+import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { readRecords } from '../../src/content/read.ts';
 import { readContent } from '../../src/io/read-content.ts';
 import { readTemplates } from '../../src/io/read-templates.ts';
@@ -15,7 +16,7 @@ const root = join(import.meta.dirname, '../..');
 /** The box, sealed cycles and all. `cache` is the folder of what earlier builds found in the photos. */
 export const demoBox = async (cache: string): Promise<Box> => {
   const sources = await readContent(join(root, 'content'), cache);
-  return linkBox(readRecords(sources).value, sources).value as Box;
+  return linkBox(readRecords(sources, readFrontMatter).value, sources).value as Box;
 };
 
 /** What a public channel is given as of a moment. */

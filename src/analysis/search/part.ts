@@ -2,17 +2,25 @@
 import MiniSearch from 'minisearch';
 import { type Form, type PackedIndex, unpackIndex } from './compact.ts';
 import { type IndexedDocument, indexOptions } from './options.ts';
+import { lettersOf } from './slips.ts';
 
 export interface Part {
   readonly index: MiniSearch<IndexedDocument>;
   readonly fields: readonly string[];
   /** Sorted by word. */
   readonly forms: readonly Form[];
+  /** The letters of each word of `forms`. */
+  readonly letters: Int32Array;
 }
 
 export const openPart = (packed: PackedIndex): Part => {
   const { index, fields, forms } = unpackIndex(packed);
-  return { index: MiniSearch.loadJS(index, indexOptions(fields)), fields, forms };
+  return {
+    index: MiniSearch.loadJS(index, indexOptions(fields)),
+    fields,
+    forms,
+    letters: Int32Array.from(forms, ({ word }) => lettersOf(word)),
+  };
 };
 
 /** The first of a part's words that is not before `word`. */

@@ -8,6 +8,20 @@ const TWO_SLIPS_FROM = 8;
 export const slipsAllowed = (letters: number): number =>
   letters >= TWO_SLIPS_FROM ? 2 : letters >= ONE_SLIP_FROM ? 1 : 0;
 
+/** Which letters a word has, a bit each (letters past the 32nd share one): tells most words apart at once. */
+export const lettersOf = (word: string): number => {
+  let letters = 0;
+  for (let i = 0; i < word.length; i += 1) letters |= 1 << (word.charCodeAt(i) & 31);
+  return letters;
+};
+
+/** How many letters of the first set the second lacks: no fewer slips lead from one word to the other. */
+export const lettersLacking = (of: number, from: number): number => {
+  let count = 0;
+  for (let rest = of & ~from; rest !== 0; rest &= rest - 1) count += 1;
+  return count;
+};
+
 export interface Distance {
   /** From the typed word to the whole other word. */
   readonly whole: number;

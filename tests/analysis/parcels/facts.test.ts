@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { dateOfShare, sendingsOf, shareByDate } from '../../../src/analysis/parcels/calendar-curve.ts';
 import { compareBy } from '../../../src/analysis/parcels/compare.ts';
 import { type ParcelsFactsInput, parcelsFacts } from '../../../src/analysis/parcels/facts.ts';
 import { histogramOf } from '../../../src/analysis/parcels/histogram.ts';
@@ -6,6 +7,7 @@ import { arrivedBy, curveOf, stepAt } from '../../../src/analysis/parcels/kaplan
 import { logRank } from '../../../src/analysis/parcels/log-rank.ts';
 import { overdueOf } from '../../../src/analysis/parcels/overdue.ts';
 import { continued, horizonOf } from '../../../src/analysis/parcels/pooled.ts';
+import { quantileOf } from '../../../src/analysis/parcels/quantile.ts';
 import { dateOfDay, dayOfDate, type ParcelCount, type Parcels } from '../../../src/model/parcels.ts';
 import { PLACEBO, parcel, SIX_MP, seeded, times } from './parcels.ts';
 
@@ -115,6 +117,61 @@ describe('a cycle that is too young', () => {
   });
 });
 
+describe('parcels that leave on several days', () => {
+  const curve = curveOf(hist([parcel(2, 'delivered', { count: 3 }), parcel(4, 'delivered', { count: 1 })]));
+  const two = sendingsOf([parcel(2, 'delivered', { count: 3 }), parcel(4, 'delivered', { shipped: 5 })]);
+
+  test('arrive each by the curve from its own day on', () => {
+    expect(two).toEqual([
+      { shipped: 0, count: 3 },
+      { shipped: 5, count: 1 },
+    ]);
+    // Of the first three, 3/4 by day 2 and all by day 4; of the one that left on day 5, 3/4 by day 7.
+    expect([1, 2, 4, 6, 7, 9].map((date) => shareByDate(two, curve, date).share)).toEqual([
+      0, 0.5625, 0.75, 0.75, 0.9375, 1,
+    ]);
+    expect(dateOfShare(two, curve, 0.9).day).toBe(7);
+    // Level at exactly three in four from day 4 to day 7.
+    expect(dateOfShare(two, curve, 0.75).day).toBe(5.5);
+  });
+
+  test('have, where they leave together, the days of the curve', () => {
+    const one = sendingsOf(sent(3, 30).counts);
+    const own = curveOf(hist(sent(3, 30).counts));
+    for (const share of [0.25, 0.5, 0.9, 0.97]) {
+      const { day, lower, upper } = quantileOf(own, share);
+      const dates = dateOfShare(one, own, share);
+      expect([dates.day, dates.lower, dates.upper]).toEqual(
+        [day, lower, upper].map((days) => (days === undefined ? undefined : LEFT + days)),
+      );
+    }
+  });
+
+  test('are not told of by the few that left first', () => {
+    const counts = [
+      parcel(3, 'delivered', { shipped: LEFT, count: 5 }),
+      parcel(1, 'travelling', { shipped: LEFT + 7, count: 95 }),
+    ];
+    const { outlook, curve } = facts(8, { parcels: { file: 'parcels.csv', asOf: LEFT + 8, counts } });
+    expect(quantileOf(curve, 0.9).day).toBe(3);
+    expect(outlook).toMatchObject({ source: 'none', horizon: 1 });
+    expect([outlook.days, outlook.dates]).toEqual([{}, {}]);
+  });
+});
+
+describe('a reveal gone by', () => {
+  test('is judged by what had arrived, counted', () => {
+    const { atReveal, reveal } = facts(40);
+    const eve = dayOfDate('2026-03-18') - LEFT;
+    expect(atReveal).toEqual({ share: waits(3).filter((days) => days <= eve).length / 200 });
+    expect(reveal).toMatchObject({ verdict: 'late', proposed: [] });
+    expect(facts(40, { planned: (LEFT + 4) * 86_400_000 + 68_400_000 })).toMatchObject({
+      atReveal: { share: waits(3).filter((days) => days <= 3).length / 200 },
+      reveal: { verdict: 'early' },
+    });
+  });
+});
+
 describe('what is overdue', () => {
   test('is on its way for longer than 99 in a hundred that arrived, and named by line', () => {
     const arrived = hist([...Array.from({ length: 99 }, () => parcel(5)), parcel(12)]);
@@ -162,6 +219,20 @@ describe('carriers side by side', () => {
     expect(compareBy('carrier', [...usual, ...slow], 0.9, 11).find(({ name }) => name === 'Cart')?.pace).toBe(
       'slow',
     );
+  });
+
+  test('are slow, not stuck, while what they have on the way is not overdue', () => {
+    const behind = by('Packet', [parcel(4), parcel(12, 'travelling', { count: 11 })]);
+    expect(compareBy('carrier', [...usual, ...behind], 0.9, 14)[1]).toMatchObject({
+      pace: 'slow',
+      overdue: 0,
+    });
+    const few = by('Packet', [
+      parcel(13, 'travelling', { count: 2 }),
+      parcel(12, 'travelling', { count: 10 }),
+    ]);
+    expect(compareBy('carrier', [...usual, ...few], 0.9, 12)[1]).toMatchObject({ pace: 'slow', overdue: 2 });
+    expect(compareBy('carrier', [...usual, ...behind], 0.9, undefined)[1]?.pace).toBe('slow');
   });
 
   test('are not judged by a handful, nor compared where there is one', () => {

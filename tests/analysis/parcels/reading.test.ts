@@ -269,6 +269,27 @@ describe('a file of parcels', () => {
     expect(findings).toEqual(['note parcels-twice 4']);
   });
 
+  test('knows thousands of parcels again', () => {
+    const rows = Array.from({ length: 3000 }, (_, i) => `SS-${i},2026-03-03,2026-03-05\n`).join('');
+    const { counts, diagnostics } = read(`parcel,shipped,delivered\n${rows}${rows}`);
+    expect(counts).toEqual(['2026-03-03 2 delivered 3000']);
+    expect(diagnostics[0]?.message).toContain('in 3000 of 6000 rows');
+  });
+
+  test('has its lines counted as an editor counts them, within quotes too', () => {
+    for (const end of ['\n', '\r\n', '\r']) {
+      const text = [
+        'shipped,delivered,address',
+        '2026-03-03,2026-03-05,"A',
+        'B"',
+        ...Array(10).fill('2026-03-03,2026-03-05,'),
+        '2026-02-30,,',
+      ].join(end);
+      for (const chunk of [1, 1e9])
+        expect(read(text, {}, chunk).findings).toEqual(['look at parcels-row 14']);
+    }
+  });
+
   test('that has no numbers for its parcels may hold rows that are alike', () => {
     expect(read(`shipped,delivered\n${good(5)}`)).toMatchObject({
       counts: ['2026-03-03 2 delivered 5'],

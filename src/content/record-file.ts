@@ -1,0 +1,76 @@
+/** A record's file, taken apart. */
+import type { Root } from 'mdast';
+import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
+import type { TextSource } from './sources.ts';
+
+/** What parsing a file gives, as plain data: it can be written down and read again. */
+export interface ParsedFile {
+  /** Plain values; absent when the front matter cannot be used. */
+  readonly data?: Readonly<Record<string, unknown>>;
+  /** Every key (`name`, `image.0.alt`) with its place. */
+  readonly fields: readonly (readonly [string, Place])[];
+  readonly body: Root;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+export interface FrontMatter {
+  readonly file: string;
+  /** Plain values; undefined when the front matter cannot be used. */
+  readonly data: Readonly<Record<string, unknown>> | undefined;
+  /** Place of a key (`name`, `image.0.alt`), or of the nearest one above it. */
+  readonly placeOf: (path: readonly (string | number)[]) => Place;
+  readonly fields: ReadonlyMap<string, Place>;
+  /** The whole file, which every place is a place in. */
+  readonly text: string;
+  readonly body: Root;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Parses, or remembers. */
+export type FileReader = (source: TextSource) => FrontMatter;
+
+/** A parsed file with its places at hand. */
+export const frontMatterOf = ({ path: file, text }: TextSource, parsed: ParsedFile): FrontMatter => {
+  const fields = new Map(parsed.fields);
+  const placeOf = (path: readonly (string | number)[]): Place => {
+    for (let length = path.length; length > 0; length--) {
+      const some = path.slice(0, length);
+      // One thing may stand where a list is meant: then the key has no `0` in it.
+      const place = fields.get(some.join('.')) ?? fields.get(some.filter((step) => step !== 0).join('.'));
+      if (place) return place;
+    }
+    return { file, line: 1, column: 1 };
+  };
+  const { data, body, diagnostics } = parsed;
+  return { file, data, placeOf, fields, text, body, diagnostics };
+};
+
+/** Raise when parsing the same text gives something else, so that what was remembered is not used. */
+export const PARSING_VERSION = 1;
+
+/**
+ * A reader that parses what is not known yet. The parser is loaded only when some file needs it, which is most of
+ * the time that reading unchanged content would take.
+ */
+export const fileReaderFor = async (
+  texts: readonly TextSource[],
+  known: (source: TextSource) => ParsedFile | undefined,
+): Promise<{ readonly read: FileReader; readonly parsed: ReadonlyMap<string, ParsedFile> }> => {
+  const parsed = new Map<string, ParsedFile>();
+  const records = texts.filter(({ path }) => path.endsWith('.md'));
+  const unknown = records.filter((source) => {
+    const remembered = known(source);
+    if (remembered) parsed.set(source.path, remembered);
+    return remembered === undefined;
+  });
+  if (unknown.length > 0) {
+    const { parseFile } = await import('./front-matter.ts');
+    for (const source of unknown) parsed.set(source.path, parseFile(source));
+  }
+  const read: FileReader = (source) => {
+    const file = parsed.get(source.path);
+    if (!file) throw new Error(`Expected ${source.path} among the parsed files`);
+    return frontMatterOf(source, file);
+  };
+  return { read, parsed };
+};

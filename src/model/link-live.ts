@@ -1,0 +1,93 @@
+/** What cycle.md says of the live, before it and after it, as the box has it; names and times that do not fit are reported. */
+import type { Written } from '../content/read.ts';
+import type { CycleRecord } from '../content/schemas.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { nearest } from '../diagnostics/nearest.ts';
+import { chapterTitles, namedKind } from './beat-names.ts';
+import type { Item, LiveWords, Replay, ReplayBeat } from './box.ts';
+
+type Report = (diagnostic: Diagnostic) => void;
+type Slugged = Pick<Item, 'slug'>;
+
+/** "4:10" or "1:02:30" as seconds; digits alone are seconds. */
+export const secondsOf = (time: string): number =>
+  time.split(':').reduce((sum, part) => sum * 60 + Number(part), 0);
+
+const perhaps = (meant: string | undefined): string => (meant ? `, perhaps \`${meant}\`` : '');
+
+/** The words for the live; items that the cycle does not hold are reported and left out. */
+export const liveOf = (
+  record: Written<CycleRecord>,
+  { live }: CycleRecord,
+  items: readonly Slugged[],
+  report: Report,
+): LiveWords | undefined => {
+  if (!live) return undefined;
+  const slugs = items.map(({ slug }) => slug);
+  const named = Object.entries(live.items ?? {}).filter(([slug]) => {
+    if (slugs.includes(slug)) return true;
+    report({
+      weight: 'must fix',
+      rule: 'live-item',
+      place: record.placeOf(['live', 'items', slug]),
+      message: `Unexpected item \`${slug}\`, expected one of ${slugs.join(', ')}${perhaps(nearest(slug, slugs))}`,
+      fix: 'Name the item by its file’s name without the number',
+    });
+    return false;
+  });
+  return { ...live, ...(live.items && { items: Object.fromEntries(named) }) } as LiveWords;
+};
+
+const beatsOf = (
+  record: Written<CycleRecord>,
+  replay: NonNullable<CycleRecord['replay']>,
+  items: readonly Slugged[],
+  report: Report,
+): readonly ReplayBeat[] => {
+  const names = [...Object.keys(chapterTitles), ...items.map(({ slug }) => slug)];
+  const beats: ReplayBeat[] = [];
+  for (const [name, time] of Object.entries(replay.beats ?? {})) {
+    const place = record.placeOf(['replay', 'beats', name]);
+    const at = secondsOf(time);
+    const before = beats.at(-1);
+    if (!namedKind(name) && !names.includes(name)) {
+      report({
+        weight: 'must fix',
+        rule: 'replay-beat',
+        place,
+        message: `Unexpected beat \`${name}\`, expected one of ${names.join(', ')}${perhaps(nearest(name, names))}`,
+        fix: 'Write the name that stands beside the beat on the run sheet',
+      });
+    } else if (before && at <= before.at) {
+      report({
+        weight: 'must fix',
+        rule: 'replay-order',
+        place,
+        message: `Unexpected time \`${time}\` of \`${name}\`, expected one after that of \`${before.name}\``,
+        fix: 'Write the beats in the order in which they came, each with its own time',
+      });
+    } else if (replay.minutes !== undefined && at >= (replay.minutes + 1) * 60) {
+      // Minutes are whole, and may have been rounded down.
+      report({
+        weight: 'must fix',
+        rule: 'replay-end',
+        place,
+        message: `Unexpected time \`${time}\` of \`${name}\`, expected one within the ${replay.minutes} minutes of the recording`,
+        fix: 'Put the time or `minutes` right',
+      });
+    } else beats.push({ name, at });
+  }
+  return beats;
+};
+
+/** The recording; beats of unknown name, out of order or past its end are reported and left out. */
+export const replayOf = (
+  record: Written<CycleRecord>,
+  { replay }: CycleRecord,
+  items: readonly Slugged[],
+  report: Report,
+): Replay | undefined => {
+  if (!replay) return undefined;
+  const { beats, ...rest } = replay;
+  return { ...rest, ...(beats && { beats: beatsOf(record, replay, items, report) }) } as Replay;
+};

@@ -1,0 +1,114 @@
+/**
+ * A letter as one message file. The frame is our own, for a build must give the same bytes each time and may not use
+ * streams, which the library's composer does; the encodings inside it are the library's.
+ */
+import { encodeWord, foldLines } from 'nodemailer/lib/mime-funcs';
+import { encode, wrap } from 'nodemailer/lib/qp';
+import { shortHash } from './hash.ts';
+
+export interface Sender {
+  /** In any script. */
+  readonly name: string;
+  /** As `mailAddress` gives it. */
+  readonly address: string;
+}
+
+export interface MailMessage {
+  readonly from: Sender;
+  /** RFC 5322 §3.3 date-time. */
+  readonly date: string;
+  /** Without angle brackets. */
+  readonly id: string;
+  readonly subject: string;
+  /** BCP 47. */
+  readonly lang: string;
+  /** The https address of RFC 8058, where there is one. */
+  readonly unsubscribe?: string;
+  /** Both with line feeds; the message has CRLF. */
+  readonly text: string;
+  readonly html: string;
+}
+
+/** RFC 5322 §3.2.3: a dot-atom. */
+const DOT_ATOM = /^[\w!#$%&'*+/=?^`{|}~-]+(?:\.[\w!#$%&'*+/=?^`{|}~-]+)*$/;
+/** The same without the dot: a phrase of such words needs no quotes. */
+const ATOMS = /^[\w!#$%&'*+/=?^`{|}~-]+(?: [\w!#$%&'*+/=?^`{|}~-]+)*$/;
+
+/** RFC 2047 §2: the longest encoded word. */
+const WORD_LENGTH = 75;
+/** RFC 5322 §2.1.1: a line should be no longer than 78 characters; two are kept for a fold. */
+const HEADER_LENGTH = 76;
+
+/** An address as a 7-bit header can bear it, its host in ASCII (RFC 5891); undefined for one that would need RFC 6531. */
+export const mailAddress = (address: string): string | undefined => {
+  const at = address.lastIndexOf('@');
+  const local = address.slice(0, at);
+  try {
+    const host = new URL(`https://${address.slice(at + 1)}/`).hostname;
+    return DOT_ATOM.test(local) && host !== '' ? `${local}@${host}` : undefined;
+  } catch {
+    return undefined;
+  }
+};
+
+/** Text of one line, since a line break would begin another header. */
+const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
+
+const isAscii = (text: string): boolean => /^[\x20-\x7e]*$/.test(text);
+
+/** Text in a header: as it is where it may be, else as encoded words of RFC 2047, each on whole characters. */
+const headerText = (text: string): string =>
+  isAscii(text) && !text.includes('=?') ? text : encodeWord(text, 'B', WORD_LENGTH);
+
+const phrase = (name: string): string => {
+  const line = oneLine(name);
+  if (!isAscii(line) || line.includes('=?')) return headerText(line);
+  return ATOMS.test(line) ? line : `"${line.replace(/["\\]/g, '\\$&')}"`;
+};
+
+const header = (name: string, value: string): string => foldLines(`${name}: ${value}`, HEADER_LENGTH);
+
+const withCrlf = (text: string): string => text.replace(/\r?\n/g, '\r\n');
+
+const bodyPart = (type: string, text: string): string =>
+  [
+    `Content-Type: ${type}; charset=utf-8`,
+    'Content-Transfer-Encoding: quoted-printable',
+    '',
+    // RFC 2045 §6.7: lines of at most 76 characters.
+    wrap(encode(withCrlf(text)), 76),
+  ].join('\r\n');
+
+/**
+ * The message as text, every line ended by CRLF: headers of RFC 5322, both forms of the letter as
+ * multipart/alternative (RFC 2046 §5.1.4, the plain one first). It is addressed to an empty group (RFC 5322 §3.4), for
+ * who gets it is the sending service's matter. RFC 2369 and RFC 8058 say how a reader's program unsubscribes.
+ */
+export const messageText = (message: MailMessage): string => {
+  const { from, text, html, unsubscribe } = message;
+  // RFC 2045 §6.7 (5): "=_" cannot occur in a quoted-printable body.
+  const boundary = `=_letter_${shortHash(`${text}\n${html}`)}`;
+  const headers = [
+    header('Date', message.date),
+    header('From', `${phrase(from.name)} <${from.address}>`),
+    header('To', 'subscribers:;'),
+    header('Subject', headerText(oneLine(message.subject))),
+    header('Message-ID', `<${message.id}>`),
+    'MIME-Version: 1.0',
+    header('Content-Language', message.lang),
+    ...(unsubscribe
+      ? [header('List-Unsubscribe', `<${unsubscribe}>`), 'List-Unsubscribe-Post: List-Unsubscribe=One-Click']
+      : []),
+    `Content-Type: multipart/alternative;\r\n boundary="${boundary}"`,
+  ];
+  return [
+    ...headers,
+    '',
+    `--${boundary}`,
+    bodyPart('text/plain', text),
+    `--${boundary}`,
+    bodyPart('text/html', html),
+    `--${boundary}--`,
+    '',
+  ].join('\r\n');
+};
