@@ -58,6 +58,7 @@ const bundle = (name, wanted) =>
     output: {
       file: path(`../dist/browser/${name}.js`),
       format: 'iife',
+      name: 'lidloreSearch',
       minify: true,
       codeSplitting: false,
     },

@@ -28,6 +28,12 @@ describe('a file is reported', () => {
     ['rooms', 'src/model/a.ts', "export type { Html } from '../render/html.ts';"],
     ['rooms', 'src/model/a.ts', "let html: import('../render/html.ts').Html;"],
     ['rooms', 'src/browser/a.ts', "import type { Html } from '../render/html.ts';"],
+    ['folders', 'src/browser/a.ts', "import { cover } from '../analysis/coverage/cover.ts';"],
+    [
+      'libraries',
+      'src/browser/a.ts',
+      "import stemmer from 'natural/lib/natural/stemmers/porter_stemmer.js';",
+    ],
     ['rooms', 'src/build/a.ts', "import { publish } from '../io/publish.ts';"],
     ['rooms', 'src/render/a.ts', "import page from '../../templates/page.ts';"],
     ['types', 'src/io/a.ts', "import { htmlSource } from '../render/html.ts';"],
@@ -90,6 +96,11 @@ describe('a file is reported', () => {
 
   test.each([
     ['a date of a given moment', 'src/model/a.ts', 'export const day = (m: number) => new Date(m);'],
+    [
+      'the words of a language in the browser',
+      'src/browser/a.ts',
+      "import { languageFor } from '../analysis/language/language.ts';",
+    ],
     ['its own room', 'src/model/a.ts', "import type { Box } from './box.ts';"],
     ['the list of channels', 'src/channels/index.ts', "import { article } from './article.ts';"],
     ['the shared type of channels', 'src/channels/a.ts', "import type { Channel } from './channel.ts';"],

@@ -16,7 +16,7 @@ export const secondsOf = (time: string): number =>
 const perhaps = (meant: string | undefined): string => (meant ? `, perhaps \`${meant}\`` : '');
 
 /** The words for the live; items that the cycle does not hold are reported and left out. */
-export const liveOf = (
+export const liveWordsOf = (
   record: Written<CycleRecord>,
   { live }: CycleRecord,
   items: readonly Slugged[],

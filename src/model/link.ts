@@ -15,7 +15,7 @@ import type { Checked, Diagnostic, Place } from '../diagnostics/diagnostic.ts';
 import type { Box, BoxSettings, Cycle, Item, Money, Picture, RevealHabit } from './box.ts';
 import { momentOf } from './calendar.ts';
 import { hazardFindings, hazardsOf } from './hazards.ts';
-import { liveOf, replayOf } from './link-live.ts';
+import { liveWordsOf, replayOf } from './link-live.ts';
 import { type LinkTargets, linkStory } from './link-stories.ts';
 import { photosOf, recordPicture } from './pictures.ts';
 import { addressFindings, addressOf, setFindings, slugFor } from './set-findings.ts';
@@ -178,7 +178,7 @@ const cycleOf = (
       wholeBox,
       hero,
       replay: replayOf(record, value, items, report),
-      live: liveOf(record, value, items, report),
+      live: liveWordsOf(record, value, items, report),
       clip: value.clip,
       peek: value.peek && { text: value.peek.text, ...present({ picture: peekPicture }) },
       call: value.call,

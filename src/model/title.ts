@@ -4,11 +4,22 @@ import { monthName } from './calendar.ts';
 /** ", 300 ml", ", twelve fingers": what a card adds to a name, and a headline does not. */
 const ADDED = /,.*$/;
 
+/** "Brass plant mister" of "Brass plant mister, 300 ml". */
+export const shortName = (name: string): string => name.replace(ADDED, '');
+
+/** A short name as it stands inside a sentence; "Bee Meadow seeds" is a name of its own and keeps its capitals. */
+export const nameInSentence = (name: string, lang: string): string => {
+  const short = shortName(name);
+  return /^\S+ \p{Lu}/u.test(short) ? short : short.charAt(0).toLocaleLowerCase(lang) + short.slice(1);
+};
+
 /** "Wooden seed tray, seed packets and wooden dibber": names as one run of words, without what a card adds to them. */
 export const namesInLine = (names: readonly string[], lang: string): string => {
-  const [first = '', ...others] = names.map((name) => name.replace(ADDED, ''));
-  const lowered = others.map((name) => name.charAt(0).toLocaleLowerCase(lang) + name.slice(1));
-  return new Intl.ListFormat('en-GB', { type: 'conjunction' }).format([first, ...lowered]);
+  const [first = '', ...others] = names;
+  return new Intl.ListFormat('en-GB', { type: 'conjunction' }).format([
+    shortName(first),
+    ...others.map((name) => nameInSentence(name, lang)),
+  ]);
 };
 
 /** "Wooden seed tray, four seed packets and wooden dibber: the March 2026 box". `names` lead item first. */

@@ -16,8 +16,8 @@ import { CHROMIUM } from '../support/chromium.ts';
 import { archive } from './archive.ts';
 
 const root = join(import.meta.dirname, '../..');
-const dir = process.env.H6DIR ?? mkdtempSync(join(tmpdir(), 'lidlore-archive-'));
-afterAll(() => (process.env.H6DIR ? undefined : rmSync(dir, { recursive: true, force: true })));
+const dir = mkdtempSync(join(tmpdir(), 'lidlore-archive-'));
+afterAll(() => rmSync(dir, { recursive: true, force: true }));
 
 const kB = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;
 
@@ -64,6 +64,64 @@ const TYPED = [
   'winter kitchen bowls',
 ];
 
+/** Each on a fresh page. What else the machine does can only add to a time, so the least of the rounds counts. */
+const ROUNDS = 3;
+
+interface Round {
+  /** Milliseconds from the focus to the first result, and until every part has come. */
+  readonly first: number;
+  readonly all: number;
+  readonly keys: readonly { readonly text: string; readonly ms: number }[];
+}
+
+/** Runs in the page: begins to search, waits for all parts, then types. A key's time includes style and layout. */
+const typeEverything = async (typed: readonly string[]): Promise<Round> => {
+  const { document, Event } = globalThis as unknown as {
+    Event: new (name: string, options: object) => object;
+    document: {
+      body: { getBoundingClientRect: () => unknown };
+      querySelector: (selector: string) => unknown;
+      getElementById: (id: string) => {
+        value: string;
+        textContent: string;
+        focus: () => void;
+        dispatchEvent: (event: object) => void;
+      };
+    };
+  };
+  const field = document.getElementById('q');
+  const found = document.getElementById('found');
+  const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+  const key = (text: string): number => {
+    field.value = text;
+    const began = performance.now();
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+    document.body.getBoundingClientRect();
+    return performance.now() - began;
+  };
+  const began = performance.now();
+  field.focus();
+  key('mister');
+  while (!/\d/.test(found.textContent)) await pause(5);
+  const first = performance.now() - began;
+  // Between two parts there is a moment without a script: only a longer one is the end.
+  let all = 0;
+  for (let quiet = 0; quiet < 10; await pause(50)) {
+    if (document.querySelector('head script[src*="stories"]')) quiet = 0;
+    else {
+      if (quiet === 0) all = performance.now() - began;
+      quiet += 1;
+    }
+  }
+  const keys: { text: string; ms: number }[] = [];
+  for (const text of typed)
+    for (let end = 1; end <= text.length; end += 1) {
+      keys.push({ text: text.slice(0, end), ms: key(text.slice(0, end)) });
+      await pause(130);
+    }
+  return { first, all, keys };
+};
+
 const quantile = (sorted: readonly number[], share: number): number =>
   sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] as number;
 
@@ -92,49 +150,26 @@ test('the catalogue of 240 cycles', async () => {
 
   const browser = await chromium.launch(CHROMIUM);
   try {
-    const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
-    const devtools = await page.context().newCDPSession(page);
-    await page.goto(pathToFileURL(join(dir, 'whole/catalogue.html')).href);
-    await devtools.send('Emulation.setCPUThrottlingRate', { rate: 4 });
-    const { first, all, keys } = await page.evaluate(async (typed) => {
-      const { document } = globalThis as unknown as { document: any };
-      const field = document.getElementById('q');
-      const found = document.getElementById('found');
-      const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
-      const key = (text: string): number => {
-        field.value = text;
-        const began = performance.now();
-        field.dispatchEvent(new (globalThis as any).Event('input', { bubbles: true }));
-        // Style and layout belong to what a key costs.
-        document.body.getBoundingClientRect();
-        return performance.now() - began;
-      };
-      const began = performance.now();
-      field.focus();
-      key('mister');
-      while (!/\d/.test(found.textContent)) await pause(5);
-      const first = performance.now() - began;
-      // The stories are all there when a word of a late story is counted, and nothing changes any more.
-      for (let same = 0, last = ''; same < 10; await pause(100)) {
-        same =
-          last === found.textContent && !document.querySelector('head script[src*="stories"]') ? same + 1 : 0;
-        last = found.textContent;
-      }
-      const all = performance.now() - began;
-      const keys: { text: string; ms: number }[] = [];
-      for (const text of typed)
-        for (let end = 1; end <= text.length; end += 1) {
-          keys.push({ text: text.slice(0, end), ms: key(text.slice(0, end)) });
-          await pause(160);
-        }
-      return { first, all, keys };
-    }, TYPED);
+    const rounds: Round[] = [];
+    for (let round = 0; round < ROUNDS; round += 1) {
+      const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+      const devtools = await page.context().newCDPSession(page);
+      await page.goto(pathToFileURL(join(dir, 'whole/catalogue.html')).href);
+      await devtools.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+      rounds.push(await page.evaluate(typeEverything, TYPED));
+      await page.close();
+    }
+    const least = (of: (round: Round) => number): number => Math.min(...rounds.map(of));
+    const keys = (rounds[0] as Round).keys.map(({ text }, i) => ({
+      text,
+      ms: least((round) => round.keys[i]?.ms ?? Number.POSITIVE_INFINITY),
+    }));
     const sorted = keys.map(({ ms }) => ms).sort((a, b) => a - b);
     say(
-      `Chromium at a quarter of its speed: first result ${first.toFixed(0)} ms, all parts ${all.toFixed(0)} ms after the focus`,
+      `Chromium at a quarter of its speed: first result ${least(({ first }) => first).toFixed(0)} ms, all parts ${least(({ all }) => all).toFixed(0)} ms after the focus`,
     );
     say(
-      `a key (${keys.length}): p50 ${quantile(sorted, 0.5).toFixed(1)} ms, p95 ${quantile(sorted, 0.95).toFixed(1)} ms, most ${(sorted.at(-1) as number).toFixed(1)} ms`,
+      `a key (${keys.length}, the least of ${ROUNDS} rounds): p50 ${quantile(sorted, 0.5).toFixed(1)} ms, p95 ${quantile(sorted, 0.95).toFixed(1)} ms, most ${(sorted.at(-1) as number).toFixed(1)} ms`,
     );
     const slowest = [...keys].sort((a, b) => b.ms - a.ms).slice(0, 8);
     say(`  slowest: ${slowest.map(({ text, ms }) => `"${text}" ${ms.toFixed(0)}`).join(', ')}`);

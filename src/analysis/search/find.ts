@@ -159,9 +159,12 @@ const wordsAsked = (query: string, language: Language) => {
   // "the" alone is how "thermometer" begins.
   const asked = kept.length > 0 ? kept : words.slice(-1);
   const unfinished = words.at(-1)?.end === query.length;
+  const times = new Map<string, number>();
+  for (const { stem } of asked) times.set(stem, (times.get(stem) ?? 0) + 1);
   const unique = new Map(asked.map((word) => [word.stem, word]));
   return [...unique.values()].map((word) => ({
     word,
+    times: times.get(word.stem) as number,
     last: unfinished && word.end === query.length,
     passedOver: isPassedOver(word.folded, language),
   }));
@@ -180,7 +183,8 @@ export const find = (
   options: FindOptions = {},
   known: KnownWords = new Map(),
 ): Answer => {
-  const answers = wordsAsked(query, language).map(({ word, last, passedOver }) => {
+  const asked = wordsAsked(query, language);
+  const answers = asked.map(({ word, last, passedOver }) => {
     const key = `${parts.length} ${last} ${word.folded}`;
     const answer = known.get(key) ?? findWord(parts, word, { last, passedOver }, options);
     known.set(key, answer);
@@ -195,7 +199,8 @@ export const find = (
       met,
       all,
       whole: all ? met.filter((one) => one?.level === 'whole').length : 0,
-      score: met.reduce((sum, one) => sum + (one?.score ?? 0), 0),
+      // A word that is said twice counts twice (Robertson & Zaragoza 2009, 3.2, k3 without a bound).
+      score: met.reduce((sum, one, i) => sum + (one?.score ?? 0) * (asked[i]?.times ?? 1), 0),
     };
   });
   ranked.sort(

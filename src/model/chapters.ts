@@ -1,0 +1,41 @@
+/** A recording's chapters: when each beat began, from the times that the owner wrote down afterwards. */
+import { chapterTitles, namedKind } from './beat-names.ts';
+import type { Cycle } from './box.ts';
+
+export interface Chapter {
+  /** As cycle.md has it: `hook`, or an item's slug. */
+  readonly name: string;
+  readonly title: string;
+  /** Seconds from the start of the recording. */
+  readonly start: number;
+  /** The next one's start; the last ends with the recording. */
+  readonly end: number;
+  /** Whether somebody who missed the live would look for it. */
+  readonly sought: boolean;
+}
+
+/** Seconds given to the last chapter of a recording whose length nobody wrote down. */
+const LAST_CHAPTER = 60;
+
+const SOUGHT: ReadonlySet<string> = new Set(['chosen', 'mishap', 'whole', 'peek']);
+
+/** The chapters of a cycle's recording in order; none where no times are known. They neither overlap nor leave gaps. */
+export const chaptersOf = ({ replay, items }: Cycle): readonly Chapter[] => {
+  const beats = replay?.beats ?? [];
+  return beats.map(({ name, at }, i) => {
+    const kind = namedKind(name);
+    const item = items.find(({ slug }) => slug === name);
+    const end = beats[i + 1]?.at ?? Math.max((replay?.minutes ?? 0) * 60, at + LAST_CHAPTER);
+    return {
+      name,
+      title: kind ? chapterTitles[kind] : (item?.name ?? name),
+      start: at,
+      end,
+      sought: item !== undefined || SOUGHT.has(name),
+    };
+  });
+};
+
+/** The address of a moment of a recording: W3C Media Fragments URI 1.0 (2012), §4.2.1, normal play time in seconds. */
+export const momentAddress = (address: string, seconds: number): string =>
+  `${address}${address.includes('#') ? '&' : '#'}t=${Math.round(seconds)}`;
