@@ -25,15 +25,22 @@ const isOf = (entry: Entry, facets: Facets, besides?: FacetName): boolean =>
     return wanted === undefined || FACETS[name](entry).includes(wanted);
   });
 
-/** Entries that are of every facet's value, in their order. */
-export const narrowed = (entries: readonly Entry[], facets: Facets): readonly Entry[] =>
-  entries.filter((entry) => isOf(entry, facets));
+/** What is of every facet's value, in its order. */
+export const narrowed = <T extends { readonly entry: Entry }>(
+  hits: readonly T[],
+  facets: Facets,
+): readonly T[] =>
+  Object.keys(facets).length === 0 ? hits : hits.filter(({ entry }) => isOf(entry, facets));
 
 /** Puts behind each choice how many it would leave, the other facets being as they are. */
-export const showCounts = (form: HTMLFormElement, entries: readonly Entry[], facets: Facets): void => {
+export const showCounts = (
+  form: HTMLFormElement,
+  hits: readonly { readonly entry: Entry }[],
+  facets: Facets,
+): void => {
   for (const name of NAMES) {
     const counts = new Map<string, number>();
-    for (const entry of entries)
+    for (const { entry } of hits)
       if (isOf(entry, facets, name))
         for (const value of new Set(FACETS[name](entry))) counts.set(value, (counts.get(value) ?? 0) + 1);
     const control = form.elements.namedItem(name);

@@ -13,7 +13,8 @@ const ON_SCREEN = 7;
 const detail = (label: string, nodes: readonly Node[]): HTMLElement => {
   const line = document.createElement('span');
   line.className = 'detail';
-  line.append(label, ...nodes);
+  // A line of its own to the eye; the space keeps it apart where only the text is read.
+  line.append(label, ...nodes, ' ');
   return line;
 };
 
@@ -29,11 +30,17 @@ const reasons = (entry: Entry, found: Found, marker: Marker): readonly HTMLEleme
   said('Colour: ', [entry.color]);
   // A colour may be said in another word than the one that was asked for, or not at all.
   said(entry.color === '' ? 'Colour of its picture: ' : `Colour: ${entry.color}, or `, entry.colours);
-  const told = marker
-    .missing()
-    .filter((asked) => found.met[marker.asked.indexOf(asked)]?.fields.has('story'))
-    .map(({ text, guesses: [guess] }) => guess?.word ?? text);
-  if (told.length > 0) lines.push(detail('In its story: ', marker.mark(told.join(', '))));
+  // What is met and stands in nothing that is shown: in the story, or the season.
+  const unseen = marker.missing().flatMap((asked) => {
+    const met = found.met[marker.asked.indexOf(asked)];
+    return met ? [{ word: asked.guesses[0]?.word ?? asked.text, told: met.fields.has('text') }] : [];
+  });
+  const line = (label: string, told: boolean): void => {
+    const words = unseen.filter((one) => one.told === told).map(({ word }) => word);
+    if (words.length > 0) lines.push(detail(label, marker.mark(words.join(', '))));
+  };
+  line('Packed in ', false);
+  line('In its story: ', true);
   return lines;
 };
 
@@ -42,12 +49,12 @@ const lineWithoutPicture = ({ element, from }: Entry): HTMLLIElement => {
   const line = element.cloneNode(false) as HTMLLIElement;
   for (const child of element.children) {
     if (child.tagName !== 'A') {
-      line.append(child.cloneNode(true));
+      line.append(child.cloneNode(true), ' ');
       continue;
     }
     const link = child.cloneNode(false) as HTMLElement;
     for (const part of child.children) if (part.tagName !== 'PICTURE') link.append(part.cloneNode(true));
-    line.append(link);
+    line.append(link, ' ');
   }
   const which = detail('', [document.createTextNode(from)]);
   const kind = line.querySelector('.detail');
@@ -89,12 +96,14 @@ const pictureStore = () => {
   return put;
 };
 
-/** Whether an answer has every word that was asked for. */
-export const meetsAll = (found: Found | undefined): boolean =>
-  found?.met.every((one) => one !== undefined) ?? true;
+/** An entry that is shown, and how it answers where something was asked. */
+export interface Hit {
+  readonly entry: Entry;
+  readonly met?: Found;
+}
 
 export interface ResultList {
-  readonly show: (entries: readonly Entry[], answer: Answer | undefined) => void;
+  readonly show: (hits: readonly Hit[], answer: Answer | undefined) => void;
   readonly showEmpty: (content: DocumentFragment) => void;
   readonly clear: () => void;
 }
@@ -106,27 +115,26 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
   const empty = document.createElement('div');
   empty.className = 'none';
   const wordsOf = wordsRemembered(language);
-  let rest: readonly Entry[] = [];
+  let rest: readonly Hit[] = [];
   let current: Answer | undefined;
-  let founds: ReadonlyMap<number, Found> = new Map();
   /** The first that has not all the words, where another has. */
-  let firstInPart: Entry | undefined;
+  let firstInPart: Hit | undefined;
   let shown = '';
   const later = whenQuiet();
 
   const putPicture = pictureStore();
   let lines: { readonly entry: Entry; readonly line: HTMLLIElement }[] = [];
 
-  const lineOf = (entry: Entry): HTMLLIElement => {
-    const line = resultOf(entry, founds.get(entry.id), current && markerFor(current.asked, wordsOf));
+  const lineOf = ({ entry, met }: Hit): HTMLLIElement => {
+    const line = resultOf(entry, met, current && markerFor(current.asked, wordsOf));
     lines.push({ entry, line });
     putPicture(entry, line, false);
     return line;
   };
   const showMore = (count: number): HTMLLIElement | undefined => {
-    const added = rest.slice(0, count).map((entry) => {
-      const line = lineOf(entry);
-      if (entry !== firstInPart) return [line];
+    const added = rest.slice(0, count).map((hit) => {
+      const line = lineOf(hit);
+      if (hit !== firstInPart) return [line];
       const divider = document.createElement('li');
       divider.className = 'divider';
       divider.textContent = 'With some of the words';
@@ -148,18 +156,18 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
   region.append(list, more, empty);
 
   return {
-    show: (entries, answer) => {
+    show: (hits, answer) => {
       // Nothing moves under a reader's eyes when the stories arrive and change nothing.
       const asked = answer?.asked.map(({ folded, stems }) => [folded, ...stems.beginning, ...stems.slip]);
-      const key = JSON.stringify([asked, entries.map(({ id }) => id)]);
+      const first = hits.slice(0, AT_ONCE).map(({ entry }) => entry.id);
+      const key = JSON.stringify([asked, hits.length, first]);
       if (key === shown) return;
       shown = key;
       current = answer;
-      founds = new Map(answer?.found.map((one) => [one.id, one]));
-      rest = entries;
+      rest = hits;
       lines = [];
-      const all = entries.filter(({ id }) => meetsAll(founds.get(id))).length;
-      firstInPart = all > 0 ? entries[all] : undefined;
+      const divide = hits.findIndex(({ met }) => met?.all === false);
+      firstInPart = divide > 0 ? hits[divide] : undefined;
       list.replaceChildren();
       empty.replaceChildren();
       showMore(ON_SCREEN);

@@ -12,7 +12,7 @@ import { facetsOf, narrowed, showCounts } from './facets.ts';
 import { formOf } from './form.ts';
 import { loadHead, loadStory } from './load.ts';
 import { whenQuiet } from './quiet.ts';
-import { meetsAll, resultList } from './results.ts';
+import { type Hit, resultList } from './results.ts';
 import { statusText } from './words.ts';
 
 const start = (root: HTMLFormElement): void => {
@@ -49,19 +49,20 @@ const start = (root: HTMLFormElement): void => {
       return;
     }
     const answer = query.q.trim() === '' ? undefined : answerTo(query.q);
-    const ranked = answer ? answer.found.map(({ id }) => entries[id] as Entry) : entries;
+    const ranked: readonly Hit[] = answer
+      ? answer.found.map((met) => ({ entry: entries[met.id] as Entry, met }))
+      : entries.map((entry) => ({ entry }));
     const facets = facetsOf(query);
-    const found = narrowed(ranked, facets);
+    const hits = narrowed(ranked, facets);
     countLater(() => form.isNarrowing() && showCounts(root, ranked, facets));
     if (nothing) {
       status.textContent = '';
       list.clear();
       return;
     }
-    const met = new Map(answer?.found.map((one) => [one.id, one]));
-    const all = found.filter(({ id }) => meetsAll(met.get(id))).length;
-    status.textContent = statusText(found.length, all, entries.length, answer);
-    if (found.length > 0) list.show(found, answer);
+    const all = hits.filter(({ met }) => met?.all ?? true).length;
+    status.textContent = statusText(hits.length, all, entries.length, answer);
+    if (hits.length > 0) list.show(hits, answer);
     else list.showEmpty(emptyResult(query, answer, ranked.length, parts, root));
   };
 

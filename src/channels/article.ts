@@ -2,6 +2,7 @@
 import type { Cycle, Picture } from '../model/box.ts';
 import { dateInZone, isoInstant, longDate, monthName } from '../model/calendar.ts';
 import { nextCycle, previousCycle } from '../model/relations.ts';
+import { revealedAt } from '../model/seal.ts';
 import { absoluteAddress, articlePath } from '../render/addresses.ts';
 import { callData, contentsOf, type Drawing, drawnParts, plate } from '../render/article-parts.ts';
 import { joinHtml } from '../render/html.ts';
@@ -36,7 +37,7 @@ const articlePage = (input: ChannelInput, cycle: Cycle): ChannelResult => {
     outputs: [],
     diagnostics: [],
   };
-  const revealed = dateInZone(cycle.reveal, timeZone);
+  const revealed = dateInZone(revealedAt(cycle), timeZone);
   const social = cycle.wholeBox ?? cycle.hero;
   const socialOutput = social && socialPicture(social);
   const body = templates.render('article', {
@@ -73,7 +74,7 @@ const articlePage = (input: ChannelInput, cycle: Cycle): ChannelResult => {
     palette: cycle.palette,
     cycle,
     body,
-    published: isoInstant(cycle.reveal),
+    published: isoInstant(revealedAt(cycle)),
     ...(cycle.updated === undefined ? {} : { modified: cycle.updated }),
     ...(social && socialOutput ? { social: { path: socialOutput.path, alt: social.alt } } : {}),
     graph: articleGraph({

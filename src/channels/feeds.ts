@@ -2,6 +2,7 @@
 
 import type { BoxSettings, Cycle } from '../model/box.ts';
 import { changedAt, isoInstant, monthName } from '../model/calendar.ts';
+import { revealedAt } from '../model/seal.ts';
 import { absoluteAddress, articlePath, HOME_PATH } from '../render/addresses.ts';
 import { contentsOf, type Drawing, drawnParts, plate } from '../render/article-parts.ts';
 import { atomText, type Feed, type FeedEntry, jsonFeedText } from '../render/feed-formats.ts';
@@ -42,7 +43,7 @@ const entryOf = ({ box, asOf, templates }: ChannelInput, cycle: Cycle, outputs: 
     title: typeset(cycle.title, lang),
     summary: typeset(cycle.summary, lang),
     author: cycle.author,
-    published: isoInstant(cycle.reveal),
+    published: isoInstant(revealedAt(cycle)),
     updated: isoInstant(changedAt(cycle, timeZone)),
     ...(cycle.hero ? { image: absoluteAddress(settings, awayPicture(cycle.hero, leadPlate).path) } : {}),
     tags: [...new Set(cycle.items.map((item) => item.kind))],

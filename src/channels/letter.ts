@@ -142,7 +142,7 @@ export const letter: LateChannel = {
       const unsubscribe = oneClick(settings.unsubscribe);
       const message = messageText({
         from: { name: settings.name, address },
-        date: mailDate(cycle.reveal, settings.timeZone),
+        date: mailDate(cycle.reveal ?? asOf, settings.timeZone),
         id: messageId(settings, cycle),
         subject,
         lang: settings.lang,
@@ -158,7 +158,7 @@ export const letter: LateChannel = {
         theme: typeset(cycle.theme, settings.lang),
         scheme: trusted(`<style>${schemeStyle(cycle.palette)}</style>`),
         sealed: isSealed(cycle, asOf),
-        reveal: longDate(dateInZone(cycle.reveal, settings.timeZone), settings.lang),
+        reveal: revealDay(cycle, settings.timeZone, settings.lang),
         lists: [
           { heading: 'Subject', most: SUBJECT_LENGTH, wordings: subjects, key: 'subject' },
           {

@@ -1,6 +1,6 @@
 /** The back room's first page: what is sealed and until when, and each box's pieces with their cautions and spares. */
 import type { Item, Moment } from '../model/box.ts';
-import { dateInZone, longDate, monthName } from '../model/calendar.ts';
+import { dateInZone, longDate, monthName, revealDay } from '../model/calendar.ts';
 import { callFor, spareOnSale } from '../model/calls.ts';
 import { cautionsOf } from '../model/cautions.ts';
 import { isSealed } from '../model/seal.ts';
@@ -31,7 +31,7 @@ export const papers: Channel = {
         month: monthName(cycle, lang),
         theme: typeset(cycle.theme, lang),
         sealed: isSealed(cycle, asOf),
-        reveal: longDate(dateInZone(cycle.reveal, timeZone), lang),
+        reveal: revealDay(cycle, timeZone, lang),
         items: cycle.items.map((item) => ({
           name: typeset(item.name, lang),
           lead: item.lead,

@@ -350,7 +350,7 @@ export const proofPage = (coverage: Coverage, context: ProofContext): TextOutput
     scheme: trusted(`<style>${schemeStyle(cycle.palette)}</style>`),
     asOf: longDate(dateInZone(asOf, settings.timeZone), lang),
     sealed: isSealed(cycle, asOf),
-    reveal: longDate(dateInZone(cycle.reveal, settings.timeZone), lang),
+    reveal: revealDay(cycle, settings.timeZone, lang),
     aim: coverage.aim,
     verdict: verdictWords(coverage),
     reading: readingWords(coverage.reading, lang),

@@ -233,6 +233,9 @@ export const boxSchema = v.strictObject({
   profiles: v.optional(described(list(address), 'Addresses of the box elsewhere, schema.org sameAs')),
 });
 
+/** What `reveal` says where the parcels decide. */
+export const WHEN_DELIVERED = 'when-delivered';
+
 export const cycleSchema = v.strictObject({
   theme: described(text, 'The cycle’s theme'),
   title: v.optional(described(text, 'The article’s title; made from the items’ names without it')),
@@ -245,8 +248,20 @@ export const cycleSchema = v.strictObject({
   ),
   shipped: described(date, 'Date the parcels left'),
   reveal: described(
-    is(isDateTime, 'a date and time that exist, as 2026-03-19T19:00'),
-    'Moment from which it may be shown, local in the box’s zone or with an offset',
+    v.union(
+      [
+        is(
+          (value) => value === WHEN_DELIVERED || isDateTime(value),
+          `a date and time that exist, as 2026-03-19T19:00, or ${WHEN_DELIVERED}`,
+        ),
+        v.strictObject({
+          when: v.literal('delivered', 'delivered'),
+          notBefore: is(isDateTime, 'a date and time that exist, as 2026-03-19T19:00'),
+        }),
+      ],
+      `a date and time, as 2026-03-19T19:00, or ${WHEN_DELIVERED}, or {when: delivered, notBefore: 2026-03-19T19:00}`,
+    ),
+    `Moment from which it may be shown, local in the box’s zone or with an offset; or ${WHEN_DELIVERED}: the first evening of the box’s habit after the wanted share of its parcels has arrived by its parcels.csv; or {when: delivered, notBefore: …}: that, and not before a moment`,
   ),
   updated: v.optional(described(date, 'Date of the last real change')),
   author: v.optional(described(text, 'Who signs this article')),
@@ -314,6 +329,15 @@ export const cycleSchema = v.strictObject({
     ),
   ),
   call: v.optional(described(callKind, 'The call on this cycle’s own page')),
+  value: v.optional(
+    described(
+      v.strictObject(
+        { amount: price, currency: v.optional(currency), on: date },
+        'a value as {amount: 74.60, on: 2026-03-03}',
+      ),
+      'What the items come to when each is bought by itself, the sum of their prices: amount, currency (the box’s without it), on (the day of those prices)',
+    ),
+  ),
   letter: v.optional(
     described(
       v.strictObject({ subject: v.optional(text), preheader: v.optional(text) }, 'words as {subject: …}'),

@@ -1,7 +1,7 @@
 /** The mark on a picture that leads to a film: a triangle on a disc, as players draw it. */
 
 /** Diameter of the disc, as a share of the picture's shorter side. */
-const DISC = 0.22;
+const DISC = 0.19;
 
 /**
  * SVG of a picture's size with the mark in its middle. The dark disc and the pale rim keep the triangle in sight on

@@ -189,10 +189,10 @@ const toldCue = (
   return cue(kind, { say: firstSentences(text, DRAWN[kind], context.speech), from: placeOf(told) });
 };
 
-/** What to do with an item. Its ingredients are read on the card, not aloud. */
+/** What to do with an item. */
 const showOf = ({ items }: Cycle, item: Item): readonly string[] => {
   const [lead] = items;
-  const beside = lead && lead !== item ? `, then put it in its place by the ${lead.kind}` : '';
+  const beside = lead && lead !== item ? `, then put it by the ${lead.kind}` : '';
   return [`Hold it up${beside}.`];
 };
 
@@ -208,10 +208,9 @@ const itemCue = (context: Context, item: Item): Cue => {
     title: item.name,
     item,
     say: own === undefined ? [...drawn, ...goesWith] : sentencesOf(own, speech.lang),
-    show: [
-      `Hold up the ${item.kind}${item.lead ? '' : ', then put it where it belongs beside the first thing'}.`,
-    ],
-    cautions: cautionsOf(item),
+    show: showOf(context.cycle, item),
+    // Ingredients are read on the card, not aloud.
+    cautions: cautionsOf(item).filter(({ sort }) => sort !== 'ingredients'),
     field: `live.items.${item.slug}`,
     ...given({
       from:

@@ -222,6 +222,13 @@ export interface Item {
   readonly source: RecordSource;
 }
 
+/** What a cycle's items come to, each bought by itself: the sum of their own prices. */
+export interface BoxValue {
+  readonly total: Money;
+  /** Day of those prices. */
+  readonly on: PlainDate;
+}
+
 export interface Cycle {
   /** ISO 8601 month, `2026-03`: the folder's name. */
   readonly id: string;
@@ -235,7 +242,13 @@ export interface Cycle {
   /** Last part of the article's address, without `.html`: `2026-03-first-sowings`. */
   readonly address: string;
   readonly shipped: PlainDate;
-  readonly reveal: Moment;
+  /**
+   * From when it may be shown; undefined while it waits for its parcels and nobody can know. Whoever is given unsealed
+   * cycles alone asks `revealedAt`.
+   */
+  readonly reveal: Moment | undefined;
+  /** Its parcels decide the reveal; they may, from a moment on, where it has one. */
+  readonly whenDelivered?: { readonly notBefore?: Moment };
   /** Date of the last real change, where the record states one. */
   readonly updated?: PlainDate;
   readonly author: string;
@@ -250,6 +263,7 @@ export interface Cycle {
   readonly peek?: Peek;
   readonly voices: readonly Voice[];
   readonly call?: CallKind;
+  readonly value?: BoxValue;
   /** The letter's own subject and preheader, where its record gives them. */
   readonly letter?: { readonly subject?: string; readonly preheader?: string };
   /** Lead item first, the others in the order of their files. */

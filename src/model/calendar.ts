@@ -1,6 +1,7 @@
 /** Moments, dates and months, in the box's time zone and language. */
 import { Temporal } from 'temporal-polyfill';
 import type { Cycle, Moment, PlainDate } from './box.ts';
+import { revealedAt } from './seal.ts';
 
 /**
  * The moment of an ISO 8601 date-time, local in the zone unless it bears an offset. A time that a change of
@@ -27,6 +28,20 @@ export const longDate = (date: PlainDate, lang: string): string =>
     Temporal.PlainDate.from(date).toZonedDateTime('UTC').epochMilliseconds,
   );
 
+/** "19 March 2026, 19:00" in the zone. */
+export const longTime = (moment: Moment, timeZone: string, lang: string): string => {
+  const time = new Intl.DateTimeFormat(lang, { timeStyle: 'short', hourCycle: 'h23', timeZone }).format(moment);
+  return `${longDate(dateInZone(moment, timeZone), lang)}, ${time}`;
+};
+
+/** The first moment of the day after a date, in the zone. */
+export const endOfDay = (date: PlainDate, timeZone: string): Moment =>
+  Temporal.PlainDate.from(date).add({ days: 1 }).toZonedDateTime(timeZone).epochMilliseconds;
+
+/** What a cycle is sealed until, in English for the owner's papers: "19 March 2026", "its parcels have arrived". */
+export const revealDay = ({ reveal }: Pick<Cycle, 'reveal'>, timeZone: string, lang: string): string =>
+  reveal === undefined ? 'its parcels have arrived' : longDate(dateInZone(reveal, timeZone), lang);
+
 /** "March 2026"; `month` from 1 to 12. */
 export const monthName = (
   { year, month }: { readonly year: number; readonly month: number },
@@ -41,14 +56,18 @@ export const isoInstant = (moment: Moment): string =>
   Temporal.Instant.fromEpochMilliseconds(moment).toString();
 
 /** The day a cycle's article last changed: its reveal, or a later day that its record states. */
-export const changedOn = ({ reveal, updated = '' }: Cycle, timeZone: string): PlainDate => {
-  const revealed = dateInZone(reveal, timeZone);
+export const changedOn = (cycle: Cycle, timeZone: string): PlainDate => {
+  const { updated = '' } = cycle;
+  const revealed = dateInZone(revealedAt(cycle), timeZone);
   return updated > revealed ? updated : revealed;
 };
 
 /** The moment a cycle's article last changed; a record states the day alone, which is taken at noon. */
-export const changedAt = ({ reveal, updated }: Cycle, timeZone: string): Moment =>
-  Math.max(reveal, (updated && momentOf(`${updated}T12:00`, timeZone)) || 0);
+export const changedAt = (cycle: Cycle, timeZone: string): Moment =>
+  Math.max(
+    revealedAt(cycle),
+    (cycle.updated && momentOf(`${cycle.updated}T12:00`, timeZone)) || 0,
+  );
 
 /** RFC 5322 §3.3, in the zone's own time: "Thu, 19 Mar 2026 19:00:00 +0000". */
 export const mailDate = (moment: Moment, timeZone: string): string => {

@@ -77,9 +77,10 @@ export const kindGroupOf = (box: Box, kind: string): KindGroup | undefined =>
   kindsOf(box).byKey.get(kindKey(kind, box.settings.lang));
 
 /** Whether a kind has a page of its own; `asOf`, where what is sealed at that moment is left out of the count. */
-export const hasKindPage = (box: Box, kind: string, asOf: Moment = Number.POSITIVE_INFINITY): boolean => {
+export const hasKindPage = (box: Box, kind: string, asOf?: Moment): boolean => {
   const group = kindGroupOf(box, kind);
   if (!group) return false;
+  if (asOf === undefined) return fillsPage(group);
   const sealed = new Set(box.cycles.filter((cycle) => isSealed(cycle, asOf)).map(({ id }) => id));
   return fillsPage({ ...group, items: group.items.filter((item) => !sealed.has(item.cycle)) });
 };

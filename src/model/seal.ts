@@ -3,8 +3,15 @@ import type { Nodes, Root } from 'mdast';
 import type { Box, Cycle, Item, Moment, Story } from './box.ts';
 import './story.ts';
 
-/** A cycle is sealed until the moment of its reveal. */
-export const isSealed = (cycle: Cycle, asOf: Moment): boolean => asOf < cycle.reveal;
+/** A cycle is sealed until the moment of its reveal; while nobody can know that moment, it is sealed. */
+export const isSealed = ({ reveal }: Pick<Cycle, 'reveal'>, asOf: Moment): boolean =>
+  reveal === undefined || asOf < reveal;
+
+/** When an unsealed cycle was revealed. Throws for one that waits for its parcels: no public page is given such a one. */
+export const revealedAt = ({ id, reveal }: Pick<Cycle, 'id' | 'reveal'>): Moment => {
+  if (reveal === undefined) throw new Error(`Expected the moment of a reveal, found none in ${id}`);
+  return reveal;
+};
 
 /** Whether a node shows a photo out of a sealed cycle's folder. */
 const showsSealed = (sealed: ReadonlySet<string>, node: Nodes): boolean =>

@@ -84,7 +84,7 @@ const story = (drawing: Drawing, told: Story, idPrefix: string, topHeading: 2 | 
   return html;
 };
 
-const countryName = (code: string, lang: string): string =>
+export const countryName = (code: string, lang: string): string =>
   new Intl.DisplayNames([lang], { type: 'region' }).of(code) ?? code;
 
 /** An item's facts as label and value, those the record gives. */

@@ -22,14 +22,13 @@ const vttLine = (line: string): string =>
   line.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/\s+/g, ' ').trim();
 
 /** A WebVTT file (W3C Candidate Recommendation 2019, §4.1): captions, or chapters where each text is a title. */
-export const webVtt = (texts: readonly TimedText[]): string =>
-  [
-    'WEBVTT',
-    ...texts.map(
-      ({ id, start, end, lines }) =>
-        `${id}\n${clock(start, '.')} --> ${clock(end, '.')}\n${lines.map(vttLine).join('\n')}`,
-    ),
-  ].join('\n\n') + '\n';
+export const webVtt = (texts: readonly TimedText[]): string => {
+  const cues = texts.map(
+    ({ id, start, end, lines }) =>
+      `${id}\n${clock(start, '.')} --> ${clock(end, '.')}\n${lines.map(vttLine).join('\n')}`,
+  );
+  return `${['WEBVTT', ...cues].join('\n\n')}\n`;
+};
 
 /** SubRip knows no escapes: what it could take for a time or a tag is written otherwise. */
 const srtLine = (line: string): string =>

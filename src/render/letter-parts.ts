@@ -9,6 +9,7 @@ import { cautionsOf } from '../model/cautions.ts';
 import { paragraphsOf, sentencesOf } from '../model/sentences.ts';
 import { tellingOf } from '../model/telling.ts';
 import { absoluteAddress, absoluteItemAddress, articlePath } from './addresses.ts';
+import { countryName } from './article-parts.ts';
 import { itemPlate, widePlate } from './layouts.ts';
 import { priceText } from './money.ts';
 import type { PictureOutput } from './output.ts';
@@ -48,6 +49,8 @@ export interface Letter {
   readonly hook?: string;
   /** Lead item first. */
   readonly items: readonly LetterItem[];
+  /** What its picture at the top is captioned. */
+  readonly wholeBox?: string;
   readonly voices: readonly { readonly text: string; readonly name: string; readonly given: boolean }[];
   readonly peek?: { readonly text: string; readonly picture?: LetterPicture };
   readonly call?: Call;
@@ -120,7 +123,14 @@ export const letterOf = (box: Box, cycle: Cycle, asOf: Moment): Letter => {
   const atTop = cycle.wholeBox ?? cycle.hero;
   const hook = hookOf(cycle, lang);
   const call = callFor(box, cycle, asOf);
-  const postal = postalAddress && Object.values(postalAddress).filter(Boolean).join(', ');
+  const country = postalAddress?.addressCountry;
+  const postal = Object.values({
+    ...postalAddress,
+    // A letter goes abroad, where the code says little.
+    ...(country === undefined ? {} : { addressCountry: countryName(country, lang) }),
+  })
+    .filter(Boolean)
+    .join(', ');
   return {
     lang,
     boxName: typeset(settings.name, lang),
@@ -139,6 +149,7 @@ export const letterOf = (box: Box, cycle: Cycle, asOf: Moment): Letter => {
     ...(replay ? { replay } : {}),
     ...(hook === undefined ? {} : { hook }),
     items: itemsOf(cycle).map((item) => letterItem(box, item, new Set(atTop ? [atTop.file] : []))),
+    ...(cycle.wholeBox?.caption ? { wholeBox: typeset(cycle.wholeBox.caption, lang) } : {}),
     voices: cycle.voices.map(({ text, name, given }) => ({
       text: typeset(text, lang),
       name: typeset(name, lang),

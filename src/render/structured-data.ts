@@ -18,6 +18,7 @@ import type {
 import type { Box, BoxSettings, CallKind, Cycle, Item, Moment } from '../model/box.ts';
 import { isoInstant } from '../model/calendar.ts';
 import { callFor, spareOnSale } from '../model/calls.ts';
+import { revealedAt } from '../model/seal.ts';
 import { type KindGroup, kindGroups } from '../model/kinds.ts';
 import { absoluteAddress, absoluteItemAddress, articlePath, CATALOGUE_PATH } from './addresses.ts';
 import { type Html, trusted } from './html.ts';
@@ -198,8 +199,8 @@ export const articleGraph = (input: {
     headline: cycle.title,
     description: cycle.summary,
     ...(image === undefined ? {} : { image }),
-    datePublished: isoInstant(cycle.reveal),
-    dateModified: cycle.updated ?? isoInstant(cycle.reveal),
+    datePublished: isoInstant(revealedAt(cycle)),
+    dateModified: cycle.updated ?? isoInstant(revealedAt(cycle)),
     author: { '@type': 'Person', name: cycle.author },
     publisher: { '@id': organizationId(settings) },
     isPartOf: { '@id': websiteId(settings) },

@@ -1,7 +1,7 @@
 /**
  * An index in few bytes. MiniSearch's own JSON repeats every document's number, and the field lengths, which
  * follow from the rest. Here the vocabulary is front-coded, a stem is what to take from its word, and postings
- * are gaps: a third of the bytes, and the same index when it is unpacked (a test says so).
+ * are gaps: a third of the bytes, and the same postings when it is unpacked (a test says so).
  */
 import type { AsPlainObject } from 'minisearch';
 
@@ -157,9 +157,10 @@ export const unpackIndex = ({ d: [first, count], f, w, r, s, p }: PackedIndex): 
       for (let i = 0; i < documents; i += 1) {
         const step = next();
         id += (step >>> 1) + 1;
-        postings[id] = step & 1 ? next() : 1;
-        // MiniSearch counts a field's length in unique words.
-        (lengths[id] as number[])[field] = ((lengths[id] as number[])[field] as number) + 1;
+        const times = step & 1 ? next() : 1;
+        postings[id] = times;
+        // MiniSearch counts a field's length in unique words, BM25 in words: with these its scores are BM25's.
+        (lengths[id] as number[])[field] = ((lengths[id] as number[])[field] as number) + times;
       }
       data[field] = postings;
     }

@@ -8,7 +8,7 @@ import type { Language } from '../language/language.ts';
 import { basicColoursOf } from './basic-colours.ts';
 import { buildIndex, type FieldTexts } from './build-index.ts';
 import type { PackedIndex } from './compact.ts';
-import { HEAD_FIELDS, STORY_FIELDS } from './options.ts';
+import { HEAD_FIELDS, TEXT_FIELDS } from './options.ts';
 
 /** What is known of an item beyond what its entry on the page says. */
 export interface Particulars {
@@ -73,19 +73,23 @@ const textsOf = (
   { item, cycle, particulars }: CatalogueItem,
   { lang, timeZone }: BoxSettings,
   language: Language,
-): FieldTexts => ({
-  name: [item.name, item.kind, ...item.also].join(' · '),
-  about: [
+): FieldTexts => {
+  const name = [item.name, item.kind, ...item.also].join(' · ');
+  const about = [
     item.brand,
     ...item.material,
     particulars.color,
     ...particulars.colours,
     cycle.theme,
     monthName(cycle, lang),
-    language.english ? seasonOf(cycle, timeZone) : '',
-  ].join(' · '),
-  story: [item.description, ...runsOf(item.story.tree)].join('\n'),
-});
+  ].join(' · ');
+  const season = language.english ? seasonOf(cycle, timeZone) : '';
+  return {
+    name,
+    about: `${about} · ${season}`,
+    text: [name, about, item.description, ...runsOf(item.story.tree)].join('\n'),
+  };
+};
 
 /** The index of items in their order. */
 export const searchIndex = (
@@ -101,7 +105,7 @@ export const searchIndex = (
   return {
     head: buildIndex(texts, HEAD_FIELDS, language),
     stories: starts.map((start) =>
-      buildIndex(texts.slice(start, start + STORIES_A_PART), STORY_FIELDS, language, start),
+      buildIndex(texts.slice(start, start + STORIES_A_PART), TEXT_FIELDS, language, start),
     ),
   };
 };

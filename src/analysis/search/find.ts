@@ -4,6 +4,7 @@
  * outrank the word itself.
  */
 import type { Language, Word } from '../language/language.ts';
+import { HEAD_FIELDS, HEAD_SHARE } from './options.ts';
 import { formsBeginning, type Part } from './part.ts';
 import { type Guess, nearestForms } from './spelling.ts';
 import { isPassedOver } from './text.ts';
@@ -32,6 +33,8 @@ export interface Asked {
 export interface Found {
   readonly id: number;
   readonly score: number;
+  /** Every word is met. */
+  readonly all: boolean;
   /** By word, in the order of `asked`. */
   readonly met: readonly (Met | undefined)[];
 }
@@ -46,8 +49,6 @@ export interface FindOptions {
   /** Beginnings of words count. */
   readonly beginnings?: boolean;
   readonly slips?: boolean;
-  /** What a field's score counts for; 1 where it is not said. */
-  readonly boost?: Readonly<Record<string, number>>;
 }
 
 /** A word of so few letters begins too many others: only names are looked at, then what records say. */
@@ -64,20 +65,12 @@ const SLIP_WEIGHT = 0.4;
 /** Documents by number, each with its score and the fields that gave it. */
 type Scores = Map<number, { score: number; fields: Set<string> }>;
 
-const addScores = (
-  into: Scores,
-  part: Part,
-  terms: Iterable<string>,
-  {
-    boost = {},
-    fields = part.fields,
-  }: { boost?: Readonly<Record<string, number>>; fields?: readonly string[] },
-): void => {
+/** What a field's score counts for. */
+const BOOST = Object.fromEntries(HEAD_FIELDS.map((field) => [field, HEAD_SHARE]));
+
+const addScores = (into: Scores, part: Part, terms: Iterable<string>, fields = part.fields): void => {
   for (const term of terms)
-    for (const { id, score, match } of part.index.search(term, {
-      boost: { ...boost },
-      fields: [...fields],
-    })) {
+    for (const { id, score, match } of part.index.search(term, { boost: BOOST, fields: [...fields] })) {
       const held = into.get(id);
       const where = Object.values(match).flat();
       if (held) {
@@ -112,7 +105,7 @@ const findWord = (
   place: { readonly last: boolean; readonly passedOver: boolean },
   options: FindOptions,
 ): WordAnswer => {
-  const { boost = {}, beginnings = true, slips = true } = options;
+  const { beginnings = true, slips = true } = options;
   const met = new Map<number, Met>();
   const put = (scores: Scores, level: Level, weight: number): void => {
     for (const [id, { score, fields }] of scores)
@@ -120,7 +113,7 @@ const findWord = (
   };
 
   const whole: Scores = new Map();
-  if (!place.passedOver) for (const part of parts) addScores(whole, part, [word.stem], { boost });
+  if (!place.passedOver) for (const part of parts) addScores(whole, part, [word.stem]);
   put(whole, 'whole', 1);
 
   const stemsBegun = new Set<string>();
@@ -130,7 +123,7 @@ const findWord = (
     for (const part of letters <= RECORDS_ALONE_UP_TO ? parts.slice(0, 1) : parts) {
       const fields = letters <= NAMES_ALONE_UP_TO ? part.fields.slice(0, 1) : part.fields;
       const stems = beginningStems(part, word);
-      addScores(begun, part, stems, { boost, fields });
+      addScores(begun, part, stems, fields);
       for (const stem of stems) stemsBegun.add(stem);
     }
     const highest = most(begun);
@@ -144,7 +137,7 @@ const findWord = (
   const meant = new Set(guesses.map(({ stem }) => stem));
   if (meant.size > 0) {
     const alike: Scores = new Map();
-    for (const part of parts) addScores(alike, part, meant, { boost });
+    for (const part of parts) addScores(alike, part, meant);
     put(alike, 'slip', SLIP_WEIGHT);
   }
   const stems = { whole: new Set([word.stem]), beginning: stemsBegun, slip: meant };
@@ -208,6 +201,6 @@ export const find = (
   );
   return {
     asked: answers.map(({ asked }) => asked),
-    found: ranked.map(({ id, score, met }) => ({ id, score, met })),
+    found: ranked,
   };
 };

@@ -9,10 +9,14 @@ export interface IndexedDocument {
 
 /** Fields of the first part: what a thing is called, and what else its record says. */
 export const HEAD_FIELDS = ['name', 'about'] as const;
-/** Fields of the parts that come after: what is told of it. */
-export const STORY_FIELDS = ['story'] as const;
+/** The one field of the parts that come after: all of the first part's words and the story's. */
+export const TEXT_FIELDS = ['text'] as const;
 
-export type FieldName = (typeof HEAD_FIELDS)[number] | (typeof STORY_FIELDS)[number];
+/**
+ * A document is scored as one text, as BM25 by the book has it; what stands in its name or its record counts once
+ * more, by this share. A field scored for itself would count more than it says: a word is rare in names.
+ */
+export const HEAD_SHARE = 0.5;
 
 /**
  * BM25 as Robertson & Zaragoza have it (2009, "The Probabilistic Relevance Framework: BM25 and Beyond", 3.2): k1

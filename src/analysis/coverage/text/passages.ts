@@ -176,7 +176,7 @@ const addItem = (writing: Writing, box: Box, cycle: Cycle, item: Item, asOf: Mom
       written: false,
     });
   // A cycle that is still sealed is read as on the day of its reveal.
-  if (hasKindPage(box, item.kind, Math.max(asOf, cycle.reveal)))
+  if (hasKindPage(box, item.kind, cycle.reveal === undefined ? undefined : Math.max(asOf, cycle.reveal)))
     field('kind', 'link', 'link text', item.kind, { written: false });
 };
 

@@ -1,0 +1,240 @@
+/** The short vertical video as a list of shots, with words that fit its length at the same pace as the live. */
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { liveOf } from './beats.ts';
+import type { Box, ClipLength, Cycle, Item, Moment, Picture } from './box.ts';
+import { callFor } from './calls.ts';
+import { overlaysOf } from './overlay.ts';
+import { isSealed } from './seal.ts';
+import { graphemeCount, paragraphsOf, sentencesOf } from './sentences.ts';
+import { type Speech, secondsToSay, speechOf } from './speaking.ts';
+import { nameInSentence, namesInLine, shortName } from './title.ts';
+
+export type ShotKind = 'hook' | 'item' | 'whole' | 'call';
+
+/** Words over a shot, in milliseconds from the start of the video. */
+export interface TimedOverlay {
+  readonly start: number;
+  readonly end: number;
+  readonly lines: readonly string[];
+}
+
+export interface Shot {
+  readonly kind: ShotKind;
+  readonly item?: Item;
+  readonly film: string;
+  /** Whole sentences. */
+  readonly say: string;
+  readonly overlays: readonly TimedOverlay[];
+  /** Milliseconds from the start of the video. */
+  readonly start: number;
+  readonly end: number;
+  /** A photo that can stand in for the shot. */
+  readonly still?: Picture;
+}
+
+export interface Clip {
+  readonly wanted: ClipLength;
+  readonly shots: readonly Shot[];
+  /** Milliseconds; more than wanted where even the shortest words do not fit. */
+  readonly length: number;
+}
+
+const USUAL_LENGTH: ClipLength = 30;
+
+/** Longest sentence that still sounds like talk when it is read over pictures, in seconds. Common practice, no source. */
+const LONGEST_SENTENCE = 8;
+
+interface Draft {
+  readonly kind: ShotKind;
+  readonly item?: Item;
+  readonly film: string;
+  readonly still?: Picture;
+  /** What could be said, the shortest first; each is one or more whole sentences. */
+  readonly choices: readonly string[];
+}
+
+/** Milliseconds that a text needs, said aloud and read. */
+const leastFor = (text: string, { lang, pace }: Speech): number =>
+  overlaysOf(text, lang).reduce((sum, one) => sum + overlayTime(one, { lang, pace }), 0);
+
+const overlayTime = (
+  { lines, least }: { readonly lines: readonly string[]; readonly least: number },
+  speech: Speech,
+): number => Math.max(least, Math.ceil(secondsToSay(lines.join(' '), speech) * 1000));
+
+const endsSentence = (text: string): string => (/[.!?…。！？]["”’»)]*$/u.test(text) ? text : `${text}.`);
+
+/** The different ones, shortest first. */
+const byLength = (choices: readonly string[], speech: Speech): readonly string[] =>
+  [...new Set(choices)].sort((a, b) => leastFor(a, speech) - leastFor(b, speech));
+
+/** Whether a sentence says what it is about, so that it can stand by itself. */
+const namesIt = (sentence: string, { name, kind, also }: Item, lang: string): boolean => {
+  const text = sentence.toLocaleLowerCase(lang);
+  return [shortName(name), kind, ...also].some((one) => text.includes(one.toLocaleLowerCase(lang)));
+};
+
+const itemDraft = (item: Item, lead: Item | undefined, speech: Speech): Draft => {
+  const { lang } = speech;
+  const name = endsSentence(shortName(item.name));
+  const alone = (sentence: string): string =>
+    namesIt(sentence, item, lang) ? endsSentence(sentence) : `${name} ${endsSentence(sentence)}`;
+  const [paragraph] = paragraphsOf(item.story.tree, item.story.file);
+  const [first] = sentencesOf(paragraph?.text ?? '', lang);
+  const told = [first, item.goesWith, item.description].flatMap((sentence) =>
+    sentence !== undefined && secondsToSay(sentence, speech) <= LONGEST_SENTENCE ? [alone(sentence)] : [],
+  );
+  const both = told[0] && item.goesWith && !told[0].endsWith(item.goesWith);
+  const still = item.pictures[0];
+  return {
+    kind: 'item',
+    item,
+    film:
+      !lead || lead === item
+        ? `Fill the frame with it, then let a hand come in and use it: ${nameInSentence(item.name, lang)}.`
+        : `${name} Keep the ${lead.kind} in the frame. ${endsSentence(item.goesWith ?? 'Hold it still for a breath')}`,
+    choices: byLength(
+      [name, ...told.slice(0, 2), ...(both ? [`${told[0]} ${endsSentence(item.goesWith as string)}`] : [])],
+      speech,
+    ),
+    ...(still && { still }),
+  };
+};
+
+const draftsOf = (box: Box, cycle: Cycle, asOf: Moment, speech: Speech): readonly Draft[] => {
+  const hook = liveOf(box, cycle, asOf).beats.find(({ kind }) => kind === 'hook')?.say ?? [];
+  const call = callFor(box, cycle, asOf);
+  const [lead] = cycle.items;
+  const names = namesInLine(
+    cycle.items.map(({ name }) => name),
+    speech.lang,
+  );
+  return [
+    {
+      kind: 'hook',
+      film: 'Your face or your hands, close, and no box yet.',
+      // Sentences of the live's hook from the first on.
+      choices: byLength(hook.map((_, i) => hook.slice(0, i + 1).join(' ')).slice(0, 2), speech),
+      ...(cycle.hero && { still: cycle.hero }),
+    },
+    ...cycle.items.map((item) => itemDraft(item, lead, speech)),
+    {
+      kind: 'whole',
+      film: `From straight above, everything as it lay in the box: ${names}.`,
+      choices: ['', ...(cycle.wholeBox?.caption ? [endsSentence(cycle.wholeBox.caption)] : [])],
+      ...(cycle.wholeBox && { still: cycle.wholeBox }),
+    },
+    ...(call
+      ? [
+          {
+            kind: 'call' as const,
+            film: 'The box, closed, with the address on the screen.',
+            choices: [endsSentence(call.text)],
+          },
+        ]
+      : []),
+  ];
+};
+
+/** Milliseconds that a shot without a word lasts. */
+const SILENT_SHOT = 1200;
+
+/** The order in which shots get more words while there is time. */
+const takesWordsFirst: Readonly<Record<ShotKind, number>> = { item: 1, whole: 2, hook: 3, call: 4 };
+
+/** For each draft the longest choice that fits, tried lead item first, then the others as told. */
+const chosen = (drafts: readonly Draft[], wanted: number, speech: Speech): readonly string[] => {
+  const costs = drafts.map(({ choices }) =>
+    choices.map((text) => Math.max(text === '' ? SILENT_SHOT : 0, leastFor(text, speech))),
+  );
+  const picks = drafts.map(() => 0);
+  const costOf = (i: number, pick: number): number => costs[i]?.[pick] ?? SILENT_SHOT;
+  let spent = picks.reduce((sum, pick, i) => sum + costOf(i, pick), 0);
+  const order = drafts
+    .map((_, i) => i)
+    .sort((a, b) => takesWordsFirst[(drafts[a] as Draft).kind] - takesWordsFirst[(drafts[b] as Draft).kind]);
+  // A step at a time, so that the first in the row does not take what two others could have used.
+  for (let more = true; more; ) {
+    more = false;
+    for (const i of order) {
+      const pick = picks[i] as number;
+      const step = costOf(i, pick + 1) - costOf(i, pick);
+      if (pick + 1 >= (costs[i] as number[]).length || spent + step > wanted) continue;
+      picks[i] = pick + 1;
+      spent += step;
+      more = true;
+    }
+  }
+  return drafts.map(({ choices }, i) => choices[picks[i] as number] ?? '');
+};
+
+/**
+ * The video of a cycle. Its shots follow each other without a gap; where there is time left, all last longer alike.
+ * `set` dresses the words (quotes, dashes) before they are counted.
+ */
+export const clipOf = (
+  box: Box,
+  cycle: Cycle,
+  asOf: Moment,
+  set: (text: string) => string = (text) => text,
+): Clip => {
+  const speech = speechOf(box.settings);
+  const wanted = cycle.clip ?? box.settings.clip ?? USUAL_LENGTH;
+  const drafts = draftsOf(box, cycle, asOf, speech).map((draft) => ({
+    ...draft,
+    choices: draft.choices.map(set),
+  }));
+  const words = chosen(drafts, wanted * 1000, speech);
+  const lengths = words.map((text) => {
+    const overlays = overlaysOf(text, speech.lang).map((one) => ({ ...one, time: overlayTime(one, speech) }));
+    return { overlays, least: overlays.reduce((sum, { time }) => sum + time, 0) || SILENT_SHOT };
+  });
+  const needed = lengths.reduce((sum, { least }) => sum + least, 0);
+  const spare = Math.max(0, wanted * 1000 - needed);
+  let start = 0;
+  const shots = drafts.map(({ choices, ...draft }, i): Shot => {
+    const { overlays, least } = lengths[i] as (typeof lengths)[number];
+    const length = least + Math.floor(spare / drafts.length) + (i < spare % drafts.length ? 1 : 0);
+    const from = start;
+    let at = start;
+    start += length;
+    return {
+      ...draft,
+      say: words[i] as string,
+      start: from,
+      end: start,
+      overlays: overlays.map(({ lines, time }, n) => {
+        const begin = at;
+        // What is left of the shot goes to its last words.
+        at = n === overlays.length - 1 ? start : at + time;
+        return { start: begin, end: at, lines };
+      }),
+    };
+  });
+  return { wanted, shots, length: start };
+};
+
+/** Graphemes a second of the fastest words in a video; at most `READING_SPEED` by the way they are made. */
+export const fastestReading = ({ shots }: Clip, lang: string): number =>
+  Math.max(
+    0,
+    ...shots.flatMap(({ overlays }) =>
+      overlays.map(({ lines, start, end }) => (graphemeCount(lines.join(' '), lang) * 1000) / (end - start)),
+    ),
+  );
+
+/** A finding where a video that is still to be made lasts longer than wanted with the fewest words. */
+export const clipFindings = ({ length, wanted }: Clip, cycle: Cycle, asOf: Moment): readonly Diagnostic[] => {
+  if (length <= wanted * 1000 || (cycle.clip === undefined && !isSealed(cycle, asOf))) return [];
+  const { fields, file } = cycle.source;
+  const seconds = Math.ceil(length / 100) / 10;
+  return [
+    {
+      weight: 'look at',
+      rule: 'clip-long',
+      place: fields.get('clip') ?? fields.get('theme') ?? { file, line: 1, column: 1 },
+      message: `Unexpected clip of ${seconds} seconds at its shortest, expected ${wanted}`,
+      fix: 'Write a shorter hook, `live: {hook: …}`, or a longer `clip`: 15, 30 or 60',
+    },
+  ];
+};
