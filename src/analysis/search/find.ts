@@ -16,7 +16,7 @@ export interface Met {
   readonly level: Level;
   readonly score: number;
   /** Where it is met. */
-  readonly fields: ReadonlySet<string>;
+  readonly fields: readonly string[];
 }
 
 /** A word of what was asked. */
@@ -35,14 +35,14 @@ export interface Found {
   readonly score: number;
   /** Every word is met. */
   readonly all: boolean;
-  /** By word, in the order of `asked`. */
-  readonly met: readonly (Met | undefined)[];
 }
 
 export interface Answer {
   readonly asked: readonly Asked[];
   /** Best first. */
   readonly found: readonly Found[];
+  /** How a document meets each word, in the order of `asked`. */
+  readonly metBy: (id: number) => readonly (Met | undefined)[];
 }
 
 export interface FindOptions {
@@ -63,7 +63,7 @@ const BELOW = 0.9;
 const SLIP_WEIGHT = 0.4;
 
 /** Documents by number, each with its score and the fields that gave it. */
-type Scores = Map<number, { score: number; fields: Set<string> }>;
+type Scores = Map<number, { score: number; fields: readonly string[] }>;
 
 /** What a field's score counts for. */
 const BOOST = Object.fromEntries(HEAD_FIELDS.map((field) => [field, HEAD_SHARE]));
@@ -72,16 +72,23 @@ const addScores = (into: Scores, part: Part, terms: Iterable<string>, fields = p
   for (const term of terms)
     for (const { id, score, match } of part.index.search(term, { boost: BOOST, fields: [...fields] })) {
       const held = into.get(id);
-      const where = Object.values(match).flat();
+      const where = match[term] ?? [];
       if (held) {
         held.score += score;
-        for (const field of where) held.fields.add(field);
-      } else into.set(id, { score, fields: new Set(where) });
+        held.fields = [...held.fields, ...where];
+      } else into.set(id, { score, fields: where });
     }
 };
 
-const most = (scores: Scores): number => Math.max(0, ...[...scores.values()].map(({ score }) => score));
-const least = (scores: Scores): number => Math.min(...[...scores.values()].map(({ score }) => score));
+const extremes = (scores: Scores): { least: number; most: number } => {
+  let least = Number.POSITIVE_INFINITY;
+  let most = 0;
+  for (const { score } of scores.values()) {
+    if (score < least) least = score;
+    if (score > most) most = score;
+  }
+  return { least, most };
+};
 
 /** Stems of a part's words that begin as was typed: what the stem has lost may be what was typed of it. */
 const beginningStems = (part: Part, { folded, stem }: Word): ReadonlySet<string> => {
@@ -126,8 +133,8 @@ const findWord = (
       addScores(begun, part, stems, fields);
       for (const stem of stems) stemsBegun.add(stem);
     }
-    const highest = most(begun);
-    if (highest > 0) put(begun, 'beginning', whole.size > 0 ? (BELOW * least(whole)) / highest : BELOW);
+    const ceiling = whole.size > 0 ? extremes(whole).least / extremes(begun).most : 1;
+    put(begun, 'beginning', BELOW * ceiling);
   }
 
   const guesses =
@@ -183,24 +190,26 @@ export const find = (
     known.set(key, answer);
     return answer;
   });
-  const ids = new Set(answers.flatMap(({ met }) => [...met.keys()]));
-  const ranked = [...ids].map((id) => {
-    const met = answers.map((answer) => answer.met.get(id));
-    const all = met.every((one) => one !== undefined);
-    return {
-      id,
-      met,
-      all,
-      whole: all ? met.filter((one) => one?.level === 'whole').length : 0,
-      // A word that is said twice counts twice (Robertson & Zaragoza 2009, 3.2, k3 without a bound).
-      score: met.reduce((sum, one, i) => sum + (one?.score ?? 0) * (asked[i]?.times ?? 1), 0),
-    };
+  const sums = new Map<number, { id: number; score: number; words: number; whole: number }>();
+  answers.forEach(({ met }, i) => {
+    // A word that is said twice counts twice (Robertson & Zaragoza 2009, 3.2, k3 without a bound).
+    const times = asked[i]?.times ?? 1;
+    for (const [id, { score, level }] of met) {
+      const sum = sums.get(id) ?? { id, score: 0, words: 0, whole: 0 };
+      sum.score += score * times;
+      sum.words += 1;
+      if (level === 'whole') sum.whole += 1;
+      sums.set(id, sum);
+    }
   });
-  ranked.sort(
-    (a, b) => Number(b.all) - Number(a.all) || b.whole - a.whole || b.score - a.score || a.id - b.id,
+  const sorted = [...sums.values()].map((sum) => ({ ...sum, all: sum.words === answers.length }));
+  sorted.sort(
+    (a, b) =>
+      Number(b.all) - Number(a.all) || (a.all ? b.whole - a.whole : 0) || b.score - a.score || a.id - b.id,
   );
   return {
-    asked: answers.map(({ asked }) => asked),
-    found: ranked,
+    asked: answers.map((answer) => answer.asked),
+    found: sorted,
+    metBy: (id) => answers.map(({ met }) => met.get(id)),
   };
 };

@@ -15,11 +15,11 @@ export const lettersOf = (word: string): number => {
   return letters;
 };
 
-/** How many letters of the first set the second lacks: no fewer slips lead from one word to the other. */
-export const lettersLacking = (of: number, from: number): number => {
-  let count = 0;
-  for (let rest = of & ~from; rest !== 0; rest &= rest - 1) count += 1;
-  return count;
+/** Whether the second set lacks more than `most` letters of the first: then more slips lead from word to word. */
+export const lacksMore = (of: number, from: number, most: number): boolean => {
+  let rest = of & ~from;
+  for (let i = 0; i < most && rest !== 0; i += 1) rest &= rest - 1;
+  return rest !== 0;
 };
 
 export interface Distance {

@@ -1,7 +1,7 @@
 /** Which known words a typed one was meant to be. */
 import type { Form } from './compact.ts';
 import type { Part } from './part.ts';
-import { lettersLacking, lettersOf, slipsAllowed, slipsBetween } from './slips.ts';
+import { lacksMore, lettersOf, slipsAllowed, slipsBetween } from './slips.ts';
 
 export interface Guess extends Form {
   readonly slips: number;
@@ -31,18 +31,22 @@ export const nearestForms = (
   for (const { forms, letters } of parts)
     for (let i = 0; i < forms.length; i += 1) {
       const others = letters[i] as number;
-      if (lettersLacking(has, others) > most) continue;
+      if (lacksMore(has, others, most)) continue;
       const { word, stem } = forms[i] as Form;
       if (word.length < typed.length - most || guesses.has(word)) continue;
-      const toWhole = word.length <= typed.length + most && lettersLacking(others, has) <= most;
-      if (!toWhole && !unfinished) continue;
       // A word of another beginning is rarely meant: one of the first two letters has to be there.
-      if (word[0] !== typed[0] && word[0] !== typed[1] && word[1] !== typed[0] && word[1] !== typed[1])
-        continue;
-      const { whole, beginning } = slipsBetween(typed, word, most);
-      if (whole <= most) guesses.set(word, { word, stem, slips: whole, beginning: false });
-      else if (unfinished && beginning <= 1 && typed.length > BEGINNING_FROM)
-        guesses.set(word, { word, stem, slips: beginning, beginning: true });
+      const first = word[0];
+      if (first !== typed[0] && first !== typed[1] && word[1] !== typed[0]) continue;
+      if (word.length <= typed.length + most && !lacksMore(others, has, most)) {
+        const { whole } = slipsBetween(typed, word, most);
+        if (whole <= most) {
+          guesses.set(word, { word, stem, slips: whole, beginning: false });
+          continue;
+        }
+      }
+      if (!unfinished || typed.length <= BEGINNING_FROM || first !== typed[0]) continue;
+      const { beginning } = slipsBetween(typed, word.slice(0, typed.length + 1), 1);
+      if (beginning <= 1) guesses.set(word, { word, stem, slips: beginning, beginning: true });
     }
   const ranked = [...guesses.values()].sort(
     (a, b) =>
