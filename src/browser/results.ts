@@ -1,14 +1,14 @@
 /** The list of what answers: the page's entries again, best first, with their words marked. */
 import type { Language } from '../analysis/language/language.ts';
-import type { Answer, Found } from '../analysis/search/find.ts';
+import type { Answer, Met } from '../analysis/search/find.ts';
 import type { Entry } from './entries.ts';
-import { type Marker, markerFor, wordsRemembered } from './marks.ts';
+import { type Marker, markerFor, type WordsOf, wordsRemembered } from './marks.ts';
 import { whenQuiet } from './quiet.ts';
 
 /** Results at first, and each time more are asked for. */
 const AT_ONCE = 24;
 /** Results that a screen shows: the others of the first lot follow when nobody types. */
-const ON_SCREEN = 7;
+const ON_SCREEN = 6;
 
 const detail = (label: string, nodes: readonly Node[]): HTMLElement => {
   const line = document.createElement('span');
@@ -19,7 +19,7 @@ const detail = (label: string, nodes: readonly Node[]): HTMLElement => {
 };
 
 /** Lines that say why an entry answers, where what it shows does not. */
-const reasons = (entry: Entry, found: Found, marker: Marker): readonly HTMLElement[] => {
+const reasons = (entry: Entry, met: readonly (Met | undefined)[], marker: Marker): readonly HTMLElement[] => {
   const lines: HTMLElement[] = [];
   const said = (label: string, texts: readonly string[]): void => {
     const touched = texts.filter(marker.touches);
@@ -32,8 +32,8 @@ const reasons = (entry: Entry, found: Found, marker: Marker): readonly HTMLEleme
   said(entry.color === '' ? 'Colour of its picture: ' : `Colour: ${entry.color}, or `, entry.colours);
   // What is met and stands in nothing that is shown: in the story, or the season.
   const unseen = marker.missing().flatMap((asked) => {
-    const met = found.met[marker.asked.indexOf(asked)];
-    return met ? [{ word: asked.guesses[0]?.word ?? asked.text, told: met.fields.has('text') }] : [];
+    const how = met[marker.asked.indexOf(asked)];
+    return how ? [{ word: asked.guesses[0]?.word ?? asked.text, told: how.fields.includes('text') }] : [];
   });
   const line = (label: string, told: boolean): void => {
     const words = unseen.filter((one) => one.told === told).map(({ word }) => word);
@@ -63,11 +63,12 @@ const lineWithoutPicture = ({ element, from }: Entry): HTMLLIElement => {
   return line;
 };
 
-const resultOf = (entry: Entry, found: Found | undefined, marker: Marker | undefined): HTMLLIElement => {
+const resultOf = (entry: Entry, answer: Answer | undefined, wordsOf: WordsOf): HTMLLIElement => {
   const line = lineWithoutPicture(entry);
-  if (!marker || !found) return line;
+  if (!answer) return line;
+  const marker = markerFor(answer.asked, wordsOf);
   marker.markWithin(line);
-  const why = reasons(entry, found, marker);
+  const why = reasons(entry, answer.metBy(entry.id), marker);
   const sale = line.querySelector('.sale');
   if (sale) sale.before(...why);
   else line.append(...why);
@@ -96,10 +97,10 @@ const pictureStore = () => {
   return put;
 };
 
-/** An entry that is shown, and how it answers where something was asked. */
+/** An entry that is shown, and whether it has every word that was asked for. */
 export interface Hit {
   readonly entry: Entry;
-  readonly met?: Found;
+  readonly all: boolean;
 }
 
 export interface ResultList {
@@ -125,8 +126,8 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
   const putPicture = pictureStore();
   let lines: { readonly entry: Entry; readonly line: HTMLLIElement }[] = [];
 
-  const lineOf = ({ entry, met }: Hit): HTMLLIElement => {
-    const line = resultOf(entry, met, current && markerFor(current.asked, wordsOf));
+  const lineOf = ({ entry }: Hit): HTMLLIElement => {
+    const line = resultOf(entry, current, wordsOf);
     lines.push({ entry, line });
     putPicture(entry, line, false);
     return line;
@@ -147,7 +148,8 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
   const completeShown = (): void => {
     for (const { entry, line } of lines) putPicture(entry, line, true);
     more.hidden = rest.length === 0;
-    more.textContent = `Show ${Math.min(AT_ONCE, rest.length)} more of ${rest.length}`;
+    more.textContent =
+      rest.length > AT_ONCE ? `Show ${AT_ONCE} more of ${rest.length}` : `Show the other ${rest.length}`;
   };
   more.addEventListener('click', () => {
     showMore(AT_ONCE)?.querySelector('a')?.focus();
@@ -166,7 +168,7 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
       current = answer;
       rest = hits;
       lines = [];
-      const divide = hits.findIndex(({ met }) => met?.all === false);
+      const divide = hits.findIndex(({ all }) => !all);
       firstInPart = divide > 0 ? hits[divide] : undefined;
       list.replaceChildren();
       empty.replaceChildren();

@@ -50,8 +50,8 @@ const start = (root: HTMLFormElement): void => {
     }
     const answer = query.q.trim() === '' ? undefined : answerTo(query.q);
     const ranked: readonly Hit[] = answer
-      ? answer.found.map((met) => ({ entry: entries[met.id] as Entry, met }))
-      : entries.map((entry) => ({ entry }));
+      ? answer.found.map(({ id, all }) => ({ entry: entries[id] as Entry, all }))
+      : entries.map((entry) => ({ entry, all: true }));
     const facets = facetsOf(query);
     const hits = narrowed(ranked, facets);
     countLater(() => form.isNarrowing() && showCounts(root, ranked, facets));
@@ -60,7 +60,7 @@ const start = (root: HTMLFormElement): void => {
       list.clear();
       return;
     }
-    const all = hits.filter(({ met }) => met?.all ?? true).length;
+    const all = hits.filter((hit) => hit.all).length;
     status.textContent = statusText(hits.length, all, entries.length, answer);
     if (hits.length > 0) list.show(hits, answer);
     else list.showEmpty(emptyResult(query, answer, ranked.length, parts, root));

@@ -1,13 +1,14 @@
 /** The order of the stages, without a disk: Sources → outputs and findings. */
 import { languageFor } from '../analysis/language/language.ts';
 import type { Proof } from '../channels/channel.ts';
-import { channels } from '../channels/index.ts';
+import { channels, closingChannels } from '../channels/index.ts';
 import { readRecords } from '../content/read.ts';
 import type { FileReader } from '../content/record-file.ts';
 import type { Sources } from '../content/sources.ts';
 import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment } from '../model/box.ts';
-import { dateInZone, longDate } from '../model/calendar.ts';
+import { revealDay } from '../model/calendar.ts';
+import { callFindings } from '../model/call-findings.ts';
 import { linkBox } from '../model/link.ts';
 import { isSealed, unsealed } from '../model/seal.ts';
 import type { Output } from '../render/output.ts';
@@ -15,7 +16,10 @@ import { isAtAim } from '../render/proof-words.ts';
 import { type Asset, compileTemplates, type TemplateFile } from '../render/templates.ts';
 import type { AsOf } from './as-of.ts';
 import { DEFAULT_AIM, type NameMemory, proofsOf } from './facts.ts';
+import { type NextBuild, nextBuild } from './next-build.ts';
 import { type ParcelsByCycle, parcelsFindings, parcelsReports } from './parcels.ts';
+import { withReveals } from './reveals.ts';
+import { wholeOf } from './whole.ts';
 
 /** `records`: texts are checked and linked; `proofs`: articles are read for their coverage; `pages`: channels make their files. */
 export type Stage = 'records' | 'proofs' | 'pages';
@@ -56,9 +60,10 @@ export interface Proved {
 export interface SealedCycle {
   readonly cycle: string;
   readonly theme: string;
-  readonly reveal: Moment;
-  /** The day of the reveal in the box's zone, written out. */
-  readonly revealDay: string;
+  /** Absent while it waits for its parcels, and `until` says so. */
+  readonly reveal?: Moment;
+  /** What it is sealed until: the day of the reveal in the box's zone, or that its parcels have arrived. */
+  readonly until: string;
 }
 
 export interface BuildResult {
@@ -69,6 +74,8 @@ export interface BuildResult {
   readonly box?: Box;
   readonly asOf?: Moment;
   readonly sealed: readonly SealedCycle[];
+  /** When the same content will give another site; absent where no moment is known. */
+  readonly next?: NextBuild;
   /** Of the newest cycle and of every cycle whose text changed. */
   readonly proofs: readonly Proved[];
 }
@@ -101,8 +108,8 @@ const sealedIn = (box: Box, asOf: Moment): readonly SealedCycle[] => {
     .map(({ id, theme, reveal }) => ({
       cycle: id,
       theme,
-      reveal,
-      revealDay: longDate(dateInZone(reveal, timeZone), lang),
+      ...(reveal !== undefined && { reveal }),
+      until: revealDay({ reveal }, timeZone, lang),
     }));
 };
 
@@ -137,17 +144,19 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
   const records = readRecords(sources, readFile);
   const linked = linkBox(records.value, sources);
   const compiled = compileTemplates(templates.files, templates.assets, templates.scripts);
-  const found = [
+  const read = [
     ...records.diagnostics,
     ...linked.diagnostics,
     ...compiled.diagnostics,
     ...parcelsFindings(parcels),
   ];
-  const box = linked.value;
-  if (!box) return { outputs: [], diagnostics: found, sealed: [], proofs: [] };
+  if (!linked.value) return { outputs: [], diagnostics: read, sealed: [], proofs: [] };
 
+  const { value: box, diagnostics: waiting } = withReveals(linked.value, parcels);
   const moment = typeof asOf === 'number' ? asOf : asOf(box.settings.timeZone);
-  const known = { box, asOf: moment, sealed: sealedIn(box, moment), proofs: [] };
+  const found = [...read, ...waiting, ...callFindings(box, moment)];
+  const next = nextBuild(box, moment);
+  const known = { box, asOf: moment, sealed: sealedIn(box, moment), ...(next && { next }), proofs: [] };
   if (mustFixAny(found)) return { outputs: [], diagnostics: found, ...known };
 
   onStage('proofs');
@@ -166,16 +175,16 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
   const open = unsealed(box, moment);
   const language = await languageFor(box.settings.lang);
   const shared = { asOf: moment, templates: compiled.value, language };
+  const inside = { ...shared, box, proofs, parcels: parcelsReports({ box, asOf: moment, parcels }) };
+  const outside = { ...shared, box: open, proofs: new Map(), parcels: new Map() };
   const results = await Promise.all(
-    channels.map(({ where, make }) =>
-      make(
-        where === 'site'
-          ? { ...shared, box: open, proofs: new Map(), parcels: new Map() }
-          : { ...shared, box, proofs, parcels: parcelsReports({ box, asOf: moment, parcels }) },
-      ),
-    ),
+    channels.map(({ where, make }) => make(where === 'site' ? outside : inside)),
   );
-  const diagnostics = [...found, ...results.flatMap((result) => result.diagnostics)];
-  const outputs = mustFixAny(diagnostics) ? [] : unique(results.flatMap((result) => result.outputs));
+  const made = results.flatMap((result) => result.outputs);
+  const { whole, diagnostics: lacking } = wholeOf(box, moment, made);
+  const closing = closingChannels.map(({ make }) => make({ ...inside, outputs: made, whole }));
+  const all = [...results, ...closing];
+  const diagnostics = [...found, ...all.flatMap((result) => result.diagnostics), ...lacking];
+  const outputs = mustFixAny(diagnostics) ? [] : unique(all.flatMap((result) => result.outputs));
   return { ...known, outputs, diagnostics, proofs: [...proofs.values()].map(inShort) };
 };

@@ -14,6 +14,7 @@ import { linkBox } from '../model/link.ts';
 import { dayOfDate, type Parcels } from '../model/parcels.ts';
 import { isSealed } from '../model/seal.ts';
 import type { AsOf } from './as-of.ts';
+import { withReveals } from './reveals.ts';
 
 export type { Group } from '../analysis/parcels/compare.ts';
 export type { ParcelsFacts } from '../analysis/parcels/facts.ts';
@@ -98,7 +99,7 @@ export const factsOfCycle = (wanted: Wanted, cycle: Cycle): ParcelsFacts => {
     ...common(wanted),
     cycle: cycle.id,
     theme: cycle.theme,
-    planned: cycle.reveal,
+    ...(cycle.reveal !== undefined && { planned: cycle.reveal }),
     leaves: dayOfDate(cycle.shipped),
     ...(own && { parcels: own }),
     earlier: poolOf(box, parcels, ({ id }) => id < cycle.id),
@@ -171,7 +172,8 @@ export interface ParcelsResult {
 export const parcelsOf = (input: ParcelsInput): ParcelsResult => {
   const { sources, asOf, parcels, file, share } = input;
   const records = readRecords(sources, readFrontMatter);
-  const { value: box, diagnostics: linked } = linkBox(records.value, sources);
+  const { value: linkedBox, diagnostics: linked } = linkBox(records.value, sources);
+  const box = linkedBox && withReveals(linkedBox, parcels).value;
   const cycles = records.value.cycles.map(({ id }) => id);
   const id = input.cycle ?? [...cycles].reverse().find((one) => parcels.has(one)) ?? cycles.at(-1);
   const found = file?.diagnostics ?? parcels.get(id ?? '')?.diagnostics ?? [];

@@ -4,9 +4,12 @@ import { readRecords } from '../content/read.ts';
 import type { FileReader } from '../content/record-file.ts';
 import type { Sources } from '../content/sources.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { callFindings } from '../model/call-findings.ts';
 import { linkBox } from '../model/link.ts';
 import type { AsOf } from './as-of.ts';
 import { DEFAULT_AIM, type NameMemory, proofsOf } from './facts.ts';
+import type { ParcelsByCycle } from './parcels.ts';
+import { waitsForParcels, withReveals } from './reveals.ts';
 
 export type {
   Coverage,
@@ -46,6 +49,8 @@ export interface ProofInput {
   readonly aim?: number;
   /** Filled with what the dictionary is asked. */
   readonly names?: NameMemory;
+  /** Reads the cycles' lists of shipments; asked only where a reveal waits for its parcels. */
+  readonly readParcels?: () => Promise<ParcelsByCycle>;
 }
 
 export interface ProofResult {
@@ -65,15 +70,18 @@ export const proofOf = async ({
   cycle: asked,
   aim,
   names = new Map(),
+  readParcels = async () => new Map(),
 }: ProofInput): Promise<ProofResult> => {
   const records = readRecords(sources, readFile);
   const linked = linkBox(records.value, sources);
-  const diagnostics = [...records.diagnostics, ...linked.diagnostics];
   const cycles = records.value.cycles.map(({ id }) => id);
-  const box = linked.value;
   const id = asked ?? cycles.at(-1);
-  if (!box?.cycles.some((cycle) => cycle.id === id)) return { diagnostics, cycles };
+  const written = [...records.diagnostics, ...linked.diagnostics];
+  if (!linked.value?.cycles.some((cycle) => cycle.id === id)) return { diagnostics: written, cycles };
+  const lists = waitsForParcels(linked.value) ? await readParcels() : new Map();
+  const { value: box, diagnostics: waiting } = withReveals(linked.value, lists);
   const moment = typeof asOf === 'number' ? asOf : asOf(box.settings.timeZone);
+  const diagnostics = [...written, ...waiting, ...callFindings(box, moment)];
   const proofs = await proofsOf({
     box,
     sources,

@@ -3,7 +3,7 @@ import type { Coverage } from '../analysis/coverage/coverage.ts';
 import type { Language } from '../analysis/language/language.ts';
 import type { ParcelsFacts } from '../analysis/parcels/facts.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Box, Moment } from '../model/box.ts';
+import type { Box, Moment, Piece } from '../model/box.ts';
 import type { Output, Where } from '../render/output.ts';
 import type { Templates } from '../render/templates.ts';
 
@@ -54,4 +54,42 @@ export interface Channel {
 /** A channel whose libraries are slow to load, and are loaded only for a box that wants what it makes. */
 export interface LateChannel extends Omit<Channel, 'make'> {
   readonly make: (input: ChannelInput) => Promise<ChannelResult>;
+}
+
+/** How a piece stands to one thing: `not asked` is one that it need not carry, `kept still` one that it must not name. */
+export type PieceState =
+  | 'there'
+  | 'absent'
+  | 'sealed'
+  | 'not made'
+  | 'not asked'
+  | 'kept still'
+  | 'given away';
+
+export interface CarriedRow {
+  readonly kind: 'item' | 'caution' | 'peek' | 'call';
+  readonly label: string;
+  /** One for each of the cycle's pieces. */
+  readonly states: readonly PieceState[];
+}
+
+/** What each chosen piece of a cycle carries, as its files say. */
+export interface CycleWhole {
+  readonly cycle: string;
+  readonly pieces: readonly Piece[];
+  readonly rows: readonly CarriedRow[];
+}
+
+/** Of every cycle, in the order of the box. */
+export type Whole = readonly CycleWhole[];
+
+/** What a channel is given that speaks of the files of all others. */
+export interface ClosingInput extends ChannelInput {
+  readonly outputs: readonly Output[];
+  readonly whole: Whole;
+}
+
+/** A channel that is made after every other, of what they made. */
+export interface ClosingChannel extends Omit<Channel, 'make'> {
+  readonly make: (input: ClosingInput) => ChannelResult;
 }

@@ -2,9 +2,11 @@
 import { article } from './article.ts';
 import { assets } from './assets.ts';
 import { catalogue } from './catalogue.ts';
-import type { Channel, LateChannel } from './channel.ts';
+import type { Channel, ClosingChannel, LateChannel } from './channel.ts';
+import { clipSheet } from './clip-sheet.ts';
 import { feeds } from './feeds.ts';
 import { home } from './home.ts';
+import { invitation } from './invitation.ts';
 import { kinds } from './kinds.ts';
 import { letter, letterPictures } from './letter.ts';
 import { notFound } from './not-found.ts';
@@ -12,6 +14,7 @@ import { papers } from './papers.ts';
 import { parcels } from './parcels.ts';
 import { proof } from './proof.ts';
 import { robots } from './robots.ts';
+import { runSheet } from './run-sheet.ts';
 import { sitemap } from './sitemap.ts';
 
 export const channels: readonly (Channel | LateChannel)[] = [
@@ -24,9 +27,14 @@ export const channels: readonly (Channel | LateChannel)[] = [
   sitemap,
   robots,
   assets,
-  papers,
   proof,
   parcels,
+  invitation,
+  runSheet,
   letterPictures,
   letter,
+  clipSheet,
 ];
+
+/** Those that speak of the others' files, and so are made when these are. */
+export const closingChannels: readonly ClosingChannel[] = [papers];

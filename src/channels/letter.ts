@@ -5,7 +5,7 @@
  */
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, BoxSettings, Cycle, RecordSource } from '../model/box.ts';
-import { dateInZone, longDate, mailDate, monthName } from '../model/calendar.ts';
+import { mailDate, monthName, revealDay } from '../model/calendar.ts';
 import { makesPiece } from '../model/pieces.ts';
 import { isSealed } from '../model/seal.ts';
 import { schemeStyle } from '../render/colours.ts';

@@ -1,47 +1,164 @@
-/** The back room's first page: what is sealed and until when, and each box's pieces with their cautions and spares. */
-import type { Item, Moment } from '../model/box.ts';
+/**
+ * The back room's first page: the papers of each box in the order of their use, what every piece of it carries, and
+ * the year at a glance.
+ */
+import type { Box, Cycle, Item, Moment, Piece } from '../model/box.ts';
 import { dateInZone, longDate, monthName, revealDay } from '../model/calendar.ts';
 import { callFor, spareOnSale } from '../model/calls.ts';
-import { cautionsOf } from '../model/cautions.ts';
+import { papersInOrder, pieceOrder, piecesOf, pieceTitles } from '../model/pieces.ts';
 import { isSealed } from '../model/seal.ts';
+import { streakOf } from '../model/streaks.ts';
+import { absoluteAddress, articlePath } from '../render/addresses.ts';
 import { schemeStyle } from '../render/colours.ts';
 import { htmlSource, trusted } from '../render/html.ts';
 import { priceText } from '../render/money.ts';
+import type { Output } from '../render/output.ts';
+import { pageLang } from '../render/page-lang.ts';
 import { typeset } from '../render/typeset.ts';
-import type { Channel } from './channel.ts';
+import type { CarriedRow, ClosingChannel, ClosingInput, CycleWhole, PieceState } from './channel.ts';
 
-const spareWords = (item: Item, asOf: Moment, timeZone: string, lang: string): string => {
-  if (!item.spare) return '';
-  if (!spareOnSale(item, asOf, timeZone)) return item.spare.count === 0 ? 'all sold' : 'no longer for sale';
-  return `${item.spare.count} at ${priceText(item.spare.price, lang)}`;
+interface Link {
+  readonly href: string;
+  readonly title: string;
+}
+
+/** The cycle's papers that were made; one that nobody knows the use of stands last, under its file's name. */
+const linksOf = (cycle: Cycle, { box, asOf, outputs }: ClosingInput) => {
+  const folder = `${cycle.id}/`;
+  const files = new Set(
+    outputs.flatMap(({ where, path }: Output) =>
+      where === 'backroom' && path.startsWith(folder) ? [path.slice(folder.length)] : [],
+    ),
+  );
+  const link = (file: string, title: string): readonly Link[] =>
+    files.delete(file) ? [{ href: `${folder}${encodeURIComponent(file)}`, title }] : [];
+  const known = papersInOrder.flatMap(({ file, title, more = [] }) => {
+    const own =
+      file === undefined
+        ? isSealed(cycle, asOf)
+          ? []
+          : [{ href: absoluteAddress(box.settings, articlePath(cycle)), title }]
+        : link(file, title);
+    const others = more.flatMap((one) => link(one.file, one.title));
+    const [first, ...rest] = [...own, ...others];
+    return first ? [{ ...first, more: rest }] : [];
+  });
+  const others = [...files].sort().flatMap((file) => link(file, file));
+  return [...known, ...others.map((one) => ({ ...one, more: [] }))];
 };
 
-export const papers: Channel = {
+const spareWords = (item: Item, asOf: Moment, { timeZone, lang }: Box['settings']): string => {
+  if (!item.spare) return '';
+  if (!spareOnSale(item, asOf, timeZone))
+    return item.spare.count === 0 ? 'spare pieces all sold' : 'spare pieces no longer for sale';
+  return `${item.spare.count} spare at ${priceText(item.spare.price, lang)}`;
+};
+
+const itemNotes = (item: Item, asOf: Moment, settings: Box['settings']): string => {
+  const count = item.pictures.length;
+  const pictures = count === 0 ? 'no picture' : `${count} ${count === 1 ? 'picture' : 'pictures'}`;
+  return [item.lead ? 'lead' : '', pictures, spareWords(item, asOf, settings)].filter(Boolean).join(', ');
+};
+
+const stateWords: Readonly<Record<PieceState, string>> = {
+  there: 'yes',
+  absent: 'absent',
+  sealed: 'sealed',
+  'not made': 'not made',
+  'not asked': '',
+  'kept still': 'kept still',
+  'given away': 'given away',
+};
+
+/** States that somebody has to look at. */
+const WRONG: ReadonlySet<PieceState> = new Set(['absent', 'given away']);
+
+const rowView = (row: CarriedRow, notes: string, lang: string) => ({
+  kind: row.kind,
+  label: typeset(row.label, lang),
+  notes,
+  cells: row.states.map((state) => ({ words: stateWords[state], wrong: WRONG.has(state) })),
+});
+
+const cycleView = (cycle: Cycle, whole: CycleWhole, input: ClosingInput) => {
+  const { box, asOf } = input;
+  const { settings } = box;
+  const own = pageLang(settings.lang);
+  const items = cycle.items[Symbol.iterator]();
+  const wrong = whole.rows.flatMap(({ states }) => states).filter((state) => WRONG.has(state)).length;
+  return {
+    id: cycle.id,
+    month: monthName(cycle, own),
+    theme: typeset(cycle.theme, settings.lang),
+    sealed: isSealed(cycle, asOf),
+    reveal: revealDay(cycle, settings.timeZone, own),
+    links: linksOf(cycle, input),
+    pieces: whole.pieces.map((piece) => pieceTitles[piece]),
+    wrong,
+    rows: whole.rows.map((row) => {
+      const item = row.kind === 'item' ? items.next().value : undefined;
+      return rowView(row, item ? itemNotes(item, asOf, settings) : '', settings.lang);
+    }),
+  };
+};
+
+/** Cycles that the year shows: twelve that were shown, and all that are to come. */
+const YEAR = 12;
+
+const shortDate = (date: string, lang: string): string =>
+  new Intl.DateTimeFormat(lang, { day: 'numeric', month: 'short', timeZone: 'UTC' }).format(
+    Date.parse(`${date}T00:00:00Z`),
+  );
+
+const streakWords = (cycles: readonly Cycle[], piece: Piece, asOf: Moment, lang: string): string => {
+  const { length, upToDate } = streakOf(cycles, piece, asOf);
+  const newest = cycles.findLast((cycle) => !isSealed(cycle, asOf));
+  if (length === 0) return 'none';
+  return upToDate || !newest ? String(length) : `${length}, ${monthName(newest, lang)} not yet`;
+};
+
+const yearView = ({ cycles, settings }: Box, asOf: Moment) => {
+  const own = pageLang(settings.lang);
+  const pieces = pieceOrder.filter(
+    (piece) => piecesOf(settings).includes(piece) || cycles.some(({ made }) => made?.[piece] !== undefined),
+  );
+  const shown = cycles.filter((cycle) => !isSealed(cycle, asOf)).slice(-YEAR);
+  const year = cycles.filter((cycle) => shown.includes(cycle) || isSealed(cycle, asOf)).reverse();
+  return {
+    pieces: pieces.map((piece) => pieceTitles[piece]),
+    streaks: pieces.map((piece) => streakWords(cycles, piece, asOf, own)),
+    kept: cycles.some(({ made }) => made !== undefined),
+    rows: year.map((cycle) => ({
+      month: monthName(cycle, own),
+      cells: pieces.map((piece) => {
+        const date = cycle.made?.[piece];
+        return date === undefined ? '' : shortDate(date, own);
+      }),
+    })),
+  };
+};
+
+export const papers: ClosingChannel = {
   name: 'papers',
   where: 'backroom',
-  make: ({ box, asOf, templates }) => {
+  make: (input) => {
+    const { box, asOf, templates, whole } = input;
     const { lang, timeZone, name, palette } = box.settings;
+    const own = pageLang(lang);
+    const newest = box.cycles.findLast((cycle) => !isSealed(cycle, asOf));
+    const views = box.cycles
+      .map((cycle, i) => ({ now: cycle === newest || isSealed(cycle, asOf), cycle, whole: whole[i] }))
+      .reverse()
+      .flatMap((one) => (one.whole ? [{ now: one.now, ...cycleView(one.cycle, one.whole, input) }] : []));
     const page = templates.render('papers', {
-      lang,
+      lang: own,
       name: typeset(name, lang),
       scheme: trusted(`<style>${schemeStyle(palette)}</style>`),
-      asOf: longDate(dateInZone(asOf, timeZone), lang),
+      asOf: longDate(dateInZone(asOf, timeZone), own),
       call: callFor(box, undefined, asOf),
-      cycles: [...box.cycles].reverse().map((cycle) => ({
-        month: monthName(cycle, lang),
-        theme: typeset(cycle.theme, lang),
-        sealed: isSealed(cycle, asOf),
-        reveal: revealDay(cycle, timeZone, lang),
-        items: cycle.items.map((item) => ({
-          name: typeset(item.name, lang),
-          lead: item.lead,
-          pictures: item.pictures.length,
-          cautions: cautionsOf(item)
-            .map(({ label }) => label)
-            .join(', '),
-          spare: spareWords(item, asOf, timeZone, lang),
-        })),
-      })),
+      now: views.filter(({ now }) => now),
+      earlier: views.filter(({ now }) => !now),
+      year: yearView(box, asOf),
     });
     return {
       outputs: [{ where: 'backroom', path: 'index.html', text: `<!doctype html>\n${htmlSource(page)}` }],

@@ -12,7 +12,7 @@ import type { Passage } from '../analysis/coverage/text/passage.ts';
 import { type PlaceName, placeNames, placeWords } from '../analysis/coverage/text/places.ts';
 import { type Diagnostic, type Place, placeText } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Moment } from '../model/box.ts';
-import { dateInZone, longDate, monthName } from '../model/calendar.ts';
+import { dateInZone, longDate, monthName, revealDay } from '../model/calendar.ts';
 import { isSealed } from '../model/seal.ts';
 import { schemeStyle } from '../render/colours.ts';
 import { findingViews } from '../render/findings.ts';

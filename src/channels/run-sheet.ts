@@ -3,7 +3,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { placeText } from '../diagnostics/diagnostic.ts';
 import { type Beat, type Live, liveOf } from '../model/beats.ts';
 import type { Box, Cycle, Moment } from '../model/box.ts';
-import { dateInZone, longDate, monthName } from '../model/calendar.ts';
+import { monthName, revealDay } from '../model/calendar.ts';
 import { chaptersOf } from '../model/chapters.ts';
 import { liveFindings } from '../model/live-findings.ts';
 import { makesPiece } from '../model/pieces.ts';
@@ -81,7 +81,7 @@ export const runSheetPage = (live: Live, context: RunSheetContext): TextOutput =
     scheme: trusted(`<style>${schemeStyle(cycle.palette)}</style>`),
     fonts: embeddedFonts(templates),
     sealed: isSealed(cycle, asOf),
-    reveal: longDate(dateInZone(cycle.reveal, timeZone), own),
+    reveal: revealDay(cycle, timeZone, own),
     length: lengthWords(live),
     total: clockText(live.seconds),
     pace: speechOf(settings).pace,

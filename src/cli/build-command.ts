@@ -2,7 +2,7 @@
 import { stat } from 'node:fs/promises';
 import { dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { Proved } from '../build/build.ts';
+import type { BuildResult, Proved } from '../build/build.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import { readContentFolder } from './content-folder.ts';
 import type { Edge, Values } from './edge.ts';
@@ -34,6 +34,15 @@ const provedLine = ({ cycle, theme, aim, items, atAim, weakest, crowded, rivals 
     ...(rivals > 0 ? [counted(rivals, 'rival')] : []),
   ];
   return `Proof of ${cycle}, ${theme}: ${parts.join('; ')}.`;
+};
+
+/** When the site would be another one: "Build again after 23 April 2026, 19:00: 2026-04, Small Wings, is revealed." */
+const againLines = ({ next, sealed }: BuildResult): readonly string[] => {
+  const waiting = sealed.filter(({ reveal }) => reveal === undefined).map(({ cycle }) => cycle);
+  return [
+    ...(next ? [`Build again after ${next.words}.`] : []),
+    ...(waiting.length > 0 ? [`Build again with a newer list of the parcels of ${waiting.join(', ')}.`] : []),
+  ];
 };
 
 /** Builds, reports, and gives the exit status. */
@@ -125,13 +134,14 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
   if (json) {
     const made = { pictures: pictures.made, picturesFromCache: pictures.fromCache };
     edge.stdout.write(
-      `${JSON.stringify({ ok, diagnostics, site: { dir: out, pages, files, bytes, ...made }, sealed: result.sealed, proofs: result.proofs, kept, stages })}\n`,
+      `${JSON.stringify({ ok, diagnostics, site: { dir: out, pages, files, bytes, ...made }, sealed: result.sealed, next: result.next, proofs: result.proofs, kept, stages })}\n`,
     );
     return EXIT.done;
   }
   const lines = [
     `Made ${counted(pages, 'page')} and ${counted(jobs.length, 'picture')} (${pictures.made} new, ${pictures.fromCache} from the cache): ${counted(files, 'file')}, ${size(bytes)}.`,
-    ...result.sealed.map(({ cycle, theme, revealDay }) => `Sealed until ${revealDay}: ${cycle}, ${theme}.`),
+    ...result.sealed.map(({ cycle, theme, until }) => `Sealed until ${until}: ${cycle}, ${theme}.`),
+    ...againLines(result),
     ...result.proofs.map(
       (proof) => `${provedLine(proof)} ${join(shown(edge.cwd, backroom), proof.cycle, 'proof.html')}`,
     ),

@@ -58,6 +58,10 @@ export const proofCommand = async (values: Values, edge: Edge, [cycle]: Operands
     readFile,
     asOf,
     names: memory.names,
+    readParcels: async () => {
+      const { readLists } = await import('./parcels-lists.ts');
+      return readLists(content, sources, asOf);
+    },
     ...(cycle === undefined ? {} : { cycle }),
     ...(aim === undefined ? {} : { aim }),
   });

@@ -19,7 +19,7 @@ import { type FrontMatter, frontMatterOf, type ParsedFile } from './record-file.
 import type { TextSource } from './sources.ts';
 
 /** The keys that hold numbers. Elsewhere digits stay as typed: 4.50 is not 4.5, and a postal code may begin with 0. */
-const NUMBERS = new Set(['count', 'minAge', 'minutes', 'places', 'share']);
+const NUMBERS = new Set(['clip', 'count', 'minAge', 'minutes', 'pace', 'places', 'share']);
 
 const keepDigits = (document: Document): void => {
   visit(document, {

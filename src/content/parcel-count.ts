@@ -27,6 +27,8 @@ export interface Parcels {
   readonly file: string;
   /** The day as of which it was read, in days since 1970-01-01. */
   readonly asOf: number;
+  /** Rows of parcels that leave after that day; absent where there is none. */
+  readonly toLeave?: number;
   /** In no order that means anything. */
   readonly counts: readonly ParcelCount[];
 }

@@ -111,6 +111,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
   let [rows, passedOver, swappedAt, newest] = [0, 0, 0, Number.NEGATIVE_INFINITY];
   const later: Lines = { first: [], count: 0 };
   const twice: Lines = { first: [], count: 0 };
+  let toLeave = 0;
   const unformed: Unformed = { count: 0, sample: '', forms: [] };
 
   const header = (titles: readonly string[], line: number): readonly number[] | undefined => {
@@ -143,6 +144,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
     const reading = readRow(cell('shipped'), cell('delivered'), cell('status'));
     if (reading.kind === 'not yet') {
       meet(later, line);
+      toLeave += 1;
       return;
     }
     if (reading.kind === 'fault') {
@@ -259,7 +261,9 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
       const usable = findings.every(({ weight }) => weight !== 'must fix');
       if (usable) judgeFile();
       return {
-        value: usable ? { file, asOf, counts: counter.counts() } : undefined,
+        value: usable
+          ? { file, asOf, counts: counter.counts(), ...(toLeave > 0 && { toLeave }) }
+          : undefined,
         diagnostics: findings.map(({ line, ...rest }) => ({ ...rest, place: { file, line, column: 1 } })),
       };
     },

@@ -46,7 +46,7 @@ export const frontMatterOf = ({ path: file, text }: TextSource, parsed: ParsedFi
 };
 
 /** Raise when parsing the same text gives something else, so that what was remembered is not used. */
-export const PARSING_VERSION = 1;
+export const PARSING_VERSION = 2;
 
 /**
  * A reader that parses what is not known yet. The parser is loaded only when some file needs it, which is most of

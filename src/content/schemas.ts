@@ -5,67 +5,22 @@
 import * as v from 'valibot';
 import { nearest } from '../diagnostics/nearest.ts';
 import { ALLERGENS } from './allergens.ts';
+import { isCountry, isDateTime, isGtin, isLanguage, isTimeZone } from './codes.ts';
 import {
-  currencyDecimals,
-  isAddress,
-  isCountry,
-  isDate,
-  isDateTime,
-  isGtin,
-  isLanguage,
-  isTimeZone,
-} from './codes.ts';
+  address,
+  atMost,
+  colours,
+  currency,
+  date,
+  described,
+  is,
+  list,
+  picture,
+  price,
+  text,
+  wholeNumber,
+} from './fields.ts';
 import { isDatePattern } from './parcel-dates.ts';
-
-/** Text of any kind a person would type for it. */
-const text = v.pipe(
-  v.union([v.string(), v.number()], 'text'),
-  v.transform(String),
-  v.trim(),
-  v.minLength(1, 'some text'),
-);
-const is = (test: (value: string) => boolean, expected: string) => v.pipe(text, v.check(test, expected));
-const atMost = (length: number) =>
-  v.pipe(
-    text,
-    v.check((value) => [...value].length <= length, `at most ${length} characters`),
-  );
-const list = <T extends v.GenericSchema>(one: T) =>
-  v.pipe(
-    v.union([
-      v.array(v.unknown()),
-      v.pipe(
-        v.unknown(),
-        v.check((value) => value !== undefined),
-        v.transform((value) => [value]),
-      ),
-    ]),
-    v.array(one),
-  );
-const date = is(isDate, 'a date that exists, as 2026-03-19');
-const address = is(isAddress, 'an address that begins with https:// or http://');
-const currency = is((code) => currencyDecimals(code) !== undefined, 'an ISO 4217 currency, as GBP');
-const price = is((amount) => /^\d+(?:\.\d+)?$/.test(amount), 'an amount, as 18.50');
-const wholeNumber = v.pipe(
-  v.number('a whole number'),
-  v.integer('a whole number'),
-  v.minValue(0, 'a whole number from 0'),
-);
-const colours = v.pipe(
-  list(is((value) => /^#(?:[0-9a-f]{3}|[0-9a-f]{6})$/i.test(value), 'a colour as "#8a9a7b", between quotes')),
-  v.minLength(1, 'one to five colours'),
-  v.maxLength(5, 'one to five colours'),
-);
-const FOCUS = /^(\d{1,2}|100)% (\d{1,2}|100)%$/;
-const picture = v.strictObject(
-  {
-    file: text,
-    alt: text,
-    caption: v.optional(text),
-    focus: v.optional(is((value) => FOCUS.test(value), 'two shares from the left and the top, as 50% 40%')),
-  },
-  'a picture as {file: …, alt: …}',
-);
 
 const call = v.strictObject(
   { address, text, places: v.optional(wholeNumber) },
@@ -79,6 +34,14 @@ const piece = v.picklist(PIECES, ({ input }) => {
   const meant = nearest(String(input), PIECES);
   return `${meant ? `\`${meant}\`, ` : ''}one of ${PIECES.join(', ')}`;
 });
+/** When each piece of a cycle was made; a word that is no piece is an unknown key. */
+const madeDates = v.strictObject(
+  Object.fromEntries(PIECES.map((one) => [one, v.optional(date)])) as Record<
+    (typeof PIECES)[number],
+    v.OptionalSchema<typeof date, undefined>
+  >,
+  'dates by piece, as {live: 2026-03-19, letter: 2026-03-20}',
+);
 /** Lengths that short videos are asked for in, in seconds. Common practice, no source. */
 export const CLIP_LENGTHS = [15, 30, 60] as const;
 const clipLength = v.picklist(CLIP_LENGTHS, '15, 30 or 60, in seconds');
@@ -87,9 +50,6 @@ const clockTime = is(
   (value) => /^(?:(?:\d{1,2}:)?[0-5]?\d:[0-5]\d|\d{1,5})$/.test(value),
   'a time in the recording, as 4:10',
 );
-const described = <T extends v.GenericSchema>(schema: T, description: string) =>
-  v.pipe(schema, v.description(description));
-
 export const boxSchema = v.strictObject({
   name: described(text, 'The box’s name'),
   url: described(address, 'Address of the published site'),
@@ -263,6 +223,12 @@ export const cycleSchema = v.strictObject({
     ),
     `Moment from which it may be shown, local in the box’s zone or with an offset; or ${WHEN_DELIVERED}: the first evening of the box’s habit after the wanted share of its parcels has arrived by its parcels.csv; or {when: delivered, notBefore: …}: that, and not before a moment`,
   ),
+  moved: v.optional(
+    described(
+      list(is(isDateTime, 'a date and time that exist, as 2026-03-19T19:00')),
+      'Earlier moments of the reveal, oldest first: when you move it, the old one is added here, so that people’s calendars take the new one',
+    ),
+  ),
   updated: v.optional(described(date, 'Date of the last real change')),
   author: v.optional(described(text, 'Who signs this article')),
   palette: v.optional(described(colours, 'One to five colours taken from the things')),
@@ -286,6 +252,7 @@ export const cycleSchema = v.strictObject({
     described(
       v.strictObject(
         {
+          address: v.optional(address),
           minutes: v.optional(v.pipe(wholeNumber, v.minValue(1, 'a whole number from 1'))),
           layOut: v.optional(list(text)),
           wear: v.optional(text),
@@ -302,11 +269,20 @@ export const cycleSchema = v.strictObject({
         },
         'words for the live as {minutes: …, hook: …, questions: […]}',
       ),
-      'The live, where the stories’ own words are not the ones to say: minutes (how long it should last), layOut, wear, hook, greet (early questions), about, chosen, mishap, items {slug: words}, questions, whole, peek, call',
+      'The live, where the stories’ own words are not the ones to say: address (where it is seen), minutes (how long it should last), layOut, wear, hook, greet (early questions), about, chosen, mishap, items {slug: words}, questions, whole, peek, call',
     ),
   ),
   clip: v.optional(
     described(clipLength, 'Seconds this cycle’s short video should last; the box’s without it'),
+  ),
+  invitation: v.optional(
+    described(
+      v.strictObject({ hook: v.optional(text) }, 'words as {hook: …}'),
+      'The invitation’s own words: hook (why to come, without naming what is in the box); the peek of the cycle before without it',
+    ),
+  ),
+  made: v.optional(
+    described(madeDates, `When each piece was made or went out: {live: 2026-03-19, letter: 2026-03-20}`),
   ),
   peek: v.optional(
     described(

@@ -12,7 +12,7 @@ import { type StockWords, saidAddress, stockWords } from './live-words.ts';
 import { type Paragraph, paragraphsOf, sentencesOf } from './sentences.ts';
 import { firstSentences, type Speech, secondsToSay, speechOf } from './speaking.ts';
 import { tellingOf } from './telling.ts';
-import { nameInSentence, namesInLine } from './title.ts';
+import { nameInSentence, namesInLine, shortName } from './title.ts';
 
 /** What a beat says and shows, before the clock. */
 interface Cue {
@@ -189,6 +189,23 @@ const toldCue = (
   return cue(kind, { say: firstSentences(text, DRAWN[kind], context.speech), from: placeOf(told) });
 };
 
+/**
+ * What is said of an item's dangers. Ingredients are read on the card, not aloud; what was said of an earlier item in
+ * the same words is pointed back to.
+ */
+const spokenCautions = ({ items }: Cycle, item: Item): readonly Caution[] =>
+  cautionsOf(item)
+    .filter(({ sort }) => sort !== 'ingredients')
+    .map((caution) => {
+      const words = caution.lines.join(' ');
+      const earlier = items
+        .slice(0, items.indexOf(item))
+        .find((other) => cautionsOf(other).some(({ lines }) => lines.join(' ') === words));
+      // A short line is sooner said again.
+      if (!earlier || caution.lines.length < 2) return caution;
+      return { ...caution, lines: [`All that was said of “${shortName(earlier.name)}” holds here too.`] };
+    });
+
 /** What to do with an item. */
 const showOf = ({ items }: Cycle, item: Item): readonly string[] => {
   const [lead] = items;
@@ -209,8 +226,7 @@ const itemCue = (context: Context, item: Item): Cue => {
     item,
     say: own === undefined ? [...drawn, ...goesWith] : sentencesOf(own, speech.lang),
     show: showOf(context.cycle, item),
-    // Ingredients are read on the card, not aloud.
-    cautions: cautionsOf(item).filter(({ sort }) => sort !== 'ingredients'),
+    cautions: spokenCautions(context.cycle, item),
     field: `live.items.${item.slug}`,
     ...given({
       from:

@@ -143,6 +143,8 @@ export interface ReplayBeat {
 
 /** What the owner wants said at the live instead of the stories' words; every part may be left out. */
 export interface LiveWords {
+  /** Where it is seen while it lasts. */
+  readonly address?: string;
   /** How long the live should last. */
   readonly minutes?: number;
   readonly layOut?: readonly string[];
@@ -249,6 +251,8 @@ export interface Cycle {
   readonly reveal: Moment | undefined;
   /** Its parcels decide the reveal; they may, from a moment on, where it has one. */
   readonly whenDelivered?: { readonly notBefore?: Moment };
+  /** Moments at which it was to be before, oldest first, where the record names any. */
+  readonly moved?: readonly Moment[];
   /** Date of the last real change, where the record states one. */
   readonly updated?: PlainDate;
   readonly author: string;
@@ -260,6 +264,10 @@ export interface Cycle {
   readonly live?: LiveWords;
   /** Seconds that this cycle's short video lasts, where it is not the box's usual length. */
   readonly clip?: ClipLength;
+  /** What the invitation says to make people come, where its record gives it. */
+  readonly invitation?: { readonly hook?: string };
+  /** The day on which each piece was made or went out, where the record says. */
+  readonly made?: Partial<Readonly<Record<Piece, PlainDate>>>;
   readonly peek?: Peek;
   readonly voices: readonly Voice[];
   readonly call?: CallKind;

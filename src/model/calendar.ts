@@ -30,7 +30,9 @@ export const longDate = (date: PlainDate, lang: string): string =>
 
 /** "19 March 2026, 19:00" in the zone. */
 export const longTime = (moment: Moment, timeZone: string, lang: string): string => {
-  const time = new Intl.DateTimeFormat(lang, { timeStyle: 'short', hourCycle: 'h23', timeZone }).format(moment);
+  const time = new Intl.DateTimeFormat(lang, { timeStyle: 'short', hourCycle: 'h23', timeZone }).format(
+    moment,
+  );
   return `${longDate(dateInZone(moment, timeZone), lang)}, ${time}`;
 };
 
@@ -64,10 +66,7 @@ export const changedOn = (cycle: Cycle, timeZone: string): PlainDate => {
 
 /** The moment a cycle's article last changed; a record states the day alone, which is taken at noon. */
 export const changedAt = (cycle: Cycle, timeZone: string): Moment =>
-  Math.max(
-    revealedAt(cycle),
-    (cycle.updated && momentOf(`${cycle.updated}T12:00`, timeZone)) || 0,
-  );
+  Math.max(revealedAt(cycle), (cycle.updated && momentOf(`${cycle.updated}T12:00`, timeZone)) || 0);
 
 /** RFC 5322 §3.3, in the zone's own time: "Thu, 19 Mar 2026 19:00:00 +0000". */
 export const mailDate = (moment: Moment, timeZone: string): string => {

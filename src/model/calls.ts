@@ -1,6 +1,7 @@
 /** The one rule of what a visitor can do now. */
 import type { Box, CallKind, Cycle, Item, Moment } from './box.ts';
 import { dateInZone } from './calendar.ts';
+import { isSealed } from './seal.ts';
 
 export interface Call {
   readonly kind: CallKind;
@@ -10,17 +11,44 @@ export interface Call {
   readonly places?: number;
 }
 
-/** Whether spare pieces of an item can be bought at a moment: some are left and the last day is not past. */
-export const spareOnSale = ({ spare }: Item, asOf: Moment, timeZone: string): boolean =>
-  spare !== undefined &&
-  spare.count > 0 &&
-  (spare.until === undefined || dateInZone(asOf, timeZone) <= spare.until);
+/** Whether an item's spare pieces are past their last day in the box's zone. */
+export const sparePast = ({ spare }: Item, asOf: Moment, timeZone: string): boolean =>
+  spare?.until !== undefined && dateInZone(asOf, timeZone) > spare.until;
 
-/** The call that holds: the cycle's own, unless it is for spare pieces and none of the cycle's are on sale; else the box's. */
-export const callFor = ({ settings }: Box, cycle: Cycle | undefined, asOf: Moment): Call | undefined => {
-  const own = cycle?.call;
-  const sold = own === 'spare' && !cycle?.items.some((item) => spareOnSale(item, asOf, settings.timeZone));
-  const kind = own === undefined || sold ? settings.call : own;
-  const terms = settings.calls[kind];
+/** Whether spare pieces of an item can be bought at a moment: some are left and the last day is not past. */
+export const spareOnSale = (item: Item, asOf: Moment, timeZone: string): boolean =>
+  item.spare !== undefined && item.spare.count > 0 && !sparePast(item, asOf, timeZone);
+
+/** Whether any spare piece of some cycles can be bought. */
+export const anySpareOnSale = (cycles: readonly Cycle[], asOf: Moment, timeZone: string): boolean =>
+  cycles.some(({ items }) => items.some((item) => spareOnSale(item, asOf, timeZone)));
+
+/** Whether what a call asks for can be had: a place is left, a spare piece is on sale. A wait list takes everybody. */
+const canBeHad = (
+  kind: CallKind,
+  { settings, cycles }: Box,
+  own: Cycle | undefined,
+  asOf: Moment,
+): boolean => {
+  if (kind === 'join') return settings.calls.join?.places !== 0;
+  if (kind === 'waitList') return true;
+  // What is sealed sells nothing yet.
+  const shelf = own ? [own] : cycles.filter((cycle) => !isSealed(cycle, asOf));
+  return anySpareOnSale(shelf, asOf, settings.timeZone);
+};
+
+/**
+ * The call that holds: the cycle's own, else the box's, else the wait list; the first that has an address and can be
+ * had. Undefined where none does: no call is better than one that leads to a closed door.
+ */
+export const callFor = (box: Box, cycle: Cycle | undefined, asOf: Moment): Call | undefined => {
+  const { call, calls } = box.settings;
+  const wanted: readonly (readonly [CallKind, Cycle?])[] = [
+    ...(cycle?.call ? [[cycle.call, cycle] as const] : []),
+    [call],
+    ['waitList'],
+  ];
+  const kind = wanted.find(([one, own]) => calls[one] && canBeHad(one, box, own, asOf))?.[0];
+  const terms = kind && calls[kind];
   return terms && { kind, ...terms };
 };

@@ -80,11 +80,14 @@ const itemDraft = (item: Item, lead: Item | undefined, speech: Speech): Draft =>
   const alone = (sentence: string): string =>
     namesIt(sentence, item, lang) ? endsSentence(sentence) : `${name} ${endsSentence(sentence)}`;
   const [paragraph] = paragraphsOf(item.story.tree, item.story.file);
-  const [first] = sentencesOf(paragraph?.text ?? '', lang);
-  const told = [first, item.goesWith, item.description].flatMap((sentence) =>
-    sentence !== undefined && secondsToSay(sentence, speech) <= LONGEST_SENTENCE ? [alone(sentence)] : [],
-  );
-  const both = told[0] && item.goesWith && !told[0].endsWith(item.goesWith);
+  const talk = (sentence: string | undefined): sentence is string =>
+    sentence !== undefined && secondsToSay(sentence, speech) <= LONGEST_SENTENCE;
+  const [first, second] = sentencesOf(paragraph?.text ?? '', lang);
+  const short = [first, item.goesWith].filter(talk).map(alone);
+  const told = short.length > 0 ? short : [alone(item.description)];
+  // How it goes with the lead item is worth more than a second sentence; the lead item has only that.
+  const more = [item.goesWith ?? second].filter(talk).map(endsSentence);
+  const longer = talk(first) && more[0] ? [`${alone(first)} ${more[0]}`] : [];
   const still = item.pictures[0];
   return {
     kind: 'item',
@@ -92,11 +95,8 @@ const itemDraft = (item: Item, lead: Item | undefined, speech: Speech): Draft =>
     film:
       !lead || lead === item
         ? `Fill the frame with it, then let a hand come in and use it: ${nameInSentence(item.name, lang)}.`
-        : `${name} Keep the ${lead.kind} in the frame. ${endsSentence(item.goesWith ?? 'Hold it still for a breath')}`,
-    choices: byLength(
-      [name, ...told.slice(0, 2), ...(both ? [`${told[0]} ${endsSentence(item.goesWith as string)}`] : [])],
-      speech,
-    ),
+        : `Keep the ${lead.kind} in the frame. ${endsSentence(item.goesWith ?? 'Hold it still for a breath')}`,
+    choices: byLength([name, ...told, ...longer], speech),
     ...(still && { still }),
   };
 };

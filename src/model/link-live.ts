@@ -4,7 +4,8 @@ import type { CycleRecord } from '../content/schemas.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
 import { chapterTitles, namedKind } from './beat-names.ts';
-import type { Item, LiveWords, Replay, ReplayBeat } from './box.ts';
+import type { Item, LiveWords, Moment, Replay, ReplayBeat } from './box.ts';
+import { momentOf } from './calendar.ts';
 
 type Report = (diagnostic: Diagnostic) => void;
 type Slugged = Pick<Item, 'slug'>;
@@ -90,4 +91,24 @@ export const replayOf = (
   if (!replay) return undefined;
   const { beats, ...rest } = replay;
   return { ...rest, ...(beats && { beats: beatsOf(record, replay, items, report) }) } as Replay;
+};
+
+/** The moments of the reveal before it was moved; the one that holds now is none of them. */
+export const movedOf = (
+  record: Written<CycleRecord>,
+  moved: readonly string[],
+  timeZone: string,
+  report: Report,
+): readonly Moment[] => {
+  const moments = moved.flatMap((text) => momentOf(text, timeZone) ?? []);
+  const reveal = typeof record.value?.reveal === 'string' && momentOf(record.value.reveal, timeZone);
+  if (reveal && moments.at(-1) === reveal)
+    report({
+      weight: 'must fix',
+      rule: 'reveal-moved',
+      place: record.placeOf(['moved', moved.length - 1]),
+      message: `Unexpected \`${moved.at(-1)}\`, expected a moment before it was moved, not the reveal itself`,
+      fix: 'Move `reveal`, and leave the old moment here',
+    });
+  return moments;
 };

@@ -8,15 +8,18 @@ import {
   type ItemRecord,
   type PictureRecord,
   WEEKDAYS,
+  WHEN_DELIVERED,
 } from '../content/schemas.ts';
 import { readSearches } from '../content/searches.ts';
 import type { Sources } from '../content/sources.ts';
 import type { Checked, Diagnostic, Place } from '../diagnostics/diagnostic.ts';
-import type { Box, BoxSettings, Cycle, Item, Money, Picture, RevealHabit } from './box.ts';
+import type { Box, BoxSettings, Cycle, Item, Moment, Picture, RevealHabit } from './box.ts';
 import { momentOf } from './calendar.ts';
 import { hazardFindings, hazardsOf } from './hazards.ts';
-import { liveWordsOf, replayOf } from './link-live.ts';
+import { liveWordsOf, movedOf, replayOf } from './link-live.ts';
 import { type LinkTargets, linkStory } from './link-stories.ts';
+import { boxValueOf } from './link-value.ts';
+import { moneyOf } from './money.ts';
 import { photosOf, recordPicture } from './pictures.ts';
 import { addressFindings, addressOf, setFindings, slugFor } from './set-findings.ts';
 import type { Target } from './story.ts';
@@ -29,21 +32,6 @@ const present = <T extends object>(facts: T): { [K in keyof T]?: Exclude<T[K], u
   Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined)) as never;
 
 const DEFAULT_PALETTE = ['#5f7358'] as const;
-
-const moneyOf = (amount: string, currency: string, place: Place, report: Report): Money => {
-  const decimals = currencyDecimals(currency) ?? 2;
-  const [whole = '0', part = ''] = amount.split('.');
-  if (part.length > decimals) {
-    report({
-      weight: 'must fix',
-      rule: 'price-decimals',
-      place,
-      message: `Unexpected price \`${amount}\`, expected at most ${decimals} decimals for ${currency} (ISO 4217)`,
-      fix: 'Write the amount with the currency’s own decimals',
-    });
-  }
-  return { amount: decimals === 0 ? whole : `${whole}.${part.padEnd(decimals, '0')}`, currency };
-};
 
 /** Every record's file → what a link to it means. */
 const targetsIn = (records: Records): ReadonlyMap<string, Target> =>
@@ -143,8 +131,6 @@ const cycleOf = (
   }
   if (value.call && !settings.calls[value.call])
     report(callWithoutAddress(value.call, record.placeOf(['call'])));
-  const reveal = momentOf(value.reveal, settings.timeZone);
-  if (reveal === undefined) throw new Error(`A checked reveal must be a moment, found ${value.reveal}`);
   const peekPicture =
     value.peek?.picture &&
     recordPicture(
@@ -169,12 +155,13 @@ const cycleOf = (
     summary: value.summary,
     address: addressOf(id, value),
     shipped: value.shipped,
-    reveal,
+    ...revealOf(value.reveal, settings.timeZone),
     author: value.author ?? settings.author,
     palette: value.palette ?? settings.palette,
     voices: (value.voices ?? []).map((voice) => ({ ...voice, given: voice.given ?? false })),
     ...present({
       updated: value.updated,
+      moved: value.moved && movedOf(record, value.moved, settings.timeZone, report),
       wholeBox,
       hero,
       replay: replayOf(record, value, items, report),
@@ -182,7 +169,10 @@ const cycleOf = (
       clip: value.clip,
       peek: value.peek && { text: value.peek.text, ...present({ picture: peekPicture }) },
       call: value.call,
+      value: value.value && boxValueOf(record, value.value, items, settings.currency, report),
       letter: value.letter,
+      invitation: value.invitation,
+      made: value.made,
     }),
     items,
     story: linkStory(
@@ -194,6 +184,24 @@ const cycleOf = (
     ),
     source: { file: record.file, fields: record.fields, text: record.text },
   } as Cycle;
+};
+
+const checkedMoment = (text: string, timeZone: string): Moment => {
+  const moment = momentOf(text, timeZone);
+  if (moment === undefined) throw new Error(`A checked reveal must be a moment, found ${text}`);
+  return moment;
+};
+
+/** The moment of a reveal; none where the parcels decide, which are not known here. */
+const revealOf = (
+  reveal: CycleRecord['reveal'],
+  timeZone: string,
+): Pick<Cycle, 'reveal' | 'whenDelivered'> => {
+  if (typeof reveal !== 'string')
+    return { reveal: undefined, whenDelivered: { notBefore: checkedMoment(reveal.notBefore, timeZone) } };
+  return reveal === WHEN_DELIVERED
+    ? { reveal: undefined, whenDelivered: {} }
+    : { reveal: checkedMoment(reveal, timeZone) };
 };
 
 const callWithoutAddress = (call: string, place: Place): Diagnostic => ({

@@ -85,21 +85,25 @@ const joined = (units: readonly Unit[]): string =>
 const widthOf = (units: readonly Unit[]): number =>
   units.reduce((sum, { length, space }, i) => sum + length + (i < units.length - 1 ? space.length : 0), 0);
 
+/** An upright picture is narrow: what is longer than this goes on two lines where it can. */
+const COMFORTABLE = 26;
+
 /** Where to break units into two lines of most equal length; 0 for one line, undefined where two do not hold them. */
 const breakOf = (units: readonly Unit[]): number | undefined => {
-  if (widthOf(units) <= LINE_LENGTH) return 0;
+  const width = widthOf(units);
+  if (width <= COMFORTABLE) return 0;
   let best: { readonly at: number; readonly longest: number } | undefined;
   for (let at = 1; at < units.length; at += 1) {
     const longest = Math.max(widthOf(units.slice(0, at)), widthOf(units.slice(at)));
     if (longest <= LINE_LENGTH && (!best || longest < best.longest)) best = { at, longest };
   }
-  return best?.at;
+  return best?.at ?? (width <= LINE_LENGTH ? 0 : undefined);
 };
 
 /** One overlay more is worse than any raggedness. */
 const COST_OF_ONE = 10_000;
 /** Graphemes of raggedness that a break inside a clause is as bad as. */
-const COST_INSIDE = 12;
+const COST_INSIDE = 26;
 
 /** Milliseconds that reading takes. */
 export const readingTime = (text: string, lang: string): number =>

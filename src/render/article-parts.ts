@@ -7,9 +7,12 @@ import type { Box, Cycle, Item, Moment, Picture, Story } from '../model/box.ts';
 import { longDate, monthName } from '../model/calendar.ts';
 import { callFor, spareOnSale } from '../model/calls.ts';
 import { cautionsOf } from '../model/cautions.ts';
+import { chaptersOf, momentAddress } from '../model/chapters.ts';
 import { cycleOf, earlierOfKind } from '../model/relations.ts';
+import { clockText } from '../model/speaking.ts';
 import type { Target } from '../model/story.ts';
 import { type Part, tellingOf } from '../model/telling.ts';
+import { shortName } from '../model/title.ts';
 import {
   absoluteAddress,
   absoluteRecordAddress,
@@ -107,7 +110,7 @@ const spareData = (item: Item, box: Box, asOf: Moment) => {
   const { spare } = item;
   if (!spare) return undefined;
   const { lang, timeZone } = box.settings;
-  if (!spareOnSale(item, asOf, timeZone)) return { onSale: false };
+  if (!spareOnSale(item, asOf, timeZone)) return { onSale: false, sold: spare.count === 0 };
   return {
     onSale: true,
     count: spare.count,
@@ -185,6 +188,19 @@ export const callData = ({ box, asOf, cycle }: Pick<Drawing, 'box' | 'asOf'> & {
   };
 };
 
+/** The recording, with the moments that a reader of the article would look for. */
+const replayData = (cycle: Cycle, lang: string) =>
+  cycle.replay && {
+    ...cycle.replay,
+    marks: chaptersOf(cycle)
+      .filter(({ sought }) => sought)
+      .map(({ start, title }) => ({
+        clock: clockText(start),
+        title: typeset(shortName(title), lang),
+        href: momentAddress(cycle.replay?.address as string, start),
+      })),
+  };
+
 const drawnPart = (drawing: Drawing, part: Part, place: number): DrawnPart => {
   const { cycle, box } = drawing;
   const { lang } = box.settings;
@@ -209,6 +225,10 @@ const drawnPart = (drawing: Drawing, part: Part, place: number): DrawnPart => {
             plate(drawing, cycle.wholeBox, widePlate),
           caption: cycle.wholeBox?.caption && typeset(cycle.wholeBox.caption, lang),
           items: contentsOf(drawing),
+          value: cycle.value && {
+            total: priceText(cycle.value.total, lang),
+            on: { iso: cycle.value.on, words: longDate(cycle.value.on, lang) },
+          },
         },
       };
     case 'voices':
@@ -216,7 +236,7 @@ const drawnPart = (drawing: Drawing, part: Part, place: number): DrawnPart => {
         template: 'voices',
         data: {
           voices: cycle.voices.map((voice) => ({ ...voice, text: typeset(voice.text, lang) })),
-          replay: cycle.replay,
+          replay: replayData(cycle, lang),
         },
       };
     case 'peek':

@@ -56,17 +56,24 @@ export const subjectsOf = (cycle: Cycle, { lang }: BoxSettings): readonly Wordin
     lang,
   );
 
-/** Preheaders of a cycle's letter, the chosen one first. */
-export const preheadersOf = (cycle: Cycle, letter: Letter): readonly Wording[] => {
-  const first = (text: string): string => sentencesOf(text, letter.lang)[0] ?? '';
-  return ranked(
-    cycle.letter?.preheader,
-    [
-      first(letter.hook ?? ''),
-      letter.peek ? `And a look at the next box. ${first(letter.peek.text)}` : '',
-      cycle.summary,
-    ],
-    PREHEADER_LENGTH,
-    letter.lang,
-  );
+/** "Five things, how they go together, and a look at the next box." */
+const promise = ({ items, peek }: Cycle): string => {
+  const count = NUMBERS[items.length] ?? String(items.length);
+  const things =
+    items.length === 1 ? 'One thing' : `${count.charAt(0).toUpperCase()}${count.slice(1)} things`;
+  const parts = [
+    things,
+    ...(items.length > 1 ? ['how they go together'] : []),
+    ...(peek ? ['and a look at the next box'] : []),
+  ];
+  return `${parts.join(', ')}.`;
 };
+
+/** Preheaders of a cycle's letter, the chosen one first. */
+export const preheadersOf = (cycle: Cycle, { hook = '', lang }: Letter): readonly Wording[] =>
+  ranked(
+    cycle.letter?.preheader,
+    [sentencesOf(hook, lang)[0] ?? '', promise(cycle), cycle.summary],
+    PREHEADER_LENGTH,
+    lang,
+  );

@@ -34,8 +34,8 @@ const DOT_ATOM = /^[\w!#$%&'*+/=?^`{|}~-]+(?:\.[\w!#$%&'*+/=?^`{|}~-]+)*$/;
 /** The same without the dot: a phrase of such words needs no quotes. */
 const ATOMS = /^[\w!#$%&'*+/=?^`{|}~-]+(?: [\w!#$%&'*+/=?^`{|}~-]+)*$/;
 
-/** RFC 2047 §2: the longest encoded word. */
-const WORD_LENGTH = 75;
+/** RFC 2047 §2 allows an encoded word 75 characters; a shorter one fits behind `Subject: ` without a fold. */
+const WORD_LENGTH = 66;
 /** RFC 5322 §2.1.1: a line should be no longer than 78 characters; two are kept for a fold. */
 const HEADER_LENGTH = 76;
 

@@ -18,8 +18,8 @@ import type {
 import type { Box, BoxSettings, CallKind, Cycle, Item, Moment } from '../model/box.ts';
 import { isoInstant } from '../model/calendar.ts';
 import { callFor, spareOnSale } from '../model/calls.ts';
-import { revealedAt } from '../model/seal.ts';
 import { type KindGroup, kindGroups } from '../model/kinds.ts';
+import { revealedAt } from '../model/seal.ts';
 import { absoluteAddress, absoluteItemAddress, articlePath, CATALOGUE_PATH } from './addresses.ts';
 import { type Html, trusted } from './html.ts';
 import { socialPicture } from './pictures.ts';

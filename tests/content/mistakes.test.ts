@@ -202,3 +202,19 @@ test.each([
 ])('the kind `%s` suggests %s', (kind, category) => {
   expect(suggestedCategory(kind)).toBe(category);
 });
+
+test('a piece that nobody makes is named with the nearest that is', () => {
+  const [finding] = result({ box: 'pieces: [article, leter]\n' }).findings;
+  expect(finding?.rule).toBe('pieces');
+  expect(finding?.message).toMatch(/^Unexpected `leter`, expected `letter`, one of article, /);
+});
+
+test.each([
+  ['https://example.org/stop', 0],
+  ['"%%stop%%"', 0],
+  ['"<stop>"', 1],
+  ['\'say "stop"\'', 1],
+])('the way out of a letter may be %s: %i findings', (unsubscribe, count) => {
+  const { findings } = result({ box: `unsubscribe: ${unsubscribe}\n` });
+  expect(findings.map(({ rule }) => rule)).toEqual(Array(count).fill('unsubscribe'));
+});

@@ -95,6 +95,19 @@ describe('a published picture', () => {
       expect((await make(bytes, [one]))[0]?.equals(together[i] as Buffer)).toBe(true);
   });
 
+  it('bears its play mark over the middle, a pale triangle on a dark disc, and nowhere else', async () => {
+    const bytes = await photo();
+    const [plain, marked] = await make(bytes, [job({ format: 'png' }), job({ format: 'png', mark: 'play' })]);
+    const pixel = async (picture: Buffer | undefined, left: number, top: number): Promise<number[]> => [
+      ...(await sharp(picture).extract({ left, top, width: 1, height: 1 }).removeAlpha().raw().toBuffer()),
+    ];
+    expect(await pixel(marked, 2, 2)).toEqual(await pixel(plain, 2, 2));
+    expect(Math.min(...(await pixel(marked, 150, 100)))).toBeGreaterThan(240);
+    const beside = await pixel(marked, 138, 100);
+    expect(Math.max(...beside)).toBeLessThan(Math.max(...(await pixel(plain, 138, 100))) - 60);
+    expect(await sharp(marked).metadata()).toMatchObject({ width: 300, height: 200 });
+  });
+
   it('is made from HEIC too', async () => {
     const { readFile } = await import('node:fs/promises');
     const bytes = await readFile(new URL('../fixtures/photos/halves.heic', import.meta.url));

@@ -8,11 +8,12 @@ import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { dateInZone } from '../../src/model/calendar.ts';
 import { callFor } from '../../src/model/calls.ts';
 import { cautionsOf } from '../../src/model/cautions.ts';
+import { isSealed } from '../../src/model/seal.ts';
 import { typeset } from '../../src/render/typeset.ts';
 import { demoBox } from '../support/demo-box.ts';
 import { htmlValidateFaults, nuErrors } from '../support/html-checkers.ts';
 import { droppedBy, featuresIn } from '../support/mail-features.ts';
-import { messageFaults } from '../support/message-faults.ts';
+import { bodiesOf, messageFaults } from '../support/message-faults.ts';
 import { readMessage } from '../support/read-message.ts';
 import { describeWith, filesBelow } from '../support/tools.ts';
 
@@ -87,9 +88,10 @@ describe.each(box.cycles.map((cycle) => ({ id: cycle.id, cycle })))('the letter 
       from: { name: box.settings.name, address: box.settings.email },
       id: `<${id}.letter@sillandsprig.example>`,
       date: cycle.reveal,
-      text: read(id, 'letter.txt'),
-      html: read(id, 'letter.html'),
+      text: read(id, 'letter.txt').trimEnd(),
+      html: read(id, 'letter.html').trimEnd(),
     });
+    expect(bodiesOf(read(id, 'letter.eml'))).toEqual([read(id, 'letter.txt'), read(id, 'letter.html')]);
   });
 
   test('shows only JPEGs by full addresses, which are in the site unless it is sealed', () => {
@@ -101,12 +103,12 @@ describe.each(box.cycles.map((cycle) => ({ id: cycle.id, cycle })))('the letter 
     expect(shown.filter((src) => !src?.startsWith(base) || !src.endsWith('.jpg'))).toEqual([]);
     const published = new Set(filesBelow(site));
     const there = shown.filter((src) => published.has(decodeURIComponent(src?.slice(base.length) ?? '')));
-    expect(there).toEqual(cycle.reveal > asOf ? [] : shown);
+    expect(there).toEqual(isSealed(cycle, asOf) ? [] : shown);
     expect([...html.matchAll(/(?:href|src)="(?!https:|mailto:)[^"]*"/g)].map(([link]) => link)).toEqual([]);
   });
 
   test('leads only to pages of the site that there are, unless it is sealed', () => {
-    if (cycle.reveal > asOf) return;
+    if (isSealed(cycle, asOf)) return;
     const base = box.settings.url;
     const missing = [...read(id, 'letter.html').matchAll(/href="([^"]*)"/g)]
       .map(([, href = '']) => href)
@@ -129,6 +131,10 @@ const LEFT: Readonly<Record<string, string>> = {
     'Colours stay light on their own light ground, or the program inverts both; the pairs keep their contrast.',
   'html-meta-color-scheme': 'The same.',
   'css-color-scheme': 'The same.',
+  'css-selector-class': 'Where the style sheet goes, so do they.',
+  'css-selector-grouping': 'The same.',
+  'html-doctype': 'Sizes stand on cells and pictures, which are measured alike without one.',
+  'css-max-height': 'Only of the preheader, which is not displayed at all.',
   'css-display-none': 'The preheader is then a first line of one pixel.',
   'css-overflow': 'Only of the preheader, which is not displayed at all.',
   'css-height': 'Only `auto`, which is what a picture without a height attribute has.',

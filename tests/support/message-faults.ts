@@ -56,6 +56,19 @@ const headerFaults = (head: string): string[] => {
   return faults;
 };
 
+const boundaryOf = (message: string): string | undefined => /boundary="([^"]{1,70})"/.exec(message)?.[1];
+
+const rawParts = (body: string, boundary: string): string[] =>
+  body.split(new RegExp(`(?:^|\\r\\n)--${boundary}(?:--)?\\r\\n`)).slice(1, -1);
+
+/** The bodies of a message's parts, to the byte, with line feeds. */
+export const bodiesOf = (message: string): string[] =>
+  rawParts(message.slice(message.indexOf('\r\n\r\n') + 4), boundaryOf(message) ?? '').map((part) =>
+    new TextDecoder()
+      .decode(decodedQuotedPrintable(part.slice(part.indexOf('\r\n\r\n') + 4)))
+      .replace(/\r\n/g, '\n'),
+  );
+
 /** Every fault in a message's bytes; none for a sound one. */
 export const messageFaults = (message: string): string[] => {
   const faults: string[] = [];
@@ -65,10 +78,10 @@ export const messageFaults = (message: string): string[] => {
   const gap = message.indexOf('\r\n\r\n');
   const [head, body] = [message.slice(0, gap), message.slice(gap + 4)];
   faults.push(...headerFaults(head));
-  const boundary = /boundary="([^"]{1,70})"/.exec(head)?.[1];
+  const boundary = boundaryOf(head);
   if (boundary === undefined) return [...faults, 'no boundary'];
   if (!body.endsWith(`--${boundary}--\r\n`)) faults.push('a boundary that is not closed');
-  const parts = body.split(new RegExp(`(?:^|\\r\\n)--${boundary}(?:--)?\\r\\n`)).slice(1, -1);
+  const parts = rawParts(body, boundary);
   const types = parts.map((part) => /^Content-Type: ([\w/]+); charset=utf-8\r\n/.exec(part)?.[1]);
   if (types.join() !== 'text/plain,text/html') faults.push(`parts: ${types.join()}`);
   for (const part of parts) {

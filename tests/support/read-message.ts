@@ -11,7 +11,8 @@ export interface ReadMessage {
   readonly html: string;
 }
 
-const withLf = (text: string): string => text.replace(/\r\n/g, '\n');
+/** With line feeds, and none at the end: one of the two takes one away, the other adds one. `bodiesOf` is exact. */
+const withLf = (text: string): string => text.replace(/\r\n/g, '\n').replace(/\n+$/, '');
 
 export const readMessage = async (
   message: string,

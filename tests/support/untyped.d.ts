@@ -26,3 +26,18 @@ declare module 'n3' {
     parse(text: string): Quad[];
   }
 }
+declare module 'webvtt-parser' {
+  interface Cue {
+    readonly id: string;
+    readonly startTime: number;
+    readonly endTime: number;
+    readonly text: string;
+  }
+  interface Parsed {
+    readonly cues: readonly Cue[];
+    readonly errors: readonly { readonly line: number; readonly message: string }[];
+  }
+  export class WebVTTParser {
+    parse(text: string, mode: 'subtitles/captions/descriptions' | 'chapters' | 'metadata'): Parsed;
+  }
+}

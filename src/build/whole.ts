@@ -1,0 +1,274 @@
+/**
+ * The whole, checked: whether every chosen piece of a cycle says what it must, read from the files themselves as they
+ * are about to be written, so that no channel vouches for its own.
+ */
+import type { CarriedRow, CycleWhole, PieceState, Whole } from '../channels/channel.ts';
+import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
+import type { Box, Cycle, Item, Moment, Piece } from '../model/box.ts';
+import { callFor } from '../model/calls.ts';
+import { type Caution, cautionsOf } from '../model/cautions.ts';
+import { saidAddress } from '../model/live-words.ts';
+import { formsOfPiece, piecesOf, pieceTitles } from '../model/pieces.ts';
+import { isSealed } from '../model/seal.ts';
+import { sentencesOf } from '../model/sentences.ts';
+import { shortName } from '../model/title.ts';
+import { articlePath } from '../render/addresses.ts';
+import type { Output } from '../render/output.ts';
+import { plainWords } from '../render/plain-words.ts';
+
+/** What a piece must carry. */
+interface Duty {
+  readonly items: boolean;
+  readonly caution: (caution: Caution) => boolean;
+  /** `begun`: its first sentence will do, where the piece has not the time for more. */
+  readonly peek: 'whole' | 'begun' | 'no';
+  readonly callText: boolean;
+  readonly callAddress: boolean;
+}
+
+const nothing: Duty = {
+  items: false,
+  caution: () => false,
+  peek: 'no',
+  callText: false,
+  callAddress: false,
+};
+const all: Duty = { items: true, caution: () => true, peek: 'whole', callText: true, callAddress: true };
+
+/** Ingredients are read on the card. What is said aloud or under a video are the dangers. */
+const danger = ({ sort }: Caution): boolean => sort !== 'ingredients';
+
+const duties: Readonly<Record<Piece, Duty>> = {
+  // It keeps still: nothing in it may name what the box holds.
+  invitation: nothing,
+  // The owner's own words may ask for the same in other words; the address is on the card they hold up.
+  live: { ...all, caution: danger, peek: 'begun', callText: false },
+  article: all,
+  letter: all,
+  // Thirty seconds have no room for the peek.
+  clip: { ...all, caution: danger, peek: 'no' },
+  cards: { ...nothing, items: true, callAddress: true },
+};
+
+interface Form {
+  readonly file: string;
+  /** Its words, folded, between spaces. */
+  readonly words: string;
+}
+
+interface Told {
+  readonly piece: Piece;
+  readonly duty: Duty;
+  /** Why there is nothing to read, where there is not. */
+  readonly without?: 'sealed' | 'not made';
+  readonly forms: readonly Form[];
+}
+
+const holds = ({ words }: Form, text: string): boolean => words.includes(` ${plainWords(text)} `);
+
+const toldIn = (
+  cycle: Cycle,
+  piece: Piece,
+  asOf: Moment,
+  textOf: (key: string) => string | undefined,
+): Told => {
+  const keys =
+    piece === 'article'
+      ? [`site/${articlePath(cycle)}`]
+      : formsOfPiece[piece].map((file) => `backroom/${cycle.id}/${file}`);
+  const forms = keys.flatMap((key) => {
+    const text = textOf(key);
+    return text === undefined
+      ? []
+      : [{ file: key.slice(key.indexOf('/') + 1), words: ` ${plainWords(text, key.endsWith('.html'))} ` }];
+  });
+  const duty = duties[piece];
+  if (forms.length > 0) return { piece, duty, forms };
+  return {
+    piece,
+    duty,
+    forms,
+    without: piece === 'article' && isSealed(cycle, asOf) ? 'sealed' : 'not made',
+  };
+};
+
+/** One thing that pieces must carry. */
+interface Thing {
+  readonly kind: CarriedRow['kind'];
+  readonly label: string;
+  /** Each of them has to stand there, and of each at least one wording. */
+  readonly texts: (piece: Piece) => readonly (readonly string[])[];
+  readonly owed: (duty: Duty) => boolean;
+  readonly place: Place;
+  /** As a finding calls it. */
+  readonly called: string;
+}
+
+const placeIn = ({ file, fields }: Cycle['source'] | Item['source'], ...keys: readonly string[]): Place =>
+  keys.map((key) => fields.get(key)).find((place) => place !== undefined) ?? { file, line: 1, column: 1 };
+
+const itemThings = (cycle: Cycle): readonly Thing[] =>
+  cycle.items.flatMap((item): readonly Thing[] => [
+    {
+      kind: 'item',
+      label: item.name,
+      texts: () => [[shortName(item.name)]],
+      owed: ({ items }) => items,
+      place: placeIn(item.source, 'name'),
+      called: `\`${shortName(item.name)}\``,
+    },
+    ...cautionsOf(item).map(
+      (caution): Thing => ({
+        kind: 'caution',
+        label: caution.label,
+        texts: () => caution.lines.map((line) => [line]),
+        owed: (duty) => duty.caution(caution),
+        place: placeIn(item.source, 'category', 'cautions', 'name'),
+        called: `the caution “${caution.label}” of \`${shortName(item.name)}\``,
+      }),
+    ),
+  ]);
+
+const sharedThings = (box: Box, cycle: Cycle, asOf: Moment): readonly Thing[] => {
+  const { peek, live } = cycle;
+  const call = callFor(box, cycle, asOf);
+  const { source } = box.settings;
+  return [
+    ...(peek
+      ? [
+          {
+            kind: 'peek',
+            label: 'The peek',
+            texts: (piece) => {
+              if (duties[piece].peek === 'whole') return [[peek.text]];
+              return [[live?.peek ?? sentencesOf(peek.text, box.settings.lang)[0] ?? '']];
+            },
+            owed: (duty) => duty.peek !== 'no',
+            place: placeIn(cycle.source, 'peek.text', 'peek'),
+            called: 'the peek',
+          } satisfies Thing,
+        ]
+      : []),
+    ...(call
+      ? [
+          {
+            kind: 'call',
+            label: `The call, “${call.text}”`,
+            texts: () => [[call.text]],
+            owed: ({ callText }) => callText,
+            place: placeIn(source, `calls.${call.kind}.text`, 'calls', 'name'),
+            called: `the call “${call.text}”`,
+          } satisfies Thing,
+          {
+            kind: 'call',
+            label: 'Its address',
+            texts: () => [[call.address, saidAddress(call.address)]],
+            owed: ({ callAddress }) => callAddress,
+            place: placeIn(source, `calls.${call.kind}.address`, 'calls', 'name'),
+            called: `the call’s address ${call.address}`,
+          } satisfies Thing,
+        ]
+      : []),
+  ];
+};
+
+/** The files of a piece that lack a thing. */
+const lackedBy = (thing: Thing, { piece, forms }: Told): readonly string[] =>
+  forms
+    .filter((form) => !thing.texts(piece).every((wordings) => wordings.some((text) => holds(form, text))))
+    .map(({ file }) => file);
+
+const stateOf = (thing: Thing, told: Told): PieceState => {
+  if (told.piece === 'invitation' && thing.kind === 'item') {
+    if (told.without) return 'not made';
+    return lackedBy(thing, told).length === told.forms.length ? 'kept still' : 'given away';
+  }
+  if (!thing.owed(told.duty)) return 'not asked';
+  if (told.without) return told.without;
+  return lackedBy(thing, told).length === 0 ? 'there' : 'absent';
+};
+
+const findingFor = (thing: Thing, told: Told, state: PieceState): readonly Diagnostic[] => {
+  const title = pieceTitles[told.piece].toLowerCase();
+  if (state === 'absent')
+    return [
+      {
+        weight: 'look at',
+        rule: `whole-${thing.kind}`,
+        place: thing.place,
+        message: `Unexpected ${title} without ${thing.called}, expected it in ${lackedBy(thing, told).join(' and in ')}`,
+        fix: `Let the ${title} say it: look for words of your own in cycle.md that take its place, or for a template that leaves it out`,
+      },
+    ];
+  if (state === 'given away')
+    return [
+      {
+        weight: 'look at',
+        rule: 'whole-spoils',
+        place: thing.place,
+        message: `Unexpected ${thing.called} in the invitation, expected nothing that the box holds`,
+        fix: 'Take the name out of the box’s own name and description, of `invitation` and of the live’s address',
+      },
+    ];
+  return [];
+};
+
+const wholeOfCycle = (
+  box: Box,
+  cycle: Cycle,
+  asOf: Moment,
+  textOf: (key: string) => string | undefined,
+): { readonly whole: CycleWhole; readonly diagnostics: readonly Diagnostic[] } => {
+  const pieces = piecesOf(box.settings);
+  const told = pieces.map((piece) => toldIn(cycle, piece, asOf, textOf));
+  const things = [...itemThings(cycle), ...sharedThings(box, cycle, asOf)];
+  const states = things.map((thing) => told.map((one) => stateOf(thing, one)));
+  return {
+    whole: {
+      cycle: cycle.id,
+      pieces,
+      rows: things.map(({ kind, label }, i) => ({ kind, label, states: states[i] as readonly PieceState[] })),
+    },
+    diagnostics: things.flatMap((thing, i) =>
+      told.flatMap((one, j) => findingFor(thing, one, states[i]?.[j] as PieceState)),
+    ),
+  };
+};
+
+/** A piece that box.md names and no channel makes, said once. */
+const neverMade = (box: Box, outputs: readonly Output[]): readonly Diagnostic[] =>
+  piecesOf(box.settings)
+    .filter(
+      (piece) =>
+        piece !== 'article' &&
+        box.cycles.some(({ reveal }) => reveal !== undefined) &&
+        !outputs.some(
+          ({ where, path }) =>
+            where === 'backroom' && formsOfPiece[piece].some((file) => path.endsWith(`/${file}`)),
+        ),
+    )
+    .map((piece) => ({
+      weight: 'look at',
+      rule: 'whole-piece',
+      place: placeIn(box.settings.source, 'pieces', 'name'),
+      message: `Unexpected piece \`${piece}\` that was made for no cycle, expected its files in the back room`,
+      fix: `Take \`${piece}\` out of \`pieces\``,
+    }));
+
+/** What every cycle's pieces carry, and findings about what they do not, from all files of a build. */
+export const wholeOf = (
+  box: Box,
+  asOf: Moment,
+  outputs: readonly Output[],
+): { readonly whole: Whole; readonly diagnostics: readonly Diagnostic[] } => {
+  const texts: ReadonlyMap<string, string> = new Map(
+    outputs.flatMap((output) =>
+      'text' in output ? [[`${output.where}/${output.path}`, output.text] as const] : [],
+    ),
+  );
+  const found = box.cycles.map((cycle) => wholeOfCycle(box, cycle, asOf, (key) => texts.get(key)));
+  return {
+    whole: found.map(({ whole }) => whole),
+    diagnostics: [...neverMade(box, outputs), ...found.flatMap(({ diagnostics }) => diagnostics)],
+  };
+};

@@ -1,0 +1,57 @@
+/** The kinds of values that fields of records hold, each with what was expected instead. */
+import * as v from 'valibot';
+import { currencyDecimals, isAddress, isDate } from './codes.ts';
+
+/** Text of any kind a person would type for it. */
+export const text = v.pipe(
+  v.union([v.string(), v.number()], 'text'),
+  v.transform(String),
+  v.trim(),
+  v.minLength(1, 'some text'),
+);
+export const is = (test: (value: string) => boolean, expected: string) =>
+  v.pipe(text, v.check(test, expected));
+export const atMost = (length: number) =>
+  v.pipe(
+    text,
+    v.check((value) => [...value].length <= length, `at most ${length} characters`),
+  );
+export const list = <T extends v.GenericSchema>(one: T) =>
+  v.pipe(
+    v.union([
+      v.array(v.unknown()),
+      v.pipe(
+        v.unknown(),
+        v.check((value) => value !== undefined),
+        v.transform((value) => [value]),
+      ),
+    ]),
+    v.array(one),
+  );
+export const date = is(isDate, 'a date that exists, as 2026-03-19');
+export const address = is(isAddress, 'an address that begins with https:// or http://');
+export const currency = is((code) => currencyDecimals(code) !== undefined, 'an ISO 4217 currency, as GBP');
+export const price = is((amount) => /^\d+(?:\.\d+)?$/.test(amount), 'an amount, as 18.50');
+export const wholeNumber = v.pipe(
+  v.number('a whole number'),
+  v.integer('a whole number'),
+  v.minValue(0, 'a whole number from 0'),
+);
+export const colours = v.pipe(
+  list(is((value) => /^#(?:[0-9a-f]{3}|[0-9a-f]{6})$/i.test(value), 'a colour as "#8a9a7b", between quotes')),
+  v.minLength(1, 'one to five colours'),
+  v.maxLength(5, 'one to five colours'),
+);
+const FOCUS = /^(\d{1,2}|100)% (\d{1,2}|100)%$/;
+export const picture = v.strictObject(
+  {
+    file: text,
+    alt: text,
+    caption: v.optional(text),
+    focus: v.optional(is((value) => FOCUS.test(value), 'two shares from the left and the top, as 50% 40%')),
+  },
+  'a picture as {file: …, alt: …}',
+);
+
+export const described = <T extends v.GenericSchema>(schema: T, description: string) =>
+  v.pipe(schema, v.description(description));
