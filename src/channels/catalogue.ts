@@ -65,7 +65,7 @@ const searchFiles = (
     return { where: 'site', path: hashedPath(`search/${name}.js`, text), text };
   };
   return {
-    script: { where: 'site', path: hashedPath(script.path, script.bytes), bytes: script.bytes },
+    script: { where: 'site', path: hashedPath('search.js', script.bytes), bytes: script.bytes },
     head: file('names', head),
     stories: index.stories.map((part, i) => file(`stories-${i + 1}`, part)),
   };

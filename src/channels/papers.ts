@@ -105,6 +105,9 @@ const cycleView = (cycle: Cycle, whole: CycleWhole, input: ClosingInput) => {
 /** Cycles that the year shows: twelve that were shown, and all that are to come. */
 const YEAR = 12;
 
+/** What the year counts are deeds, not papers: a live that was held, a clip that went out. */
+const deeds: Readonly<Record<Piece, string>> = { ...pieceTitles, live: 'Live', clip: 'Clip' };
+
 const shortDate = (date: string, lang: string): string =>
   new Intl.DateTimeFormat(lang, { day: 'numeric', month: 'short', timeZone: 'UTC' }).format(
     Date.parse(`${date}T00:00:00Z`),
@@ -125,7 +128,7 @@ const yearView = ({ cycles, settings }: Box, asOf: Moment) => {
   const shown = cycles.filter((cycle) => !isSealed(cycle, asOf)).slice(-YEAR);
   const year = cycles.filter((cycle) => shown.includes(cycle) || isSealed(cycle, asOf)).reverse();
   return {
-    pieces: pieces.map((piece) => pieceTitles[piece]),
+    pieces: pieces.map((piece) => deeds[piece]),
     streaks: pieces.map((piece) => streakWords(cycles, piece, asOf, own)),
     kept: cycles.some(({ made }) => made !== undefined),
     rows: year.map((cycle) => ({

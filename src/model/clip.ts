@@ -66,7 +66,10 @@ const endsSentence = (text: string): string => (/[.!?…。！？]["”’»)]*$
 
 /** The different ones, shortest first. */
 const byLength = (choices: readonly string[], speech: Speech): readonly string[] =>
-  [...new Set(choices)].sort((a, b) => leastFor(a, speech) - leastFor(b, speech));
+  [...new Set(choices)]
+    .map((text) => ({ text, time: leastFor(text, speech) }))
+    .sort((a, b) => a.time - b.time)
+    .map(({ text }) => text);
 
 /** Whether a sentence says what it is about, so that it can stand by itself. */
 const namesIt = (sentence: string, { name, kind, also }: Item, lang: string): boolean => {

@@ -144,7 +144,9 @@ export const invitationOf = (
         paragraphs(needed, address),
         ...hooks.map((begin) => paragraphs(begin, needed, address)),
         paragraphs(whole, needed, ...others, address),
-        paragraphs(whole, needed, ...others, address, `${settings.name}: ${settings.description}`),
+        ...(spoils(settings.description)
+          ? []
+          : [paragraphs(whole, needed, ...others, address, `${settings.name}: ${settings.description}`)]),
       ]),
     ],
     title: set(words.title(settings.name, month)),

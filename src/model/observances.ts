@@ -24,35 +24,39 @@ const LONG_AGO = '19700101T000000';
 const YEAR_OF_DAYS = { days: 366 };
 
 /**
- * The observances of a zone from a year before a moment to a year after it, in order. The first stands for everything
- * before, and so has no change in it. From the IANA rules as the runtime has them.
+ * The observances of a zone from a year before a moment to a year after it, in order. Where the clock did not change
+ * twice in the year before, the first stands for everything until then, and has no change in it. From the IANA rules
+ * as the runtime has them.
  */
 export const observancesAround = (moment: Moment, timeZone: string): readonly Observance[] => {
   const at = Temporal.Instant.fromEpochMilliseconds(moment).toZonedDateTimeISO(timeZone);
   const begin = at.subtract(YEAR_OF_DAYS);
   const end = at.add(YEAR_OF_DAYS);
   const offset = begin.offsetNanoseconds / SECOND;
+  let before = 0;
   const observances: Observance[] = [{ onset: LONG_AGO, from: offset, to: offset }];
   let change = begin.getTimeZoneTransition('next');
   while (change && Temporal.ZonedDateTime.compare(change, end) <= 0) {
     const from = observances.at(-1)?.to ?? offset;
     const to = change.offsetNanoseconds / SECOND;
-    const before = change.toInstant().toZonedDateTimeISO('UTC').toPlainDateTime().add({ seconds: from });
+    const clock = change.toInstant().toZonedDateTimeISO('UTC').toPlainDateTime().add({ seconds: from });
     // Some changes are of a name alone.
-    if (from !== to) observances.push({ onset: basicLocal(before), from, to });
+    if (from !== to) observances.push({ onset: basicLocal(clock), from, to });
+    if (from !== to && change.epochMilliseconds <= moment) before += 1;
     change = change.getTimeZoneTransition('next');
   }
-  return observances;
+  return before < 2 ? observances : observances.slice(1);
 };
 
 /**
- * A moment as the zone's clock shows it, `20260423T190000`; undefined for one that its clock shows a second time, which
- * RFC 5545 §3.3.5 takes for the first.
+ * A moment as the zone's clock shows it, `20260423T190000`; undefined for a time that its clock shows twice. RFC 5545
+ * §3.3.5 takes that for the first of them, but not every reader does.
  */
 export const localTime = (moment: Moment, timeZone: string): string | undefined => {
   const local = Temporal.Instant.fromEpochMilliseconds(moment).toZonedDateTimeISO(timeZone).toPlainDateTime();
-  const read = local.toZonedDateTime(timeZone, { disambiguation: 'compatible' });
-  return read.epochMilliseconds === moment ? basicLocal(local) : undefined;
+  const read = (disambiguation: 'earlier' | 'later'): Moment =>
+    local.toZonedDateTime(timeZone, { disambiguation }).epochMilliseconds;
+  return read('earlier') === read('later') ? basicLocal(local) : undefined;
 };
 
 /** `20260423T180000Z` (RFC 5545 §3.3.5, form 2) */

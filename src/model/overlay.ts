@@ -82,22 +82,34 @@ const joined = (units: readonly Unit[]): string =>
     .join('')
     .trim();
 
-const widthOf = (units: readonly Unit[]): number =>
-  units.reduce((sum, { length, space }, i) => sum + length + (i < units.length - 1 ? space.length : 0), 0);
+/** Graphemes of any run of units without the space after it, from sums that are made once. */
+const measured = (units: readonly Unit[]): ((from: number, to: number) => number) => {
+  const sums = [0];
+  for (const { length, space } of units) sums.push((sums.at(-1) as number) + length + space.length);
+  return (from, to) =>
+    to <= from ? 0 : (sums[to] as number) - (sums[from] as number) - (units[to - 1] as Unit).space.length;
+};
 
 /** An upright picture is narrow: what is longer than this goes on two lines where it can. */
 const COMFORTABLE = 26;
 
-/** Where to break units into two lines of most equal length; 0 for one line, undefined where two do not hold them. */
-const breakOf = (units: readonly Unit[]): number | undefined => {
-  const width = widthOf(units);
-  if (width <= COMFORTABLE) return 0;
+/**
+ * Where to break a run of units into two lines of most equal length; `from` for one line, undefined where two lines do
+ * not hold it.
+ */
+const breakOf = (
+  widthOf: (from: number, to: number) => number,
+  from: number,
+  to: number,
+): number | undefined => {
+  const width = widthOf(from, to);
+  if (width <= COMFORTABLE) return from;
   let best: { readonly at: number; readonly longest: number } | undefined;
-  for (let at = 1; at < units.length; at += 1) {
-    const longest = Math.max(widthOf(units.slice(0, at)), widthOf(units.slice(at)));
+  for (let at = from + 1; at < to; at += 1) {
+    const longest = Math.max(widthOf(from, at), widthOf(at, to));
     if (longest <= LINE_LENGTH && (!best || longest < best.longest)) best = { at, longest };
   }
-  return best?.at ?? (width <= LINE_LENGTH ? 0 : undefined);
+  return best?.at ?? (width <= LINE_LENGTH ? from : undefined);
 };
 
 /** One overlay more is worse than any raggedness. */
@@ -113,16 +125,17 @@ export const readingTime = (text: string, lang: string): number =>
 export const overlaysOf = (text: string, lang: string): readonly Overlay[] => {
   const units = unitsOf(text, lang);
   if (units.length === 0) return [];
-  const ideal = widthOf(units) / Math.ceil(widthOf(units) / (LINE_LENGTH * LINES));
+  const widthOf = measured(units);
+  const whole = widthOf(0, units.length);
+  const ideal = whole / Math.ceil(whole / (LINE_LENGTH * LINES));
   // The cheapest way to part the first n units, with where its last overlay begins.
   const ways: { readonly cost: number; readonly from: number }[] = [{ cost: 0, from: 0 }];
   for (let to = 1; to <= units.length; to += 1) {
     let best = { cost: Number.POSITIVE_INFINITY, from: to - 1 };
     for (let from = to - 1; from >= 0; from -= 1) {
-      const part = units.slice(from, to);
-      const width = widthOf(part);
+      const width = widthOf(from, to);
       if (width > LINE_LENGTH * LINES + 1) break;
-      if (breakOf(part) === undefined) continue;
+      if (breakOf(widthOf, from, to) === undefined) continue;
       const inside = to < units.length && !(units[to - 1] as Unit).pause ? COST_INSIDE ** 2 : 0;
       const cost = (ways[from] as { cost: number }).cost + COST_OF_ONE + (ideal - width) ** 2 + inside;
       if (cost < best.cost) best = { cost, from };
@@ -132,9 +145,8 @@ export const overlaysOf = (text: string, lang: string): readonly Overlay[] => {
   const overlays: Overlay[] = [];
   for (let to = units.length; to > 0; ) {
     const { from } = ways[to] as { from: number };
-    const part = units.slice(from, to);
-    const at = breakOf(part) ?? 0;
-    const lines = at === 0 ? [joined(part)] : [joined(part.slice(0, at)), joined(part.slice(at))];
+    const at = breakOf(widthOf, from, to) ?? from;
+    const lines = [units.slice(from, at), units.slice(at, to)].map(joined).filter((line) => line !== '');
     overlays.unshift({ lines, least: readingTime(lines.join(' '), lang) });
     to = from;
   }

@@ -85,4 +85,8 @@ export const wordPieces = (
 export const graphemesOf = (text: string, lang: string): readonly string[] =>
   [...segmenter(lang, 'grapheme').segment(text)].map(({ segment }) => segment);
 
-export const graphemeCount = (text: string, lang: string): number => graphemesOf(text, lang).length;
+/** Printable ASCII never joins into one sign, and asking the segmenter costs. */
+const PLAIN = /^[\x20-\x7e]*$/;
+
+export const graphemeCount = (text: string, lang: string): number =>
+  PLAIN.test(text) ? text.length : graphemesOf(text, lang).length;

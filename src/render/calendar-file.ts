@@ -58,6 +58,12 @@ const escapedText = (text: string): string =>
     .replace(/[\\;,]/g, '\\$&')
     .replace(/\n/g, '\\n');
 
+/** Nothing for no text: readers do not take an empty one. */
+const textLine = (name: string, text: string | undefined): readonly string[] => {
+  const escaped = escapedText(text ?? '');
+  return escaped.trim() === '' ? [] : [`${name}:${escaped}`];
+};
+
 /** §3.2: a quoted parameter has no double quote. */
 const quoted = (text: string): string =>
   `"${text.replace(/\s+/g, ' ').replace(CONTROLS, '').replaceAll('"', '’')}"`;
@@ -116,8 +122,8 @@ export const calendarFile = (event: CalendarEvent): string => {
     `DURATION:PT${event.minutes}M`,
     `SEQUENCE:${event.sequence}`,
     `SUMMARY:${escapedText(event.summary)}`,
-    `DESCRIPTION:${escapedText(event.description)}`,
-    ...(location === undefined ? [] : [`LOCATION:${escapedText(location)}`]),
+    ...textLine('DESCRIPTION', event.description),
+    ...textLine('LOCATION', location),
     `URL:${new URL(event.url).href}`,
     ...(organizer ? [`ORGANIZER;CN=${quoted(organizer.name)}:mailto:${organizer.email}`] : []),
     'STATUS:CONFIRMED',

@@ -113,7 +113,7 @@ describe('as of any moment', () => {
         for (const { item } of kindPage ? open : []) expect(kindPage).toContain(`${item} spoon`);
         expect([...site.keys()].filter((path) => path.startsWith('boxes/')).length).toBe(open.length);
       }),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   });
 
@@ -131,7 +131,7 @@ describe('as of any moment', () => {
         expect(await siteAt(at - 1)).toEqual(now);
         expect(await siteAt(at)).not.toEqual(now);
       }),
-      { numRuns: 25 },
+      { numRuns: 12 },
     );
   });
 

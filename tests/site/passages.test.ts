@@ -35,7 +35,7 @@ const shownWords = (html: string): readonly string[] => {
   const text = main
     .replace(/<(script|style|sup)\b[\s\S]*?<\/\1>/g, ' ')
     // Names of a recording's chapters lead away from the site: they say nothing of the article.
-    .replace(/<ol class="marks"[\s\S]*?<\/ol>/g, ' ')
+    .replace(/<nav class="marks"[\s\S]*?<\/nav>/g, ' ')
     .replace(INLINE, '')
     .replace(/<[^>]*>/g, ' ¶ ')
     .replace(/&(#?\w+);/g, (whole, name) => ENTITIES[name] ?? whole);

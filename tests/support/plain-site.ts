@@ -13,7 +13,8 @@ const script = { path: 'search.en.js', bytes: Buffer.from('/* search */') };
 /** What the dictionary was asked once is not asked again. */
 const names = new Map<string, readonly string[]>();
 
-const sourcesOf = (files: Readonly<Record<string, string>>): Sources => ({
+/** Content files as the disk would give them. */
+export const sourcesOf = (files: Readonly<Record<string, string>>): Sources => ({
   root: 'content',
   texts: Object.entries(files).map(([path, text]) => ({ path, text })),
   photos: [],
@@ -35,11 +36,12 @@ export const plainBuild = (
     parcels,
   });
 
-/** What a build publishes, by path. Fonts and scripts, which are the same in every site, are left out. */
+/** What a build publishes, by path; fonts alone are left out, which have no words. */
 export const publicTexts = ({ outputs }: BuildResult): ReadonlyMap<string, string> =>
   new Map(
-    outputs.flatMap((output) => {
-      if (output.where !== 'site') return [];
-      return 'text' in output ? [[output.path, output.text]] : [];
+    outputs.flatMap((output): readonly (readonly [string, string])[] => {
+      if (output.where !== 'site' || output.path.endsWith('.woff2')) return [];
+      if ('text' in output) return [[output.path, output.text]];
+      return 'bytes' in output ? [[output.path, Buffer.from(output.bytes).toString('latin1')]] : [];
     }),
   );

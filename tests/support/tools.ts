@@ -4,18 +4,27 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { describe, test } from 'vitest';
 
-const present = (command: string): boolean => spawnSync('sh', ['-c', `command -v ${command}`]).status === 0;
+const succeeds = (check: string): boolean => spawnSync('sh', ['-c', check]).status === 0;
+
+/** `describe` that needs what a shell command finds on the machine (its Debian package in brackets). */
+export const describeWhen = (
+  check: string,
+  what: string,
+  debian: string,
+  name: string,
+  body: () => void,
+): void => {
+  if (succeeds(check)) describe(name, body);
+  else if (process.env.CI) {
+    test(`${name} needs ${what} (Debian package ${debian})`, () => {
+      throw new Error(`${what} is not on this machine`);
+    });
+  } else test.skip(`${name}: skipped, ${what} is not on this machine (Debian package ${debian})`, () => {});
+};
 
 /** `describe` that needs a program on the machine (its Debian package in brackets). */
-export const describeWith = (command: string, debian: string, name: string, body: () => void): void => {
-  if (present(command)) describe(name, body);
-  else if (process.env.CI) {
-    test(`${name} needs ${command} (Debian package ${debian})`, () => {
-      throw new Error(`${command} is not on this machine`);
-    });
-  } else
-    test.skip(`${name}: skipped, ${command} is not on this machine (Debian package ${debian})`, () => {});
-};
+export const describeWith = (command: string, debian: string, name: string, body: () => void): void =>
+  describeWhen(`command -v ${command}`, command, debian, name, body);
 
 /** Paths of the files below a folder, sorted, dot files left out. */
 export const filesBelow = (dir: string): string[] =>
