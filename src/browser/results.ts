@@ -58,7 +58,7 @@ const lineWithoutPicture = ({ element, from }: Entry): HTMLLIElement => {
   }
   const which = detail('', [document.createTextNode(from)]);
   const kind = line.querySelector('.detail');
-  if (kind) kind.after(which);
+  if (kind) kind.after(' ', which);
   else line.append(which);
   return line;
 };

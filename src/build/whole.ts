@@ -235,25 +235,29 @@ const wholeOfCycle = (
   };
 };
 
-/** A piece that box.md names and no channel makes, said once. */
-const neverMade = (box: Box, outputs: readonly Output[]): readonly Diagnostic[] =>
-  piecesOf(box.settings)
-    .filter(
-      (piece) =>
-        piece !== 'article' &&
-        box.cycles.some(({ reveal }) => reveal !== undefined) &&
-        !outputs.some(
-          ({ where, path }) =>
-            where === 'backroom' && formsOfPiece[piece].some((file) => path.endsWith(`/${file}`)),
-        ),
-    )
-    .map((piece) => ({
+/**
+ * Pieces that box.md names and that have no file: said once of one that was made for no cycle, else of each cycle. The
+ * invitation is made only for what is to come, and a sealed article is not missed.
+ */
+const notMade = (box: Box, found: readonly CycleWhole[]): readonly Diagnostic[] =>
+  piecesOf(box.settings).flatMap((piece, column) => {
+    const without = found.filter(({ rows }) => rows.some(({ states }) => states[column] === 'not made'));
+    const never = without.length === found.length;
+    const dated = box.cycles.some(({ reveal }) => reveal !== undefined);
+    if (without.length === 0 || (piece === 'invitation' && !(never && dated))) return [];
+    const places = never
+      ? [{ where: 'any cycle', place: placeIn(box.settings.source, 'pieces', 'name') }]
+      : box.cycles
+          .filter(({ id }) => without.some(({ cycle }) => cycle === id))
+          .map(({ id, source }) => ({ where: id, place: placeIn(source, 'theme') }));
+    return places.map(({ where, place }) => ({
       weight: 'look at',
       rule: 'whole-piece',
-      place: placeIn(box.settings.source, 'pieces', 'name'),
-      message: `Unexpected piece \`${piece}\` that was made for no cycle, expected its files in the back room`,
-      fix: `Take \`${piece}\` out of \`pieces\``,
+      place,
+      message: `Unexpected absence of the piece \`${piece}\` for ${where}, expected its files`,
+      fix: `Take \`${piece}\` out of \`pieces\` in box.md until it is made`,
     }));
+  });
 
 /** What every cycle's pieces carry, and findings about what they do not, from all files of a build. */
 export const wholeOf = (
@@ -267,8 +271,9 @@ export const wholeOf = (
     ),
   );
   const found = box.cycles.map((cycle) => wholeOfCycle(box, cycle, asOf, (key) => texts.get(key)));
+  const whole = found.map((one) => one.whole);
   return {
-    whole: found.map(({ whole }) => whole),
-    diagnostics: [...neverMade(box, outputs), ...found.flatMap(({ diagnostics }) => diagnostics)],
+    whole,
+    diagnostics: [...notMade(box, whole), ...found.flatMap(({ diagnostics }) => diagnostics)],
   };
 };

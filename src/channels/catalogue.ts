@@ -196,6 +196,7 @@ export const catalogue: Channel = {
       title: `Everything we have packed: ${items.length} pieces from ${box.cycles.length} boxes`,
       description: `Every piece from every ${settings.name} box so far, by month and by kind, with its maker and whether spare pieces are for sale.`,
       type: 'website',
+      styles: ['lists.css'],
       palette: settings.palette,
       body,
       graph: catalogueGraph({ box, asOf }),

@@ -101,6 +101,7 @@ const kindPage = (input: ChannelInput, group: KindGroup): ChannelResult => {
     title,
     description: summary,
     type: 'website',
+    styles: ['lists.css'],
     palette: settings.palette,
     body,
     ...(shown && social ? { social: { path: social.path, alt: shown.alt } } : {}),

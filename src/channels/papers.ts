@@ -73,17 +73,27 @@ const stateWords: Readonly<Record<PieceState, string>> = {
 /** States that somebody has to look at. */
 const WRONG: ReadonlySet<PieceState> = new Set(['absent', 'given away']);
 
-const rowView = (row: CarriedRow, notes: string, lang: string) => ({
+/** Columns of a cycle's table: to a live that is long over there is no invitation, and none is missed. */
+const columnsOf = ({ pieces, rows }: CycleWhole): readonly number[] =>
+  pieces.flatMap((piece, i) =>
+    piece === 'invitation' && rows.some(({ states }) => states[i] === 'not made') ? [] : [i],
+  );
+
+const rowView = (row: CarriedRow, columns: readonly number[], notes: string, lang: string) => ({
   kind: row.kind,
   label: typeset(row.label, lang),
   notes,
-  cells: row.states.map((state) => ({ words: stateWords[state], wrong: WRONG.has(state) })),
+  cells: columns.flatMap((column) => {
+    const state = row.states[column];
+    return state ? [{ words: stateWords[state], wrong: WRONG.has(state) }] : [];
+  }),
 });
 
 const cycleView = (cycle: Cycle, whole: CycleWhole, input: ClosingInput) => {
   const { box, asOf } = input;
   const { settings } = box;
   const own = pageLang(settings.lang);
+  const columns = columnsOf(whole);
   const items = cycle.items[Symbol.iterator]();
   const wrong = whole.rows.flatMap(({ states }) => states).filter((state) => WRONG.has(state)).length;
   return {
@@ -93,11 +103,11 @@ const cycleView = (cycle: Cycle, whole: CycleWhole, input: ClosingInput) => {
     sealed: isSealed(cycle, asOf),
     reveal: revealDay(cycle, settings.timeZone, own),
     links: linksOf(cycle, input),
-    pieces: whole.pieces.map((piece) => pieceTitles[piece]),
+    pieces: columns.map((column) => pieceTitles[whole.pieces[column] as Piece]),
     wrong,
     rows: whole.rows.map((row) => {
       const item = row.kind === 'item' ? items.next().value : undefined;
-      return rowView(row, item ? itemNotes(item, asOf, settings) : '', settings.lang);
+      return rowView(row, columns, item ? itemNotes(item, asOf, settings) : '', settings.lang);
     }),
   };
 };

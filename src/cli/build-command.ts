@@ -142,9 +142,10 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
     `Made ${counted(pages, 'page')} and ${counted(jobs.length, 'picture')} (${pictures.made} new, ${pictures.fromCache} from the cache): ${counted(files, 'file')}, ${size(bytes)}.`,
     ...result.sealed.map(({ cycle, theme, until }) => `Sealed until ${until}: ${cycle}, ${theme}.`),
     ...againLines(result),
-    ...result.proofs.map(
-      (proof) => `${provedLine(proof)} ${join(shown(edge.cwd, backroom), proof.cycle, 'proof.html')}`,
-    ),
+    ...result.proofs.map(provedLine),
+    ...(result.proofs.length > 0
+      ? [`Read the proofs in ${join(shown(edge.cwd, backroom), 'CYCLE', 'proof.html')}`]
+      : []),
     ...kept.map((path) => `Kept ${path}, which was not made here.`),
     ...(diagnostics.length > 0 ? [`Findings: ${diagnosticsCount(diagnostics)}.`] : []),
     `Time: ${times(stages)}.`,

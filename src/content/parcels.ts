@@ -261,9 +261,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
       const usable = findings.every(({ weight }) => weight !== 'must fix');
       if (usable) judgeFile();
       return {
-        value: usable
-          ? { file, asOf, counts: counter.counts(), ...(toLeave > 0 && { toLeave }) }
-          : undefined,
+        value: usable ? { file, asOf, counts: counter.counts(), ...(toLeave > 0 && { toLeave }) } : undefined,
         diagnostics: findings.map(({ line, ...rest }) => ({ ...rest, place: { file, line, column: 1 } })),
       };
     },

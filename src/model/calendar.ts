@@ -61,7 +61,8 @@ export const isoInstant = (moment: Moment): string =>
 export const changedOn = (cycle: Cycle, timeZone: string): PlainDate => {
   const { updated = '' } = cycle;
   const revealed = dateInZone(revealedAt(cycle), timeZone);
-  return updated > revealed ? updated : revealed;
+  // ISO 8601 dates sort as texts.
+  return [updated, revealed].sort()[1] as PlainDate;
 };
 
 /** The moment a cycle's article last changed; a record states the day alone, which is taken at noon. */

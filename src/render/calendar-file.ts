@@ -61,7 +61,7 @@ const escapedText = (text: string): string =>
 /** Nothing for no text: readers do not take an empty one. */
 const textLine = (name: string, text: string | undefined): readonly string[] => {
   const escaped = escapedText(text ?? '');
-  return escaped.trim() === '' ? [] : [`${name}:${escaped}`];
+  return escaped.replaceAll('\\n', '').trim() === '' ? [] : [`${name}:${escaped}`];
 };
 
 /** §3.2: a quoted parameter has no double quote. */

@@ -4,6 +4,7 @@ import type { Templates } from './templates.ts';
 
 const FACES = [
   ['fonts/alegreya.woff2', 'normal'],
+  ['fonts/alegreya-more.woff2', 'normal'],
   ['fonts/alegreya-italic.woff2', 'italic'],
 ] as const;
 

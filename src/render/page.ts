@@ -23,6 +23,8 @@ export interface PageInput {
   readonly palette: readonly string[];
   readonly body: Html;
   readonly graph: object;
+  /** Style sheets of templates/ that this page needs beside the site's own. */
+  readonly styles?: readonly string[];
   /** The cycle the page tells of: its call stands in the masthead. */
   readonly cycle?: Cycle;
   readonly social?: { readonly path: string; readonly alt: string };
@@ -33,6 +35,9 @@ export interface PageInput {
 export const ICON_PATH = 'icon.svg';
 export const FEED_PATH = 'feed.xml';
 export const JSON_FEED_PATH = 'feed.json';
+
+/** Parts of the two faces that every page begins with: loaded at once, before the style sheet asks for them. */
+const FIRST_FONTS = ['fonts/alegreya.woff2', 'fonts/sorts-mill-goudy.woff2'] as const;
 
 /** How addresses on one page are written: from the page itself, so that the folder can be moved anywhere. */
 export const linker =
@@ -48,10 +53,11 @@ export const pageOutput = (input: PageInput): TextOutput => {
   const { box, templates, path } = input;
   const { settings } = box;
   const link = linker(path);
-  const style = assetPath(templates, 'site.css');
-  const fonts = ['fonts/alegreya.woff2', 'fonts/goudy-bookletter.woff2']
-    .map((font) => assetPath(templates, font))
-    .filter((font) => font !== undefined);
+  const published = (paths: readonly string[]): readonly string[] =>
+    paths
+      .map((asset) => assetPath(templates, asset))
+      .filter((asset) => asset !== undefined)
+      .map(link);
   const newest = box.cycles.at(-1);
   const body = templates.render('page', {
     lang: settings.lang,
@@ -65,8 +71,8 @@ export const pageOutput = (input: PageInput): TextOutput => {
     modified: input.modified,
     social: input.social && { address: absoluteAddress(settings, input.social.path), alt: input.social.alt },
     locale: settings.lang.replace('-', '_'),
-    style: style && link(style),
-    fonts: fonts.map(link),
+    styles: published(['site.css', ...(input.styles ?? [])]),
+    fonts: published(FIRST_FONTS),
     scheme: styleElement(input.palette),
     icon: link(ICON_PATH),
     feed: link(FEED_PATH),

@@ -19,7 +19,13 @@ const salve = item({
   lead: false,
   name: 'Hand salve',
   kind: 'salve',
-  hazards: { categories: ['food'], allergens: ['milk'], ingredients: 'Beeswax, milk', more: [] },
+  hazards: {
+    categories: ['food'],
+    allergens: ['milk'],
+    mayContain: ['nuts'],
+    ingredients: 'Beeswax, milk',
+    more: [],
+  },
 });
 
 const tiny = (pieces: readonly Piece[], sealed = false): Box =>
@@ -40,6 +46,7 @@ const ALL = [
   'Don’t put it in the oven – it burns.',
   'Hand salve',
   'Contains milk.',
+  'May contain traces of nuts.',
   'Beeswax, milk',
   'In April we go outside. Bring a hat.',
   'Join',
@@ -74,6 +81,7 @@ const lacking = (missing: string): readonly string[] => ALL.filter((line) => lin
 test.each([
   ['Hand salve', 'whole-item', '`Hand salve`'],
   ['Contains milk.', 'whole-caution', '“Allergens” of `Hand salve`'],
+  ['May contain traces of nuts.', 'whole-caution', '“Allergens” of `Hand salve`'],
   ['Beeswax, milk', 'whole-caution', '“Ingredients” of `Hand salve`'],
   ['Don’t put it in the oven – it burns.', 'whole-caution', '“Please note” of `Cane basket`'],
   ['In April we go outside. Bring a hat.', 'whole-peek', 'the peek'],
@@ -127,7 +135,15 @@ test('the article of a sealed cycle is not missed', () => {
 
 test('a piece that nothing makes is said once', () => {
   expect(rulesOf(tiny(['article', 'cards']), [article()])).toEqual([
-    'whole-piece: Unexpected piece `cards` that was made for no cycle, expected its files in the back room',
+    'whole-piece: Unexpected absence of the piece `cards` for any cycle, expected its files',
+  ]);
+});
+
+test('a letter that one cycle of two has is missed of the other', () => {
+  const one = tiny(['letter']);
+  const two = { ...one, cycles: [...one.cycles, { ...one.cycles[0], id: '2026-02' }] } as Box;
+  expect(rulesOf(two, letter())).toEqual([
+    'whole-piece: Unexpected absence of the piece `letter` for 2026-02, expected its files',
   ]);
 });
 

@@ -26,14 +26,16 @@ describe('the seal', () => {
   });
 
   test('takes the target out of links to sealed cycles and keeps their words', () => {
-    const tree = parseMarkdown('See [March](x.md).');
+    const tree = parseMarkdown('See [March](x.md "Secret").');
     const link = (tree.children[0] as { children: { data?: object }[] }).children[1] as { data?: object };
     link.data = { target: { cycle: '2026-03' } };
     const first = { ...(cycles[0] as Cycle), story: { file: 'a.md', tree } };
+    const settings = sample.settings({ story: { file: 'box.md', tree } });
     const open = JSON.stringify(
-      unsealed({ ...box, cycles: [first, ...cycles.slice(1)] }, Date.UTC(2026, 0, 25)),
+      unsealed({ ...box, settings, cycles: [first, ...cycles.slice(1)] }, Date.UTC(2026, 0, 25)),
     );
     expect(open).not.toContain('"target"');
+    expect(open).not.toContain('Secret');
     expect(open).toContain('"March"');
     expect(JSON.stringify(tree)).toContain('"target"');
   });

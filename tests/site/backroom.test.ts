@@ -1,0 +1,108 @@
+import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { type Browser, chromium } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { calendarFaults, LIBICAL, libicalErrors } from '../support/calendars.ts';
+import { CHROMIUM } from '../support/chromium.ts';
+import { htmlValidateFaults, nuErrors } from '../support/html-checkers.ts';
+import { describeWhen, describeWith, filesBelow } from '../support/tools.ts';
+
+const backroom = join(inject('demoSite'), '../backroom');
+const read = (path: string): string => readFileSync(join(backroom, path), 'utf8');
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** The index, and the invitation to what is to come and to what was shown last. */
+const pages = ['index.html', '2026-04/invitation.html', '2026-03/invitation.html'];
+const events = ['2026-04/invitation.ics', '2026-03/invitation.ics'];
+
+test('every paper is linked from the index, and every link of it leads to a paper', () => {
+  const index = read('index.html');
+  const links = [...index.matchAll(/href="(\d{4}-[^"]+)"/g)].map(([, href]) => href as string);
+  expect(links.filter((href) => !existsSync(join(backroom, href)))).toEqual([]);
+  const papers = filesBelow(backroom).filter((path) => path !== 'index.html');
+  expect(papers.filter((path) => !links.includes(path))).toEqual([]);
+});
+
+test('every piece of the demo carries what it must', () => {
+  const index = read('index.html');
+  expect(index).not.toMatch(/<strong>(?:absent|given away)<\/strong>/);
+  expect(index.match(/Every piece carries what it must\./g)).toHaveLength(13);
+  expect(index).not.toContain('not made');
+});
+
+test('the invitation to the sealed box is the only one beside the newest', () => {
+  expect(filesBelow(backroom).filter((path) => path.endsWith('.ics'))).toEqual([...events].reverse());
+});
+
+test.each(events)('%s has no fault that readers forgive', (path) => {
+  expect(calendarFaults(read(path))).toEqual([]);
+});
+
+describeWhen(LIBICAL, 'libical 3 with python3', 'libical3', 'libical', () => {
+  test('finds nothing in the events', () => {
+    expect(libicalErrors(events.map(read)).flat()).toEqual([]);
+  });
+});
+
+describeWith('java', 'default-jre-headless', 'the Nu checker', () => {
+  // The Nu HTML Checker (vnu-jar): the WHATWG HTML standard as validator.nu checks it.
+  test('finds no error in the pages', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'lidlore-papers-'));
+    for (const path of pages) copyFileSync(join(backroom, path), join(folder, path.replace('/', '-')));
+    const errors = nuErrors(folder);
+    rmSync(folder, { recursive: true });
+    expect(errors).toEqual([]);
+  });
+});
+
+describe('html-validate', () => {
+  test.each(pages)('finds nothing in %s', async (path) => {
+    expect(await htmlValidateFaults(read(path))).toEqual([]);
+  });
+});
+
+describeWith('chromium', 'chromium', 'in Chromium', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await chromium.launch(CHROMIUM);
+  });
+  afterAll(() => browser.close());
+
+  const cases = pages
+    .slice(0, 2)
+    .flatMap((path) =>
+      (['light', 'dark'] as const).flatMap((scheme) =>
+        [320, 390, 1280].map((width) => ({ path, scheme, width })),
+      ),
+    );
+  // axe-core: WCAG 2.2 A and AA and its own best practices, every folded part open; and 1.4.10 Reflow at 320 px.
+  test.each(cases)(
+    '$path has no axe violation and fits, $scheme at $width px',
+    async ({ path, scheme, width }) => {
+      const page = await browser.newPage({ viewport: { width, height: 900 }, colorScheme: scheme });
+      await page.goto(pathToFileURL(join(backroom, path)).href);
+      await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
+      await page.evaluate(axe);
+      const found = await page.evaluate(
+        'axe.run().then(({ violations }) => violations.map(({ id, nodes }) => [id, nodes[0].html]))',
+      );
+      const wide = await page.evaluate('document.documentElement.scrollWidth');
+      await page.close();
+      expect({ found, wide }).toEqual({ found: [], wide: width });
+    },
+  );
+
+  test('a click on a post takes all of it', async () => {
+    const page = await browser.newPage();
+    await page.goto(pathToFileURL(join(backroom, '2026-04/invitation.html')).href);
+    await page.click('#post-3');
+    const [taken, whole] = await page.evaluate<[string, string]>(
+      "[String(getSelection()), document.getElementById('post-3').innerText]",
+    );
+    await page.close();
+    expect(taken).toBe(whole);
+  });
+});
