@@ -1,10 +1,7 @@
-import { spawn } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { createServer } from 'node:net';
-import { tmpdir } from 'node:os';
 import { join, posix } from 'node:path';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { type StaticServer, serveFolder } from '../support/static-server.ts';
 import { describeWith, filesBelow, pagesBelow } from '../support/tools.ts';
 
 const site = inject('demoSite');
@@ -121,43 +118,13 @@ describe('opened from disk', () => {
 });
 
 describeWith('nginx', 'nginx-light', 'under a sub-path of a static server', () => {
-  let dir = '';
+  let server: StaticServer;
   let base = '';
-  let server: ReturnType<typeof spawn> | undefined;
-
   beforeAll(async () => {
-    dir = await mkdtemp(join(tmpdir(), 'lidlore-nginx-'));
-    const port = await new Promise<number>((done) => {
-      const probe = createServer().listen(0, '127.0.0.1', () => {
-        const address = probe.address();
-        probe.close(() => done(typeof address === 'object' && address ? address.port : 0));
-      });
-    });
-    base = `http://127.0.0.1:${port}/some/where/`;
-    await writeFile(
-      join(dir, 'nginx.conf'),
-      `${process.getuid?.() === 0 ? 'user root;' : ''} daemon off; pid ${dir}/pid; error_log stderr;
-events {} http { types { text/html html; text/css css; image/svg+xml svg; image/avif avif; image/webp webp; image/jpeg jpg; font/woff2 woff2; application/xml xml; }
-access_log off; client_body_temp_path ${dir}/a; proxy_temp_path ${dir}/b; fastcgi_temp_path ${dir}/c; uwsgi_temp_path ${dir}/d; scgi_temp_path ${dir}/e;
-server { listen 127.0.0.1:${port}; location /some/where/ { alias ${site}/; } } }`,
-    );
-    server = spawn('nginx', ['-p', dir, '-c', join(dir, 'nginx.conf')], { stdio: 'ignore' });
-    for (let tries = 0; tries < 50; tries++) {
-      if (
-        await fetch(base).then(
-          (answer) => answer.ok,
-          () => false,
-        )
-      )
-        return;
-      await new Promise((done) => setTimeout(done, 100));
-    }
-    throw new Error('nginx did not answer');
+    server = await serveFolder(site, '/some/where/');
+    base = server.base;
   });
-  afterAll(async () => {
-    server?.kill();
-    await rm(dir, { recursive: true, force: true });
-  });
+  afterAll(() => server?.stop());
 
   test('every page and everything it names is served', async () => {
     const wanted = new Set(

@@ -1,0 +1,159 @@
+/** What a first visit costs, and what an independent auditor says of the pages: figures are printed, bytes are held. */
+import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { CHROMIUM } from '../support/chromium.ts';
+import { type StaticServer, serveFolder } from '../support/static-server.ts';
+import { describeWith, pagesBelow } from '../support/tools.ts';
+
+const site = inject('demoSite');
+const pages = pagesBelow(site);
+const kind = pages.find(({ path }) => path.startsWith('kinds/'))?.path ?? '';
+const PAGES = ['index.html', 'boxes/2026-03-first-sowings.html', 'catalogue.html', kind] as const;
+
+const KB = 1000;
+const kb = (bytes: number): string => `${(bytes / KB).toFixed(1)} kB`;
+
+interface Loaded {
+  readonly address: string;
+  /** As it came over the wire. */
+  readonly bytes: number;
+  readonly picture: boolean;
+}
+
+/** Everything a page loads by itself, without scrolling, at a phone's width. */
+const firstLoad = async (
+  browser: Browser,
+  address: string,
+  pictures: boolean,
+): Promise<readonly Loaded[]> => {
+  const page: Page = await browser.newPage({ viewport: { width: 390, height: 844 }, deviceScaleFactor: 2 });
+  const loaded: Promise<Loaded>[] = [];
+  if (!pictures) await page.route(/\.(?:avif|webp|jpg|png)$/, (route) => route.abort());
+  page.on('requestfinished', (request) => {
+    loaded.push(
+      request.sizes().then(({ responseBodySize, responseHeadersSize }) => ({
+        address: request.url(),
+        bytes: responseBodySize + responseHeadersSize,
+        picture: request.resourceType() === 'image',
+      })),
+    );
+  });
+  await page.goto(address, { waitUntil: 'networkidle' });
+  await page.evaluate(() => document.fonts.ready);
+  const all = await Promise.all(loaded);
+  await page.close();
+  return all;
+};
+
+const total = (loaded: readonly Loaded[]): number => loaded.reduce((sum, { bytes }) => sum + bytes, 0);
+
+describeWith('nginx', 'nginx-light', 'a first visit', () => {
+  let server: StaticServer;
+  let browser: Browser;
+  beforeAll(async () => {
+    server = await serveFolder(site);
+    browser = await chromium.launch(CHROMIUM);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await server?.stop();
+  });
+
+  test('to an article costs at most 30 kB without its pictures, and runs no script', async () => {
+    const article = PAGES[1];
+    const loaded = (await firstLoad(browser, server.base + article, false)).filter(({ picture }) => !picture);
+    // The address of each picture in four widths and three formats is part of having pictures.
+    const html = readFileSync(join(site, article), 'utf8');
+    const bare = html.replace(/<picture>[\s\S]*?<\/picture>/g, '');
+    const spared = gzipSync(html, { level: 6 }).length - gzipSync(bare, { level: 6 }).length;
+    const lines = loaded.map(
+      ({ address, bytes }) => `  ${kb(bytes).padStart(8)}  ${address.slice(server.base.length)}`,
+    );
+    console.log(
+      `First load of an article without pictures: ${kb(total(loaded))}, ${kb(total(loaded) - spared)} without their markup\n${lines.join('\n')}`,
+    );
+    expect(loaded.filter(({ address }) => address.endsWith('.js'))).toEqual([]);
+    expect(total(loaded) - spared).toBeLessThanOrEqual(BARE_BUDGET);
+  });
+
+  test.each(PAGES)('to %s loads at most 350 kB at 390 px, and nothing moves as it loads', async (path) => {
+    const loaded = await firstLoad(browser, server.base + path, true);
+    console.log(`First load of ${path} at 390 px: ${kb(total(loaded))} in ${loaded.length} files`);
+    expect(total(loaded)).toBeLessThanOrEqual(350 * KB);
+
+    const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+    await page.addInitScript(() => {
+      const shifts: number[] = [];
+      (globalThis as { shifts?: number[] }).shifts = shifts;
+      new PerformanceObserver((list) => {
+        for (const entry of list.getEntries()) shifts.push((entry as unknown as { value: number }).value);
+      }).observe({ type: 'layout-shift', buffered: true });
+    });
+    await page.goto(server.base + path, { waitUntil: 'networkidle' });
+    const shifts = await page.evaluate(() => (globalThis as { shifts?: number[] }).shifts ?? []);
+    await page.close();
+    expect(shifts.reduce((sum, shift) => sum + shift, 0)).toBeLessThan(0.01);
+  });
+});
+
+/** Bytes over the wire, headers and all, of an article's page, style, and the letters it begins with. */
+const BARE_BUDGET = 30 * KB;
+
+interface Report {
+  readonly categories: Readonly<
+    Record<string, { readonly score: number | null; readonly auditRefs: readonly { readonly id: string }[] }>
+  >;
+  readonly audits: Readonly<
+    Record<
+      string,
+      { readonly score: number | null; readonly title: string; readonly scoreDisplayMode: string }
+    >
+  >;
+}
+
+/**
+ * Lighthouse 12 (Google, Apache-2.0), as a phone. Speed is printed and not held: it depends on the machine and on
+ * what else runs there.
+ */
+describeWith('nginx', 'nginx-light', 'Lighthouse gives full marks', () => {
+  let server: StaticServer;
+  beforeAll(async () => {
+    server = await serveFolder(site);
+  });
+  afterAll(() => server?.stop());
+
+  test.each(PAGES)('for %s', { timeout: 120_000 }, (path) => {
+    const { stdout, stderr } = spawnSync(
+      process.execPath,
+      [
+        join(import.meta.dirname, '../../node_modules/lighthouse/cli/index.js'),
+        server.base + path,
+        '--quiet',
+        '--output=json',
+        '--max-wait-for-load=20000',
+        `--chrome-flags=--headless=new ${(CHROMIUM.args ?? []).filter((flag) => flag !== '--headless').join(' ')}`,
+      ],
+      { encoding: 'utf8', env: { ...process.env, CHROME_PATH: CHROMIUM.executablePath }, maxBuffer: 64e6 },
+    );
+    if (!stdout.startsWith('{')) throw new Error(stderr);
+    const { categories, audits }: Report = JSON.parse(stdout);
+    const scores = Object.entries(categories).map(
+      ([name, { score }]) => `${name} ${Math.round((score ?? 0) * 100)}`,
+    );
+    const short = Object.values(categories).flatMap(({ auditRefs }) =>
+      auditRefs.flatMap(({ id }) => {
+        const audit = audits[id];
+        return audit?.score != null && audit.score < 1 && audit.scoreDisplayMode === 'binary'
+          ? [`${id}: ${audit.title}`]
+          : [];
+      }),
+    );
+    console.log(`Lighthouse, ${path}: ${scores.join(', ')}${short.map((line) => `\n  ${line}`).join('')}`);
+    for (const name of ['accessibility', 'best-practices', 'seo'])
+      expect([name, categories[name]?.score, short]).toEqual([name, 1, short]);
+  });
+});
