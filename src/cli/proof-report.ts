@@ -83,7 +83,7 @@ const itemTable = ({ coverage, width }: Sheet): string[] => {
   ];
   if (width >= ROOMY)
     columns.push({
-      head: 'Phrase with most to win',
+      head: 'Most to win',
       wraps: true,
       cells: items.map(({ phrases }) => {
         const weakest = [...phrases].sort((a, b) => lossOf(b) - lossOf(a))[0];

@@ -9,6 +9,7 @@ import { proofPage } from '../../src/channels/proof.ts';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
 import { compileTemplates } from '../../src/render/templates.ts';
 import { box, cycle, item } from '../support/box.ts';
+import { CHROMIUM } from '../support/chromium.ts';
 import { coverageSample } from '../support/coverage-sample.ts';
 import { describeWith } from '../support/tools.ts';
 
@@ -227,19 +228,7 @@ describeWith('chromium', 'chromium', 'in Chromium', () => {
   const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
   let browser: Browser;
   beforeAll(async () => {
-    browser = await chromium.launch({
-      executablePath: '/usr/bin/chromium',
-      args: [
-        '--headless',
-        '--no-sandbox',
-        '--disable-gpu',
-        '--disable-quic',
-        '--no-first-run',
-        '--disable-background-networking',
-        '--disable-component-update',
-        '--disable-sync',
-      ],
-    });
+    browser = await chromium.launch(CHROMIUM);
   });
   afterAll(() => browser.close());
 

@@ -10,6 +10,7 @@ import { callFor } from '../../src/model/calls.ts';
 import { cautionsOf } from '../../src/model/cautions.ts';
 import { isSealed } from '../../src/model/seal.ts';
 import { typeset } from '../../src/render/typeset.ts';
+import { CHROMIUM } from '../support/chromium.ts';
 import { demoBox } from '../support/demo-box.ts';
 import { htmlValidateFaults, nuErrors } from '../support/html-checkers.ts';
 import { droppedBy, featuresIn } from '../support/mail-features.ts';
@@ -218,19 +219,7 @@ interface AxeResult {
 describeWith('chromium', 'chromium', 'in Chromium', () => {
   let browser: Browser;
   beforeAll(async () => {
-    browser = await chromium.launch({
-      executablePath: '/usr/bin/chromium',
-      args: [
-        '--headless',
-        '--no-sandbox',
-        '--disable-gpu',
-        '--disable-quic',
-        '--no-first-run',
-        '--disable-background-networking',
-        '--disable-component-update',
-        '--disable-sync',
-      ],
-    });
+    browser = await chromium.launch(CHROMIUM);
   });
   afterAll(() => browser.close());
 

@@ -97,7 +97,7 @@ describe('opened from disk', () => {
     expect(twice).toEqual([]);
   });
 
-  test('every published file is named by a page, a style sheet or is an entrance', () => {
+  test('every published file is named by a page, a style sheet or a letter, or is an entrance', () => {
     const named = new Set(
       pages.flatMap(({ path, text }) =>
         addressesIn(text)
@@ -105,7 +105,8 @@ describe('opened from disk', () => {
           .map((address) => resolve(path, address).path),
       ),
     );
-    const absolute = pages.map(({ text }) => text).join('');
+    const letters = pagesBelow(join(site, '../backroom')).filter(({ path }) => path.endsWith('letter.html'));
+    const absolute = [...pages, ...letters].map(({ text }) => text).join('');
     const unnamed = filesBelow(site).filter(
       (path) =>
         !named.has(path) &&
