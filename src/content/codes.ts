@@ -46,8 +46,13 @@ const accepted = (make: () => unknown): boolean => {
 export const isTimeZone = (text: string): boolean =>
   accepted(() => new Intl.DateTimeFormat('en', { timeZone: text }));
 
-const names = (type: 'language' | 'region', code: string): boolean =>
-  new Intl.DisplayNames(['en'], { type, fallback: 'none' }).of(code) !== undefined;
+/** Made once: making them takes longer than all the asking. */
+const NAMES = {
+  language: new Intl.DisplayNames(['en'], { type: 'language', fallback: 'none' }),
+  region: new Intl.DisplayNames(['en'], { type: 'region', fallback: 'none' }),
+} as const;
+
+const names = (type: keyof typeof NAMES, code: string): boolean => NAMES[type].of(code) !== undefined;
 
 /** Two letters that ISO 3166-1 reserves for other uses, and Unicode gives a name. */
 const NO_COUNTRY = new Set(['EU', 'EZ', 'QO', 'UN', 'XA', 'XB', 'ZZ']);
