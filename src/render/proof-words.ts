@@ -92,14 +92,22 @@ export const standingText = (standing: number, aim: number): string => {
   return misleads ? (Math.floor(standing * 100 + SLACK) / 100).toFixed(2) : rounded;
 };
 
-/** What an edit brings an item, as figures; nothing where two decimals show no difference. */
+/** Less than this an edit brings by the way, and nobody does it for. */
+const WORTH_SAYING = 0.005;
+
+/** Cut off after three decimals, so that nothing is rounded up to an aim that it misses. */
+const finely = (standing: number): string => (Math.floor(standing * 1000 + SLACK) / 1000).toFixed(3);
+
+/** What an edit brings an item, as figures: with three decimals where two show no difference, or nothing where there is hardly any. */
 export const broughtWords = (
   brought: { readonly before: number; readonly after: number },
   aim: number,
 ): { readonly before: string; readonly after: string; readonly there: boolean } | undefined => {
   const [before = '', after = ''] = [brought.before, brought.after].map((one) => standingText(one, aim));
   const there = isAtAim(brought.after, aim) && !isAtAim(brought.before, aim);
-  return before === after ? undefined : { before, after, there };
+  if (before !== after) return { before, after, there };
+  if (brought.after - brought.before < WORTH_SAYING) return undefined;
+  return { before: finely(brought.before), after: finely(brought.after), there };
 };
 
 const otherWords = (below: number, reached: number, all: number): string => {

@@ -101,6 +101,23 @@ describe('advice', () => {
     expect(coverage.outOfReach).toEqual([]);
   });
 
+  test('is chosen by what it brings to items that are short, however high the others stand', async () => {
+    const strong = 'A seed tin. '.repeat(3);
+    const texts: Texts = {
+      ...weak,
+      [CYCLE]: cycleText(`The seed tin, again and again. ${strong}`, {
+        title: 'A seed tin',
+        summary: 'A seed tin, and a brush for boots.',
+      }),
+    };
+    const strongest = Math.max(...Object.values(standings(await coverageFor(texts))));
+    const { advice, items, aim } = await coverageFor(texts, strongest - 0.01);
+    const above = new Set(items.filter(({ standing }) => standing >= aim).map(({ slug }) => slug));
+    expect([...above]).toEqual(['seed-tin']);
+    for (const { brings } of advice)
+      expect(brings.some(({ item, before }) => !above.has(item) && before < aim)).toBe(true);
+  });
+
   test('says for each step what it brings, and each begins where the one before it ended', async () => {
     const { advice, items } = await coverageFor(weak);
     const reached = new Map(items.map(({ slug, standing }) => [slug, standing]));

@@ -27,7 +27,7 @@ describe.skipIf(!existsSync(scripts))('the published script', () => {
   const words = [
     ...TEXT.split(/\s+/),
     ...columns('language/porter-sample-300.tsv'),
-    ...columns('language/goods-plurals.tsv'),
+    ...rowsOf(join(import.meta.dirname, '../fixtures/language/goods-plurals.tsv')).flat(),
     ...columns('language/porter-natural-departures.tsv'),
     ...['scissors', 'leaves', 'brioches', 'bookies', 'irises', 'tomatoes', 'safaris', 'glasses', 'dibbers'],
   ];

@@ -84,6 +84,11 @@ describe('a standing', () => {
       there: true,
     });
     expect(broughtWords({ before: 0.721, after: 0.724 }, 0.7)).toBeUndefined();
+    expect(broughtWords({ before: 0.6895, after: 0.69957 }, 0.7)).toEqual({
+      before: '0.689',
+      after: '0.699',
+      there: false,
+    });
   });
   test('at the aim is not pushed below it by the order of an addition', () => {
     const standing = 0.1 + 0.2 + 0.3 + 0.1 - 1e-16;

@@ -16,7 +16,7 @@ export interface Advice {
 /** More than a writer does on an evening; what is still short then wants writing, not mending. */
 const MOST_EDITS = 12;
 
-/** A change that brings less than this, in standing, is not worth a line of advice. */
+/** A change that brings less than this, in standing, is not worth a line of advice unless it brings an item to the aim. */
 const LEAST_GAIN = 0.01;
 
 interface Draft {
@@ -34,8 +34,7 @@ const gainOf = (
   after: ReadonlyMap<string, number>,
 ): number =>
   [...before].reduce(
-    (sum, [slug, standing]) =>
-      sum + Math.min(after.get(slug) ?? standing, Math.max(aim, standing)) - Math.min(standing, aim),
+    (sum, [slug, standing]) => sum + Math.min(after.get(slug) ?? standing, aim) - Math.min(standing, aim),
     0,
   );
 
@@ -70,12 +69,11 @@ export const adviceFor = (
       tally: talliedAgain(draft.tally, items, draft.passages, text, language.english),
     };
   };
-  const gainFrom = ({ tally }: Draft, { passage, fresh, phrase }: Candidate): number =>
-    gainOf(
-      aim,
-      tally.standings,
-      outcomeOf(tally, items, passage, fresh, phrase.words, language.english).standings,
-    );
+  const standingsWith = (
+    { tally }: Draft,
+    { passage, fresh, phrase }: Candidate,
+  ): ReadonlyMap<string, number> =>
+    outcomeOf(tally, items, passage, fresh, phrase.words, language.english).standings;
   // Gains only shrink as the text grows (Minoux 1978): what a change brought before is the most it can bring now,
   // so that few need to be counted again.
   const most = new Map<string, number>();
@@ -90,10 +88,12 @@ export const adviceFor = (
     let chosen: { candidate: Candidate; value: number } | undefined;
     for (const { candidate, bound } of ranked) {
       if (chosen && bound <= chosen.value) break;
-      const gain = gainFrom(draft, candidate);
+      const after = standingsWith(draft, candidate);
+      const gain = gainOf(aim, draft.tally.standings, after);
       const value = gain / effortOf(candidate, soFar);
       most.set(nameOf(candidate), value);
-      if (gain >= LEAST_GAIN && value > (chosen?.value ?? 0)) chosen = { candidate, value };
+      const isWorthIt = gain >= LEAST_GAIN || shortOf(aim, after).size < short.size;
+      if (isWorthIt && value > (chosen?.value ?? 0)) chosen = { candidate, value };
     }
     return chosen?.candidate;
   };
