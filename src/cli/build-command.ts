@@ -3,6 +3,7 @@ import { stat } from 'node:fs/promises';
 import { dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { BuildResult, Proved } from '../build/build.ts';
+import { standingText } from '../build/proof.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import { readContentFolder } from './content-folder.ts';
 import type { Edge, Values } from './edge.ts';
@@ -29,7 +30,7 @@ const times = (stages: readonly StageTime[]): string =>
 const provedLine = ({ cycle, theme, aim, items, atAim, weakest, crowded, rivals }: Proved): string => {
   const parts = [
     `${atAim} of ${counted(items, 'item')} at the aim of ${aim}`,
-    ...(weakest && atAim < items ? [`weakest ${weakest.name}, ${weakest.standing.toFixed(2)}`] : []),
+    ...(weakest && atAim < items ? [`weakest ${weakest.name}, ${standingText(weakest.standing, aim)}`] : []),
     ...(crowded > 0 ? [counted(crowded, 'crowded phrase')] : []),
     ...(rivals > 0 ? [counted(rivals, 'rival')] : []),
   ];
