@@ -78,6 +78,7 @@ export const home: Channel = {
       title: settings.name,
       description: settings.description,
       type: 'website',
+      styles: ['lists.css'],
       palette: newest?.palette ?? settings.palette,
       body,
       ...(social && socialOutput ? { social: { path: socialOutput.path, alt: social.alt } } : {}),
