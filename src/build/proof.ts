@@ -30,8 +30,6 @@ export {
   broughtWords,
   isAtAim,
   linkMarkdown,
-  listed,
-  numberWord,
   ordinalWord,
   readingWords,
   saysItself,

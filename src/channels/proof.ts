@@ -10,6 +10,7 @@ import type {
 } from '../analysis/coverage/coverage.ts';
 import type { Passage } from '../analysis/coverage/text/passage.ts';
 import { type PlaceName, placeNames, placeWords } from '../analysis/coverage/text/places.ts';
+import { listed } from '../diagnostics/counting-words.ts';
 import { type Diagnostic, type Place, placeText } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Moment } from '../model/box.ts';
 import { dateInZone, longDate, monthName, revealDay } from '../model/calendar.ts';
@@ -28,7 +29,6 @@ import {
   gradeMeanings,
   isAtAim,
   linkMarkdown,
-  listed,
   ordinalWord,
   readingWords,
   saysItself,

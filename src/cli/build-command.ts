@@ -1,15 +1,17 @@
 /** `lidlore build`. */
+
 import { stat } from 'node:fs/promises';
 import { dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { BuildResult, Proved } from '../build/build.ts';
 import { standingText } from '../build/proof.ts';
+import { counted } from '../diagnostics/counting-words.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import { readContentFolder } from './content-folder.ts';
 import type { Edge, Values } from './edge.ts';
 import { EXIT } from './exit-status.ts';
 import { progress } from './progress.ts';
-import { counted, diagnosticsCount, diagnosticsReport, size } from './report.ts';
+import { diagnosticsCount, diagnosticsReport, size } from './report.ts';
 import { type StageTime, stopWatch } from './stages.ts';
 
 const OWN_TEMPLATES = fileURLToPath(new URL('../../templates', import.meta.url));

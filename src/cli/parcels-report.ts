@@ -1,4 +1,5 @@
 /** The parcels for a terminal: plain words and columns, no colour, made to be read aloud too. */
+
 import {
   dateOfDay,
   eveningWords,
@@ -14,8 +15,8 @@ import {
   type Step,
   stateWords,
 } from '../build/parcels.ts';
+import { counted } from '../diagnostics/counting-words.ts';
 import { type Column, hanging, tableLines, wrapped } from './cells.ts';
-import { counted } from './report.ts';
 
 const NARROWEST = 60;
 const WIDEST = 140;

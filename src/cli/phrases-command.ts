@@ -1,11 +1,12 @@
 /** `lidlore phrases`. */
+
 import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import type { NamePhrases, TextPhrase } from '../build/phrases.ts';
+import { counted } from '../diagnostics/counting-words.ts';
 import { decodeAsWritten, decodeText } from '../io/decode-text.ts';
 import type { Edge, Operands, Source, Values } from './edge.ts';
 import { EXIT } from './exit-status.ts';
-import { counted } from './report.ts';
 
 interface Mistake {
   readonly mistake: string;

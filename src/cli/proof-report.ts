@@ -1,4 +1,5 @@
 /** The proof for a terminal: plain words in columns, no colour, made to be read aloud too. */
+
 import {
   briefName,
   broughtWords,
@@ -7,8 +8,6 @@ import {
   type ItemCoverage,
   isAtAim,
   linkMarkdown,
-  listed,
-  numberWord,
   ordinalWord,
   type PhraseCoverage,
   placeNames,
@@ -18,9 +17,10 @@ import {
   standingText,
   verdictWords,
 } from '../build/proof.ts';
+import { counted, listed, numberWord } from '../diagnostics/counting-words.ts';
 import { type Diagnostic, type Place, placeText } from '../diagnostics/diagnostic.ts';
 import { type Column, hanging, tableLines, wrapped } from './cells.ts';
-import { counted, diagnosticsCount } from './report.ts';
+import { diagnosticsCount } from './report.ts';
 
 export interface ProofReportOptions {
   /** Cells of a line. Below 60 and above 140 it is set as for those. */

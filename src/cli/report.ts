@@ -3,10 +3,6 @@ import { type Diagnostic, placeText, type Weight } from '../diagnostics/diagnost
 
 const weights: readonly Weight[] = ['must fix', 'look at', 'note'];
 
-/** `3 pages`, `1 page`. */
-export const counted = (count: number, one: string, more = `${one}s`): string =>
-  `${count} ${count === 1 ? one : more}`;
-
 /** `3.4 MB`, decimal units. */
 export const size = (bytes: number): string =>
   bytes < 1000

@@ -1,6 +1,7 @@
 /** Remembers what the dictionary said, for opening it takes as long as all the rest of a proof. */
-import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { writeWhole } from './write-whole.ts';
 
 export interface NameMemory {
   /** To be filled with what is looked up. */
@@ -27,9 +28,7 @@ export const readNameMemory = async (cache: string): Promise<NameMemory> => {
     names,
     keep: async () => {
       if (names.size === before.length) return;
-      await mkdir(cache, { recursive: true });
-      await writeFile(`${file}.${process.pid}`, JSON.stringify({ version: VERSION, names: [...names] }));
-      await rename(`${file}.${process.pid}`, file);
+      await writeWhole(file, JSON.stringify({ version: VERSION, names: [...names] }));
     },
   };
 };

@@ -1,7 +1,8 @@
 /** Remembers what probes found, so that a photo is decoded again only when its file changes. */
-import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { PhotoSource } from '../content/sources.ts';
+import { writeWhole } from './write-whole.ts';
 
 interface Remembered {
   readonly version: number;
@@ -24,9 +25,6 @@ export const readProbeCache = async (cache: string, version: number): Promise<Pr
 
 /** Remembers for the next run. */
 export const writeProbeCache = async (cache: string, version: number, probes: ProbeCache): Promise<void> => {
-  await mkdir(cache, { recursive: true });
   const remembered: Remembered = { version, photos: Object.fromEntries(probes) };
-  const file = fileIn(cache);
-  await writeFile(`${file}.${process.pid}`, JSON.stringify(remembered));
-  await rename(`${file}.${process.pid}`, file);
+  await writeWhole(fileIn(cache), JSON.stringify(remembered));
 };

@@ -1,10 +1,11 @@
 /** Remembers how records' files were parsed, so that only what was changed is parsed again. */
 import { createHash } from 'node:crypto';
-import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
 import type { ParsedFile } from '../content/record-file.ts';
 import type { TextSource } from '../content/sources.ts';
+import { writeWhole } from './write-whole.ts';
 
 interface Remembered {
   readonly version: string;
@@ -47,10 +48,8 @@ export const readRecordMemory = async (cache: string, version: string): Promise<
           .filter((source) => !isFresh(source) || survives(parsed.get(source.path) as ParsedFile))
           .map(({ path, text }) => [path, { hash: hashOf(text), parsed: parsed.get(path) as ParsedFile }]),
       );
-      await mkdir(cache, { recursive: true });
       const remembered: Remembered = { version, files };
-      await writeFile(`${file}.${process.pid}`, JSON.stringify(remembered));
-      await rename(`${file}.${process.pid}`, file);
+      await writeWhole(file, JSON.stringify(remembered));
     },
   };
 };

@@ -1,4 +1,5 @@
 /** The proof's sentences and figures, worded alike on its page and on a terminal. */
+import { capital, listed, numberWord } from '../diagnostics/counting-words.ts';
 
 /** What the words need of a proof: a `Coverage` is one. */
 export interface Judged {
@@ -13,16 +14,6 @@ export interface Judged {
   /** Slugs. */
   readonly outOfReach: readonly string[];
 }
-
-const small = [
-  ...['no', 'one', 'two', 'three', 'four', 'five', 'six'],
-  ...['seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'],
-];
-
-/** Numbers up to twelve as words, the rest as figures. */
-export const numberWord = (count: number): string => small[count] ?? String(count);
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const ordinals = [
   'first',
@@ -45,10 +36,6 @@ export const briefName = (name: string): string => {
   const brief = name.split(/,|\s[([]/)[0]?.trim();
   return brief || name;
 };
-
-/** "a, b and c" */
-export const listed = (parts: readonly string[]): string =>
-  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 
 /** Of what may be many, this many are named; the rest are counted. */
 const MOST_NAMED = 3;
@@ -208,7 +195,9 @@ export const readingWords = (
 export const addingUp = (amounts: readonly number[], total: number): readonly string[] => {
   const exact = amounts.map((amount) => amount * 1000);
   const cut = exact.map((amount) => Math.floor(amount + SLACK));
-  let lacking = Math.round(total * 1000) - cut.reduce((sum, one) => sum + one, 0);
+  // The total as it is shown: 0.1735 is a hair less than that, and shown as 0.173.
+  const shown = Math.round(Number(total.toFixed(3)) * 1000);
+  let lacking = shown - cut.reduce((sum, one) => sum + one, 0);
   const byRemainder = exact
     .map((amount, i) => ({ i, remainder: amount - (cut[i] as number) }))
     .sort((a, b) => b.remainder - a.remainder || a.i - b.i);

@@ -35,6 +35,10 @@ describe('the words of a text are those of UAX #29', () => {
   });
 });
 
+test('a narrow no-break space parts words as any other space does', () => {
+  expect(split('300\u202fml of tea')).toEqual(['0 300', '4 ml', '7 of', '10 tea']);
+});
+
 test('offsets are those of the text, whatever stands before a word', () => {
   fc.assert(
     fc.property(fc.string({ unit: 'grapheme', maxLength: 40 }), (text) => {

@@ -100,6 +100,10 @@ describe('figures that add up', () => {
   test('do so where plain rounding would not', () => {
     expect(addingUp([1 / 3, 1 / 3, 1 / 3], 1)).toEqual(['0.334', '0.333', '0.333']);
   });
+  test('do so where the total is a hair less than it seems', () => {
+    const [one, other] = addingUp([0.090322, 0.083178], 0.090322 + 0.083178);
+    expect([one, other, (0.090322 + 0.083178).toFixed(3)]).toEqual(['0.090', '0.083', '0.173']);
+  });
   test('do so for any amounts, each within a thousandth of what it is, and none out of nothing', () => {
     // Millionths rather than doubles: those would be near nothing, most of them.
     const amount = fc.integer({ min: 0, max: 200_000 }).map((millionths) => millionths / 1e6);

@@ -81,8 +81,10 @@ export const languageFor = async (tag: string): Promise<Language> => {
     tag,
     english,
     stems: stemmer !== undefined,
-    words: (text) => {
+    words: (given) => {
       const words: Word[] = [];
+      // UAX #29 joins over a narrow no-break space, which our authors type before a unit: "300 ml" is two words.
+      const text = given.replaceAll('\u202f', ' ');
       if (PLAIN_TEXT.test(text)) {
         for (const { 0: found, index } of text.matchAll(PLAIN_WORD)) words.push(word(found, index));
         return words;

@@ -1,4 +1,5 @@
 /** The parcels in plain sentences, worded alike on a page and on a terminal. English. */
+import { capital, counted, listed, numberWord } from '../../diagnostics/counting-words.ts';
 import type { Moment } from '../../model/box.ts';
 import { longDate } from '../../model/calendar.ts';
 import { dateOfDay } from '../../model/parcels.ts';
@@ -7,15 +8,7 @@ import type { ParcelsFacts } from './facts.ts';
 import { arrivedBy } from './kaplan-meier.ts';
 import type { Quantile } from './quantile.ts';
 
-const small = [
-  ...['no', 'one', 'two', 'three', 'four', 'five', 'six'],
-  ...['seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'],
-];
-const numberWord = (count: number): string => small[count] ?? String(count);
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const listed = (parts: readonly string[], last = 'and'): string =>
-  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} ${last} ${parts.at(-1)}`;
-const counted = (count: number): string => `${count} ${count === 1 ? 'parcel' : 'parcels'}`;
+const parcelsWords = (count: number): string => counted(count, 'parcel');
 
 /** Whole per cent, which never says all or none of what is not, nor rounds what falls short of `wanted` up to it. */
 export const percent = (share: number, wanted = 1): string => {
@@ -59,7 +52,7 @@ export const stateWords = ({ parcels, tally, file }: ParcelsFacts): string => {
     ...be(lost, 'was', 'were', 'lost'),
     ...be(returned, 'was', 'were', 'sent back'),
   ];
-  const first = `${delivered} of ${counted(parcels)} ${delivered === 1 ? 'has' : 'have'} arrived, ${percent(delivered / parcels)}`;
+  const first = `${delivered} of ${parcelsWords(parcels)} ${delivered === 1 ? 'has' : 'have'} arrived, ${percent(delivered / parcels)}`;
   return others.length === 0 ? `${first}.` : `${first}; ${listed(others)}.`;
 };
 
@@ -106,7 +99,7 @@ export const outlookWords = (facts: ParcelsFacts, lang: string): readonly string
   if (days.day === undefined || dates.day === undefined) {
     const lacking =
       tally.travelling === 0 && parcels > 0
-        ? `${capital(share)} will never have arrived: nothing is on the way any more, and ${counted(tally.lost + tally.returned)} will not come.`
+        ? `${capital(share)} will never have arrived: nothing is on the way any more, and ${parcelsWords(tally.lost + tally.returned)} will not come.`
         : `It cannot be said when ${share} will have arrived: ${percent(arrivedBy(curve, horizon))} had after ${daysText(horizon)}, and ${cycles.length === 0 ? 'there is no earlier cycle to go by from there on' : `by the earlier ${cycles.length === 1 ? 'cycle' : 'cycles'} (${listed(cycles)}) no more than ${percent(arrivedBy(outlook.curve, outlook.curve.last))} ever do`}.`;
     return [lacking];
   }
@@ -177,7 +170,7 @@ export const overdueWords = ({ overdue, tally }: ParcelsFacts): string => {
   const limit = `Of what has arrived, 99 in a hundred took at most ${daysText(overdue.limit)}`;
   return overdue.count === 0
     ? `${limit}; nothing on the way is older.`
-    : `${limit}; ${counted(overdue.count)} on the way ${overdue.count === 1 ? 'is' : 'are'} older and should be chased.`;
+    : `${limit}; ${parcelsWords(overdue.count)} on the way ${overdue.count === 1 ? 'is' : 'are'} older and should be chased.`;
 };
 
 /** The groups that are behind, a sentence each. `kind` is what they are: "carrier". */
@@ -189,7 +182,7 @@ export const paceWords = (groups: readonly Group[], kind: string, lang: string):
     const since = newest === undefined ? '' : `, the newest on ${dayWords(newest, lang)}`;
     return [
       pace === 'stuck'
-        ? `${who} is stuck: ${delivered} of ${counted(parcels)} ${have} arrived${since}, and ${travelling} ${travelling === 1 ? 'is' : 'are'} on the way.`
-        : `${who} is slower than the others, beyond chance: ${delivered} of ${counted(parcels)} ${have} arrived${since}.`,
+        ? `${who} is stuck: ${delivered} of ${parcelsWords(parcels)} ${have} arrived${since}, and ${travelling} ${travelling === 1 ? 'is' : 'are'} on the way.`
+        : `${who} is slower than the others, beyond chance: ${delivered} of ${parcelsWords(parcels)} ${have} arrived${since}.`,
     ];
   });

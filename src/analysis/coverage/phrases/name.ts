@@ -284,7 +284,9 @@ const whole = (name: string, words: readonly Word[]): ReadName => {
  * and kind. In another language the name is one phrase and its last word the head, by convention and no more.
  * Common practice, no source; measured against shoppers' phrases in `tests/analysis/name.test.ts`.
  */
-export const readName = (name: string, language: Language): ReadName => {
+export const readName = (given: string, language: Language): ReadName => {
+  // Where words end depends on the normal form in some scripts (the runtime's breaks of decomposed Hangul).
+  const name = given.normalize('NFC');
   const words = language.words(name).slice(0, MOST_WORDS);
   if (!language.english) return whole(name, words);
   const { things, tail } = parseName(name, language);

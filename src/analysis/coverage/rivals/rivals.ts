@@ -1,5 +1,6 @@
 /** Pages of ours that would answer a phrase before this article. */
 
+import { capital, listed } from '../../../diagnostics/counting-words.ts';
 import type { Rival } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
 import type { Article } from './article.ts';
@@ -60,9 +61,6 @@ const coreOf = <T>(words: readonly T[], head: number): readonly T[] =>
 /** "never", "once", "14 times". */
 const timesWords = (count: number): string => ['never', 'once', 'twice'][count] ?? `${count} times`;
 
-const listWords = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-
 const countIn = (spots: readonly Spot[], field: FieldName): number =>
   spots.filter((spot) => spot.field === field).length;
 
@@ -99,7 +97,7 @@ const reasonFor = (rival: Side, own: Side, words: string, whole: boolean): strin
     const many = (field: FieldName): boolean => countIn(rival.spots, field) > 1;
     const names = places.map((field) => fieldWords[field][many(field) ? 1 : 0]);
     const say = places.length > 1 || names[0] !== fieldWords[places[0] as FieldName][0] ? 'say' : 'says';
-    clauses.push(`${listWords(names)} ${say} ${named()}`);
+    clauses.push(`${listed(names)} ${say} ${named()}`);
   }
   const [there, here] = [countIn(rival.spots, 'text'), countIn(own.spots, 'text')];
   const [length, ownLength] = [lengthOf(rival.stream, 'text'), lengthOf(own.stream, 'text')];
@@ -111,10 +109,10 @@ const reasonFor = (rival: Side, own: Side, words: string, whole: boolean): strin
   }
   if (clauses.length === 0) {
     const names = ahead.slice(0, 2).map((field) => fieldWords[field][1]);
-    clauses.push(`the words of ${words} stand more often in ${listWords(names)}`);
+    clauses.push(`the words of ${words} stand more often in ${listed(names)}`);
   }
   const sentence = clauses.join(', and ');
-  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;
+  return `${capital(sentence)}.`;
 };
 
 /** A page packed such a thing, and does not only speak of it, where a heading or its data say so. */
