@@ -161,8 +161,10 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
 
   onStage('proofs');
   const newest = box.cycles.at(-1);
+  const language = await languageFor(box.settings.lang);
   const proofs = await proofsOf({
     box,
+    language,
     sources,
     asOf: moment,
     aim: DEFAULT_AIM,
@@ -173,7 +175,6 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
 
   onStage('pages');
   const open = unsealed(box, moment);
-  const language = await languageFor(box.settings.lang);
   const shared = { asOf: moment, templates: compiled.value, language };
   const inside = { ...shared, box, proofs, parcels: parcelsReports({ box, asOf: moment, parcels }) };
   const outside = { ...shared, box: open, proofs: new Map(), parcels: new Map() };

@@ -52,6 +52,8 @@ const otherNamesOf = async (
 
 export interface FactsInput {
   readonly box: Box;
+  /** The box's own. */
+  readonly language: Language;
   readonly sources: Sources;
   readonly asOf: Moment;
   readonly aim: number;
@@ -67,16 +69,12 @@ export interface FactsInput {
  * some proof is. A sealed cycle is compared with the open ones, and never the other way about.
  */
 export const proofsOf = async (input: FactsInput): Promise<ReadonlyMap<string, Proof>> => {
-  const { box, sources, asOf, aim, diagnostics, names, wanted } = input;
+  const { box, language, sources, asOf, aim, diagnostics, names, wanted } = input;
   const hashes = new Map(box.cycles.map((cycle) => [cycle.id, textHashOf(sources, cycle, asOf)]));
   const chosen = box.cycles.filter((cycle) => wanted(cycle, hashes.get(cycle.id) as string));
   if (chosen.length === 0) return new Map();
 
-  const [{ comparisonsOf, coverageOf }, { languageFor }] = await Promise.all([
-    import('../analysis/coverage/cover.ts'),
-    import('../analysis/language/language.ts'),
-  ]);
-  const language = await languageFor(box.settings.lang);
+  const { comparisonsOf, coverageOf } = await import('../analysis/coverage/cover.ts');
   const otherNames = await otherNamesOf(
     chosen.flatMap(({ items }) => items),
     language,

@@ -1,9 +1,9 @@
 /** The way from a cycle's list of shipments to what is said of it. */
 import { type ParcelsFacts, parcelsFacts } from '../analysis/parcels/facts.ts';
 import type { ParcelsReport } from '../channels/channel.ts';
-import { readFrontMatter } from '../content/front-matter.ts';
 import { type ParcelsReader, parcelsReader } from '../content/parcels.ts';
 import { readRecords } from '../content/read.ts';
+import type { FileReader } from '../content/record-file.ts';
 import { boxSchema } from '../content/schemas.ts';
 import type { Sources } from '../content/sources.ts';
 import { validate } from '../content/validate.ts';
@@ -55,9 +55,13 @@ export const parcelsFiles = ({ paths }: Pick<Sources, 'paths'>): readonly Parcel
  * Makes readers of lists as box.md describes them, as of a moment in its zone. Where box.md is no record, its
  * faults are reported by whoever links the records; dates are then ISO 8601 in UTC.
  */
-export const parcelsReaders = (sources: Sources, asOf: AsOf): ((file: string) => ParcelsReader) => {
+export const parcelsReaders = (
+  sources: Sources,
+  readFile: FileReader,
+  asOf: AsOf,
+): ((file: string) => ParcelsReader) => {
   const source = sources.texts.find(({ path }) => path === 'box.md');
-  const record = source && readFrontMatter(source);
+  const record = source && readFile(source);
   const box = record && validate(boxSchema, record).value;
   const timeZone = box?.timeZone ?? 'UTC';
   const moment = typeof asOf === 'number' ? asOf : asOf(timeZone);
@@ -151,6 +155,7 @@ export const parcelsReports = (wanted: Wanted): ReadonlyMap<string, ParcelsRepor
 
 export interface ParcelsInput {
   readonly sources: Sources;
+  readonly readFile: FileReader;
   readonly asOf: AsOf;
   readonly parcels: ParcelsByCycle;
   /** The newest that has a list, or else the newest, where it is absent. */
@@ -170,8 +175,8 @@ export interface ParcelsResult {
 
 /** One cycle's parcels, or a file's. */
 export const parcelsOf = (input: ParcelsInput): ParcelsResult => {
-  const { sources, asOf, parcels, file, share } = input;
-  const records = readRecords(sources, readFrontMatter);
+  const { sources, readFile, asOf, parcels, file, share } = input;
+  const records = readRecords(sources, readFile);
   const { value: linkedBox, diagnostics: linked } = linkBox(records.value, sources);
   const box = linkedBox && withReveals(linkedBox, parcels).value;
   const cycles = records.value.cycles.map(({ id }) => id);

@@ -1,5 +1,7 @@
 /** The proof of one cycle, and what the edge may know of it. */
+
 import type { Coverage } from '../analysis/coverage/coverage.ts';
+import { languageFor } from '../analysis/language/language.ts';
 import { readRecords } from '../content/read.ts';
 import type { FileReader } from '../content/record-file.ts';
 import type { Sources } from '../content/sources.ts';
@@ -82,6 +84,7 @@ export const proofOf = async ({
   const diagnostics = [...written, ...waiting, ...callFindings(box, moment)];
   const proofs = await proofsOf({
     box,
+    language: await languageFor(box.settings.lang),
     sources,
     asOf: moment,
     aim: aim ?? DEFAULT_AIM,

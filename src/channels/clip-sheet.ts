@@ -1,4 +1,5 @@
 /** The clip sheet: the short vertical video shot by shot, its subtitles as files, and the post it goes out with. */
+
 import type { Box, Cycle, Moment } from '../model/box.ts';
 import { monthName } from '../model/calendar.ts';
 import { callFor } from '../model/calls.ts';
@@ -11,9 +12,8 @@ import { graphemeCount, wordCount } from '../model/sentences.ts';
 import { clockText, speechOf } from '../model/speaking.ts';
 import { shortName } from '../model/title.ts';
 import { subRip, type TimedText, webVtt } from '../render/captions.ts';
-import { schemeStyle } from '../render/colours.ts';
+import { documentText, schemeElement } from '../render/document.ts';
 import { embeddedFonts } from '../render/embedded-fonts.ts';
-import { htmlSource, trusted } from '../render/html.ts';
 import type { TextOutput } from '../render/output.ts';
 import { pageLang } from '../render/page-lang.ts';
 import type { Templates } from '../render/templates.ts';
@@ -89,7 +89,7 @@ export const clipFiles = (clip: Clip, context: ClipContext): readonly TextOutput
     name: typeset(settings.name, lang),
     month: monthName(cycle, own),
     theme: typeset(cycle.theme, lang),
-    scheme: trusted(`<style>${schemeStyle(cycle.palette)}</style>`),
+    scheme: schemeElement(cycle.palette),
     fonts: embeddedFonts(templates),
     sealed: isSealed(cycle, asOf),
     length: secondsText(clip.length).replace('.0 s', ' s'),
@@ -114,7 +114,7 @@ export const clipFiles = (clip: Clip, context: ClipContext): readonly TextOutput
     text,
   });
   return [
-    file('clip-sheet.html', `<!doctype html>\n${htmlSource(page)}`),
+    file('clip-sheet.html', documentText(page)),
     file('clip.vtt', webVtt(texts)),
     file('clip.srt', subRip(texts)),
   ];

@@ -1,4 +1,5 @@
 /** The invitation to a live: a post in three lengths to copy, and the event for people's calendars. */
+
 import { spoilersIn } from '../analysis/spoilers.ts';
 import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
 import type { Box, BoxSettings, Cycle, Moment } from '../model/box.ts';
@@ -7,9 +8,8 @@ import { hookOf, type Invitation, invitationOf } from '../model/invitation.ts';
 import { makesPiece } from '../model/pieces.ts';
 import { isSealed } from '../model/seal.ts';
 import { calendarFile } from '../render/calendar-file.ts';
-import { schemeStyle } from '../render/colours.ts';
+import { documentText, schemeElement } from '../render/document.ts';
 import { findingViews } from '../render/findings.ts';
-import { htmlSource, trusted } from '../render/html.ts';
 import type { TextOutput } from '../render/output.ts';
 import { pageLang } from '../render/page-lang.ts';
 import { typeset } from '../render/typeset.ts';
@@ -157,7 +157,7 @@ const filesOf = (
     textLang: lang,
     name: typeset(settings.name, lang),
     month: monthName(cycle, own),
-    scheme: trusted(`<style>${schemeStyle(settings.palette)}</style>`),
+    scheme: schemeElement(settings.palette),
     reveal: revealDay(cycle, timeZone, own),
     sealed: isSealed(cycle, asOf),
     posts: invitation.posts,
@@ -175,7 +175,7 @@ const filesOf = (
     text,
   });
   return [
-    file('invitation.html', `<!doctype html>\n${htmlSource(page)}`),
+    file('invitation.html', documentText(page)),
     file('invitation.ics', eventFile(box, cycle, invitation)),
   ];
 };

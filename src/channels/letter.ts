@@ -3,13 +3,13 @@
  * are in the site, for a reader's program fetches them, and so they are made by a public channel, which knows no
  * sealed cycle.
  */
+
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, BoxSettings, Cycle, RecordSource } from '../model/box.ts';
 import { mailDate, monthName, revealDay } from '../model/calendar.ts';
 import { makesPiece } from '../model/pieces.ts';
 import { isSealed } from '../model/seal.ts';
-import { schemeStyle } from '../render/colours.ts';
-import { htmlSource, trusted } from '../render/html.ts';
+import { documentText, schemeElement } from '../render/document.ts';
 import { PREHEADER_LENGTH, preheadersOf, SUBJECT_LENGTH, subjectsOf } from '../render/letter-lines.ts';
 import { letterOf, picturesOf } from '../render/letter-parts.ts';
 import { letterText } from '../render/letter-text.ts';
@@ -156,7 +156,7 @@ export const letter: LateChannel = {
         name: typeset(settings.name, settings.lang),
         month: monthName(cycle, settings.lang),
         theme: typeset(cycle.theme, settings.lang),
-        scheme: trusted(`<style>${schemeStyle(cycle.palette)}</style>`),
+        scheme: schemeElement(cycle.palette),
         sealed: isSealed(cycle, asOf),
         reveal: revealDay(cycle, settings.timeZone, settings.lang),
         lists: [
@@ -185,7 +185,7 @@ export const letter: LateChannel = {
         file('letter.html', html),
         file('letter.txt', text),
         file('letter.eml', message),
-        file('letter-sheet.html', `<!doctype html>\n${htmlSource(sheet)}`),
+        file('letter-sheet.html', documentText(sheet)),
       );
     }
     return { outputs, diagnostics };

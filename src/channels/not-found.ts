@@ -1,7 +1,7 @@
 /** The page for an address that leads nowhere. A host serves it at any depth, so its addresses are absolute. */
+
 import { absoluteAddress, articlePath, CATALOGUE_PATH, HOME_PATH } from '../render/addresses.ts';
-import { schemeStyle } from '../render/colours.ts';
-import { htmlSource, trusted } from '../render/html.ts';
+import { documentText, schemeElement } from '../render/document.ts';
 import { typeset } from '../render/typeset.ts';
 import type { Channel } from './channel.ts';
 
@@ -14,7 +14,7 @@ export const notFound: Channel = {
     const page = templates.render('not-found', {
       lang: settings.lang,
       name: typeset(settings.name, settings.lang),
-      scheme: trusted(`<style>${schemeStyle(settings.palette)}</style>`),
+      scheme: schemeElement(settings.palette),
       home: absoluteAddress(settings, HOME_PATH),
       catalogue: absoluteAddress(settings, CATALOGUE_PATH),
       newest: newest && {
@@ -23,7 +23,7 @@ export const notFound: Channel = {
       },
     });
     return {
-      outputs: [{ where: 'site', path: '404.html', text: `<!doctype html>\n${htmlSource(page)}` }],
+      outputs: [{ where: 'site', path: '404.html', text: documentText(page) }],
       diagnostics: [],
     };
   },

@@ -2,6 +2,7 @@
  * The back room's first page: the papers of each box in the order of their use, what every piece of it carries, and
  * the year at a glance.
  */
+
 import type { Box, Cycle, Item, Moment, Piece } from '../model/box.ts';
 import { dateInZone, longDate, monthName, revealDay } from '../model/calendar.ts';
 import { callFor, spareOnSale } from '../model/calls.ts';
@@ -9,8 +10,7 @@ import { papersInOrder, pieceOrder, piecesOf, pieceTitles } from '../model/piece
 import { isSealed } from '../model/seal.ts';
 import { streakOf } from '../model/streaks.ts';
 import { absoluteAddress, articlePath } from '../render/addresses.ts';
-import { schemeStyle } from '../render/colours.ts';
-import { htmlSource, trusted } from '../render/html.ts';
+import { documentText, schemeElement } from '../render/document.ts';
 import { priceText } from '../render/money.ts';
 import type { Output } from '../render/output.ts';
 import { pageLang } from '../render/page-lang.ts';
@@ -166,7 +166,7 @@ export const papers: ClosingChannel = {
     const page = templates.render('papers', {
       lang: own,
       name: typeset(name, lang),
-      scheme: trusted(`<style>${schemeStyle(palette)}</style>`),
+      scheme: schemeElement(palette),
       asOf: longDate(dateInZone(asOf, timeZone), own),
       call: callFor(box, undefined, asOf),
       now: views.filter(({ now }) => now),
@@ -174,7 +174,7 @@ export const papers: ClosingChannel = {
       year: yearView(box, asOf),
     });
     return {
-      outputs: [{ where: 'backroom', path: 'index.html', text: `<!doctype html>\n${htmlSource(page)}` }],
+      outputs: [{ where: 'backroom', path: 'index.html', text: documentText(page) }],
       diagnostics: [],
     };
   },

@@ -1,4 +1,5 @@
 /** A paper on each cycle's parcels: how many have arrived, and when the box may be shown. */
+
 import type { Group } from '../analysis/parcels/compare.ts';
 import type { ParcelsFacts } from '../analysis/parcels/facts.ts';
 import { logLogLimits, type Step } from '../analysis/parcels/kaplan-meier.ts';
@@ -17,9 +18,8 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Moment } from '../model/box.ts';
 import { dateInZone, longDate, monthName } from '../model/calendar.ts';
 import { dateOfDay, dayOfDate } from '../model/parcels.ts';
-import { schemeStyle } from '../render/colours.ts';
+import { documentText, schemeElement } from '../render/document.ts';
 import { findingViews } from '../render/findings.ts';
-import { htmlSource, trusted } from '../render/html.ts';
 import type { TextOutput } from '../render/output.ts';
 import { type CurveStep, stepCurve } from '../render/step-curve.ts';
 import type { Templates } from '../render/templates.ts';
@@ -119,7 +119,7 @@ export const parcelsPage = (facts: ParcelsFacts, context: ParcelsContext): TextO
     name: typeset(settings.name, lang),
     month: monthName(cycle, lang),
     theme: typeset(cycle.theme, settings.lang),
-    scheme: trusted(`<style>${schemeStyle(cycle.palette)}</style>`),
+    scheme: schemeElement(cycle.palette),
     asOf: longDate(facts.asOfDate, lang),
     file: facts.file,
     headline,
@@ -161,7 +161,7 @@ export const parcelsPage = (facts: ParcelsFacts, context: ParcelsContext): TextO
   return {
     where: 'backroom',
     path: `${cycle.id}/parcels.html`,
-    text: `<!doctype html>\n${htmlSource(page)}`,
+    text: documentText(page),
   };
 };
 

@@ -1,4 +1,5 @@
 /** The proof as a page of the back room: an article read for whether it will be found, before it is published. */
+
 import type {
   Coverage,
   Crowding,
@@ -15,9 +16,9 @@ import { type Diagnostic, type Place, placeText } from '../diagnostics/diagnosti
 import type { Box, Cycle, Moment } from '../model/box.ts';
 import { dateInZone, longDate, monthName, revealDay } from '../model/calendar.ts';
 import { isSealed } from '../model/seal.ts';
-import { schemeStyle } from '../render/colours.ts';
+import { documentText, schemeElement } from '../render/document.ts';
 import { findingViews } from '../render/findings.ts';
-import { type Html, html, htmlSource, joinHtml, trusted } from '../render/html.ts';
+import { type Html, html, joinHtml } from '../render/html.ts';
 import { markedText, type Said, underlineOf } from '../render/marked-text.ts';
 import type { Output, TextOutput } from '../render/output.ts';
 import {
@@ -347,7 +348,7 @@ export const proofPage = (coverage: Coverage, context: ProofContext): TextOutput
     month: monthName(cycle, lang),
     theme: typeset(coverage.theme, coverage.lang),
     title: typeset(coverage.title, coverage.lang),
-    scheme: trusted(`<style>${schemeStyle(cycle.palette)}</style>`),
+    scheme: schemeElement(cycle.palette),
     asOf: longDate(dateInZone(asOf, settings.timeZone), lang),
     sealed: isSealed(cycle, asOf),
     reveal: revealDay(cycle, settings.timeZone, lang),
@@ -372,7 +373,7 @@ export const proofPage = (coverage: Coverage, context: ProofContext): TextOutput
   return {
     where: 'backroom',
     path: `${cycle.id}/proof.html`,
-    text: `<!doctype html>\n${htmlSource(page)}`,
+    text: documentText(page),
   };
 };
 

@@ -1,4 +1,5 @@
 /** The run sheet: a live reveal beat by beat, to print, to read and to be led by; and the recording's chapters. */
+
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { placeText } from '../diagnostics/diagnostic.ts';
 import { type Beat, type Live, liveOf } from '../model/beats.ts';
@@ -10,10 +11,9 @@ import { makesPiece } from '../model/pieces.ts';
 import { isSealed } from '../model/seal.ts';
 import { clockText, speechOf } from '../model/speaking.ts';
 import { webVtt } from '../render/captions.ts';
-import { schemeStyle } from '../render/colours.ts';
+import { documentText, schemeElement } from '../render/document.ts';
 import { embeddedFonts } from '../render/embedded-fonts.ts';
 import { findingViews } from '../render/findings.ts';
-import { htmlSource, trusted } from '../render/html.ts';
 import type { TextOutput } from '../render/output.ts';
 import { pageLang } from '../render/page-lang.ts';
 import type { Templates } from '../render/templates.ts';
@@ -78,7 +78,7 @@ export const runSheetPage = (live: Live, context: RunSheetContext): TextOutput =
     name: typeset(settings.name, lang),
     month: monthName(cycle, own),
     theme: typeset(cycle.theme, lang),
-    scheme: trusted(`<style>${schemeStyle(cycle.palette)}</style>`),
+    scheme: schemeElement(cycle.palette),
     fonts: embeddedFonts(templates),
     sealed: isSealed(cycle, asOf),
     reveal: revealDay(cycle, timeZone, own),
@@ -92,7 +92,7 @@ export const runSheetPage = (live: Live, context: RunSheetContext): TextOutput =
   return {
     where: 'backroom',
     path: `${cycle.id}/run-sheet.html`,
-    text: `<!doctype html>\n${htmlSource(page)}`,
+    text: documentText(page),
   };
 };
 

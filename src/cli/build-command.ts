@@ -74,18 +74,19 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
   };
   const sources = await readContent(content, cache, progress(edge, 'Looking at photos'), root);
 
+  const { readerOf } = await import('./record-files.ts');
+  const readFile = await readerOf(sources, cache);
   const { readLists } = await import('./parcels-lists.ts');
-  const parcels = await readLists(content, sources, place.asOf);
+  const parcels = await readLists(content, sources, readFile, place.asOf);
 
   const { readProofs } = await import('../io/read-proofs.ts');
   const proved = await readProofs(backroom);
   const { buildSite } = await import('../build/build.ts');
-  const { readerOf } = await import('./record-files.ts');
   const { readNameMemory } = await import('../io/name-memory.ts');
   const memory = await readNameMemory(cache);
   const result = await buildSite({
     sources,
-    readFile: await readerOf(sources, cache),
+    readFile,
     templates,
     asOf: place.asOf,
     parcels,

@@ -88,25 +88,28 @@ export const parcelsCommand = async (values: Values, edge: Edge, [operand]: Oper
     return refuse(`Unexpected --share ${values.share}, expected a share between 0 and 1, as 0.9.`);
   const place = await readContentFolder(values, edge.cwd);
   if ('mistake' in place) return refuse(place.mistake);
-  const { content, root, asOf, showFile } = place;
+  const { content, root, cache, asOf, showFile } = place;
   const csv = operand !== undefined && /\.(csv|tsv|txt)$/i.test(operand) ? operand : undefined;
   if (csv !== undefined && !(await stat(resolve(edge.cwd, csv)).catch(() => undefined))?.isFile())
     return refuse(`There is no file ${csv}.`);
 
-  const [{ readTexts }, { parcelsOf, parcelsReaders }] = await Promise.all([
+  const [{ readTexts }, { readerOf }, { parcelsOf, parcelsReaders }] = await Promise.all([
     import('../io/read-content.ts'),
+    import('./record-files.ts'),
     import('../build/parcels.ts'),
   ]);
   const sources = await readTexts(content, root);
-  const parcels = await readLists(content, sources, asOf);
+  const readFile = await readerOf(sources, cache);
+  const parcels = await readLists(content, sources, readFile, asOf);
   const file =
     csv === undefined
       ? undefined
       : await (await import('../io/read-parcels.ts'))
-          .readInto(resolve(edge.cwd, csv), () => parcelsReaders(sources, asOf)(csv))
+          .readInto(resolve(edge.cwd, csv), () => parcelsReaders(sources, readFile, asOf)(csv))
           .then((reader) => reader.end());
   const { facts, diagnostics, cycles } = parcelsOf({
     sources,
+    readFile,
     asOf,
     parcels,
     ...(file ? { file } : operand === undefined ? {} : { cycle: operand }),

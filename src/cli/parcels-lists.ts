@@ -2,15 +2,21 @@
 import { join } from 'node:path';
 import type { AsOf } from '../build/as-of.ts';
 import type { ParcelsByCycle } from '../build/parcels.ts';
+import type { FileReader } from '../content/record-file.ts';
 import type { Sources } from '../content/sources.ts';
 
 /** The lists of all cycles, as of a moment. */
-export const readLists = async (content: string, sources: Sources, asOf: AsOf): Promise<ParcelsByCycle> => {
+export const readLists = async (
+  content: string,
+  sources: Sources,
+  readFile: FileReader,
+  asOf: AsOf,
+): Promise<ParcelsByCycle> => {
   const [{ parcelsFiles, parcelsReaders }, { readInto }] = await Promise.all([
     import('../build/parcels.ts'),
     import('../io/read-parcels.ts'),
   ]);
-  const readerOf = parcelsReaders(sources, asOf);
+  const readerOf = parcelsReaders(sources, readFile, asOf);
   const lists = new Map<string, ReturnType<ReturnType<typeof readerOf>['end']>>();
   for (const { cycle, path } of parcelsFiles(sources)) {
     const reader = await readInto(join(content, path), () => readerOf(path));

@@ -60,7 +60,7 @@ export const proofCommand = async (values: Values, edge: Edge, [cycle]: Operands
     names: memory.names,
     readParcels: async () => {
       const { readLists } = await import('./parcels-lists.ts');
-      return readLists(content, sources, asOf);
+      return readLists(content, sources, readFile, asOf);
     },
     ...(cycle === undefined ? {} : { cycle }),
     ...(aim === undefined ? {} : { aim }),

@@ -1,4 +1,5 @@
 /** What a list of mail shows of a letter before it is opened: its subject, and the line after it. */
+import { capital } from '../diagnostics/counting-words.ts';
 import type { BoxSettings, Cycle } from '../model/box.ts';
 import { monthName } from '../model/calendar.ts';
 import { graphemeCount, sentencesOf } from '../model/sentences.ts';
@@ -59,8 +60,7 @@ export const subjectsOf = (cycle: Cycle, { lang }: BoxSettings): readonly Wordin
 /** "Five things, how they go together, and a look at the next box." */
 const promise = ({ items, peek }: Cycle): string => {
   const count = NUMBERS[items.length] ?? String(items.length);
-  const things =
-    items.length === 1 ? 'One thing' : `${count.charAt(0).toUpperCase()}${count.slice(1)} things`;
+  const things = items.length === 1 ? 'One thing' : `${capital(count)} things`;
   const parts = [
     things,
     ...(items.length > 1 ? ['how they go together'] : []),

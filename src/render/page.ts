@@ -4,8 +4,8 @@ import type { Box, Cycle, Moment } from '../model/box.ts';
 import { callFor } from '../model/calls.ts';
 import { absoluteAddress, articlePath, CATALOGUE_PATH, HOME_PATH, relativeAddress } from './addresses.ts';
 import { assetPath } from './assets.ts';
-import { schemeStyle } from './colours.ts';
-import { type Html, htmlSource, trusted } from './html.ts';
+import { documentText, schemeElement } from './document.ts';
+import type { Html } from './html.ts';
 import type { TextOutput } from './output.ts';
 import { jsonLdScript } from './structured-data.ts';
 import type { Templates } from './templates.ts';
@@ -45,9 +45,6 @@ export const linker =
   (path: string): string =>
     relativeAddress(page, path);
 
-/** The scheme style as an element. Its text is made of our own names and computed colours. */
-const styleElement = (palette: readonly string[]): Html => trusted(`<style>${schemeStyle(palette)}</style>`);
-
 /** A public page as a file. */
 export const pageOutput = (input: PageInput): TextOutput => {
   const { box, templates, path } = input;
@@ -73,7 +70,7 @@ export const pageOutput = (input: PageInput): TextOutput => {
     locale: settings.lang.replace('-', '_'),
     styles: published(['site.css', ...(input.styles ?? [])]),
     fonts: published(FIRST_FONTS),
-    scheme: styleElement(input.palette),
+    scheme: schemeElement(input.palette),
     icon: link(ICON_PATH),
     feed: link(FEED_PATH),
     jsonFeed: link(JSON_FEED_PATH),
@@ -87,5 +84,5 @@ export const pageOutput = (input: PageInput): TextOutput => {
     postal: settings.postalAddress && Object.values(settings.postalAddress).filter(Boolean).join(', '),
     body: input.body,
   });
-  return { where: 'site', path, text: `<!doctype html>\n${htmlSource(body)}` };
+  return { where: 'site', path, text: documentText(body) };
 };

@@ -61,7 +61,7 @@ const NINTH_ON_12 = listOf('4 5 5 6 7 7 8 9 12 -');
 
 const listsOf = (files: Record<string, string>, text: string | undefined, asOf: number): ParcelsByCycle => {
   if (text === undefined) return new Map();
-  const reader = parcelsReaders(sourcesOf(files), asOf)(LIST_PATH);
+  const reader = parcelsReaders(sourcesOf(files), readFrontMatter, asOf)(LIST_PATH);
   reader.write(text);
   return new Map([['2026-03', reader.end()]]);
 };

@@ -1,4 +1,5 @@
 /** Changes that would make an item easier to find: which words, in which place, on which line. */
+import { capital } from '../../../diagnostics/counting-words.ts';
 import type { Place } from '../../../diagnostics/diagnostic.ts';
 import type { Language } from '../../language/language.ts';
 import type { Mention } from '../coverage.ts';
@@ -48,8 +49,7 @@ const TRIED = 2;
 const quoted = (text: string): string => `“${text}”`;
 
 const placeLine = (place: PlaceName, at: Place): string => {
-  const name = placeWords[place];
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)}, line ${at.line}`;
+  return `${capital(placeWords[place])}, line ${at.line}`;
 };
 
 /** A phrase as it would stand in place of `head`: plural where the head is. */

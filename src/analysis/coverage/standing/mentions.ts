@@ -35,13 +35,14 @@ const soughtOf = (phrase: Phrase): Sought => ({
   key: phrase.words.map(({ key }) => key).join(''),
 });
 
-/** Whether a word can have anything to do with a phrase: what does not concern it leaves its mentions as they are. */
-export const concerns = (phrase: Phrase, { key, stem, folded }: Word): boolean => {
+/** Whether any of some words can have to do with a phrase: what does not concern it leaves its mentions as they are. */
+export const concerns = (phrase: Phrase, words: readonly Word[]): boolean => {
   const sought = soughtOf(phrase);
-  return (
-    phrase.words.some((word) => word.stem === stem || word.key === key) ||
-    sought.key.startsWith(key) ||
-    sought.folded.startsWith(folded)
+  return words.some(
+    ({ key, stem, folded }) =>
+      phrase.words.some((word) => word.stem === stem || word.key === key) ||
+      sought.key.startsWith(key) ||
+      sought.folded.startsWith(folded),
   );
 };
 

@@ -117,7 +117,7 @@ export const outcomeOf = (
   const raised: { entry: Entry; standing: number }[] = [];
   const found = countIn([passage], [at], items, english).flat();
   const after = tally.entries.map((entry, i) => {
-    if (!touched.some((word) => concerns(entry.phrase, word))) return entry;
+    if (!concerns(entry.phrase, touched)) return entry;
     const kept = entry.mentions.filter((mention) => mention.passage !== at);
     const standing = standingOf([...kept, ...(found[i] ?? [])]);
     if (standing > entry.standing) raised.push({ entry, standing });

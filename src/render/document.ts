@@ -1,0 +1,10 @@
+/** What every page of ours begins with, on the site and in the back room. */
+import { schemeStyle } from './colours.ts';
+import { type Html, htmlSource, trusted } from './html.ts';
+
+/** The page's colours as an element. Its text is made of our own names and computed colours. */
+export const schemeElement = (palette: readonly string[]): Html =>
+  trusted(`<style>${schemeStyle(palette)}</style>`);
+
+/** A whole page as a file's text. */
+export const documentText = (page: Html): string => `<!doctype html>\n${htmlSource(page)}`;
