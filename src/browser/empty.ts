@@ -1,6 +1,6 @@
 /** What is said where nothing answers: the nearest spelling, fewer conditions, kinds to look through. */
 import type { Answer } from '../analysis/search/find.ts';
-import type { Part } from '../analysis/search/part.ts';
+import type { IndexPart } from '../analysis/search/part.ts';
 import { nearestForms } from '../analysis/search/spelling.ts';
 import { addressOf, type Query } from './address.ts';
 
@@ -24,7 +24,7 @@ const paragraph = (...content: readonly (string | Node)[]): HTMLParagraphElement
 const WIDE: Omit<Query, 'q'> = { kind: '', when: '', colour: '', material: '', sale: '' };
 
 /** The query with each unknown word in its nearest spelling; undefined where no word has one. */
-const respelt = (query: Query, answer: Answer, parts: readonly Part[]): string | undefined => {
+const respelt = (query: Query, answer: Answer, parts: readonly IndexPart[]): string | undefined => {
   let text = query.q.trim();
   let changed = false;
   for (const { text: typed, folded, known } of answer.asked) {
@@ -43,7 +43,7 @@ export const emptyResult = (
   query: Query,
   answer: Answer | undefined,
   unnarrowed: number,
-  parts: readonly Part[],
+  parts: readonly IndexPart[],
   form: HTMLFormElement,
 ): DocumentFragment => {
   const made = document.createDocumentFragment();

@@ -1,7 +1,7 @@
 /** The page's own entries, which results are made of: nothing that stands there is loaded again. */
 import type { PublishedParticulars } from '../analysis/search/published.ts';
 
-export interface Entry {
+export interface CatalogueEntry {
   readonly id: number;
   readonly element: HTMLLIElement;
   /** `2025-04` */
@@ -20,7 +20,7 @@ export interface Entry {
 export const entriesOf = (
   everything: HTMLElement,
   particulars: readonly PublishedParticulars[],
-): readonly Entry[] => {
+): readonly CatalogueEntry[] => {
   const entries = [...everything.querySelectorAll<HTMLElement>('.cycle')].flatMap((section) => {
     const month = section.querySelector('header .label')?.textContent ?? '';
     const theme = section.querySelector('h2')?.textContent ?? '';

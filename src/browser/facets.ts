@@ -1,12 +1,12 @@
 /** Narrowing down by kind, time, colour, material and sale, and how many each choice would leave. */
 import type { Query } from './address.ts';
-import type { Entry } from './entries.ts';
+import type { CatalogueEntry } from './entries.ts';
 
 export type FacetName = Exclude<keyof Query, 'q'>;
 export type Facets = Readonly<Partial<Record<FacetName, string>>>;
 
 /** Whether an entry is of a facet's value. */
-const FACETS: Readonly<Record<FacetName, (entry: Entry) => readonly string[]>> = {
+const FACETS: Readonly<Record<FacetName, (entry: CatalogueEntry) => readonly string[]>> = {
   kind: ({ kind }) => [kind],
   when: ({ cycle }) => [cycle.slice(0, 4), cycle],
   colour: ({ colours }) => colours,
@@ -19,14 +19,14 @@ const NAMES = Object.keys(FACETS) as FacetName[];
 export const facetsOf = (query: Query): Facets =>
   Object.fromEntries(NAMES.filter((name) => query[name] !== '').map((name) => [name, query[name]]));
 
-const isOf = (entry: Entry, facets: Facets, besides?: FacetName): boolean =>
+const isOf = (entry: CatalogueEntry, facets: Facets, besides?: FacetName): boolean =>
   NAMES.every((name) => {
     const wanted = name === besides ? undefined : facets[name];
     return wanted === undefined || FACETS[name](entry).includes(wanted);
   });
 
 /** What is of every facet's value, in its order. */
-export const narrowed = <T extends { readonly entry: Entry }>(
+export const narrowed = <T extends { readonly entry: CatalogueEntry }>(
   hits: readonly T[],
   facets: Facets,
 ): readonly T[] =>
@@ -35,7 +35,7 @@ export const narrowed = <T extends { readonly entry: Entry }>(
 /** Puts behind each choice how many it would leave, the other facets being as they are. */
 export const showCounts = (
   form: HTMLFormElement,
-  hits: readonly { readonly entry: Entry }[],
+  hits: readonly { readonly entry: CatalogueEntry }[],
   facets: Facets,
 ): void => {
   for (const name of NAMES) {

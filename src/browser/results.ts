@@ -1,9 +1,9 @@
 /** The list of what answers: the page's entries again, best first, with their words marked. */
 import type { Language } from '../analysis/language/language.ts';
 import type { Answer, Met } from '../analysis/search/find.ts';
-import type { Entry } from './entries.ts';
-import { type Marker, markerFor, type WordsOf, wordsRemembered } from './marks.ts';
-import { whenQuiet } from './quiet.ts';
+import { debounce } from './debounce.ts';
+import type { CatalogueEntry } from './entries.ts';
+import { type Highlighter, highlighterFor, type WordsOf, wordsRemembered } from './highlights.ts';
 
 /** Results at first, and each time more are asked for. */
 const AT_ONCE = 24;
@@ -19,7 +19,11 @@ const detail = (label: string, nodes: readonly Node[]): HTMLElement => {
 };
 
 /** Lines that say why an entry answers, where what it shows does not. */
-const reasons = (entry: Entry, met: readonly (Met | undefined)[], marker: Marker): readonly HTMLElement[] => {
+const reasons = (
+  entry: CatalogueEntry,
+  met: readonly (Met | undefined)[],
+  marker: Highlighter,
+): readonly HTMLElement[] => {
   const lines: HTMLElement[] = [];
   const said = (label: string, texts: readonly string[]): void => {
     const touched = texts.filter(marker.touches);
@@ -45,7 +49,7 @@ const reasons = (entry: Entry, met: readonly (Met | undefined)[], marker: Marker
 };
 
 /** An entry's line without its picture, which costs more than all the rest and can wait. */
-const lineWithoutPicture = ({ element, from }: Entry): HTMLLIElement => {
+const lineWithoutPicture = ({ element, from }: CatalogueEntry): HTMLLIElement => {
   const line = element.cloneNode(false) as HTMLLIElement;
   for (const child of element.children) {
     if (child.tagName !== 'A') {
@@ -63,10 +67,10 @@ const lineWithoutPicture = ({ element, from }: Entry): HTMLLIElement => {
   return line;
 };
 
-const resultOf = (entry: Entry, answer: Answer | undefined, wordsOf: WordsOf): HTMLLIElement => {
+const resultOf = (entry: CatalogueEntry, answer: Answer | undefined, wordsOf: WordsOf): HTMLLIElement => {
   const line = lineWithoutPicture(entry);
   if (!answer) return line;
-  const marker = markerFor(answer.asked, wordsOf);
+  const marker = highlighterFor(answer.asked, wordsOf);
   marker.markWithin(line);
   const why = reasons(entry, answer.metBy(entry.id), marker);
   const sale = line.querySelector('.sale');
@@ -78,7 +82,7 @@ const resultOf = (entry: Entry, answer: Answer | undefined, wordsOf: WordsOf): H
 /** Pictures of entries as results have them: each is made once, and moves with its entry. */
 const pictureStore = () => {
   const made = new Map<number, Node>();
-  const put = ({ id, element }: Entry, line: HTMLLIElement, mayMake: boolean): void => {
+  const put = ({ id, element }: CatalogueEntry, line: HTMLLIElement, mayMake: boolean): void => {
     const original = element.querySelector('picture');
     if (!original) return;
     line.classList.add('pictured');
@@ -99,7 +103,7 @@ const pictureStore = () => {
 
 /** An entry that is shown, and whether it has every word that was asked for. */
 export interface Hit {
-  readonly entry: Entry;
+  readonly entry: CatalogueEntry;
   readonly all: boolean;
 }
 
@@ -121,10 +125,10 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
   /** The first that has not all the words, where another has. */
   let firstInPart: Hit | undefined;
   let shown = '';
-  const later = whenQuiet();
+  const later = debounce();
 
   const putPicture = pictureStore();
-  let lines: { readonly entry: Entry; readonly line: HTMLLIElement }[] = [];
+  let lines: { readonly entry: CatalogueEntry; readonly line: HTMLLIElement }[] = [];
 
   const lineOf = ({ entry }: Hit): HTMLLIElement => {
     const line = resultOf(entry, current, wordsOf);

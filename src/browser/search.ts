@@ -4,14 +4,14 @@
  */
 import { languageFor } from '../analysis/language/language.ts';
 import { type Answer, find, type KnownWords } from '../analysis/search/find.ts';
-import { openPart, type Part } from '../analysis/search/part.ts';
+import { type IndexPart, openPart } from '../analysis/search/part.ts';
 import { isNothing, type Query, queryOfAddress, rememberQuery } from './address.ts';
+import { debounce } from './debounce.ts';
 import { emptyResult } from './empty.ts';
-import { type Entry, entriesOf } from './entries.ts';
+import { type CatalogueEntry, entriesOf } from './entries.ts';
 import { facetsOf, narrowed, showCounts } from './facets.ts';
 import { formOf } from './form.ts';
 import { loadHead, loadStory } from './load.ts';
-import { whenQuiet } from './quiet.ts';
 import { type Hit, resultList } from './results.ts';
 import { statusText } from './words.ts';
 
@@ -20,15 +20,15 @@ const start = (root: HTMLFormElement): void => {
   const everything = document.getElementById('everything') as HTMLElement;
   const region = document.getElementById('results') as HTMLElement;
   const status = document.getElementById('found') as HTMLElement;
-  const parts: Part[] = [];
-  let entries: readonly Entry[] = [];
+  const parts: IndexPart[] = [];
+  let entries: readonly CatalogueEntry[] = [];
   let opened: Promise<void> | undefined;
   let list: ReturnType<typeof resultList> | undefined;
   /** Whether the address stands for something finished, to which the back button should return. */
   let settled = true;
   const known: KnownWords = new Map();
-  const countLater = whenQuiet();
-  const addressLater = whenQuiet();
+  const countLater = debounce();
+  const addressLater = debounce();
   let language: Awaited<ReturnType<typeof languageFor>>;
   let last: { readonly text: string; readonly parts: number; readonly answer: Answer } | undefined;
 
@@ -50,7 +50,7 @@ const start = (root: HTMLFormElement): void => {
     }
     const answer = query.q.trim() === '' ? undefined : answerTo(query.q);
     const ranked: readonly Hit[] = answer
-      ? answer.found.map(({ id, all }) => ({ entry: entries[id] as Entry, all }))
+      ? answer.found.map(({ id, all }) => ({ entry: entries[id] as CatalogueEntry, all }))
       : entries.map((entry) => ({ entry, all: true }));
     const facets = facetsOf(query);
     const hits = narrowed(ranked, facets);

@@ -4,8 +4,9 @@ import type { Language } from '../analysis/language/language.ts';
 import type { ParcelsFacts } from '../analysis/parcels/facts.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment, Piece } from '../model/box.ts';
-import type { Output, Where } from '../render/output.ts';
+import type { MadeDocument, Output, PictureOutput, Step, Where } from '../render/output.ts';
 import type { Templates } from '../render/templates.ts';
+import type { Wording } from '../wording/wording.ts';
 
 /** What was found about a cycle's article before publishing. */
 export interface Proof {
@@ -31,12 +32,57 @@ export interface ChannelInput {
   readonly box: Box;
   readonly asOf: Moment;
   readonly templates: Templates;
+  readonly wording: Wording;
   /** The box's own. */
   readonly language: Language;
   /** By cycle, those made anew; a cycle without one keeps the page it has. Empty for a public channel. */
   readonly proofs: ReadonlyMap<string, Proof>;
   /** By cycle, those with a list of shipments and those to come. Empty for a public channel: none of it is public. */
   readonly parcels: ReadonlyMap<string, ParcelsReport>;
+}
+
+/** What every document is made with besides its own data: the same for all of a build. */
+export interface Tools {
+  readonly templates: Templates;
+  readonly wording: Wording;
+  /** The box's own. */
+  readonly language: Language;
+}
+
+/** A file that a channel wants, and what it would be made of. It is made only where no file of the same data is at hand. */
+export interface PlannedDocument {
+  /** Path in the channel's folder, with forward slashes. */
+  readonly path: string;
+  readonly step: Step;
+  /**
+   * All that it is made of, apart from the tools: plain data, maps and sets. Where it equals that of an earlier build,
+   * so does the file. Cycles, items and settings in it cost nothing, because their digests stand for them.
+   */
+  readonly data: unknown;
+  readonly make: (tools: Tools) => MadeDocument<Diagnostic> | Promise<MadeDocument<Diagnostic>>;
+}
+
+/** A planned document whose maker is given its data and nothing else, so that no part of what it reads is forgotten. */
+export const plannedDocument = <Data>(
+  path: string,
+  step: Step,
+  data: Data,
+  make: (data: Data, tools: Tools) => MadeDocument<Diagnostic> | Promise<MadeDocument<Diagnostic>>,
+): PlannedDocument => ({ path, step, data, make: (tools) => make(data, tools) });
+
+/** What a channel wants of a box: documents to be made, pictures that no document of it names, and its findings. */
+export interface ChannelPlan {
+  readonly documents: readonly PlannedDocument[];
+  readonly pictures?: readonly PictureOutput[];
+  readonly diagnostics?: readonly Diagnostic[];
+}
+
+/** A way out. `plan` turns the box into data and is quick; what takes time is in the documents' makers. */
+export interface PlanningChannel {
+  /** The trade's word for what it makes. */
+  readonly name: string;
+  readonly where: Where;
+  readonly plan: (input: ChannelInput) => ChannelPlan;
 }
 
 export interface ChannelResult {
@@ -74,19 +120,19 @@ export interface CarriedRow {
 }
 
 /** What each chosen piece of a cycle carries, as its files say. */
-export interface CycleWhole {
+export interface CycleCompleteness {
   readonly cycle: string;
   readonly pieces: readonly Piece[];
   readonly rows: readonly CarriedRow[];
 }
 
 /** Of every cycle, in the order of the box. */
-export type Whole = readonly CycleWhole[];
+export type Completeness = readonly CycleCompleteness[];
 
 /** What a channel is given that speaks of the files of all others. */
 export interface ClosingInput extends ChannelInput {
   readonly outputs: readonly Output[];
-  readonly whole: Whole;
+  readonly completeness: Completeness;
 }
 
 /** A channel that is made after every other, of what they made. */

@@ -1,8 +1,9 @@
 /** Every way out, in the order they are made. A new one is a file, a template and a line here. */
 import { article } from './article.ts';
 import { assets } from './assets.ts';
+import { backRoomIndex } from './back-room-index.ts';
 import { catalogue } from './catalogue.ts';
-import type { Channel, ClosingChannel, LateChannel } from './channel.ts';
+import type { Channel, ClosingChannel, LateChannel, PlanningChannel } from './channel.ts';
 import { clipSheet } from './clip-sheet.ts';
 import { feeds } from './feeds.ts';
 import { home } from './home.ts';
@@ -10,14 +11,13 @@ import { invitation } from './invitation.ts';
 import { kinds } from './kinds.ts';
 import { letter, letterPictures } from './letter.ts';
 import { notFound } from './not-found.ts';
-import { papers } from './papers.ts';
 import { parcels } from './parcels.ts';
 import { proof } from './proof.ts';
 import { robots } from './robots.ts';
 import { runSheet } from './run-sheet.ts';
 import { sitemap } from './sitemap.ts';
 
-export const channels: readonly (Channel | LateChannel)[] = [
+export const channels: readonly (Channel | LateChannel | PlanningChannel)[] = [
   article,
   home,
   catalogue,
@@ -37,4 +37,4 @@ export const channels: readonly (Channel | LateChannel)[] = [
 ];
 
 /** Those that speak of the others' files, and so are made when these are. */
-export const closingChannels: readonly ClosingChannel[] = [papers];
+export const closingChannels: readonly ClosingChannel[] = [backRoomIndex];

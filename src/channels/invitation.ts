@@ -1,10 +1,11 @@
 /** The invitation to a live: a post in three lengths to copy, and the event for people's calendars. */
 
 import { spoilersIn } from '../analysis/spoilers.ts';
-import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
 import type { Box, BoxSettings, Cycle, Moment } from '../model/box.ts';
 import { monthName, revealDay } from '../model/calendar.ts';
 import { hookOf, type Invitation, invitationOf } from '../model/invitation.ts';
+import { locationIn } from '../model/location-in.ts';
 import { makesPiece } from '../model/pieces.ts';
 import { isSealed } from '../model/seal.ts';
 import { calendarFile } from '../render/calendar-file.ts';
@@ -69,16 +70,11 @@ const addressWords = (address: string): string => {
 
 const findingsOf = (box: Box, cycle: Cycle, spoilers: Spoilers): readonly Diagnostic[] => {
   const before = box.cycles[box.cycles.indexOf(cycle) - 1];
-  const placeIn = ({ source }: Cycle, ...keys: readonly string[]): Place =>
-    keys.map((key) => source.fields.get(key)).find((place) => place !== undefined) ?? {
-      file: source.file,
-      line: 1,
-      column: 1,
-    };
-  const lookAt = (rule: string, place: Place, message: string, fix: string): Diagnostic => ({
+  const at = ({ source }: Cycle, ...keys: readonly string[]): Location => locationIn(source, ...keys);
+  const lookAt = (rule: string, location: Location, message: string, fix: string): Diagnostic => ({
     weight: 'look at',
     rule,
-    place,
+    location,
     message,
     fix,
   });
@@ -91,9 +87,7 @@ const findingsOf = (box: Box, cycle: Cycle, spoilers: Spoilers): readonly Diagno
       ? [
           lookAt(
             'invitation-spoils',
-            own || !before
-              ? placeIn(cycle, 'invitation.hook', 'invitation')
-              : placeIn(before, 'peek.text', 'peek'),
+            own || !before ? at(cycle, 'invitation.hook', 'invitation') : at(before, 'peek.text', 'peek'),
             `Unexpected ${given.map((name) => `\`${name}\``).join(', ')} before the reveal of ${cycle.id}, expected nothing that its box holds; the sentence is left out of the invitation`,
             own
               ? 'Make people curious without naming the thing'
@@ -105,7 +99,7 @@ const findingsOf = (box: Box, cycle: Cycle, spoilers: Spoilers): readonly Diagno
       ? [
           lookAt(
             'invitation-hook',
-            placeIn(cycle, 'theme'),
+            at(cycle, 'theme'),
             'Unexpected invitation without a word that makes people curious, expected `invitation: {hook: …}` or a peek in the cycle before',
             'Add `invitation: {hook: …}`, a sentence or two that name nothing in the box',
           ),
@@ -115,7 +109,7 @@ const findingsOf = (box: Box, cycle: Cycle, spoilers: Spoilers): readonly Diagno
       ? [
           lookAt(
             'invitation-address',
-            placeIn(cycle, 'live', 'reveal'),
+            at(cycle, 'live', 'reveal'),
             'Unexpected invitation without an address, expected where the live is seen',
             'Add `live: {address: https://…}`; until then it leads to the site',
           ),
@@ -125,7 +119,7 @@ const findingsOf = (box: Box, cycle: Cycle, spoilers: Spoilers): readonly Diagno
       ? [
           lookAt(
             'invitation-spoils',
-            placeIn(cycle, 'live.address'),
+            at(cycle, 'live.address'),
             `Unexpected ${named.map((name) => `\`${name}\``).join(', ')} in the live’s address before the reveal, expected nothing that the box holds`,
             'Give the stream an address without the name',
           ),

@@ -5,8 +5,9 @@
  */
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Box, BoxSettings, Cycle, RecordSource } from '../model/box.ts';
+import type { Box, BoxSettings, Cycle } from '../model/box.ts';
 import { mailDate, monthName, revealDay } from '../model/calendar.ts';
+import { locationIn } from '../model/location-in.ts';
 import { makesPiece } from '../model/pieces.ts';
 import { isSealed } from '../model/seal.ts';
 import { documentText, schemeElement } from '../render/document.ts';
@@ -17,9 +18,6 @@ import type { TextOutput } from '../render/output.ts';
 import { typeset } from '../render/typeset.ts';
 import type { Channel, ChannelInput, LateChannel } from './channel.ts';
 
-const placeIn = ({ file, fields }: RecordSource, ...keys: readonly string[]) =>
-  keys.map((key) => fields.get(key)).find((place) => place !== undefined) ?? { file, line: 1, column: 1 };
-
 /**
  * What the law asks of mail that sells: a postal address and a way to say no more, US 15 U.S.C. 7704(a)(5) and
  * 16 CFR 316; other countries have their own. Evidence that is missing is reported, compliance never declared.
@@ -29,7 +27,7 @@ const settingsFindings = (settings: BoxSettings, sender: string | undefined): re
   const missing = (rule: string, what: string, key: string, fix: string): Diagnostic => ({
     weight: 'look at',
     rule,
-    place: placeIn(source, key, 'pieces', 'name'),
+    location: locationIn(source, key, 'pieces', 'name'),
     message: `Unexpected letter without ${what}, expected \`${key}\` in box.md`,
     fix,
   });
@@ -74,7 +72,7 @@ const replayFinding = ({ source, replay }: Cycle): readonly Diagnostic[] =>
         {
           weight: 'note',
           rule: 'letter-replay',
-          place: placeIn(source, 'theme'),
+          location: locationIn(source, 'theme'),
           message: 'Unexpected letter without a film to watch, expected `replay` once the live is recorded',
           fix: 'Add `replay: {address: …, minutes: …}`, or send it without',
         },
@@ -87,7 +85,7 @@ const sizeFinding = ({ source }: Cycle, bytes: number, most: number): readonly D
         {
           weight: 'look at',
           rule: 'letter-size',
-          place: placeIn(source, 'theme'),
+          location: locationIn(source, 'theme'),
           message: `Unexpected letter of ${Math.ceil(bytes / 1000)} kB, expected at most ${most / 1000} kB: some programs cut a longer one off`,
           fix: 'Shorten the longest cautions, voices or descriptions',
         },

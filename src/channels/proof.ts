@@ -2,24 +2,24 @@
 
 import type {
   Coverage,
-  Crowding,
   Edit,
   Grade,
   ItemCoverage,
+  OverRepetition,
   PhraseCoverage,
   SharedPassage,
 } from '../analysis/coverage/coverage.ts';
 import type { Passage } from '../analysis/coverage/text/passage.ts';
-import { type PlaceName, placeNames, placeWords } from '../analysis/coverage/text/places.ts';
+import { type Zone, zones, zoneWords } from '../analysis/coverage/text/zones.ts';
 import { listed } from '../diagnostics/counting-words.ts';
-import { type Diagnostic, type Place, placeText } from '../diagnostics/diagnostic.ts';
+import { type Diagnostic, type Location, locationText } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Moment } from '../model/box.ts';
 import { dateInZone, longDate, monthName, revealDay } from '../model/calendar.ts';
 import { isSealed } from '../model/seal.ts';
 import { documentText, schemeElement } from '../render/document.ts';
 import { findingViews } from '../render/findings.ts';
 import { type Html, html, joinHtml } from '../render/html.ts';
-import { markedText, type Said, underlineOf } from '../render/marked-text.ts';
+import { type MarkedMention, markedText, underlineOf } from '../render/marked-text.ts';
 import type { Output, TextOutput } from '../render/output.ts';
 import {
   abridged,
@@ -80,13 +80,13 @@ const linesOf = (passage: Passage): { readonly first: number; readonly last: num
 };
 
 /** The passage that a place of a file is in: one with text of the wanted kind, else any, else none. */
-const passageAt = ({ passages }: Coverage, { file, line }: Place, place?: PlaceName): number | undefined => {
+const passageAt = ({ passages }: Coverage, { file, line }: Location, place?: Zone): number | undefined => {
   const there = passages.flatMap((passage, index) => {
     const { first, last } = linesOf(passage);
     return passage.file === file && line >= first && line <= last ? [{ passage, index }] : [];
   });
   const written = there.filter(({ passage }) => passage.written);
-  const wanted = written.find(({ passage }) => passage.words.some((word) => word.place === place));
+  const wanted = written.find(({ passage }) => passage.words.some((word) => word.zone === place));
   return (wanted ?? written[0] ?? there[0])?.index;
 };
 
@@ -97,11 +97,11 @@ const nameOf = ({ items }: Coverage, slug: string): string =>
 const mentionLinks = (
   coverage: Coverage,
   phrase: PhraseCoverage,
-  place: PlaceName,
+  place: Zone,
   anchorOf: (mention: number) => string,
 ): Html => {
   const here = phrase.mentions.flatMap((mention, index) =>
-    mention.place === place ? [{ ...mention.at, index }] : [],
+    mention.zone === place ? [{ ...mention.at, index }] : [],
   );
   const links = [...new Set(here.map(({ file }) => file))].map((name) => {
     const inFile = here.filter(({ file }) => file === name);
@@ -136,8 +136,8 @@ const phraseView = (coverage: Coverage, item: number, phrase: PhraseCoverage, in
     beyond: beyond > 0.0005 && beyond.toFixed(3),
     bar: shareBar(standing, coverage.aim),
     account: anchors.account(item, index + 1),
-    parts: parts.map(({ place, worth, grade, mentions: count }, i) => ({
-      place: placeWords[place],
+    parts: parts.map(({ zone: place, worth, grade, mentions: count }, i) => ({
+      place: zoneWords[place],
       worth: worth.toFixed(2),
       grade,
       mark: squareMark(grade),
@@ -147,7 +147,7 @@ const phraseView = (coverage: Coverage, item: number, phrase: PhraseCoverage, in
     })),
     // Places that give nothing share a line of the account, or it would be mostly noughts.
     without: nowhere.length > 0 && {
-      places: listed(nowhere.map(({ place }) => placeWords[place])),
+      places: listed(nowhere.map(({ zone: place }) => zoneWords[place])),
       worth: nowhere.reduce((sum, { worth }) => sum + worth, 0).toFixed(2),
       mark: squareMark('absent'),
     },
@@ -175,7 +175,7 @@ const itemView = (coverage: Coverage) => (item: ItemCoverage) => {
     promised: standingText(item.promised, coverage.aim),
     bar: shareBar(standing, coverage.aim),
     underline: underlineOf(number),
-    marks: placeNames.map((_, i) => {
+    marks: zones.map((_, i) => {
       const grade = best(phrases.map(({ parts }) => parts[i]?.grade ?? 'absent'));
       return { grade, mark: squareMark(grade) };
     }),
@@ -184,8 +184,8 @@ const itemView = (coverage: Coverage) => (item: ItemCoverage) => {
 };
 
 /** What is said in each passage. */
-const saidByPassage = (coverage: Coverage): ReadonlyMap<number, readonly Said[]> => {
-  const said = new Map<number, Said[]>();
+const saidByPassage = (coverage: Coverage): ReadonlyMap<number, readonly MarkedMention[]> => {
+  const said = new Map<number, MarkedMention[]>();
   for (const { number, phrases } of coverage.items)
     phrases.forEach(({ mentions }, p) => {
       mentions.forEach((mention, m) => {
@@ -194,13 +194,13 @@ const saidByPassage = (coverage: Coverage): ReadonlyMap<number, readonly Said[]>
         if (!from || !to) throw new Error(`Expected the words of a mention in passage ${mention.passage}`);
         const at = `${shortFile(mention.at.file, coverage.cycle)} line ${mention.at.line}`;
         const part = mention.within === undefined ? '' : `, part of “${mention.within}”`;
-        const one: Said = {
+        const one: MarkedMention = {
           start: from.start,
           end: to.end,
           item: number,
           anchor: anchors.mention(number, p + 1, m + 1),
           weak: WEAK.includes(mention.grade),
-          words: `${mention.grade}${part}, ${placeWords[mention.place]}, ${at}`,
+          words: `${mention.grade}${part}, ${zoneWords[mention.zone]}, ${at}`,
         };
         said.set(mention.passage, [...(said.get(mention.passage) ?? []), one]);
       });
@@ -210,14 +210,16 @@ const saidByPassage = (coverage: Coverage): ReadonlyMap<number, readonly Said[]>
 
 /** Where the opening ends inside a passage: an offset, or none. */
 const endOfOpening = ({ words }: Passage): number | undefined => {
-  const after = words.findIndex(({ place }, i) => place !== 'opening' && words[i - 1]?.place === 'opening');
+  const after = words.findIndex(
+    ({ zone: place }, i) => place !== 'opening' && words[i - 1]?.zone === 'opening',
+  );
   return words[after]?.start;
 };
 
 /** Forms that are read, and so are set as the article sets them; the others are shown letter for letter. */
 const READ: readonly Passage['form'][] = ['title', 'heading', 'paragraph', 'caption', 'picture'];
 
-const passageHtml = (passage: Passage, said: readonly Said[], lang: string): Html => {
+const passageHtml = (passage: Passage, said: readonly MarkedMention[], lang: string): Html => {
   const at = endOfOpening(passage);
   return markedText(passage.text, said, {
     lang,
@@ -228,15 +230,15 @@ const passageHtml = (passage: Passage, said: readonly Said[], lang: string): Htm
 
 /** What a passage is, where its setting does not show it. */
 const labelOf = ({ form, words }: Passage): string => {
-  const place = words[0]?.place;
+  const place = words[0]?.zone;
   if (form === 'caption') return form;
-  if (place !== undefined && place !== 'body' && place !== 'section') return placeWords[place];
+  if (place !== undefined && place !== 'body' && place !== 'section') return zoneWords[place];
   return form === 'fact' ? form : '';
 };
 
 const textView = (coverage: Coverage) => {
   const said = saidByPassage(coverage);
-  const placed = coverage.advice.map((edit) => passageAt(coverage, edit.at, edit.place));
+  const placed = coverage.advice.map((edit) => passageAt(coverage, edit.at, edit.zone));
   const labels = coverage.passages.map(labelOf);
   return coverage.passages.map((passage, index) => {
     const { first, last } = linesOf(passage);
@@ -256,9 +258,9 @@ const textView = (coverage: Coverage) => {
 };
 
 /** A place as words, and where the page shows it, if it does. */
-const placeView = (coverage: Coverage, at: Place, place?: PlaceName) => {
+const placeView = (coverage: Coverage, at: Location, place?: Zone) => {
   const passage = passageAt(coverage, at, place);
-  return { words: placeText(at), href: passage !== undefined && `#${anchors.passage(passage)}` };
+  return { words: locationText(at), href: passage !== undefined && `#${anchors.passage(passage)}` };
 };
 
 const editView = (coverage: Coverage) => (edit: Edit, index: number) => {
@@ -267,7 +269,7 @@ const editView = (coverage: Coverage) => (edit: Edit, index: number) => {
     id: anchors.edit(index),
     words: edit.words,
     write: !saysItself(edit) && edit.write,
-    at: placeView(coverage, edit.at, edit.place),
+    at: placeView(coverage, edit.at, edit.zone),
     items: [...items].map((slug) => {
       const served = edit.serves.filter(({ item }) => item === slug).map(({ phrase }) => `“${phrase}”`);
       const brought = edit.brings.find(({ item }) => item === slug);
@@ -291,7 +293,7 @@ const rivalViews = (coverage: Coverage) =>
               rank: ordinalWord(rival.rank),
               phrase: phrase.text,
               scores: [rival.score.toFixed(2), rival.own.toFixed(2)],
-              at: placeText(rival.link.at),
+              at: locationText(rival.link.at),
               markdown: linkMarkdown(rival.link),
             },
           ]
@@ -299,7 +301,7 @@ const rivalViews = (coverage: Coverage) =>
     ),
   );
 
-const crowdingView = (coverage: Coverage) => (crowding: Crowding) => ({
+const crowdingView = (coverage: Coverage) => (crowding: OverRepetition) => ({
   ...crowding,
   name: briefName(nameOf(coverage, crowding.item)),
   rate: crowding.rate.toFixed(1),
@@ -313,8 +315,8 @@ const crowdingView = (coverage: Coverage) => (crowding: Crowding) => ({
 const sharedView = (shared: SharedPassage) => ({
   ...shared,
   resemblance: shared.resemblance.toFixed(2),
-  at: { words: placeText(shared.at), href: `#${anchors.passage(shared.passage)}` },
-  otherAt: placeText(shared.other.at),
+  at: { words: locationText(shared.at), href: `#${anchors.passage(shared.passage)}` },
+  otherAt: locationText(shared.other.at),
 });
 
 const otherNamesView = (coverage: Coverage, cycle: Cycle) =>
@@ -328,7 +330,7 @@ const otherNamesView = (coverage: Coverage, cycle: Cycle) =>
         name,
         names: listed(otherNames.map((other) => `“${other}”`)),
         line: alsoLine(names),
-        at: place && placeText(place),
+        at: place && locationText(place),
       },
     ];
   });
@@ -357,13 +359,13 @@ export const proofPage = (coverage: Coverage, context: ProofContext): TextOutput
     reading: readingWords(coverage.reading, lang),
     limits: coverage.limits,
     legend: gradeMeanings.map(([grade, meaning]) => ({ grade, mark: squareMark(grade), meaning })),
-    places: placeNames.map((place) => placeWords[place]),
+    places: zones.map((place) => zoneWords[place]),
     weakWords: listed(WEAK),
     items: coverage.items.map(itemView(coverage)),
     advice: coverage.advice.map(editView(coverage)),
     text: textView(coverage),
     rivals: rivalViews(coverage),
-    crowded: coverage.crowded.map(crowdingView(coverage)),
+    crowded: coverage.overRepeated.map(crowdingView(coverage)),
     shared: coverage.shared.map(sharedView),
     otherNames: otherNamesView(coverage, cycle),
     folder: `cycles/${cycle.id}/`,

@@ -1,6 +1,7 @@
 /** robots.txt (RFC 9309): everything public may be read, and here is the list of it. */
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { BoxSettings } from '../model/box.ts';
+import { locationIn } from '../model/location-in.ts';
 import { absoluteAddress, SITEMAP_PATH } from '../render/addresses.ts';
 import type { Channel } from './channel.ts';
 
@@ -21,7 +22,7 @@ const belowTheRoot = ({ url, source }: BoxSettings): readonly Diagnostic[] => {
     {
       weight: 'note',
       rule: 'robots-root',
-      place: source.fields.get('url') ?? { file: source.file, line: 1, column: 1 },
+      location: locationIn(source, 'url'),
       message: `robots.txt has no effect below \`${pathname}\`: robots ask for ${origin}/robots.txt alone`,
       fix: `Name the sitemap there: \`Sitemap: ${url}${SITEMAP_PATH}\``,
     },

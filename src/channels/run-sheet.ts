@@ -1,7 +1,7 @@
 /** The run sheet: a live reveal beat by beat, to print, to read and to be led by; and the recording's chapters. */
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { placeText } from '../diagnostics/diagnostic.ts';
+import { locationText } from '../diagnostics/diagnostic.ts';
 import { type Beat, type Live, liveOf } from '../model/beats.ts';
 import type { Box, Cycle, Moment } from '../model/box.ts';
 import { monthName, revealDay } from '../model/calendar.ts';
@@ -52,7 +52,7 @@ const beatView = (beat: Beat, lang: string) => {
       [item.brand, item.material.join(', '), item.size, item.weight]
         .filter(Boolean)
         .map((fact) => set(fact as string)),
-    from: beat.from && placeText(beat.from).replace(/:\d+$/, ''),
+    from: beat.from && locationText(beat.from).replace(/:\d+$/, ''),
     field: beat.field,
   };
 };

@@ -3,12 +3,12 @@
 import { stat } from 'node:fs/promises';
 import { dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { BuildResult, Proved } from '../build/build.ts';
-import { standingText } from '../build/proof.ts';
 import { counted } from '../diagnostics/counting-words.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
+import type { BuildResult, Proved } from '../pipeline/build.ts';
+import { standingText } from '../pipeline/proof.ts';
 import { readContentFolder } from './content-folder.ts';
-import type { Edge, Values } from './edge.ts';
+import type { Environment, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 import { progress } from './progress.ts';
 import { diagnosticsCount, diagnosticsReport, size } from './report.ts';
@@ -49,7 +49,7 @@ const againLines = ({ next, sealed }: BuildResult): readonly string[] => {
 };
 
 /** Builds, reports, and gives the exit status. */
-export const buildCommand = async (values: Values, edge: Edge): Promise<number> => {
+export const buildCommand = async (values: Values, edge: Environment): Promise<number> => {
   const say = (text: string): unknown => edge.stderr.write(`${text}\n`);
   const place = await readContentFolder(values, edge.cwd);
   const refuse = (mistake: string): number => {
@@ -81,7 +81,7 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
 
   const { readProofs } = await import('../io/read-proofs.ts');
   const proved = await readProofs(backroom);
-  const { buildSite } = await import('../build/build.ts');
+  const { buildSite } = await import('../pipeline/build.ts');
   const { readNameMemory } = await import('../io/name-memory.ts');
   const memory = await readNameMemory(cache);
   const result = await buildSite({

@@ -1,5 +1,5 @@
 /** Every command and option once: the parser and the help are both derived from this table. */
-import type { Edge, Operands, Values } from './edge.ts';
+import type { Environment, Operands, Values } from './environment.ts';
 
 export interface Option {
   readonly name: string;
@@ -17,7 +17,7 @@ export interface Command {
   readonly options: readonly Option[];
   readonly examples: readonly (readonly [string, string])[];
   /** Gives the exit status. Loaded when called, so that help does not wait for what it does not need. */
-  readonly run: (values: Values, edge: Edge, operands: Operands) => Promise<number>;
+  readonly run: (values: Values, edge: Environment, operands: Operands) => Promise<number>;
 }
 
 export const commands: readonly Command[] = [

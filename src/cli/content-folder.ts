@@ -1,8 +1,8 @@
 /** Where the content is and as of when: what `build` and `proof` are asked in the same words. */
 import { stat } from 'node:fs/promises';
 import { dirname, join, resolve, sep } from 'node:path';
-import { type AsOf, readAsOf } from '../build/as-of.ts';
-import type { Values } from './edge.ts';
+import { type AsOf, readAsOf } from '../pipeline/as-of.ts';
+import type { Values } from './environment.ts';
 
 export interface ContentFolder {
   /** Absolute path. */

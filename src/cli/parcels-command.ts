@@ -1,11 +1,11 @@
 /** `lidlore parcels`. */
 import { stat } from 'node:fs/promises';
 import { resolve } from 'node:path';
-import type { ParcelsFacts, Step } from '../build/parcels.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
+import type { ParcelsFacts, Step } from '../pipeline/parcels.ts';
 import { readContentFolder } from './content-folder.ts';
-import type { Edge, Operands, Values } from './edge.ts';
+import type { Environment, Operands, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 import { readLists } from './parcels-lists.ts';
 import { diagnosticsCount, diagnosticsReport } from './report.ts';
@@ -26,7 +26,7 @@ const readShare = (text: string): number | undefined => {
 
 /** The facts as plain JSON: days since shipping as numbers, dates `YYYY-MM-DD`, moments ISO 8601 in UTC. */
 const asJson = async (facts: ParcelsFacts): Promise<object> => {
-  const { dateOfDay, logLogLimits, standardError } = await import('../build/parcels.ts');
+  const { dateOfDay, logLogLimits, standardError } = await import('../pipeline/parcels.ts');
   const instant = (moment: number): string => new Date(moment).toISOString();
   const steps = (all: readonly Step[]): readonly object[] =>
     all.map((step) => {
@@ -78,7 +78,11 @@ const asJson = async (facts: ParcelsFacts): Promise<object> => {
 };
 
 /** Reads the shipments, reports, and gives the exit status. */
-export const parcelsCommand = async (values: Values, edge: Edge, [operand]: Operands): Promise<number> => {
+export const parcelsCommand = async (
+  values: Values,
+  edge: Environment,
+  [operand]: Operands,
+): Promise<number> => {
   const refuse = (mistake: string): number => {
     edge.stderr.write(`${mistake}\nSee: lidlore parcels --help\n`);
     return EXIT.usage;
@@ -96,7 +100,7 @@ export const parcelsCommand = async (values: Values, edge: Edge, [operand]: Oper
   const [{ readTexts }, { readerOf }, { parcelsOf, parcelsReaders }] = await Promise.all([
     import('../io/read-content.ts'),
     import('./record-files.ts'),
-    import('../build/parcels.ts'),
+    import('../pipeline/parcels.ts'),
   ]);
   const sources = await readTexts(content, root);
   const readFile = await readerOf(sources, cache);

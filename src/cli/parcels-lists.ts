@@ -1,9 +1,9 @@
 /** Reads lists of shipments from the disk, one after the other, each streamed. */
 import { join } from 'node:path';
-import type { AsOf } from '../build/as-of.ts';
-import type { ParcelsByCycle } from '../build/parcels.ts';
 import type { FileReader } from '../content/record-file.ts';
 import type { Sources } from '../content/sources.ts';
+import type { AsOf } from '../pipeline/as-of.ts';
+import type { ParcelsByCycle } from '../pipeline/parcels.ts';
 
 /** The lists of all cycles, as of a moment. */
 export const readLists = async (
@@ -13,7 +13,7 @@ export const readLists = async (
   asOf: AsOf,
 ): Promise<ParcelsByCycle> => {
   const [{ parcelsFiles, parcelsReaders }, { readInto }] = await Promise.all([
-    import('../build/parcels.ts'),
+    import('../pipeline/parcels.ts'),
     import('../io/read-parcels.ts'),
   ]);
   const readerOf = parcelsReaders(sources, readFile, asOf);

@@ -1,5 +1,6 @@
 /** The parcels for a terminal: plain words and columns, no colour, made to be read aloud too. */
 
+import { counted } from '../diagnostics/counting-words.ts';
 import {
   dateOfDay,
   eveningWords,
@@ -14,8 +15,7 @@ import {
   revealWords,
   type Step,
   stateWords,
-} from '../build/parcels.ts';
-import { counted } from '../diagnostics/counting-words.ts';
+} from '../pipeline/parcels.ts';
 import { type Column, hanging, tableLines, wrapped } from './cells.ts';
 
 const NARROWEST = 60;

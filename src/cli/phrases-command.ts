@@ -2,10 +2,10 @@
 
 import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
-import type { NamePhrases, TextPhrase } from '../build/phrases.ts';
 import { counted } from '../diagnostics/counting-words.ts';
 import { decodeAsWritten, decodeText } from '../io/decode-text.ts';
-import type { Edge, Operands, Source, Values } from './edge.ts';
+import type { NamePhrases, TextPhrase } from '../pipeline/phrases.ts';
+import type { Environment, InputStream, Operands, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 
 interface Mistake {
@@ -14,7 +14,7 @@ interface Mistake {
 
 const EXAMPLE = "lidlore phrases 'Sage enamel watering can, 1.2 litre'";
 
-const bytesOf = async (source: Source): Promise<Uint8Array> => {
+const bytesOf = async (source: InputStream): Promise<Uint8Array> => {
   const chunks: Uint8Array[] = [];
   for await (const chunk of source)
     chunks.push(typeof chunk === 'string' ? new TextEncoder().encode(chunk) : chunk);
@@ -29,7 +29,7 @@ const unreadable = (file: string, error: unknown): string => {
   return `${file} cannot be read: ${error instanceof Error ? error.message : error}.`;
 };
 
-const readText = async (file: string, edge: Edge): Promise<string | Mistake> => {
+const readText = async (file: string, edge: Environment): Promise<string | Mistake> => {
   if (file === '-' && edge.stdin.isTTY) return { mistake: 'Missing text: --text - expects it piped in.' };
   try {
     const bytes = file === '-' ? await bytesOf(edge.stdin) : await readFile(resolve(edge.cwd, file));
@@ -42,7 +42,7 @@ const readText = async (file: string, edge: Edge): Promise<string | Mistake> => 
   }
 };
 
-const readNames = async (operands: Operands, edge: Edge): Promise<Operands | Mistake> => {
+const readNames = async (operands: Operands, edge: Environment): Promise<Operands | Mistake> => {
   const mistake = `Missing name, for example: ${EXAMPLE}`;
   if (operands.length > 0)
     return operands.some((name) => name.trim() === '') ? { mistake } : operands.map((name) => name.trim());
@@ -106,7 +106,11 @@ const textReport = (phrases: readonly TextPhrase[]): string => {
 };
 
 /** Takes names or a text apart, prints, and gives the exit status. */
-export const phrasesCommand = async (values: Values, edge: Edge, operands: Operands): Promise<number> => {
+export const phrasesCommand = async (
+  values: Values,
+  edge: Environment,
+  operands: Operands,
+): Promise<number> => {
   const refuse = ({ mistake }: Mistake): number => {
     edge.stderr.write(`${mistake}\nSee: lidlore phrases --help\n`);
     return EXIT.usage;
@@ -115,7 +119,7 @@ export const phrasesCommand = async (values: Values, edge: Edge, operands: Opera
     edge.stdout.write(values.json === true ? `${JSON.stringify(result)}\n` : report());
     return EXIT.done;
   };
-  const { phrasesOfNames, phrasesOfText } = await import('../build/phrases.ts');
+  const { phrasesOfNames, phrasesOfText } = await import('../pipeline/phrases.ts');
   if (typeof values.text === 'string') {
     if (operands.length > 0)
       return refuse({ mistake: `Unexpected ${operands[0]}: --text takes its words from the file alone.` });

@@ -1,6 +1,6 @@
 /** How far a long stage is: a bar where somebody watches, plain lines elsewhere. */
 import { performance } from 'node:perf_hooks';
-import type { Edge } from './edge.ts';
+import type { Environment } from './environment.ts';
 
 const BAR = 24;
 /** Elsewhere than on a terminal: a line each tenth, and never two within this many milliseconds. */
@@ -14,7 +14,7 @@ const timeLeft = (elapsed: number, done: number, total: number): string => {
 };
 
 /** A listener for one stage: call it with what is done and what there is. `label` says what is counted. */
-export const progress = (edge: Edge, label: string): ((done: number, total: number) => void) => {
+export const progress = (edge: Environment, label: string): ((done: number, total: number) => void) => {
   const began = performance.now();
   let lastLine = began;
   let lastTenth = 0;

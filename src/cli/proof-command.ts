@@ -1,9 +1,10 @@
 /** `lidlore proof`. */
-import type { Coverage } from '../build/proof.ts';
+
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
+import type { Coverage } from '../pipeline/proof.ts';
 import { readContentFolder } from './content-folder.ts';
-import type { Edge, Operands, Values } from './edge.ts';
+import type { Environment, Operands, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 import { progress } from './progress.ts';
 import { diagnosticsCount, diagnosticsReport } from './report.ts';
@@ -32,7 +33,7 @@ const asJson = ({ passages: _, items, ...rest }: Coverage): object => ({
 });
 
 /** Proves, reports, and gives the exit status. */
-export const proofCommand = async (values: Values, edge: Edge, [cycle]: Operands): Promise<number> => {
+export const proofCommand = async (values: Values, edge: Environment, [cycle]: Operands): Promise<number> => {
   const refuse = (mistake: string): number => {
     edge.stderr.write(`${mistake}\nSee: lidlore proof --help\n`);
     return EXIT.usage;
@@ -48,7 +49,7 @@ export const proofCommand = async (values: Values, edge: Edge, [cycle]: Operands
     import('../io/read-content.ts'),
     import('../io/name-memory.ts'),
     import('./record-files.ts'),
-    import('../build/proof.ts'),
+    import('../pipeline/proof.ts'),
   ]);
   const sources = await readContent(content, cache, progress(edge, 'Looking at photos'), root);
   const readFile = await readerOf(sources, cache);

@@ -1,5 +1,7 @@
 /** The proof for a terminal: plain words in columns, no colour, made to be read aloud too. */
 
+import { counted, listed, numberWord } from '../diagnostics/counting-words.ts';
+import { type Diagnostic, type Location, locationText } from '../diagnostics/diagnostic.ts';
 import {
   briefName,
   broughtWords,
@@ -16,9 +18,7 @@ import {
   saysItself,
   standingText,
   verdictWords,
-} from '../build/proof.ts';
-import { counted, listed, numberWord } from '../diagnostics/counting-words.ts';
-import { type Diagnostic, type Place, placeText } from '../diagnostics/diagnostic.ts';
+} from '../pipeline/proof.ts';
 import { type Column, hanging, tableLines, wrapped } from './cells.ts';
 import { diagnosticsCount } from './report.ts';
 
@@ -40,7 +40,7 @@ const MOST = 5;
 interface Sheet {
   readonly coverage: Coverage;
   readonly width: number;
-  readonly at: (place: Place) => string;
+  readonly at: (location: Location) => string;
 }
 
 /** What a phrase keeps from its item's standing: a phrase that few type loses little. */
@@ -159,7 +159,7 @@ const rivalLines = ({ coverage, width, at }: Sheet): string[] => {
 };
 
 const crowdedLines = ({ coverage, width, at }: Sheet): string[] =>
-  few(coverage.crowded, ({ phrase, mentions, rate, sentences }) => [
+  few(coverage.overRepeated, ({ phrase, mentions, rate, sentences }) => [
     ...hanging(
       '  ',
       `“${phrase}”: ${mentions} mentions, ${rate.toFixed(1)} in every hundred words. Thin out:`,
@@ -187,7 +187,7 @@ const nameLines = ({ coverage, width }: Sheet): string[] =>
 const mustFixLines = (diagnostics: readonly Diagnostic[], { width, at }: Sheet): string[] =>
   diagnostics
     .filter(({ weight }) => weight === 'must fix')
-    .flatMap(({ place, message, fix, rule }) => [
+    .flatMap(({ location: place, message, fix, rule }) => [
       ...hanging('  ', `${at(place)}  ${message}  (${rule})`, width),
       ...(fix ? hanging('    ', `Fix: ${fix}`, width) : []),
     ]);
@@ -199,7 +199,8 @@ export const proofReport = (
   options: ProofReportOptions,
 ): string => {
   const width = Math.min(WIDEST, Math.max(NARROWEST, options.width));
-  const at = (place: Place): string => placeText({ ...place, file: options.showFile(place.file) });
+  const at = (location: Location): string =>
+    locationText({ ...location, file: options.showFile(location.file) });
   const sheet: Sheet = { coverage, width, at };
   const others = diagnosticsCount(diagnostics.filter(({ weight }) => weight !== 'must fix'));
   const mustFix = diagnostics.filter(({ weight }) => weight === 'must fix').length;

@@ -2,9 +2,9 @@
 import { parseArgs } from 'node:util';
 import { nearest } from '../diagnostics/nearest.ts';
 import { type Command, commands } from './commands.ts';
-import type { Operands, Values } from './edge.ts';
+import type { Operands, Values } from './environment.ts';
 
-export type Asked =
+export type CommandLine =
   | { readonly kind: 'help'; readonly command?: Command }
   | { readonly kind: 'version' }
   | {
@@ -19,7 +19,7 @@ export type Asked =
 const meant = (word: string | undefined): string => (word ? ` Did you mean ${word}?` : '');
 
 /** Reads the words after the program's name. */
-export const readWords = (words: readonly string[]): Asked => {
+export const readWords = (words: readonly string[]): CommandLine => {
   const [first, ...rest] = words;
   if (first === undefined) return { kind: 'mistake', message: 'Name a command.' };
   if (first === '--help' || first === '-h' || first === 'help') {
@@ -56,8 +56,8 @@ export const readWords = (words: readonly string[]): Asked => {
 const mostOperands = ({ operands }: Command): number =>
   operands === undefined ? 0 : operands.includes('…') ? Number.POSITIVE_INFINITY : 1;
 
-const readOptions = (command: Command, words: readonly string[]): Asked => {
-  const mistake = (message: string): Asked => ({ kind: 'mistake', message, command });
+const readOptions = (command: Command, words: readonly string[]): CommandLine => {
+  const mistake = (message: string): CommandLine => ({ kind: 'mistake', message, command });
   const { tokens } = parseArgs({
     args: [...words],
     options: Object.fromEntries([

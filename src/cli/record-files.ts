@@ -1,8 +1,9 @@
 /** The records' files, parsed now or remembered. */
-import { fileReaderFor, PARSING_VERSION } from '../build/record-files.ts';
+
 import type { FileReader } from '../content/record-file.ts';
 import type { Sources } from '../content/sources.ts';
 import { readRecordMemory } from '../io/record-memory.ts';
+import { fileReaderFor, PARSING_VERSION } from '../pipeline/record-files.ts';
 
 /** A reader of these texts, which parses what the folder `cache` does not remember, and remembers it there. */
 export const readerOf = async ({ texts }: Sources, cache: string): Promise<FileReader> => {

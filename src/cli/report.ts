@@ -1,5 +1,5 @@
 /** Findings and results in words. Gives text; the caller prints it. */
-import { type Diagnostic, placeText, type Weight } from '../diagnostics/diagnostic.ts';
+import { type Diagnostic, locationText, type Weight } from '../diagnostics/diagnostic.ts';
 
 const weights: readonly Weight[] = ['must fix', 'look at', 'note'];
 
@@ -13,9 +13,9 @@ export const size = (bytes: number): string =>
 
 const byPlace = (a: Diagnostic, b: Diagnostic): number =>
   weights.indexOf(a.weight) - weights.indexOf(b.weight) ||
-  (a.place.file < b.place.file ? -1 : a.place.file > b.place.file ? 1 : 0) ||
-  a.place.line - b.place.line ||
-  a.place.column - b.place.column;
+  (a.location.file < b.location.file ? -1 : a.location.file > b.location.file ? 1 : 0) ||
+  a.location.line - b.location.line ||
+  a.location.column - b.location.column;
 
 /** Findings one under the other, the heaviest first; `show` turns a finding's file into a path to open. */
 export const diagnosticsReport = (
@@ -24,10 +24,10 @@ export const diagnosticsReport = (
 ): string =>
   [...diagnostics]
     .sort(byPlace)
-    .map(({ weight, rule, place, message, fix, related }) => {
-      const at = (where: typeof place): string => placeText({ ...where, file: show(where.file) });
+    .map(({ weight, rule, location: place, message, fix, related }) => {
+      const at = (where: typeof place): string => locationText({ ...where, file: show(where.file) });
       const lines = [`${at(place)}  ${weight}: ${message}  (${rule})`];
-      if (related) lines.push(`    ${at(related.place)}: ${related.message}`);
+      if (related) lines.push(`    ${at(related.location)}: ${related.message}`);
       if (fix) lines.push(`    Fix: ${fix}`);
       return `${lines.join('\n')}\n`;
     })

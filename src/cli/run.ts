@@ -1,6 +1,6 @@
 /** Words in, one command run, report out, exit status. */
 import { readFile } from 'node:fs/promises';
-import type { Edge } from './edge.ts';
+import type { Environment } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 import { commandHelp, programHelp } from './help.ts';
 import { readWords } from './read-words.ts';
@@ -21,7 +21,7 @@ const diskRefusal = (error: unknown): string | undefined => {
 };
 
 /** Runs the command that `words` (without the program's name) ask for; gives the exit status. Never rejects. */
-export const run = async (words: readonly string[], edge: Edge): Promise<number> => {
+export const run = async (words: readonly string[], edge: Environment): Promise<number> => {
   try {
     const asked = readWords(words);
     switch (asked.kind) {

@@ -13,7 +13,7 @@ import {
   visit,
   type YAMLMap,
 } from 'yaml';
-import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
 import { parseMarkdown } from './markdown.ts';
 import { type FrontMatter, frontMatterOf, type ParsedFile } from './record-file.ts';
 import type { TextSource } from './sources.ts';
@@ -44,8 +44,8 @@ const firstAlias = (document: Document): number => {
   return offset;
 };
 
-const placesIn = (map: YAMLMap, at: (offset: number) => Place): Map<string, Place> => {
-  const places = new Map<string, Place>();
+const placesIn = (map: YAMLMap, at: (offset: number) => Location): Map<string, Location> => {
+  const places = new Map<string, Location>();
   const walk = (node: unknown, path: string): void => {
     if (isMap(node)) {
       for (const pair of node.items) {
@@ -85,7 +85,7 @@ const bodyOf = (file: string, text: string, diagnostics: Diagnostic[]): Root => 
   diagnostics.push({
     weight: 'must fix',
     rule: 'markdown-depth',
-    place: { file, line: 1, column: 1 },
+    location: { file, line: 1, column: 1 },
     message: `Unexpected text, expected at most ${DEEPEST} lists and quotations within one another`,
     fix: 'Take out the rows of `>` or `*`',
   });
@@ -100,9 +100,9 @@ export const readFrontMatter = (source: TextSource): FrontMatter => frontMatterO
 /** The same as plain data. */
 export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
   const diagnostics: Diagnostic[] = [];
-  const top: Place = { file, line: 1, column: 1 };
-  const refuse = (rule: string, place: Place, message: string, fix: string): void => {
-    diagnostics.push({ weight: 'must fix', rule, place, message, fix });
+  const top: Location = { file, line: 1, column: 1 };
+  const refuse = (rule: string, location: Location, message: string, fix: string): void => {
+    diagnostics.push({ weight: 'must fix', rule, location, message, fix });
   };
   const unusable = (body: string): ParsedFile => ({
     fields: [],
@@ -166,7 +166,7 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
   const before = text.slice(0, text.length - content.length).split('\n').length - 1;
   const body = bodyOf(file, '\n'.repeat(before) + content, diagnostics);
   // gray-matter hands the engine the text from the end of the opening line on, so its first line is ours.
-  const at = (offset: number): Place => {
+  const at = (offset: number): Location => {
     const { line, col } = lines.linePos(offset);
     return { file, line, column: col };
   };

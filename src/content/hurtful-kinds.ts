@@ -1,9 +1,9 @@
 /** Kinds of thing that can hurt somebody, by the last word people say of them. Common practice, no source. */
 import type { CATEGORIES } from './schemas.ts';
 
-type Category = (typeof CATEGORIES)[number];
+type KindCategory = (typeof CATEGORIES)[number];
 
-const words: Record<Exclude<Category, 'children'>, string> = {
+const words: Record<Exclude<KindCategory, 'children'>, string> = {
   food: 'jam jelly marmalade chutney honey biscuit shortbread cookie cake chocolate fudge toffee caramel sweet candy granola nut cracker cheese pickle relish sauce mustard vinegar oil spice salt sugar syrup flour seasoning truffle brownie',
   drink: 'cordial tea coffee juice cider beer wine gin liqueur cocoa tisane squash',
   cosmetic: 'soap salve balm cream lotion shampoo conditioner scrub perfume serum ointment',
@@ -14,7 +14,7 @@ const words: Record<Exclude<Category, 'children'>, string> = {
 };
 
 /** Two words that mean another thing than the last of them alone. */
-const phrases: Readonly<Record<string, Category | undefined>> = {
+const phrases: Readonly<Record<string, KindCategory | undefined>> = {
   'seed packet': 'plant',
   'seed ball': 'plant',
   'seed mix': 'plant',
@@ -36,7 +36,7 @@ const phrases: Readonly<Record<string, Category | undefined>> = {
 
 const byWord = new Map(
   Object.entries(words).flatMap(([category, list]) =>
-    list.split(' ').map((word) => [word, category as Category] as const),
+    list.split(' ').map((word) => [word, category as KindCategory] as const),
   ),
 );
 
@@ -54,7 +54,7 @@ const CONTAINER =
   /^(?:an? )?(?:bag|bar|bottle|box|bundle|card|jar|packet|pair|pot|roll|sachet|sack|set|tin|tube)s? of /;
 
 /** The category that a kind's head word suggests: the last word before the first preposition. */
-export const suggestedCategory = (kind: string): Category | undefined => {
+export const suggestedCategory = (kind: string): KindCategory | undefined => {
   const before =
     kind
       .toLowerCase()

@@ -29,14 +29,14 @@ export const isDatePattern = (pattern: string): boolean => {
 const TIME =
   /^(?:[T ,]\s*(\d{1,2})[:.](\d{2})(?:[:.](\d{2})(?:[.,]\d+)?)?\s*([ap]\.?m\.?)?)?\s*(Z|UTC|GMT|[+-]\d{2}:?\d{2})?$/i;
 
-interface Form {
+interface DateForm {
   readonly date: RegExp;
   readonly parts: readonly DatePart[];
 }
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/-]/g, '\\$&');
 
-const formOf = (pattern: string): Form => {
+const formOf = (pattern: string): DateForm => {
   const written = datePart(pattern);
   const parts: DatePart[] = [];
   // Without anything between them, numbers have the width of their letters.
@@ -54,7 +54,7 @@ const formOf = (pattern: string): Form => {
   return { date: new RegExp(`^${source}${escaped(written.slice(at))}`, 'u'), parts };
 };
 
-const ISO: Form = { date: /^(\d{4})-(\d{2})-(\d{2})/, parts: ['year', 'month', 'day'] };
+const ISO: DateForm = { date: /^(\d{4})-(\d{2})-(\d{2})/, parts: ['year', 'month', 'day'] };
 
 const numberOf = (text: string, part: DatePart): number => {
   if (part === 'month' && !/^\d/.test(text)) return MONTHS.indexOf(text.slice(0, 3).toLowerCase()) + 1;

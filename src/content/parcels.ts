@@ -1,5 +1,5 @@
 /** parcels.csv: one row a parcel, as a carrier or a shop exports it → how many are alike, and what is wrong with it. */
-import type { Checked, Diagnostic, Place } from '../diagnostics/diagnostic.ts';
+import type { Checked, Diagnostic, Location } from '../diagnostics/diagnostic.ts';
 import { csvScanner } from './csv-scanner.ts';
 import { dateOfDay } from './days.ts';
 import type { Parcels } from './parcel-count.ts';
@@ -13,7 +13,7 @@ export interface ParcelsInput {
   readonly file: string;
   readonly format: ParcelFormat;
   /** Where box.md says it. */
-  readonly formatAt?: Place | undefined;
+  readonly formatAt?: Location | undefined;
   readonly timeZone: string;
   /** Day as of which the file is read, in days since 1970-01-01. What is dated after it has not happened yet. */
   readonly asOf: number;
@@ -34,7 +34,7 @@ const STALE_DAYS = 3;
 /** Fewer on their way than this share are stragglers in a file that may well be new. A choice of ours, no source. */
 const STALE_SHARE = 0.03;
 
-type Finding = Omit<Diagnostic, 'place'> & { readonly line: number };
+type RowFinding = Omit<Diagnostic, 'location'> & { readonly line: number };
 
 /** Lines of rows that have the same to be said of them. */
 interface Lines {
@@ -61,7 +61,7 @@ const columnFinding = (
   titles: readonly string[],
   line: number,
   { format, formatAt }: ParcelsInput,
-): Finding => {
+): RowFinding => {
   const named = format[column];
   const there = titles.filter((title) => title !== '').join('`, `');
   return {
@@ -72,11 +72,11 @@ const columnFinding = (
     fix: named
       ? 'Write the column’s name in box.md as the file has it'
       : `Name the column in box.md: \`parcels: {${column}: …}\``,
-    ...(named && formatAt && { related: { place: formatAt, message: 'box.md names the columns here' } }),
+    ...(named && formatAt && { related: { location: formatAt, message: 'box.md names the columns here' } }),
   };
 };
 
-const formFinding = (unformed: Unformed, rows: number, dates: string | undefined): Finding => {
+const formFinding = (unformed: Unformed, rows: number, dates: string | undefined): RowFinding => {
   const keys = unformed.forms.map((form) => `\`parcels: {dates: ${form}}\``);
   return {
     weight: 'must fix',
@@ -92,19 +92,19 @@ const formFinding = (unformed: Unformed, rows: number, dates: string | undefined
   };
 };
 
-const swappedFinding = (line: number, { format, formatAt }: ParcelsInput): Finding => ({
+const swappedFinding = (line: number, { format, formatAt }: ParcelsInput): RowFinding => ({
   weight: 'must fix',
   rule: 'parcels-dates',
   line,
   message: `Unexpected date that is one only with day and month the other way round, expected ${format.dates} throughout`,
   fix: 'See which of the two the file means, in every row, and write it in box.md as `parcels: {dates: …}`',
-  ...(formatAt && { related: { place: formatAt, message: 'box.md gives the form here' } }),
+  ...(formatAt && { related: { location: formatAt, message: 'box.md gives the form here' } }),
 });
 
 /** Reads one file of shipments. Columns that are not wanted, names and addresses among them, are not read. */
 export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
   const { file, format, asOf } = input;
-  const findings: Finding[] = [];
+  const findings: RowFinding[] = [];
   const readRow = rowReader(format, input.timeZone, asOf);
   const counter = parcelCounter();
   let at: Partial<Record<ParcelColumn, number>> = {};
@@ -118,9 +118,9 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
     const places: number[] = [];
     for (const column of PARCEL_COLUMNS) {
       const wanted = folded(format[column] ?? column);
-      const place = titles.findIndex((title) => folded(title) === wanted);
+      const location = titles.findIndex((title) => folded(title) === wanted);
       const needed = format[column] !== undefined || column === 'shipped' || column === 'delivered';
-      if (place >= 0) at = { ...at, [column]: places.push(place) - 1 };
+      if (location >= 0) at = { ...at, [column]: places.push(location) - 1 };
       else if (needed) findings.push(columnFinding(column, titles, line, input));
     }
     return findings.length > 0 ? undefined : places;
@@ -262,7 +262,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
       if (usable) judgeFile();
       return {
         value: usable ? { file, asOf, counts: counter.counts(), ...(toLeave > 0 && { toLeave }) } : undefined,
-        diagnostics: findings.map(({ line, ...rest }) => ({ ...rest, place: { file, line, column: 1 } })),
+        diagnostics: findings.map(({ line, ...rest }) => ({ ...rest, location: { file, line, column: 1 } })),
       };
     },
   };

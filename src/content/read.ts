@@ -37,7 +37,7 @@ const MONTH = /^[1-9]\d{3}-(?:0[1-9]|1[0-2])$/;
 export const readRecords = (sources: Sources, readFile: FileReader): Checked<Records> => {
   const diagnostics: Diagnostic[] = [];
   const mustFix = (rule: string, file: string, message: string, fix: string): void => {
-    diagnostics.push({ weight: 'must fix', rule, place: { file, line: 1, column: 1 }, message, fix });
+    diagnostics.push({ weight: 'must fix', rule, location: { file, line: 1, column: 1 }, message, fix });
   };
   const read = <T extends v.GenericSchema>(schema: T, source: TextSource): Written<v.InferOutput<T>> => {
     const record = readFile(source);
@@ -92,7 +92,7 @@ export const readRecords = (sources: Sources, readFile: FileReader): Checked<Rec
         diagnostics.push({
           weight: 'look at',
           rule: 'file-unread',
-          place: { file: path, line: 1, column: 1 },
+          location: { file: path, line: 1, column: 1 },
           message: `Unexpected file, expected cycle.md or a file of cycles/${id}/items/; it was not read`,
           fix: 'Move it to items/, or keep notes outside the content folder',
         });

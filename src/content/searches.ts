@@ -1,20 +1,20 @@
 /** searches.csv: what people typed, as statistics of a site or a shop export it. */
 import { CsvError, parse } from 'csv-parse/sync';
-import type { Checked, Diagnostic, Place } from '../diagnostics/diagnostic.ts';
+import type { Checked, Diagnostic, Location } from '../diagnostics/diagnostic.ts';
 import type { TextSource } from './sources.ts';
 
 /** A phrase and how often it was typed. */
 export interface SearchRow {
   readonly phrase: string;
   readonly count: number;
-  readonly place: Place;
+  readonly location: Location;
 }
 
 /** What box.md says of the columns' names, and where it says so. */
 export interface SearchColumns {
   readonly phrase?: string | undefined;
   readonly count?: string | undefined;
-  readonly place: Place;
+  readonly location: Location;
 }
 
 /** What separates cells in the files that spreadsheets write, by language and by taste. */
@@ -90,7 +90,7 @@ export const readSearches = (
       diagnostics.push({
         weight: 'look at',
         rule: 'searches-missing',
-        place: columns.place,
+        location: columns.location,
         message: 'Unexpected `searches` without a file, expected `searches.csv` beside box.md',
         fix: 'Put the export there as searches.csv, or take the key out',
       });
@@ -111,14 +111,14 @@ export const readSearches = (
     diagnostics.push({
       weight: named === undefined ? 'look at' : 'must fix',
       rule: 'searches-column',
-      place: { file, line: header.line, column: 1 },
+      location: { file, line: header.line, column: 1 },
       message: `Unexpected columns \`${there}\`, expected \`${wanted}\` among them${named === undefined ? '; the file was not read' : ''}`,
       fix: named
         ? 'Write the column’s name in box.md as the file has it'
         : `Begin the file with the line \`phrase,count\`, or write in box.md \`searches: {phrase: …, count: …}\` with its own columns`,
       ...(named === undefined || !columns
         ? {}
-        : { related: { place: columns.place, message: 'box.md names the column here' } }),
+        : { related: { location: columns.location, message: 'box.md names the column here' } }),
     });
     return -1;
   };
@@ -134,7 +134,7 @@ export const readSearches = (
     diagnostics.push({
       weight: 'look at',
       rule: 'searches-row',
-      place: { file, line, column: 1 },
+      location: { file, line, column: 1 },
       message,
       fix,
     });
@@ -166,7 +166,7 @@ export const readSearches = (
         key,
         before
           ? { ...before, count: before.count + count }
-          : { phrase, count, place: { file, line, column: 1 } },
+          : { phrase, count, location: { file, line, column: 1 } },
       );
     }
   }
@@ -174,7 +174,7 @@ export const readSearches = (
     diagnostics.push({
       weight: 'look at',
       rule: 'searches-row',
-      place: { file, line: 1, column: 1 },
+      location: { file, line: 1, column: 1 },
       message: `Unexpected rows, ${faults - MOST_ROWS_NAMED} more than were named, expected a phrase and a whole number in each`,
       fix: 'See whether box.md names the right columns',
     });
@@ -190,7 +190,7 @@ const readRows = (text: string, file: string, diagnostics: Diagnostic[]): readon
     diagnostics.push({
       weight: 'look at',
       rule: 'searches-quote',
-      place: { file, line: Math.max(1, Number(error.lines ?? 1)), column: 1 },
+      location: { file, line: Math.max(1, Number(error.lines ?? 1)), column: 1 },
       message:
         'Unexpected `"` that no other closes, expected quotes in pairs; they were read as any other sign',
       fix: 'Close the quote, or take it out',

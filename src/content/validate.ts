@@ -56,7 +56,7 @@ const toDiagnostic = (issue: Issue, schema: unknown, record: FrontMatter): Diagn
     return {
       weight: 'must fix',
       rule: 'unknown-key',
-      place: record.placeOf(path),
+      location: record.locationOf(path),
       message: `Unexpected key \`${key}\`, expected ${meant ? `\`${meant}\`` : `one of ${known.join(', ')}`}`,
       fix: meant
         ? `Write \`${meant}\`, or take the line out`
@@ -67,7 +67,7 @@ const toDiagnostic = (issue: Issue, schema: unknown, record: FrontMatter): Diagn
     return {
       weight: 'must fix',
       rule: 'missing-key',
-      place: record.placeOf(parent),
+      location: record.locationOf(parent),
       message: `Unexpected end of ${parent.length > 0 ? `\`${parent.join('.')}\`` : 'the record'}, expected the key \`${key}\``,
       fix: `Add \`${key}: …\``,
     };
@@ -76,7 +76,7 @@ const toDiagnostic = (issue: Issue, schema: unknown, record: FrontMatter): Diagn
     return {
       weight: 'must fix',
       rule: 'empty-key',
-      place: record.placeOf(path),
+      location: record.locationOf(path),
       message: `Unexpected empty \`${path.join('.')}\`, expected a value`,
       fix: 'Write a value, between double quotes if it begins with `#`; or take the line out',
     };
@@ -84,7 +84,7 @@ const toDiagnostic = (issue: Issue, schema: unknown, record: FrontMatter): Diagn
   return {
     weight: 'must fix',
     rule: key === '' || /^\d+$/.test(key) ? String(parent.at(-1) ?? 'record') : key,
-    place: record.placeOf(path),
+    location: record.locationOf(path),
     message: `Unexpected \`${shown(issue.input)}\`, expected ${issue.message}`,
   };
 };

@@ -3,7 +3,7 @@ import { createHash } from 'node:crypto';
 import { mkdir, readdir, readFile, rename, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { PictureJob } from '../render/output.ts';
-import { atOnce } from './at-once.ts';
+import { mapConcurrently } from './map-concurrently.ts';
 
 /** Raise when the same job would give other bytes, so that cached pictures are made anew. */
 const RECIPE_VERSION = 1;
@@ -55,7 +55,7 @@ export const cachePictures = async (
   if (missing.length > 0) {
     const { makePictures } = await import('./make-picture.ts');
     let done = 0;
-    await atOnce(PHOTOS_AT_ONCE, [...byPhoto], async ([source, ofPhoto]) => {
+    await mapConcurrently(PHOTOS_AT_ONCE, [...byPhoto], async ([source, ofPhoto]) => {
       await makePictures(await readFile(join(contentDir, source)), ofPhoto, async (job, picture) => {
         const file = join(folder, keyOf(job));
         // Written aside first: a run that is stopped must not leave half a picture under a good key.

@@ -2,8 +2,8 @@
 import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { PhotoSource, Sources } from '../content/sources.ts';
-import { atOnce } from './at-once.ts';
 import { decodeText } from './decode-text.ts';
+import { mapConcurrently } from './map-concurrently.ts';
 import { type ProbeCache, readProbeCache, writeProbeCache } from './probe-cache.ts';
 import { walk } from './walk.ts';
 
@@ -24,7 +24,7 @@ export type Progress = (done: number, total: number) => void;
 /** Every text below `dir`, and no photo looked at: what is enough for a report that shows none. */
 export const readTexts = async (dir: string, root: string = dir): Promise<Sources> => {
   const paths = await walk(dir);
-  const texts = await atOnce(16, paths.filter(isText), async (path) => ({
+  const texts = await mapConcurrently(16, paths.filter(isText), async (path) => ({
     path,
     text: decodeText(await readFile(join(dir, path))),
   }));
@@ -44,7 +44,7 @@ export const readContent = async (
   const { paths, texts } = await readTexts(dir, root);
   const before = await readProbeCache(cache, PROBE_VERSION);
   const after: ProbeCache = new Map();
-  const stamped = await atOnce(16, paths.filter(isPhoto), async (path) => {
+  const stamped = await mapConcurrently(16, paths.filter(isPhoto), async (path) => {
     const { size, mtimeMs } = await stat(join(dir, path));
     return { path, stamp: `${size} ${mtimeMs}` };
   });
@@ -56,7 +56,7 @@ export const readContent = async (
   if (fresh.length > 0) {
     const { probe } = await import('./probe.ts');
     let done = 0;
-    await atOnce(PROBES_AT_ONCE, fresh, async ({ path, stamp }) => {
+    await mapConcurrently(PROBES_AT_ONCE, fresh, async ({ path, stamp }) => {
       after.set(path, { stamp, photo: await probe(path, await readFile(join(dir, path))) });
       onProgress(++done, fresh.length);
     });

@@ -2,7 +2,7 @@
  * A live reveal as a list of beats: what is said, what is held up, how long it takes. Drawn from the same records and
  * stories as the article; the owner's own words in `live` of cycle.md go first.
  */
-import type { Place } from '../diagnostics/diagnostic.ts';
+import type { Location } from '../diagnostics/diagnostic.ts';
 import { type BeatKind, beatTitles } from './beat-names.ts';
 import type { Box, Cycle, Item, LiveWords, Moment } from './box.ts';
 import { callFor } from './calls.ts';
@@ -28,7 +28,7 @@ interface Cue {
   /** What must be said as well. */
   readonly cautions: readonly Caution[];
   /** Where the words come from; undefined for words that no author wrote. */
-  readonly from?: Place;
+  readonly from?: Location;
   /** Where the owner may write others: the key in cycle.md. */
   readonly field: string;
 }
@@ -90,10 +90,10 @@ interface Context {
   readonly live: LiveWords;
 }
 
-const fieldPlace = ({ cycle }: Context, ...keys: readonly string[]): Place | undefined =>
-  keys.map((key) => cycle.source.fields.get(key)).find((place) => place !== undefined);
+const fieldPlace = ({ cycle }: Context, ...keys: readonly string[]): Location | undefined =>
+  keys.map((key) => cycle.source.fields.get(key)).find((location) => location !== undefined);
 
-const placeOf = ({ file, line }: Paragraph): Place => ({ file, line, column: 1 });
+const locationOf = ({ file, line }: Paragraph): Location => ({ file, line, column: 1 });
 
 /** Keys that may be absent. */
 const given = <T extends object>(facts: T): { [K in keyof T]?: Exclude<T[K], undefined> } =>
@@ -147,7 +147,7 @@ const hookCue = (context: Context, opening: Paragraph | undefined): Cue => {
   const own = ownWords(context, 'hook');
   if (own) return cue('hook', { ...own, show });
   const say = opening ? firstSentences(opening.text, HOOK_SECONDS, context.speech) : [];
-  return cue('hook', { say, show, ...(opening && { from: placeOf(opening) }) });
+  return cue('hook', { say, show, ...(opening && { from: locationOf(opening) }) });
 };
 
 const aboutCue = (context: Context): Cue => {
@@ -186,7 +186,7 @@ const toldCue = (
     .slice(from, kind === 'mishap' ? undefined : from + 1)
     .map((paragraph) => paragraph.text)
     .join(' ');
-  return cue(kind, { say: firstSentences(text, DRAWN[kind], context.speech), from: placeOf(told) });
+  return cue(kind, { say: firstSentences(text, DRAWN[kind], context.speech), from: locationOf(told) });
 };
 
 /**
@@ -232,7 +232,7 @@ const itemCue = (context: Context, item: Item): Cue => {
       from:
         own === undefined
           ? first
-            ? placeOf(first)
+            ? locationOf(first)
             : item.source.fields.get('description')
           : fieldPlace(context, `live.items.${item.slug}`),
     }),

@@ -1,6 +1,6 @@
 /** The box with every link resolved: what channels and analysis read. Plain data, no methods. */
 import type { Root } from 'mdast';
-import type { Place } from '../diagnostics/diagnostic.ts';
+import type { Location } from '../diagnostics/diagnostic.ts';
 
 /** Milliseconds since 1970-01-01T00:00Z. The core never asks for the time; the edge passes it in. */
 export type Moment = number;
@@ -11,9 +11,11 @@ export type PlainDate = string;
 /** Where the words of a record stand: the file, and the place of each key (`name`, `image.0.alt`). */
 export interface RecordSource {
   readonly file: string;
-  readonly fields: ReadonlyMap<string, Place>;
+  readonly fields: ReadonlyMap<string, Location>;
   /** The whole file, front matter and body. */
   readonly text: string;
+  /** Hash of `text`: stands for the record where it is asked whether anything changed. */
+  readonly digest?: string;
 }
 
 /** Running text as the author wrote it. Positions in `tree` are lines and columns of `file`. */
@@ -23,6 +25,8 @@ export interface Story {
    * Markdown tree; links to records carry `data.target`, pictures `data.picture` (see `story.ts`).
    */
   readonly tree: Root;
+  /** Hash of the text and of what its links and pictures were resolved to: stands for the tree. */
+  readonly digest?: string;
 }
 
 export interface Picture {
@@ -287,7 +291,7 @@ export interface Search {
   /** How often; more than 0. */
   readonly count: number;
   /** Where it stands first in searches.csv. */
-  readonly place: Place;
+  readonly location: Location;
 }
 
 export interface Box {

@@ -1,16 +1,14 @@
 /** Calls that say what is not so, as of a moment. The pages do without them; their owner should know. */
-import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
 import type { Box, Item, Moment, RecordSource } from './box.ts';
 import { longDate } from './calendar.ts';
 import { anySpareOnSale, callFor, sparePast } from './calls.ts';
+import { locationIn } from './location-in.ts';
 
-const placeIn = ({ file, fields }: RecordSource, ...keys: readonly string[]): Place =>
-  keys.map((key) => fields.get(key)).find((place) => place !== undefined) ?? { file, line: 1, column: 1 };
-
-const lookAt = (rule: string, place: Place, message: string, fix: string): Diagnostic => ({
+const lookAt = (rule: string, location: Location, message: string, fix: string): Diagnostic => ({
   weight: 'look at',
   rule,
-  place,
+  location,
   message,
   fix,
 });
@@ -23,7 +21,7 @@ const placesFinding = (box: Box, asOf: Moment): readonly Diagnostic[] => {
   return [
     lookAt(
       'call-places',
-      placeIn(source, 'calls.join.places', 'calls.join', 'calls'),
+      locationIn(source, 'calls.join.places', 'calls.join', 'calls'),
       `Unexpected call to join with 0 places, expected places left; ${instead ? `pages say “${instead.text}” instead` : 'pages have no call'}`,
       calls.waitList
         ? 'Write `call: waitList`, or the number of places left'
@@ -40,7 +38,7 @@ const pastFinding = (box: Box, item: Item, asOf: Moment): readonly Diagnostic[] 
   return [
     lookAt(
       'spare-past',
-      placeIn(source, 'spare.until', 'spare'),
+      locationIn(source, 'spare.until', 'spare'),
       `Unexpected ${pieces} past their last day, ${longDate(spare.until, lang)}, expected a later day or none left; pages do not offer them`,
       'Write `count: 0`, or a later `until`',
     ),
@@ -53,7 +51,7 @@ const spareCallFindings = (box: Box, asOf: Moment): readonly Diagnostic[] => {
   const none = (source: RecordSource, whose: string, instead: string | undefined): Diagnostic =>
     lookAt(
       'call-spare',
-      placeIn(source, 'call'),
+      locationIn(source, 'call'),
       `Unexpected call \`spare\` with no spare piece of ${whose} on sale, expected one; pages ${instead ? `say “${instead}” instead` : 'have no call'}`,
       'Write another `call`, or the pieces that are left as `spare` of an item',
     );

@@ -1,8 +1,10 @@
 /** The short vertical video as a list of shots, with words that fit its length at the same pace as the live. */
+
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { liveOf } from './beats.ts';
 import type { Box, ClipLength, Cycle, Item, Moment, Picture } from './box.ts';
 import { callFor } from './calls.ts';
+import { locationIn } from './location-in.ts';
 import { overlaysOf } from './overlay.ts';
 import { isSealed } from './seal.ts';
 import { graphemeCount, paragraphsOf, sentencesOf } from './sentences.ts';
@@ -44,7 +46,7 @@ const USUAL_LENGTH: ClipLength = 30;
 /** Longest sentence that still sounds like talk when it is read over pictures, in seconds. Common practice, no source. */
 const LONGEST_SENTENCE = 8;
 
-interface Draft {
+interface ShotDraft {
   readonly kind: ShotKind;
   readonly item?: Item;
   readonly film: string;
@@ -77,7 +79,7 @@ const namesIt = (sentence: string, { name, kind, also }: Item, lang: string): bo
   return [shortName(name), kind, ...also].some((one) => text.includes(one.toLocaleLowerCase(lang)));
 };
 
-const itemDraft = (item: Item, lead: Item | undefined, speech: Speech): Draft => {
+const itemDraft = (item: Item, lead: Item | undefined, speech: Speech): ShotDraft => {
   const { lang } = speech;
   const name = endsSentence(shortName(item.name));
   const alone = (sentence: string): string =>
@@ -104,7 +106,7 @@ const itemDraft = (item: Item, lead: Item | undefined, speech: Speech): Draft =>
   };
 };
 
-const draftsOf = (box: Box, cycle: Cycle, asOf: Moment, speech: Speech): readonly Draft[] => {
+const draftsOf = (box: Box, cycle: Cycle, asOf: Moment, speech: Speech): readonly ShotDraft[] => {
   const hook = liveOf(box, cycle, asOf).beats.find(({ kind }) => kind === 'hook')?.say ?? [];
   const call = callFor(box, cycle, asOf);
   const [lead] = cycle.items;
@@ -146,7 +148,7 @@ const SILENT_SHOT = 1200;
 const takesWordsFirst: Readonly<Record<ShotKind, number>> = { item: 1, whole: 2, hook: 3, call: 4 };
 
 /** For each draft the longest choice that fits, tried lead item first, then the others as told. */
-const chosen = (drafts: readonly Draft[], wanted: number, speech: Speech): readonly string[] => {
+const chosen = (drafts: readonly ShotDraft[], wanted: number, speech: Speech): readonly string[] => {
   const costs = drafts.map(({ choices }) =>
     choices.map((text) => Math.max(text === '' ? SILENT_SHOT : 0, leastFor(text, speech))),
   );
@@ -155,7 +157,10 @@ const chosen = (drafts: readonly Draft[], wanted: number, speech: Speech): reado
   let spent = picks.reduce((sum, pick, i) => sum + costOf(i, pick), 0);
   const order = drafts
     .map((_, i) => i)
-    .sort((a, b) => takesWordsFirst[(drafts[a] as Draft).kind] - takesWordsFirst[(drafts[b] as Draft).kind]);
+    .sort(
+      (a, b) =>
+        takesWordsFirst[(drafts[a] as ShotDraft).kind] - takesWordsFirst[(drafts[b] as ShotDraft).kind],
+    );
   // A step at a time, so that the first in the row does not take what two others could have used.
   for (let more = true; more; ) {
     more = false;
@@ -229,13 +234,12 @@ export const fastestReading = ({ shots }: Clip, lang: string): number =>
 /** A finding where a video that is still to be made lasts longer than wanted with the fewest words. */
 export const clipFindings = ({ length, wanted }: Clip, cycle: Cycle, asOf: Moment): readonly Diagnostic[] => {
   if (length <= wanted * 1000 || (cycle.clip === undefined && !isSealed(cycle, asOf))) return [];
-  const { fields, file } = cycle.source;
   const seconds = Math.ceil(length / 100) / 10;
   return [
     {
       weight: 'look at',
       rule: 'clip-long',
-      place: fields.get('clip') ?? fields.get('theme') ?? { file, line: 1, column: 1 },
+      location: locationIn(cycle.source, 'clip', 'theme'),
       message: `Unexpected clip of ${seconds} seconds at its shortest, expected ${wanted}`,
       fix: 'Write a shorter hook, `live: {hook: …}`, or a longer `clip`: 15, 30 or 60',
     },

@@ -20,7 +20,7 @@ export const categoriesOf = (record: ItemRecord): readonly Category[] =>
   (record.category ?? []).filter((category): category is Category => category !== 'none');
 
 /** Findings about an item that can hurt somebody and does not say how. */
-export const hazardFindings = ({ value, data, placeOf }: Written<ItemRecord>): readonly Diagnostic[] => {
+export const hazardFindings = ({ value, data, locationOf }: Written<ItemRecord>): readonly Diagnostic[] => {
   if (!value) return [];
   const suggested = suggestedCategory(value.kind);
   if (suggested !== undefined && data?.category === undefined) {
@@ -29,7 +29,7 @@ export const hazardFindings = ({ value, data, placeOf }: Written<ItemRecord>): r
       {
         weight: 'must fix',
         rule: 'category',
-        place: placeOf(['kind']),
+        location: locationOf(['kind']),
         message: `Unexpected kind \`${value.kind}\` without a category, expected \`category: [${suggested}]\``,
         fix: `Add \`category: [${suggested}]\`${needs.length > 0 ? ` with its ${needs.join(' and ')}` : ''}, or \`category: none\` if it cannot hurt anybody`,
       },
@@ -42,7 +42,7 @@ export const hazardFindings = ({ value, data, placeOf }: Written<ItemRecord>): r
         (key): Diagnostic => ({
           weight: 'must fix',
           rule: 'caution',
-          place: placeOf(['category']),
+          location: locationOf(['category']),
           message: `Unexpected category \`${category}\` without \`${key}\`, expected the field its caution is made of`,
           fix: `Add \`${key}: …\`${key === 'ingredients' ? '' : '; `[]` says that there is none'}`,
         }),

@@ -30,7 +30,7 @@ export const liveWordsOf = (
     report({
       weight: 'must fix',
       rule: 'live-item',
-      place: record.placeOf(['live', 'items', slug]),
+      location: record.locationOf(['live', 'items', slug]),
       message: `Unexpected item \`${slug}\`, expected one of ${slugs.join(', ')}${perhaps(nearest(slug, slugs))}`,
       fix: 'Name the item by its file’s name without the number',
     });
@@ -48,14 +48,14 @@ const beatsOf = (
   const names = [...Object.keys(chapterTitles), ...items.map(({ slug }) => slug)];
   const beats: ReplayBeat[] = [];
   for (const [name, time] of Object.entries(replay.beats ?? {})) {
-    const place = record.placeOf(['replay', 'beats', name]);
+    const location = record.locationOf(['replay', 'beats', name]);
     const at = secondsOf(time);
     const before = beats.at(-1);
     if (!namedKind(name) && !names.includes(name)) {
       report({
         weight: 'must fix',
         rule: 'replay-beat',
-        place,
+        location,
         message: `Unexpected beat \`${name}\`, expected one of ${names.join(', ')}${perhaps(nearest(name, names))}`,
         fix: 'Write the name that stands beside the beat on the run sheet',
       });
@@ -63,7 +63,7 @@ const beatsOf = (
       report({
         weight: 'must fix',
         rule: 'replay-order',
-        place,
+        location,
         message: `Unexpected time \`${time}\` of \`${name}\`, expected one after that of \`${before.name}\``,
         fix: 'Write the beats in the order in which they came, each with its own time',
       });
@@ -72,7 +72,7 @@ const beatsOf = (
       report({
         weight: 'must fix',
         rule: 'replay-end',
-        place,
+        location,
         message: `Unexpected time \`${time}\` of \`${name}\`, expected one within the ${replay.minutes} minutes of the recording`,
         fix: 'Put the time or `minutes` right',
       });
@@ -106,7 +106,7 @@ export const movedOf = (
     report({
       weight: 'must fix',
       rule: 'reveal-moved',
-      place: record.placeOf(['moved', moved.length - 1]),
+      location: record.locationOf(['moved', moved.length - 1]),
       message: `Unexpected \`${moved.at(-1)}\`, expected a moment before it was moved, not the reveal itself`,
       fix: 'Move `reveal`, and leave the old moment here',
     });

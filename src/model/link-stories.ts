@@ -1,7 +1,7 @@
 /** Relative links and pictures in Markdown, resolved: the tree then says which record or photo each means. */
 import type { Definition, Image, Link, Nodes, Root } from 'mdast';
 import { SKIP, visit } from 'unist-util-visit';
-import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
 import type { Story } from './box.ts';
 import { type Photos, pictureAt } from './pictures.ts';
 import type { Target } from './story.ts';
@@ -55,7 +55,7 @@ export const linkStory = (
 ): Story => {
   const tree = structuredClone(body);
   inlineReferences(tree);
-  const placeOf = (node: Nodes): Place => ({
+  const locationOf = (node: Nodes): Location => ({
     file,
     line: node.position?.start.line ?? 1,
     column: node.position?.start.column ?? 1,
@@ -69,7 +69,7 @@ export const linkStory = (
         report({
           weight: 'must fix',
           rule: 'link-missing',
-          place: placeOf(node),
+          location: locationOf(node),
           message: `Unexpected link to \`${node.url}\`, expected the file of a cycle or an item`,
           fix: 'Write the way from this file, as ../2025-09/cycle.md, or the whole address with https://',
         });
@@ -80,7 +80,7 @@ export const linkStory = (
         report({
           weight: 'must fix',
           rule: 'picture-text',
-          place: placeOf(node),
+          location: locationOf(node),
           message: 'Unexpected picture without text, expected words for people who cannot see it',
           fix: 'Write them between the brackets: ![what the picture shows](…)',
         });
@@ -89,7 +89,7 @@ export const linkStory = (
           targets.photos,
           resolved(file, node.url) ?? node.url,
           { alt: node.alt },
-          placeOf(node),
+          locationOf(node),
           report,
         );
         if (picture) node.data = { ...node.data, picture };
@@ -99,7 +99,7 @@ export const linkStory = (
       report({
         weight: 'must fix',
         rule: 'placement',
-        place: placeOf(node),
+        location: locationOf(node),
         message: `Unexpected placement \`::${node.name}\` ${slugs ? 'inside another passage' : 'in this file'}, expected it on a line of its own in cycle.md`,
         fix: 'Move it there, or take it out',
       });
@@ -114,7 +114,7 @@ export const linkStory = (
         report({
           weight: 'must fix',
           rule: 'placement',
-          place: placeOf(node),
+          location: locationOf(node),
           message: `Unexpected placement of \`${label}\`, expected one of ${[...new Set(slugs)].join(', ')}`,
           fix: 'Name the item by its file’s name without the number',
         });

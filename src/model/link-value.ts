@@ -18,14 +18,14 @@ export const boxValueOf = (
   boxCurrency: string,
   report: (diagnostic: Diagnostic) => void,
 ): BoxValue => {
-  const place = record.placeOf(['value', 'amount']);
-  const total = moneyOf(stated.amount, stated.currency ?? boxCurrency, place, report);
+  const location = record.locationOf(['value', 'amount']);
+  const total = moneyOf(stated.amount, stated.currency ?? boxCurrency, location, report);
   const prices = items.flatMap(({ price }) => (price ? [price] : []));
   const unpriced = items.filter(({ price }) => !price).map(({ name }) => name);
   const currencies = [...new Set(prices.map(({ currency }) => currency))];
   const sum = sumOfMoney(prices);
   const mustFix = (rule: string, message: string, fix: string): void =>
-    report({ weight: 'must fix', rule, place, message, fix });
+    report({ weight: 'must fix', rule, location, message, fix });
   if (currencies.length > 1)
     mustFix(
       'value-currencies',

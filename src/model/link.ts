@@ -12,7 +12,7 @@ import {
 } from '../content/schemas.ts';
 import { readSearches } from '../content/searches.ts';
 import type { Sources } from '../content/sources.ts';
-import type { Checked, Diagnostic, Place } from '../diagnostics/diagnostic.ts';
+import type { Checked, Diagnostic, Location } from '../diagnostics/diagnostic.ts';
 import type { Box, BoxSettings, Cycle, Item, Moment, Picture, RevealHabit } from './box.ts';
 import { momentOf } from './calendar.ts';
 import { hazardFindings, hazardsOf } from './hazards.ts';
@@ -50,7 +50,13 @@ const itemOf = (
   const { id, number, currency, targets, report } = context;
   const dir = `cycles/${id}/`;
   const pictures = (value.image ?? []).flatMap((image: PictureRecord, i: number) => {
-    const picture = recordPicture(targets.photos, dir, image, record.placeOf(['image', i, 'file']), report);
+    const picture = recordPicture(
+      targets.photos,
+      dir,
+      image,
+      record.locationOf(['image', i, 'file']),
+      report,
+    );
     return picture ? [picture] : [];
   });
   for (const finding of hazardFindings(record)) report(finding);
@@ -73,13 +79,15 @@ const itemOf = (
       care: value.care,
       countryOfOrigin: value.countryOfOrigin,
       price:
-        value.price === undefined ? undefined : moneyOf(value.price, own, record.placeOf(['price']), report),
+        value.price === undefined
+          ? undefined
+          : moneyOf(value.price, own, record.locationOf(['price']), report),
       sku: value.sku,
       gtin: value.gtin,
       goesWith: value.goesWith,
       spare: value.spare && {
         count: value.spare.count,
-        price: moneyOf(value.spare.price, own, record.placeOf(['spare', 'price']), report),
+        price: moneyOf(value.spare.price, own, record.locationOf(['spare', 'price']), report),
         address: value.spare.address,
         ...present({ until: value.spare.until }),
       },
@@ -115,7 +123,7 @@ const cycleOf = (
   );
   const picture = (key: 'photo' | 'hero'): Picture | undefined => {
     const named = value[key];
-    return named && recordPicture(targets.photos, dir, named, record.placeOf([key, 'file']), report);
+    return named && recordPicture(targets.photos, dir, named, record.locationOf([key, 'file']), report);
   };
   const wholeBox = picture('photo');
   const hero = picture('hero') ?? items[0]?.pictures[0] ?? wholeBox;
@@ -124,20 +132,20 @@ const cycleOf = (
     report({
       weight: 'look at',
       rule: 'summary-length',
-      place: record.placeOf(['summary']),
+      location: record.locationOf(['summary']),
       message: `Unexpected summary of ${length} characters, expected ${SUMMARY_LENGTH.least} to ${SUMMARY_LENGTH.most}`,
       fix: 'Name the things that are in the box, in a sentence or two',
     });
   }
   if (value.call && !settings.calls[value.call])
-    report(callWithoutAddress(value.call, record.placeOf(['call'])));
+    report(callWithoutAddress(value.call, record.locationOf(['call'])));
   const peekPicture =
     value.peek?.picture &&
     recordPicture(
       targets.photos,
       dir,
       value.peek.picture,
-      record.placeOf(['peek', 'picture', 'file']),
+      record.locationOf(['peek', 'picture', 'file']),
       report,
     );
   return {
@@ -204,10 +212,10 @@ const revealOf = (
     : { reveal: checkedMoment(reveal, timeZone) };
 };
 
-const callWithoutAddress = (call: string, place: Place): Diagnostic => ({
+const callWithoutAddress = (call: string, location: Location): Diagnostic => ({
   weight: 'must fix',
   rule: 'call-address',
-  place,
+  location,
   message: `Unexpected call \`${call}\` without an address, expected \`calls: {${call}: {address, text}}\` in box.md`,
   fix: `Add the address and the text of \`${call}\` to \`calls\` in box.md`,
 });
@@ -225,12 +233,12 @@ const settingsOf = (records: Records, targets: LinkTargets, report: Report): Box
   if (!record || !value) return undefined;
   const call = value.call ?? 'join';
   const calls = value.calls ?? {};
-  if (value.call && !calls[value.call]) report(callWithoutAddress(value.call, record.placeOf(['call'])));
+  if (value.call && !calls[value.call]) report(callWithoutAddress(value.call, record.locationOf(['call'])));
   if (!calls[call] && !value.call) {
     report({
       weight: 'look at',
       rule: 'call-missing',
-      place: record.placeOf(['name']),
+      location: record.locationOf(['name']),
       message: 'Unexpected box without a call, expected what a visitor can do now',
       fix: 'Add `calls: {join: {address: …, text: …}}` and `call: join`',
     });
@@ -261,12 +269,17 @@ const settingsOf = (records: Records, targets: LinkTargets, report: Report): Box
       clip: value.clip,
       subscription: subscription && {
         name: subscription.name,
-        price: moneyOf(subscription.price, value.currency, record.placeOf(['subscription', 'price']), report),
+        price: moneyOf(
+          subscription.price,
+          value.currency,
+          record.locationOf(['subscription', 'price']),
+          report,
+        ),
         ...present({
           description: subscription.description,
           image:
             named &&
-            recordPicture(targets.photos, '', named, record.placeOf(['subscription', 'image']), report),
+            recordPicture(targets.photos, '', named, record.locationOf(['subscription', 'image']), report),
         }),
       },
     }),
@@ -334,7 +347,7 @@ export const linkBox = (records: Records, sources: Sources): Checked<Box | undef
   const named = records.box?.value?.searches;
   const { value: searches, diagnostics: faults } = readSearches(
     sources.texts.find(({ path }) => path === 'searches.csv'),
-    named && { ...named, place: records.box?.placeOf(['searches']) as Place },
+    named && { ...named, location: records.box?.locationOf(['searches']) as Location },
   );
   diagnostics.push(...faults);
   return { value: settings && { settings, cycles, searches }, diagnostics };

@@ -1,7 +1,8 @@
 /** What is wrong with a live before it is held. */
-import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
 import { type Beat, HOOK_SECONDS, type Live } from './beats.ts';
 import type { Cycle, Moment } from './box.ts';
+import { locationIn } from './location-in.ts';
 import { isSealed } from './seal.ts';
 import { clockText } from './speaking.ts';
 
@@ -18,25 +19,23 @@ const silentFix = ({ kind, field, name }: Beat): string => {
 /** Findings about the live of a cycle that is to come, or whose record speaks of it; of the others it is over. */
 export const liveFindings = (live: Live, cycle: Cycle, asOf: Moment): readonly Diagnostic[] => {
   if (!cycle.live && !isSealed(cycle, asOf)) return [];
-  const { fields, file } = cycle.source;
-  const placeOf = (...keys: readonly string[]): Place =>
-    keys.map((key) => fields.get(key)).find((place) => place !== undefined) ?? { file, line: 1, column: 1 };
+  const locationOf = (...keys: readonly string[]): Location => locationIn(cycle.source, ...keys);
   const findings: Diagnostic[] = [];
-  const lookAt = (rule: string, place: Place, message: string, fix: string): void => {
-    findings.push({ weight: 'look at', rule, place, message, fix });
+  const lookAt = (rule: string, location: Location, message: string, fix: string): void => {
+    findings.push({ weight: 'look at', rule, location, message, fix });
   };
   for (const beat of live.beats) {
     if (beat.kind === 'hook' && beat.speaking > HOOK_SECONDS)
       lookAt(
         'live-hook',
-        beat.from ?? placeOf('live', 'theme'),
+        beat.from ?? locationOf('live', 'theme'),
         `Unexpected hook of ${tenths(beat.speaking)} seconds, expected at most ${HOOK_SECONDS}`,
         'Write a shorter one as `live: {hook: …}` in cycle.md: people decide in that time whether they stay',
       );
     if (beat.kind !== 'stage' && beat.say.join('').trim() === '')
       lookAt(
         'live-silent',
-        beat.from ?? placeOf(beat.field, 'live', 'theme'),
+        beat.from ?? locationOf(beat.field, 'live', 'theme'),
         `Unexpected silence at the beat “${beat.title}”, expected something to say`,
         silentFix(beat),
       );
@@ -44,7 +43,7 @@ export const liveFindings = (live: Live, cycle: Cycle, asOf: Moment): readonly D
   if (live.wanted !== undefined && live.needed > live.wanted)
     lookAt(
       'live-long',
-      placeOf('live.minutes', 'replay.minutes', 'theme'),
+      locationOf('live.minutes', 'replay.minutes', 'theme'),
       `Unexpected length of ${clockText(live.needed)} for words and handling, expected at most ${clockText(live.wanted)}`,
       'Say less in the longest beats, or put `minutes` up',
     );

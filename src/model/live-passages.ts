@@ -1,10 +1,10 @@
 /** Which paragraph of a story tells what a beat of the live needs: what went wrong, how the box was chosen. */
 import type { Paragraph } from './sentences.ts';
 
-type Sought = 'mishap' | 'chosen';
+type SoughtPassage = 'mishap' | 'chosen';
 
 /** What tells of it, with its weight. English alone; common practice, no source. */
-const signs: Readonly<Record<Sought, readonly (readonly [RegExp, number])[]>> = {
+const signs: Readonly<Record<SoughtPassage, readonly (readonly [RegExp, number])[]>> = {
   mishap: [
     [/\b(?:wrong|mistakes?|mistook|misread|by accident|unusable|ruined|regrets?)\b/gi, 2],
     [/\b(?:cracked|snapped|leaked|spil(?:t|led)|shattered|burnt|blunt|limp|mouldy|dented)\b/gi, 2],
@@ -26,7 +26,7 @@ const HEADING_SHARE = 0.5;
 /** One weak sign is chance. */
 const LEAST = 2;
 
-const weightOf = (text: string, sought: Sought): number =>
+const weightOf = (text: string, sought: SoughtPassage): number =>
   signs[sought].reduce((sum, [sign, weight]) => sum + weight * (text.match(sign)?.length ?? 0), 0);
 
 /**
@@ -35,7 +35,7 @@ const weightOf = (text: string, sought: Sought): number =>
  */
 export const passageThatTells = (
   paragraphs: readonly Paragraph[],
-  sought: Sought,
+  sought: SoughtPassage,
   lang: string,
 ): Paragraph | undefined => {
   if (!/^en\b/i.test(lang)) return undefined;

@@ -1,13 +1,13 @@
 /** Amounts of money: the record's own digits, and sums that are exact. */
 import { currencyDecimals } from '../content/codes.ts';
-import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
 import type { Money } from './box.ts';
 
 /** An amount as a record has it, filled up to the currency's own decimals; more of them are reported. */
 export const moneyOf = (
   amount: string,
   currency: string,
-  place: Place,
+  location: Location,
   report: (diagnostic: Diagnostic) => void,
 ): Money => {
   const decimals = currencyDecimals(currency) ?? 2;
@@ -16,7 +16,7 @@ export const moneyOf = (
     report({
       weight: 'must fix',
       rule: 'price-decimals',
-      place,
+      location,
       message: `Unexpected price \`${amount}\`, expected at most ${decimals} decimals for ${currency} (ISO 4217)`,
       fix: 'Write the amount with the currency’s own decimals',
     });

@@ -1,7 +1,7 @@
 /** Photos by name → pictures that can be shown. */
 import type { PictureRecord } from '../content/schemas.ts';
 import type { PhotoSource, Sources } from '../content/sources.ts';
-import type { Diagnostic, Place } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
 import type { Picture } from './box.ts';
 
@@ -25,7 +25,7 @@ export const pictureAt = (
   photos: Photos,
   path: string,
   told: { readonly alt: string; readonly caption?: string | undefined; readonly focus?: string | undefined },
-  place: Place,
+  location: Location,
   report: (diagnostic: Diagnostic) => void,
 ): Picture | undefined => {
   const photo = photos.byPath.get(path);
@@ -40,7 +40,7 @@ export const pictureAt = (
     report({
       weight: 'must fix',
       rule: 'photo-missing',
-      place,
+      location,
       message: isFile
         ? `Unexpected file \`${path}\`, expected a picture (JPEG, PNG, WebP, AVIF, HEIC, TIFF or GIF)`
         : `Unexpected photo \`${name}\`, expected a file in ${folder || 'the content folder'}${meant ? `, perhaps \`${meant}\`` : ''}`,
@@ -54,7 +54,7 @@ export const pictureAt = (
     report({
       weight: 'must fix',
       rule: 'photo-unusable',
-      place,
+      location,
       message: `Unexpected photo \`${name}\`: it ${photo.problem}`,
       fix: 'Export or copy it from the phone again',
     });
@@ -80,6 +80,6 @@ export const recordPicture = (
   photos: Photos,
   dir: string,
   record: PictureRecord,
-  place: Place,
+  location: Location,
   report: (diagnostic: Diagnostic) => void,
-): Picture | undefined => pictureAt(photos, `${dir}photos/${record.file}`, record, place, report);
+): Picture | undefined => pictureAt(photos, `${dir}photos/${record.file}`, record, location, report);

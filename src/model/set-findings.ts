@@ -4,7 +4,7 @@ import type { CycleRecord, ItemRecord } from '../content/schemas.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { slugOf } from './slug.ts';
 
-type Report = (diagnostic: Diagnostic) => void;
+type ReportFinding = (diagnostic: Diagnostic) => void;
 
 /** Last part of a cycle's address, the record's own or made from month and theme. */
 export const addressOf = (id: string, value: CycleRecord): string =>
@@ -27,7 +27,7 @@ const RESERVED_SLUGS: ReadonlySet<string> = new Set([
 ]);
 
 /** Two cycles cannot stand at one address; some disks do not tell capitals from small letters. */
-export const addressFindings = (records: Records, report: Report): void => {
+export const addressFindings = (records: Records, report: ReportFinding): void => {
   const byAddress = new Map<string, Written<CycleRecord>>();
   for (const { id, cycle } of records.cycles) {
     if (!cycle?.value) continue;
@@ -37,17 +37,17 @@ export const addressFindings = (records: Records, report: Report): void => {
       report({
         weight: 'must fix',
         rule: 'address-twice',
-        place: cycle.placeOf(['address']),
+        location: cycle.locationOf(['address']),
         message: `Unexpected address \`${address}\`, expected one that no other cycle has`,
         fix: 'Take `address` out, or write another',
-        related: { place: other.placeOf(['address']), message: 'the other is here' },
+        related: { location: other.locationOf(['address']), message: 'the other is here' },
       });
     } else byAddress.set(address, cycle);
   }
 };
 
 /** Names, lead item and ties of one cycle's items. */
-export const setFindings = ({ items, cycle }: WrittenCycle, report: Report): void => {
+export const setFindings = ({ items, cycle }: WrittenCycle, report: ReportFinding): void => {
   const bySlug = new Map<string, Written<ItemRecord>>();
   for (const item of items) {
     const slug = slugFor(item);
@@ -56,7 +56,7 @@ export const setFindings = ({ items, cycle }: WrittenCycle, report: Report): voi
       report({
         weight: 'must fix',
         rule: 'slug',
-        place: item.placeOf(['slug']),
+        location: item.locationOf(['slug']),
         message: `Unexpected item name \`${slug}\`, expected ${slug ? 'one that the page does not use itself' : 'letters in the file’s name after the number'}`,
         fix: 'Rename the file, as 03-seed-tin.md, or give the record a `slug`',
       });
@@ -65,10 +65,10 @@ export const setFindings = ({ items, cycle }: WrittenCycle, report: Report): voi
       report({
         weight: 'must fix',
         rule: 'slug-twice',
-        place: item.placeOf(['slug']),
+        location: item.locationOf(['slug']),
         message: `Unexpected second item \`${slug}\` in the cycle, expected each name once`,
         fix: 'Rename the file, or give one of them a `slug` of its own',
-        related: { place: other.placeOf(['slug']), message: 'the first is here' },
+        related: { location: other.locationOf(['slug']), message: 'the first is here' },
       });
     } else bySlug.set(slug, item);
   }
@@ -79,7 +79,7 @@ export const setFindings = ({ items, cycle }: WrittenCycle, report: Report): voi
     report({
       weight: 'must fix',
       rule: 'lead-missing',
-      place: cycle?.placeOf(['theme']) ?? (read[0] as Written<ItemRecord>).placeOf([]),
+      location: cycle?.locationOf(['theme']) ?? (read[0] as Written<ItemRecord>).locationOf([]),
       message: 'Unexpected cycle without a lead item, expected one item with `lead: true`',
       fix: 'Add `lead: true` to the piece the box was built around',
     });
@@ -88,10 +88,13 @@ export const setFindings = ({ items, cycle }: WrittenCycle, report: Report): voi
     report({
       weight: 'must fix',
       rule: 'lead-twice',
-      place: extra.placeOf(['lead']),
+      location: extra.locationOf(['lead']),
       message: 'Unexpected second lead item, expected one in a cycle',
       fix: 'Take `lead: true` out of all but one',
-      related: { place: (leads[0] as Written<ItemRecord>).placeOf(['lead']), message: 'the first is here' },
+      related: {
+        location: (leads[0] as Written<ItemRecord>).locationOf(['lead']),
+        message: 'the first is here',
+      },
     });
   }
   for (const item of read) {
@@ -101,7 +104,7 @@ export const setFindings = ({ items, cycle }: WrittenCycle, report: Report): voi
       report({
         weight: 'look at',
         rule: 'goes-with',
-        place: item.placeOf(['name']),
+        location: item.locationOf(['name']),
         message: 'Unexpected item without `goesWith`, expected how it goes with the lead item',
         fix: 'Add `goesWith: …`, a sentence',
       });

@@ -21,11 +21,11 @@ export interface ItemPart {
 export interface PlainPart {
   readonly part: 'box' | 'voices' | 'peek' | 'call';
 }
-export type Part = ProsePart | ItemPart | PlainPart;
+export type TellingPart = ProsePart | ItemPart | PlainPart;
 
 export interface Telling {
   readonly cycle: Cycle;
-  readonly parts: readonly Part[];
+  readonly parts: readonly TellingPart[];
 }
 
 const PLACEMENTS = new Set(['box', 'voices', 'peek', 'call']);
@@ -50,7 +50,7 @@ const isDefinition = (node: RootContent): boolean =>
 export const tellingOf = (cycle: Cycle): Telling => {
   const body = cycle.story.tree.children;
   const definitions = body.filter(isDefinition);
-  const parts: Part[] = [];
+  const parts: TellingPart[] = [];
   let run: RootContent[] = [];
   const endRun = (): void => {
     if (run.length === 0) return;
@@ -59,7 +59,7 @@ export const tellingOf = (cycle: Cycle): Telling => {
     run = [];
   };
   const placed = new Set<string>();
-  const place = (part: Exclude<Part, ProsePart>): void => {
+  const place = (part: Exclude<TellingPart, ProsePart>): void => {
     const key = part.part === 'item' ? `item ${part.item.slug}` : part.part;
     if (placed.has(key)) return;
     placed.add(key);

@@ -11,7 +11,7 @@ import { chaptersOf, momentAddress } from '../model/chapters.ts';
 import { cycleOf, earlierOfKind } from '../model/relations.ts';
 import { clockText } from '../model/speaking.ts';
 import type { Target } from '../model/story.ts';
-import { type Part, tellingOf } from '../model/telling.ts';
+import { type TellingPart, tellingOf } from '../model/telling.ts';
 import { shortName } from '../model/title.ts';
 import {
   absoluteAddress,
@@ -201,7 +201,7 @@ const replayData = (cycle: Cycle, lang: string) =>
       })),
   };
 
-const drawnPart = (drawing: Drawing, part: Part, place: number): DrawnPart => {
+const drawnPart = (drawing: Drawing, part: TellingPart, place: number): DrawnPart => {
   const { cycle, box } = drawing;
   const { lang } = box.settings;
   switch (part.part) {

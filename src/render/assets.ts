@@ -1,5 +1,5 @@
 /** The style sheet and the fonts: files of templates/ that are published under a name that bears their hash. */
-import { shortHash } from './hash.ts';
+import { shortHash } from '../text/hash.ts';
 import type { BytesOutput, TextOutput } from './output.ts';
 import type { Asset, Templates } from './templates.ts';
 

@@ -1,5 +1,5 @@
 /** Findings as a page shows them. */
-import { type Diagnostic, placeText, type Weight } from '../diagnostics/diagnostic.ts';
+import { type Diagnostic, locationText, type Weight } from '../diagnostics/diagnostic.ts';
 import { type Html, html, joinHtml } from './html.ts';
 
 export interface FindingView {
@@ -23,12 +23,14 @@ export const findingViews = (diagnostics: readonly Diagnostic[]): readonly Findi
   weights.flatMap((weight) =>
     diagnostics
       .filter((diagnostic) => diagnostic.weight === weight)
-      .map(({ rule, place, message, fix, related }) => ({
+      .map(({ rule, location: place, message, fix, related }) => ({
         weight,
         rule,
-        at: placeText(place),
+        at: locationText(place),
         message: withCode(message),
         ...(fix !== undefined && { fix: withCode(fix) }),
-        ...(related && { related: { at: placeText(related.place), message: withCode(related.message) } }),
+        ...(related && {
+          related: { at: locationText(related.location), message: withCode(related.message) },
+        }),
       })),
   );

@@ -4,7 +4,7 @@
  */
 import { encodeWord, foldLines } from 'nodemailer/lib/mime-funcs';
 import { encode, wrap } from 'nodemailer/lib/qp';
-import { shortHash } from './hash.ts';
+import { shortHash } from '../text/hash.ts';
 
 export interface Sender {
   /** In any script. */

@@ -243,7 +243,7 @@ const rawHtmlFindings = (tree: Root, file: string): readonly Diagnostic[] => {
     findings.push({
       weight: 'note',
       rule: 'raw-html',
-      place: { file, line, column },
+      location: { file, line, column },
       message: `Unexpected HTML \`${shown}\`, expected Markdown; it is left out of the page`,
       fix: 'Write it in Markdown, or take it out',
     });

@@ -3,7 +3,7 @@ import { type Html, html, joinHtml } from './html.ts';
 import { typesetRuns } from './typeset.ts';
 
 /** One stretch of a text that says something of an item. Offsets in UTF-16 units. */
-export interface Said {
+export interface MarkedMention {
   readonly start: number;
   readonly end: number;
   /** The item's number, from 1. */
@@ -20,14 +20,18 @@ export interface Run {
   readonly text: string;
   readonly start: number;
   /** All that hold this run, in the order given. */
-  readonly said: readonly Said[];
+  readonly said: readonly MarkedMention[];
 }
 
 /**
  * `text` in runs, a new one wherever a stretch begins or ends and at every offset in `cuts`. The runs put one
  * after another are the text.
  */
-export const runsOf = (text: string, said: readonly Said[], cuts: readonly number[] = []): readonly Run[] => {
+export const runsOf = (
+  text: string,
+  said: readonly MarkedMention[],
+  cuts: readonly number[] = [],
+): readonly Run[] => {
   const inside = (offset: number): boolean => offset > 0 && offset < text.length;
   const edges = [...said.flatMap(({ start, end }) => [start, end]), ...cuts].filter(inside);
   const borders = [0, ...new Set(edges.sort((a, b) => a - b)), text.length];
@@ -75,7 +79,11 @@ export interface MarkedTextOptions {
 }
 
 /** A text with all that is said in it underlined, and each item's number after its words. */
-export const markedText = (text: string, said: readonly Said[], options: MarkedTextOptions): Html => {
+export const markedText = (
+  text: string,
+  said: readonly MarkedMention[],
+  options: MarkedTextOptions,
+): Html => {
   const { lang, asIs, border } = options;
   const runs = runsOf(text, said, border ? [border.at] : []);
   const set = typesetRuns(

@@ -34,6 +34,20 @@ export interface PictureOutput {
   readonly path: string;
   readonly picture: PictureJob;
 }
+/**
+ * When a file is put in its place: what pages load first, then pages, then what lists pages, so that no page and no list
+ * ever names what is not there.
+ */
+export type Step = 'asset' | 'page' | 'list';
+
+/** What making a document gave: its content, and the pictures that its markup names. */
+export interface MadeDocument<Finding> {
+  readonly content: string | Uint8Array;
+  readonly pictures?: readonly PictureOutput[];
+  /** What was found in an author's words on the way. */
+  readonly diagnostics?: readonly Finding[];
+}
+
 /** A file of an earlier build that still holds: it stays as it is. */
 export interface KeptOutput {
   readonly where: Where;

@@ -1,7 +1,7 @@
 /** Picture markup together with the files it names, so that the two cannot disagree. */
 import type { Picture } from '../model/box.ts';
+import { shortHash } from '../text/hash.ts';
 import { relativeAddress } from './addresses.ts';
-import { shortHash } from './hash.ts';
 import { type Html, html, joinHtml } from './html.ts';
 import type { PictureJob, PictureOutput } from './output.ts';
 

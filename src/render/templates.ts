@@ -37,7 +37,7 @@ interface Tag {
 const fault = (file: string, line: number, message: string, fix: string): Diagnostic => ({
   weight: 'must fix',
   rule: 'template-syntax',
-  place: { file, line, column: 1 },
+  location: { file, line, column: 1 },
   message,
   fix,
 });

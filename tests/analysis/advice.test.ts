@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { comparisonsOf, coverageOf } from '../../src/analysis/coverage/cover.ts';
 import type { Coverage, Edit } from '../../src/analysis/coverage/coverage.ts';
+import { comparisonsOf, coverageOf } from '../../src/analysis/coverage/measure-coverage.ts';
 import type { Cycle } from '../../src/model/box.ts';
 import { boxOf, cycleText, english, itemText, NOW } from './article.ts';
 

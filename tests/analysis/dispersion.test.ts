@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import {
   deviationOfProportions,
   normalDeviation,
-  type Part,
+  type TextPart,
 } from '../../src/analysis/coverage/dispersion.ts';
 
 /** The corpus of five parts in Gries (2008), repeated in Gries (2020), "Analyzing dispersion". */
@@ -14,7 +14,7 @@ const corpus = [
   'b a g h a b e a a t',
   'b a h a a b e a x a t',
 ].map((part) => part.split(' '));
-const partsFor = (word: string): readonly Part[] =>
+const partsFor = (word: string): readonly TextPart[] =>
   corpus.map((part) => ({ occurrences: part.filter((one) => one === word).length, size: part.length }));
 
 describe('deviation of proportions', () => {

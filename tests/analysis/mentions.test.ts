@@ -4,14 +4,14 @@ import type { Mention } from '../../src/analysis/coverage/coverage.ts';
 import type { Phrase } from '../../src/analysis/coverage/phrases/phrase.ts';
 import { mentionsOf, withinLonger } from '../../src/analysis/coverage/standing/mentions.ts';
 import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
-import { placedWords } from '../../src/analysis/coverage/text/placing.ts';
 import { textIndex } from '../../src/analysis/coverage/text/text-index.ts';
+import { zonedWords } from '../../src/analysis/coverage/text/zoning.ts';
 import { english } from './article.ts';
 
 const passage = (text: string): Passage => ({
   form: 'paragraph',
   text,
-  words: placedWords(english, text, { place: 'body' }, () => ({ line: 1, column: 1 })),
+  words: zonedWords(english, text, { zone: 'body' }, () => ({ line: 1, column: 1 })),
   file: 'cycle.md',
   written: true,
   running: true,

@@ -3,14 +3,14 @@
 import type { Mention } from '../../src/analysis/coverage/coverage.ts';
 import type { Phrase } from '../../src/analysis/coverage/phrases/phrase.ts';
 import type { Article } from '../../src/analysis/coverage/rivals/article.ts';
-import { type Form, type Passage, whereIs } from '../../src/analysis/coverage/text/passage.ts';
-import type { PlaceName } from '../../src/analysis/coverage/text/places.ts';
+import { type Passage, type PassageForm, whereIs } from '../../src/analysis/coverage/text/passage.ts';
+import type { Zone } from '../../src/analysis/coverage/text/zones.ts';
 import type { Language } from '../../src/analysis/language/language.ts';
 
 export interface Run {
   readonly text: string;
-  readonly form?: Form;
-  readonly place?: PlaceName;
+  readonly form?: PassageForm;
+  readonly zone?: Zone;
   readonly item?: string;
   readonly file?: string;
   readonly field?: string;
@@ -24,7 +24,7 @@ export const passagesFrom = (language: Language, runs: readonly (Run | string)[]
   runs
     .map((run): Run => (typeof run === 'string' ? { text: run } : run))
     .map((run, i) => {
-      const { text, form = 'paragraph', place = 'body', file = 'cycle.md', written = true } = run;
+      const { text, form = 'paragraph', zone = 'body', file = 'cycle.md', written = true } = run;
       const { item, field, link } = run;
       const sentences = language.sentences(text);
       const linkStart = link === undefined ? -1 : text.indexOf(link);
@@ -39,7 +39,7 @@ export const passagesFrom = (language: Language, runs: readonly (Run | string)[]
         ...(field === undefined ? {} : { field }),
         words: language.words(text).map((word) => ({
           ...word,
-          place: isLinked(word.start) ? 'link text' : place,
+          zone: isLinked(word.start) ? 'link text' : zone,
           sentence: sentences.findIndex(({ start, end }) => word.start >= start && word.start < end),
           line: 10 + i,
           column: word.start + 1,
@@ -78,7 +78,7 @@ export const mentionsIn = (passages: readonly Passage[], { words }: Phrase): rea
               passage: number,
               from,
               to: from + words.length - 1,
-              place: word.place,
+              zone: word.zone,
               grade: 'exact',
               at: whereIs(passage, word),
             },

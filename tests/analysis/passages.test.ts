@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
 import { passagesOf } from '../../src/analysis/coverage/text/passages.ts';
-import { OPENING_WORDS } from '../../src/analysis/coverage/text/places.ts';
+import { OPENING_WORDS } from '../../src/analysis/coverage/text/zones.ts';
 import type { Cycle } from '../../src/model/box.ts';
 import { boxOf, cycleText, english, itemText, NOW } from './article.ts';
 
@@ -19,7 +19,7 @@ const whereabouts = (passages: readonly Passage[], word: string): readonly strin
   passages.flatMap(({ words, file }) =>
     words
       .filter(({ text }) => text === word)
-      .map(({ place, line, column }) => `${place} ${file.split('/').at(-1)}:${line}:${column}`),
+      .map(({ zone, line, column }) => `${zone} ${file.split('/').at(-1)}:${line}:${column}`),
   );
 
 const small = {
@@ -30,7 +30,7 @@ const small = {
   [DIBBER]: itemText('Dibber', 'dibber', 'Turnip.', { also: ['Swede'], material: ['Ash'] }),
 };
 
-describe('every word has its place and where it was written:', () => {
+describe('every word has its zone and where it was written:', () => {
   const passages = passagesFor(small);
   test.each([
     ['Quince', ['opening cycle.md:9:1']],
@@ -57,9 +57,9 @@ describe('the opening', () => {
       [TRAY]: itemText('Tray', 'tray', 'three'),
     });
     const placed = passages.flatMap((passage) => passage.words);
-    expect(placed.filter(({ place }) => place === 'opening')).toHaveLength(OPENING_WORDS);
-    expect(placed.filter(({ text, place }) => text === 'two' && place === 'body')).toHaveLength(20);
-    expect(placed.find(({ text }) => text === 'three')?.place).toBe('section');
+    expect(placed.filter(({ zone }) => zone === 'opening')).toHaveLength(OPENING_WORDS);
+    expect(placed.filter(({ text, zone }) => text === 'two' && zone === 'body')).toHaveLength(20);
+    expect(placed.find(({ text }) => text === 'three')?.zone).toBe('section');
   });
 
   test('does not count headings, and leaves links to be links', () => {
@@ -68,8 +68,8 @@ describe('the opening', () => {
       [TRAY]: itemText('Tray', 'tray', 'three'),
     });
     const placed = passages.flatMap((passage) => passage.words);
-    expect(placed.find(({ text }) => text === 'linked')?.place).toBe('link text');
-    expect(placed.find(({ text }) => text === 'last')?.place).toBe('body');
+    expect(placed.find(({ text }) => text === 'linked')?.zone).toBe('link text');
+    expect(placed.find(({ text }) => text === 'last')?.zone).toBe('body');
   });
 });
 
@@ -82,7 +82,7 @@ test('a link to what may not be shown yet is plain text', () => {
   });
   const places = (asOf: number): (string | undefined)[] =>
     passagesOf(box, box.cycles[0] as Cycle, asOf, english).flatMap(({ words }) =>
-      words.filter(({ text }) => text === 'hidden').map(({ place }) => place),
+      words.filter(({ text }) => text === 'hidden').map(({ zone }) => zone),
     );
   expect(places(NOW)).toEqual(['link text']);
 });
@@ -105,7 +105,7 @@ test('notes are read last, and only those that are referred to', () => {
   const texts = passages.filter(({ running, item }) => running && !item).map(({ text }) => text);
   expect(texts).not.toContain('Never.');
   expect(texts.indexOf('Second.')).toBeLessThan(passages.findIndex(({ text }) => text === 'Noted.'));
-  expect(passages.find(({ text }) => text === 'Noted.')?.words[0]?.place).toBe('body');
+  expect(passages.find(({ text }) => text === 'Noted.')?.words[0]?.zone).toBe('body');
 });
 
 test('the cells of a table stand apart', () => {

@@ -11,7 +11,7 @@ const german = await languageFor('de');
 const typed = (phrase: string, count: number): Search => ({
   phrase,
   count,
-  place: { file: 'searches.csv', line: 2, column: 1 },
+  location: { file: 'searches.csv', line: 2, column: 1 },
 });
 const can = item({
   name: 'Sage enamel watering can, 1.2 litre',

@@ -50,11 +50,11 @@ test('syllables are those of the CMU Pronouncing Dictionary for at least 91.4 % 
 describe('the article as reading', () => {
   test('counts the paragraphs, not the headings, captions, data and the summary', async () => {
     const passages = passagesFrom(english, [
-      { text: 'A seed tin', form: 'heading', place: 'heading' },
-      { text: 'What is in the box.', place: 'summary' },
+      { text: 'A seed tin', form: 'heading', zone: 'heading' },
+      { text: 'What is in the box.', zone: 'summary' },
       'It has a lid. It shuts.',
-      { text: 'The lid, shut', form: 'caption', place: 'picture text' },
-      { text: 'tin', form: 'data', place: 'structured data' },
+      { text: 'The lid, shut', form: 'caption', zone: 'picture text' },
+      { text: 'tin', form: 'data', zone: 'structured data' },
     ]);
     expect(await readingOf(passages, english)).toMatchObject({
       words: 6,

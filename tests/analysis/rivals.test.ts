@@ -13,8 +13,8 @@ const article = (cycle: string, runs: readonly (Run | string)[], linksTo: readon
 const rivalOf = (text: string, cycle: string, articles: readonly Article[]): Rival | undefined =>
   rivalFor(phraseFrom(english, text), cycle, articleIndexOf(articles));
 
-const title = (text: string): Run => ({ text, form: 'title', place: 'title' });
-const heading = (text: string): Run => ({ text, form: 'heading', place: 'heading' });
+const title = (text: string): Run => ({ text, form: 'title', zone: 'title' });
+const heading = (text: string): Run => ({ text, form: 'heading', zone: 'heading' });
 const filler = 'The kettle was on before the rain began, and nobody said much until the second cup was out.';
 
 const strong = (cycle: string, linksTo: readonly string[] = []): Article =>
@@ -73,7 +73,7 @@ describe('a page that says a phrase in better places and more often', () => {
 
   test('is found in a language without spaces', () => {
     const one = articleFrom(japanese, '2025-06', [
-      { text: '如雨露と鉢', place: 'title' },
+      { text: '如雨露と鉢', zone: 'title' },
       '如雨露で水をやる。',
     ]);
     const two = articleFrom(japanese, '2025-08', ['窓辺の鉢に、如雨露で水をやる。土を見る。']);
@@ -185,7 +185,7 @@ describe('the link to write', () => {
     const linked = article('2025-06', [
       title('A watering can'),
       { text: 'A watering can for you.', link: 'watering can' },
-      { text: 'A watering can on a sill', form: 'caption', place: 'picture text' },
+      { text: 'A watering can on a sill', form: 'caption', zone: 'picture text' },
       { text: 'A watering can, as the record has it.', written: false },
       { text: 'A watering can that goes with the rest.', field: 'goesWith' },
       'At last a watering-can.',

@@ -9,16 +9,16 @@ import { unsealed } from '../../src/model/seal.ts';
 import { box, cycle } from '../support/box.ts';
 
 const file = (text: string): TextSource => ({ path: 'searches.csv', text });
-const columns = (some: Omit<SearchColumns, 'place'>): SearchColumns => ({
+const columns = (some: Omit<SearchColumns, 'location'>): SearchColumns => ({
   ...some,
-  place: { file: 'box.md', line: 12, column: 1 },
+  location: { file: 'box.md', line: 12, column: 1 },
 });
 const pairs = (text: string, named?: SearchColumns) =>
   readSearches(file(text), named).value.map(({ phrase, count }) => [phrase, count]);
 const findings = (text: string, named?: SearchColumns) =>
   readSearches(file(text), named).diagnostics.map(
-    ({ weight, rule, place, message, fix }) =>
-      `${weight} ${rule} ${place.file}:${place.line} ${message} > ${fix}`,
+    ({ weight, rule, location, message, fix }) =>
+      `${weight} ${rule} ${location.file}:${location.line} ${message} > ${fix}`,
   );
 
 const TWO = [
@@ -57,9 +57,9 @@ describe('searches.csv', () => {
     expect(pairs('phrase,count\n"pots, small","1,204"\n')).toEqual([['pots, small', 1204]]);
   });
 
-  test('keeps the place of a phrase, after empty lines and quoted ends of lines too', () => {
+  test('keeps the location of a phrase, after empty lines and quoted ends of lines too', () => {
     const { value } = readSearches(file('phrase,count\n\nseed tin,64\n"two\nlines",3\nfork,2\n'));
-    expect(value.map(({ phrase, place }) => [phrase, place.line])).toEqual([
+    expect(value.map(({ phrase, location }) => [phrase, location.line])).toEqual([
       ['seed tin', 3],
       ['two lines', 4],
       ['fork', 6],
@@ -81,8 +81,8 @@ describe('searches.csv', () => {
       {
         weight: 'must fix',
         rule: 'searches-column',
-        place: { line: 1 },
-        related: { place: { file: 'box.md' } },
+        location: { line: 1 },
+        related: { location: { file: 'box.md' } },
       },
     ]);
   });
@@ -130,7 +130,7 @@ describe('searches.csv', () => {
   test('is wanted where box.md names its columns', () => {
     expect(readSearches(undefined).diagnostics).toEqual([]);
     expect(readSearches(undefined, columns({ count: 'Clicks' })).diagnostics).toMatchObject([
-      { weight: 'look at', rule: 'searches-missing', place: { file: 'box.md', line: 12 } },
+      { weight: 'look at', rule: 'searches-missing', location: { file: 'box.md', line: 12 } },
     ]);
   });
 
@@ -145,10 +145,10 @@ describe('searches.csv', () => {
     );
     fc.assert(
       fc.property(noise, (text) => {
-        for (const { phrase, count, place } of readSearches(file(text)).value) {
+        for (const { phrase, count, location } of readSearches(file(text)).value) {
           expect(phrase.trim()).not.toBe('');
           expect(count).toBeGreaterThan(0);
-          expect(place.line).toBeGreaterThan(1);
+          expect(location.line).toBeGreaterThan(1);
         }
       }),
       { numRuns: 500 },
@@ -171,13 +171,13 @@ describe('the box', () => {
     };
     const { value, diagnostics } = linkBox(readRecords(sources, readFrontMatter).value, sources);
     expect(value?.searches).toEqual([
-      { phrase: 'seed tin', count: 64, place: { file: 'searches.csv', line: 2, column: 1 } },
+      { phrase: 'seed tin', count: 64, location: { file: 'searches.csv', line: 2, column: 1 } },
     ]);
     expect(diagnostics.filter(({ weight }) => weight === 'must fix')).toEqual([]);
   });
 
   test('does not tell public pages what was typed while a cycle is sealed', () => {
-    const typed = [{ phrase: 'seed tin', count: 64, place: { file: 'searches.csv', line: 2, column: 1 } }];
+    const typed = [{ phrase: 'seed tin', count: 64, location: { file: 'searches.csv', line: 2, column: 1 } }];
     const whole = box({ searches: typed, cycles: [cycle({ reveal: 10 })] });
     expect(unsealed(whole, 5).searches).toEqual([]);
   });

@@ -6,10 +6,10 @@ import {
   gradeWorth,
   meanStanding,
   partsOf,
-  placeShare,
   standingOf,
+  zoneShare,
 } from '../../src/analysis/coverage/standing/standing.ts';
-import { placeNames, placeWorth } from '../../src/analysis/coverage/text/places.ts';
+import { zones, zoneWorth } from '../../src/analysis/coverage/text/zones.ts';
 
 const grade = fc.constantFrom<Exclude<Grade, 'absent'>>(
   'exact',
@@ -18,7 +18,7 @@ const grade = fc.constantFrom<Exclude<Grade, 'absent'>>(
   'scattered',
   'head only',
 );
-const mention = fc.record({ place: fc.constantFrom(...placeNames), grade });
+const mention = fc.record({ zone: fc.constantFrom(...zones), grade });
 const mentions = fc.array(mention, { maxLength: 60 });
 
 describe('a standing', () => {
@@ -48,11 +48,11 @@ describe('a standing', () => {
     );
   });
 
-  test('is the sum of what its parts give, at most 1, and no part gives more than its place is worth', () => {
+  test('is the sum of what its parts give, at most 1, and no part gives more than its zone is worth', () => {
     fc.assert(
       fc.property(mentions, (some) => {
         const parts = partsOf(some);
-        expect(parts.map(({ place }) => place)).toEqual(placeNames);
+        expect(parts.map(({ zone }) => zone)).toEqual(zones);
         const sum = parts.reduce((all, { gives }) => all + gives, 0);
         expect(standingOf(some)).toBeCloseTo(Math.min(1, sum), 12);
         for (const { gives, worth } of parts) expect(gives).toBeLessThanOrEqual(worth);
@@ -61,10 +61,10 @@ describe('a standing', () => {
   });
 
   test('is higher for one clear mention in two places than for ten in the better of them', () => {
-    const ten = Array.from({ length: 10 }, () => ({ place: 'section', grade: 'exact' }) as const);
+    const ten = Array.from({ length: 10 }, () => ({ zone: 'section', grade: 'exact' }) as const);
     const two = [
-      { place: 'section', grade: 'exact' },
-      { place: 'picture text', grade: 'exact' },
+      { zone: 'section', grade: 'exact' },
+      { zone: 'picture text', grade: 'exact' },
     ] as const;
     expect(standingOf(two)).toBeGreaterThan(standingOf(ten));
   });
@@ -72,27 +72,27 @@ describe('a standing', () => {
   // By hand: 7/8 of .2, and 7/8 of .25 with an eighth of that again.
   test('comes out as it does with a pencil', () => {
     const some = [
-      { place: 'heading', grade: 'exact' },
-      { place: 'section', grade: 'exact' },
-      { place: 'section', grade: 'exact' },
+      { zone: 'heading', grade: 'exact' },
+      { zone: 'section', grade: 'exact' },
+      { zone: 'section', grade: 'exact' },
     ] as const;
     expect(standingOf(some)).toBeCloseTo(0.175 + 0.21875 + 0.02734375, 10);
   });
 
   test('reaches the usual aim with one clear mention where the thing itself is told', () => {
     const places = ['heading', 'section', 'body', 'picture text', 'link text', 'structured data'] as const;
-    expect(standingOf(places.map((place) => ({ place, grade: 'exact' }) as const))).toBeGreaterThan(0.7);
+    expect(standingOf(places.map((zone) => ({ zone, grade: 'exact' }) as const))).toBeGreaterThan(0.7);
   });
 
   test('is full without title and address', () => {
-    const places = placeNames.filter((place) => place !== 'title' && place !== 'address');
-    expect(standingOf(places.map((place) => ({ place, grade: 'exact' }) as const))).toBe(1);
+    const places = zones.filter((zone) => zone !== 'title' && zone !== 'address');
+    expect(standingOf(places.map((zone) => ({ zone, grade: 'exact' }) as const))).toBe(1);
   });
 });
 
 describe('what places and grades are worth', () => {
   test('is more than a phrase can reach over all places, and never that in one', () => {
-    const worths = Object.values(placeWorth);
+    const worths = Object.values(zoneWorth);
     expect(worths.reduce((sum, worth) => sum + worth, 0)).toBeGreaterThan(1);
     expect(Math.max(...worths)).toBeLessThan(0.5);
   });
@@ -105,8 +105,8 @@ describe('what places and grades are worth', () => {
     expect(new Set(worths).size).toBe(worths.length);
   });
 
-  test('comes nearer to the whole place with each mention and never passes it', () => {
-    const shares = [1, 2, 3, 10].map((count) => placeShare(Array.from({ length: count }, () => 'exact')));
+  test('comes nearer to the whole zone with each mention and never passes it', () => {
+    const shares = [1, 2, 3, 10].map((count) => zoneShare(Array.from({ length: count }, () => 'exact')));
     expect(shares[0]).toBe(FIRST_MENTION);
     for (let i = 1; i < shares.length; i++) expect(shares[i]).toBeGreaterThan(shares[i - 1] as number);
     expect(shares[3]).toBeLessThanOrEqual(1);

@@ -3,14 +3,14 @@ import { describe, expect, test } from 'vitest';
 import type { Phrase } from '../../src/analysis/coverage/phrases/phrase.ts';
 import { type TalliedItem, talliedAgain, tallyOf } from '../../src/analysis/coverage/standing/tally.ts';
 import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
-import type { PlaceName } from '../../src/analysis/coverage/text/places.ts';
-import { placedWords } from '../../src/analysis/coverage/text/placing.ts';
+import type { Zone } from '../../src/analysis/coverage/text/zones.ts';
+import { zonedWords } from '../../src/analysis/coverage/text/zoning.ts';
 import { english } from './article.ts';
 
-const passage = (text: string, place: PlaceName = 'body'): Passage => ({
+const passage = (text: string, zone: Zone = 'body'): Passage => ({
   form: 'paragraph',
   text,
-  words: placedWords(english, text, { place }, () => ({ line: 1, column: 1 })),
+  words: zonedWords(english, text, { zone }, () => ({ line: 1, column: 1 })),
   file: 'cycle.md',
   written: true,
 });
@@ -30,13 +30,13 @@ const word = fc.constantFrom(
   ...'a the wooden seed seeds tray trays watering can enamel vegetable . ,'.split(' '),
 );
 const sentence = fc.array(word, { minLength: 1, maxLength: 14 }).map((words) => words.join(' '));
-const place = fc.constantFrom<PlaceName>('title', 'summary', 'heading', 'body', 'picture text');
-const article = fc.array(fc.tuple(sentence, place), { minLength: 1, maxLength: 6 });
+const zone = fc.constantFrom<Zone>('title', 'summary', 'heading', 'body', 'picture text');
+const article = fc.array(fc.tuple(sentence, zone), { minLength: 1, maxLength: 6 });
 
-const passagesOf = (parts: readonly (readonly [string, PlaceName])[]): readonly Passage[] =>
+const passagesOf = (parts: readonly (readonly [string, Zone])[]): readonly Passage[] =>
   parts.map(([text, where]) => passage(text, where));
 
-const standings = (parts: readonly (readonly [string, PlaceName])[], items = ITEMS): Record<string, number> =>
+const standings = (parts: readonly (readonly [string, Zone])[], items = ITEMS): Record<string, number> =>
   Object.fromEntries(tallyOf(passagesOf(parts), items, true).standings);
 
 describe('every item’s standing', () => {
@@ -72,7 +72,7 @@ describe('every item’s standing', () => {
 
   test('is never lowered by one passage more', () => {
     fc.assert(
-      fc.property(article, sentence, place, (parts, text, where) => {
+      fc.property(article, sentence, zone, (parts, text, where) => {
         const before = standings(parts);
         const after = standings([...parts, [text, where]]);
         for (const [slug, standing] of Object.entries(before))

@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import { describe, test } from 'vitest';
-import { comparisonsOf, coverageOf } from '../../src/analysis/coverage/cover.ts';
+import { comparisonsOf, coverageOf } from '../../src/analysis/coverage/measure-coverage.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { readRecords } from '../../src/content/read.ts';

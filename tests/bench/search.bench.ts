@@ -12,6 +12,7 @@ import { catalogue } from '../../src/channels/catalogue.ts';
 import { readScripts, readTemplates } from '../../src/io/read-templates.ts';
 import type { Box } from '../../src/model/box.ts';
 import { compileTemplates } from '../../src/render/templates.ts';
+import { wordingFor } from '../../src/wording/wording.ts';
 import { CHROMIUM } from '../support/chromium.ts';
 import { archive } from './archive.ts';
 
@@ -31,6 +32,7 @@ const publish = async (box: Box, to: string) => {
     box,
     asOf: Date.UTC(2026, 0, 1),
     templates,
+    wording: wordingFor(box.settings.lang),
     language,
     proofs: new Map(),
     parcels: new Map(),

@@ -10,6 +10,7 @@ import { subjectsOf } from '../../src/render/letter-lines.ts';
 import { mailAddress, messageText } from '../../src/render/mail-message.ts';
 import { wrapped } from '../../src/render/plain-text.ts';
 import { compileTemplates } from '../../src/render/templates.ts';
+import { wordingFor } from '../../src/wording/wording.ts';
 import { box, cycle, item, picture, settings } from '../support/box.ts';
 import { bodiesOf, messageFaults } from '../support/message-faults.ts';
 import { readMessage } from '../support/read-message.ts';
@@ -23,6 +24,7 @@ const inputFor = (given: Box, asOf: number): ChannelInput => ({
   asOf,
   templates,
   language: undefined as never,
+  wording: wordingFor('en'),
   proofs: new Map(),
   parcels: new Map(),
 });

@@ -51,7 +51,7 @@ const page = (age: number, more: Partial<Parameters<typeof parcelsFacts>[0]> = {
     {
       weight: 'look at' as const,
       rule: 'parcels-row',
-      place: { file: 'cycles/2026-03/parcels.csv', line: 7, column: 1 },
+      location: { file: 'cycles/2026-03/parcels.csv', line: 7, column: 1 },
       message: 'Unexpected `<b>`',
     },
   ];

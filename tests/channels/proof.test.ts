@@ -29,15 +29,15 @@ const diagnostics: readonly Diagnostic[] = [
   {
     weight: 'must fix',
     rule: 'allergens-missing',
-    place: { file: 'cycles/2026-03/items/05-chamomile-tea.md', line: 11, column: 1 },
+    location: { file: 'cycles/2026-03/items/05-chamomile-tea.md', line: 11, column: 1 },
     message: 'Unexpected food without `allergens`, expected a list',
     fix: 'Write `allergens: []` if there are none',
-    related: { place: { file: 'box.md', line: 2, column: 1 }, message: 'It is sold in the EU' },
+    related: { location: { file: 'box.md', line: 2, column: 1 }, message: 'It is sold in the EU' },
   },
   {
     weight: 'note',
     rule: 'photo-small',
-    place: { file: 'cycles/2026-03/cycle.md', line: 9, column: 3 },
+    location: { file: 'cycles/2026-03/cycle.md', line: 9, column: 3 },
     message: 'Unexpected <photo>',
   },
 ];
@@ -180,7 +180,7 @@ describe('the page', () => {
       otherNames: [],
       phrases: one.phrases.map(({ rival: _, ...phrase }) => phrase),
     }));
-    const none = made({ ...coverageSample, items, advice: [], crowded: [], shared: [] }, []).text;
+    const none = made({ ...coverageSample, items, advice: [], overRepeated: [], shared: [] }, []).text;
     for (const words of [
       '<p>None.</p>',
       'it answers first.',

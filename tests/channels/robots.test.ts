@@ -34,7 +34,7 @@ describe('robots.txt', () => {
   test('below a domain’s root has no effect, and a note says so (RFC 9309, 2.3)', () => {
     expect(madeFor('https://sill.example/').diagnostics).toEqual([]);
     expect(madeFor('https://sill.example/box/').diagnostics).toMatchObject([
-      { weight: 'note', rule: 'robots-root', place: { file: 'box.md', line: 3, column: 6 } },
+      { weight: 'note', rule: 'robots-root', location: { file: 'box.md', line: 3, column: 6 } },
     ]);
   });
 });

@@ -8,13 +8,13 @@ const diagnostics: readonly Diagnostic[] = [
   {
     weight: 'look at',
     rule: 'summary-long',
-    place: { file: 'cycles/2026-03/cycle.md', line: 4, column: 10 },
+    location: { file: 'cycles/2026-03/cycle.md', line: 4, column: 10 },
     message: 'Unexpected summary of 171 characters, expected at most 160',
   },
   {
     weight: 'must fix',
     rule: 'allergens-missing',
-    place: { file: 'cycles/2026-03/items/05-chamomile-tea.md', line: 11, column: 1 },
+    location: { file: 'cycles/2026-03/items/05-chamomile-tea.md', line: 11, column: 1 },
     message: 'Unexpected food without `allergens`, expected a list',
     fix: 'Write `allergens: []` if there are none',
   },
@@ -40,14 +40,14 @@ describe('the report', () => {
     expect(lines.slice(-2).join(' ')).toContain('1 finding must be fixed first.');
   });
   test('leaves out what there is nothing to say of', () => {
-    const none = report(100, { crowded: [], shared: [], advice: [] });
+    const none = report(100, { overRepeated: [], shared: [], advice: [] });
     for (const heading of ['Crowded', 'Said before', 'Advice'])
       expect(none).not.toMatch(new RegExp(`^${heading}`, 'm'));
   });
   test('says how many more there are than it shows', () => {
-    const [crowding] = coverageSample.crowded;
+    const [crowding] = coverageSample.overRepeated;
     const crowded = Array.from({ length: 8 }, () => crowding as NonNullable<typeof crowding>);
-    expect(report(100, { crowded })).toContain('  and three more, on the page\n');
+    expect(report(100, { overRepeated: crowded })).toContain('  and three more, on the page\n');
   });
 });
 

@@ -57,7 +57,7 @@ const result = ({ box = '', cycle = '', item = '', body = '', more = {}, photos 
 };
 const rules = (given: Given): string[] =>
   result(given).findings.map(
-    ({ rule, place }) => `${rule} ${place.file.split('/').at(-1)}:${place.line}:${place.column}`,
+    ({ rule, location: place }) => `${rule} ${place.file.split('/').at(-1)}:${place.line}:${place.column}`,
   );
 
 describe('YAML', () => {

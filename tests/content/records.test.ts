@@ -59,7 +59,7 @@ const box = (record: string, more: Record<string, string> = {}) => ({
 });
 const rules = (files: Record<string, string>): string[] =>
   found(files).map(
-    ({ rule, place }) => `${rule} ${place.file.split('/').at(-1)}:${place.line}:${place.column}`,
+    ({ rule, location: place }) => `${rule} ${place.file.split('/').at(-1)}:${place.line}:${place.column}`,
   );
 
 describe('an item', () => {
@@ -223,7 +223,7 @@ describe('a box', () => {
         });
         // A box.md of noise never makes a whole record, so something is always said.
         expect(findings.length).toBeGreaterThan(0);
-        for (const { place } of findings) expect(place.line).toBeGreaterThan(0);
+        for (const { location: place } of findings) expect(place.line).toBeGreaterThan(0);
       }),
       { numRuns: 300 },
     );

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { parseMarkdown } from '../../src/content/markdown.ts';
 import { readRecords } from '../../src/content/read.ts';
-import { placeText } from '../../src/diagnostics/diagnostic.ts';
+import { locationText } from '../../src/diagnostics/diagnostic.ts';
 import { type Live, liveOf } from '../../src/model/beats.ts';
 import type { Cycle, Item, LiveWords } from '../../src/model/box.ts';
 import { chaptersOf, momentAddress } from '../../src/model/chapters.ts';
@@ -249,7 +249,7 @@ ${body}
   if (value && first) found.push(...liveFindings(liveOf(value, first, NOW), first, NOW));
   return {
     cycle: first,
-    findings: found.map(({ weight, rule, place }) => `${placeText(place)} ${weight}, ${rule}`),
+    findings: found.map(({ weight, rule, location: place }) => `${locationText(place)} ${weight}, ${rule}`),
     messages: found.map(({ message }) => message),
   };
 };

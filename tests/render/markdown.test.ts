@@ -93,7 +93,7 @@ describe('a story', () => {
       file: 'x.md',
     });
     expect(htmlSource(html)).not.toMatch(/<b|script|onclick/);
-    expect(diagnostics.map(({ weight, place }) => [weight, place])).toContainEqual([
+    expect(diagnostics.map(({ weight, location: place }) => [weight, place])).toContainEqual([
       'note',
       { file: 'x.md', line: 3, column: 1 },
     ]);

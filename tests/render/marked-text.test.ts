@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { htmlSource } from '../../src/render/html.ts';
-import { markedText, runsOf, type Said } from '../../src/render/marked-text.ts';
+import { type MarkedMention, markedText, runsOf } from '../../src/render/marked-text.ts';
 
-const said = (start: number, end: number, item: number, weak = false): Said => ({
+const said = (start: number, end: number, item: number, weak = false): MarkedMention => ({
   start,
   end,
   item,
@@ -52,7 +52,7 @@ describe('marked text', () => {
     expect(source.replace(/<[^>]*>/g, '')).toBe('“A &lt;tin1&gt;” &amp; more');
   });
   test('draws a faint line only where every mention of the item is weak', () => {
-    const faint = (all: readonly Said[]): boolean =>
+    const faint = (all: readonly MarkedMention[]): boolean =>
       htmlSource(markedText('tin', all, options)).includes('weak');
     expect([faint([said(0, 3, 1, true)]), faint([said(0, 3, 1, true), said(0, 3, 1)])]).toEqual([
       true,

@@ -25,7 +25,7 @@ describe('templates', () => {
   ])('report %s at its line', (_, text, line) => {
     const { diagnostics } = compile({ a: text });
     expect(diagnostics).toHaveLength(1);
-    expect(diagnostics[0]).toMatchObject({ weight: 'must fix', place: { file: 'templates/a.eta', line } });
+    expect(diagnostics[0]).toMatchObject({ weight: 'must fix', location: { file: 'templates/a.eta', line } });
   });
   test('throw for a name that no file bears', () => {
     expect(() => compile({}).value.render('a', {})).toThrow('`a`');

@@ -10,22 +10,32 @@ export interface Breach {
 
 /** Who may import whom. A room may always import itself. */
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
-  diagnostics: [],
-  content: ['diagnostics'],
-  model: ['content', 'diagnostics'],
-  // Findings, places and plain types pass through every room.
-  analysis: ['model', 'diagnostics'],
-  render: ['model', 'diagnostics'],
-  channels: ['analysis', 'diagnostics', 'model', 'render'],
-  build: ['analysis', 'channels', 'content', 'diagnostics', 'model', 'render'],
+  text: [],
+  diagnostics: ['text'],
+  content: ['diagnostics', 'text'],
+  model: ['content', 'diagnostics', 'text'],
+  analysis: ['model', 'diagnostics', 'text'],
+  wording: ['model', 'analysis', 'diagnostics', 'text'],
+  render: ['model', 'wording', 'diagnostics', 'text'],
+  channels: ['analysis', 'diagnostics', 'model', 'render', 'wording', 'text'],
+  pipeline: ['analysis', 'channels', 'content', 'diagnostics', 'model', 'render', 'wording', 'text'],
+  workspace: [
+    ...['analysis', 'channels', 'content', 'diagnostics', 'io', 'model', 'pipeline', 'render', 'text'],
+    'wording',
+  ],
+  io: ['content', 'render', 'text'],
   // Words are cut and stemmed by one module on both sides, and an index is asked by the code that made it.
-  browser: ['analysis', 'model'],
-  io: ['content', 'render'],
-  cli: ['build', 'channels', 'content', 'diagnostics', 'io', 'model', 'render'],
+  browser: ['analysis', 'model', 'text'],
+  desk: ['workspace', 'io', 'render', 'wording', 'diagnostics'],
+  cli: [
+    ...['channels', 'content', 'desk', 'diagnostics', 'io', 'model', 'pipeline', 'render', 'text', 'wording'],
+    'workspace',
+  ],
 };
 
 /** Rooms of which a room may take the types, not the code: nothing of them runs there. */
 const TYPES_ONLY: Readonly<Record<string, readonly string[]>> = {
+  wording: ['model', 'analysis', 'diagnostics'],
   io: ['content', 'render'],
   cli: ['content', 'model', 'render'],
 };
@@ -120,7 +130,7 @@ const breachesIn = (file: string, source: string): Breach[] => {
     const library = Object.keys(ONLY_IN).find((one) => specifier === one || specifier.startsWith(`${one}/`));
     const home = library ?? (specifier.startsWith('rehype') ? 'rehype' : undefined);
     if (home !== undefined && (ONLY_IN[home] ?? 'render') !== room) breach('libraries', specifier);
-    const hashing = specifier === 'node:crypto' && file === 'src/render/hash.ts';
+    const hashing = specifier === 'node:crypto' && file === 'src/text/hash.ts';
     const builtin = specifier.startsWith('node:') || builtinModules.includes(specifier);
     if (builtin && !EDGE.has(room) && !hashing) breach('purity', specifier);
   }

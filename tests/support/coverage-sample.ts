@@ -13,9 +13,9 @@ import type {
   Rival,
 } from '../../src/analysis/coverage/coverage.ts';
 import type { Phrase } from '../../src/analysis/coverage/phrases/phrase.ts';
-import type { Form, Passage, PlacedWord } from '../../src/analysis/coverage/text/passage.ts';
-import { placeFor, whereIs } from '../../src/analysis/coverage/text/passage.ts';
-import { type PlaceName, placeNames } from '../../src/analysis/coverage/text/places.ts';
+import type { Passage, PassageForm, ZonedWord } from '../../src/analysis/coverage/text/passage.ts';
+import { whereIs, zoneFor } from '../../src/analysis/coverage/text/passage.ts';
+import { type Zone, zones } from '../../src/analysis/coverage/text/zones.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 
 const language = await languageFor('en');
@@ -31,8 +31,8 @@ const files = {
 type Slug = keyof typeof files;
 
 interface Run {
-  readonly form: Form;
-  readonly place: PlaceName;
+  readonly form: PassageForm;
+  readonly zone: Zone;
   readonly line: number;
   readonly text: string;
   readonly item?: Slug;
@@ -46,39 +46,39 @@ const opening =
 const runs: readonly Run[] = [
   {
     form: 'title',
-    place: 'title',
+    zone: 'title',
     line: 3,
     column: 8,
     text: 'A seed tin, copper plant labels and a brass plant mister: the March box',
   },
-  { form: 'address', place: 'address', line: 2, column: 8, text: '2026-03 first sowings', written: false },
+  { form: 'address', zone: 'address', line: 2, column: 8, text: '2026-03 first sowings', written: false },
   {
     form: 'fact',
-    place: 'summary',
+    zone: 'summary',
     line: 4,
     column: 10,
     text: 'A seed tin with dividers led March, with copper plant labels, a brass mister, a garden knife and a chamomile tea for the evening.',
   },
-  { form: 'heading', place: 'heading', line: 22, column: 4, text: 'What the cat is younger than' },
-  { form: 'paragraph', place: 'opening', line: 24, text: opening },
+  { form: 'heading', zone: 'heading', line: 22, column: 4, text: 'What the cat is younger than' },
+  { form: 'paragraph', zone: 'opening', line: 24, text: opening },
   {
     form: 'paragraph',
-    place: 'body',
+    zone: 'body',
     line: 26,
     text: 'I bought my first seed tin at a farm sale, full of fuses. “Don’t tip them out,” said the man, “you’ll want the fuses.” I have them still. The seed tin went through three house moves, and what I learnt from it is in this one: the seed tin must be shallow, since nobody looks at the bottom layer of anything.',
   },
-  { form: 'link', place: 'link text', line: 28, column: 41, text: 'the terracotta pots from April' },
-  { form: 'heading', place: 'heading', item: 'seed-tin', line: 2, column: 7, text: 'Sage green seed tin' },
+  { form: 'link', zone: 'link text', line: 28, column: 41, text: 'the terracotta pots from April' },
+  { form: 'heading', zone: 'heading', item: 'seed-tin', line: 2, column: 7, text: 'Sage green seed tin' },
   {
     form: 'paragraph',
-    place: 'section',
+    zone: 'section',
     item: 'seed-tin',
     line: 24,
     text: 'A seed tin wants to be opened often, so this seed tin has a hinge and not a lid that walks off. The seed tin holds sixty packets standing up. Put the seed tin where it is cold: a seed tin on a boiler is a slow oven. Our seed tin is powder coated inside as well, and the seed tin will not rust if you file your packets straight from the garden.',
   },
   {
     form: 'caption',
-    place: 'section',
+    zone: 'section',
     item: 'seed-tin',
     line: 15,
     column: 14,
@@ -86,16 +86,16 @@ const runs: readonly Run[] = [
   },
   {
     form: 'picture',
-    place: 'picture text',
+    zone: 'picture text',
     item: 'seed-tin',
     line: 14,
     column: 10,
     text: 'A sage green seed tin with its lid open and twelve card dividers inside stands on a windowsill.',
   },
-  { form: 'fact', place: 'section', item: 'seed-tin', line: 7, column: 12, text: 'Powder-coated steel' },
+  { form: 'fact', zone: 'section', item: 'seed-tin', line: 7, column: 12, text: 'Powder-coated steel' },
   {
     form: 'heading',
-    place: 'heading',
+    zone: 'heading',
     item: 'copper-plant-labels',
     line: 2,
     column: 7,
@@ -103,14 +103,14 @@ const runs: readonly Run[] = [
   },
   {
     form: 'paragraph',
-    place: 'section',
+    zone: 'section',
     item: 'copper-plant-labels',
     line: 22,
     text: 'Press hard with a ball pen on something soft, a folded tea towel will do, and the name stays in the copper when the ink has long washed off. Copper plant labels go brown in a month and green in a year. A plant label that can be read in August is worth ten that could be read in March. Cut from an old seed tin, plant labels last three years.',
   },
   {
     form: 'picture',
-    place: 'picture text',
+    zone: 'picture text',
     item: 'copper-plant-labels',
     line: 14,
     column: 10,
@@ -118,7 +118,7 @@ const runs: readonly Run[] = [
   },
   {
     form: 'heading',
-    place: 'heading',
+    zone: 'heading',
     item: 'plant-mister',
     line: 2,
     column: 7,
@@ -126,14 +126,14 @@ const runs: readonly Run[] = [
   },
   {
     form: 'paragraph',
-    place: 'section',
+    zone: 'section',
     item: 'plant-mister',
     line: 22,
     text: 'Seedlings do not like to be watered; they like to be breathed on. A mister does that. Halloway turn the pump from bar and it will come apart with two spanners, which is how you mend it. Mist the plants in the morning.',
   },
   {
     form: 'picture',
-    place: 'picture text',
+    zone: 'picture text',
     item: 'plant-mister',
     line: 14,
     column: 10,
@@ -141,7 +141,7 @@ const runs: readonly Run[] = [
   },
   {
     form: 'heading',
-    place: 'heading',
+    zone: 'heading',
     item: 'hori-hori',
     line: 2,
     column: 7,
@@ -149,21 +149,21 @@ const runs: readonly Run[] = [
   },
   {
     form: 'paragraph',
-    place: 'section',
+    zone: 'section',
     item: 'hori-hori',
     line: 26,
     text: 'Hori is the sound of digging, twice. The blade is marked in centimetres, one edge is a saw, and it goes into the sheath one way only. It is a knife: keep it from children, and carry it in the sheath. 園芸ナイフ is what it says on the blade, and that is all it says.',
   },
   {
     form: 'paragraph',
-    place: 'section',
+    zone: 'section',
     item: 'hori-hori',
     line: 28,
     text: 'Use it to lift, to cut twine and to set a seedling out to the depth of its <first> leaves & no deeper.',
   },
   {
     form: 'heading',
-    place: 'heading',
+    zone: 'heading',
     item: 'chamomile-tea',
     line: 2,
     column: 7,
@@ -171,20 +171,20 @@ const runs: readonly Run[] = [
   },
   {
     form: 'paragraph',
-    place: 'section',
+    zone: 'section',
     item: 'chamomile-tea',
     line: 20,
     text: 'Chamomile tea, cooled, is what my aunt sprayed on seedlings against damping off, and she drank what was left. Whole flowers from Gorsebank, dried slowly. Three minutes under a saucer, no more.',
   },
   {
     form: 'paragraph',
-    place: 'body',
+    zone: 'body',
     line: 34,
     text: 'Sow less than you think. A windowsill holds about forty seedlings, and forty seedlings want eighty pots by May.',
   },
   {
     form: 'data',
-    place: 'structured data',
+    zone: 'structured data',
     line: 3,
     column: 8,
     text: 'A seed tin, copper plant labels and a brass plant mister: the March box',
@@ -192,7 +192,7 @@ const runs: readonly Run[] = [
   },
   {
     form: 'data',
-    place: 'structured data',
+    zone: 'structured data',
     item: 'seed-tin',
     line: 2,
     column: 7,
@@ -201,7 +201,7 @@ const runs: readonly Run[] = [
   },
   {
     form: 'data',
-    place: 'structured data',
+    zone: 'structured data',
     item: 'copper-plant-labels',
     line: 2,
     column: 7,
@@ -210,7 +210,7 @@ const runs: readonly Run[] = [
   },
   {
     form: 'data',
-    place: 'structured data',
+    zone: 'structured data',
     item: 'plant-mister',
     line: 2,
     column: 7,
@@ -219,7 +219,7 @@ const runs: readonly Run[] = [
   },
   {
     form: 'data',
-    place: 'structured data',
+    zone: 'structured data',
     item: 'chamomile-tea',
     line: 2,
     column: 7,
@@ -231,13 +231,13 @@ const runs: readonly Run[] = [
 /** The opening is 100 words long: the rest of its paragraph is body. */
 let opened = 0;
 const passages: readonly Passage[] = runs.map(
-  ({ form, place, item, line, column = 1, text, written = true }) => {
+  ({ form, zone, item, line, column = 1, text, written = true }) => {
     const sentences = language.sentences(text);
-    const words = language.words(text).map((word): PlacedWord => {
-      if (place === 'opening') opened += 1;
+    const words = language.words(text).map((word): ZonedWord => {
+      if (zone === 'opening') opened += 1;
       return {
         ...word,
-        place: place === 'opening' && opened > 100 ? 'body' : place,
+        zone: zone === 'opening' && opened > 100 ? 'body' : zone,
         sentence: sentences.findIndex(({ start, end }) => word.start >= start && word.start < end),
         line,
         column: column + word.start,
@@ -258,7 +258,7 @@ const phrase = (
 };
 
 /** The sample's own, so that it stays as it is when the analysis weighs places otherwise. */
-const placeWorth: Record<PlaceName, number> = {
+const placeWorth: Record<Zone, number> = {
   title: 0.12,
   address: 0.04,
   summary: 0.12,
@@ -294,14 +294,14 @@ const mentionsOf = (one: Phrase, item: string): readonly Mention[] =>
     const found: Mention[] = [];
     const covered = new Set<number>();
     const add = (from: number, to: number, grade: Mention['grade']): void => {
-      const word = passage.words[from] as PlacedWord;
+      const word = passage.words[from] as ZonedWord;
       for (let i = from; i <= to; i += 1) covered.add(i);
       found.push({
         passage: index,
         from,
         to,
         grade,
-        place: placeFor(word, passage, item),
+        zone: zoneFor(word, passage, item),
         at: whereIs(passage, word),
       });
     };
@@ -332,16 +332,16 @@ const mentionsOf = (one: Phrase, item: string): readonly Mention[] =>
 
 const covered = (one: Phrase, item: string, rival?: Rival): PhraseCoverage => {
   const mentions = mentionsOf(one, item);
-  const parts = placeNames.map((place) => {
-    const here = mentions.filter((mention) => mention.place === place);
+  const parts = zones.map((zone) => {
+    const here = mentions.filter((mention) => mention.zone === zone);
     const shares = here.map(({ grade }) => gradeShare[grade]).sort((a, b) => b - a);
     const filled = 1 - shares.reduce((left, share, i) => left * (1 - (i === 0 ? 0.95 : 0.3) * share), 1);
     const grade: Grade =
       here.map((mention) => mention.grade).sort((a, b) => gradeShare[b] - gradeShare[a])[0] ?? 'absent';
     return {
-      place,
-      worth: placeWorth[place],
-      gives: placeWorth[place] * filled,
+      zone,
+      worth: placeWorth[zone],
+      gives: placeWorth[zone] * filled,
       mentions: here.length,
       grade,
     };
@@ -457,7 +457,7 @@ const before = (slug: string): number => items.find((one) => one.slug === slug)?
 
 const advice: readonly Edit[] = [
   {
-    place: 'opening',
+    zone: 'opening',
     at: { file: CYCLE, line: 24, column: 398 },
     serves: [
       { item: 'copper-plant-labels', phrase: 'plant labels' },
@@ -469,7 +469,7 @@ const advice: readonly Edit[] = [
     brings: [{ item: 'copper-plant-labels', before: before('copper-plant-labels'), after: 0.73 }],
   },
   {
-    place: 'section',
+    zone: 'section',
     at: { file: files['plant-mister'], line: 22, column: 64 },
     serves: [
       { item: 'plant-mister', phrase: 'plant mister' },
@@ -480,7 +480,7 @@ const advice: readonly Edit[] = [
     brings: [{ item: 'plant-mister', before: before('plant-mister'), after: 0.64 }],
   },
   {
-    place: 'summary',
+    zone: 'summary',
     at: { file: CYCLE, line: 4, column: 10 },
     serves: [
       { item: 'plant-mister', phrase: 'plant mister' },
@@ -495,7 +495,7 @@ const advice: readonly Edit[] = [
     ],
   },
   {
-    place: 'opening',
+    zone: 'opening',
     at: { file: CYCLE, line: 24, column: 524 },
     serves: [{ item: 'chamomile-tea', phrase: 'chamomile tea' }],
     write: 'and a chamomile tea to drink',
@@ -516,7 +516,7 @@ export const coverageSample: Coverage = {
   limits: [],
   passages,
   items,
-  crowded: [
+  overRepeated: [
     {
       item: 'seed-tin',
       phrase: 'seed tin',

@@ -10,6 +10,7 @@ import type { Box, Moment } from '../../src/model/box.ts';
 import { linkBox } from '../../src/model/link.ts';
 import { unsealed } from '../../src/model/seal.ts';
 import { compileTemplates } from '../../src/render/templates.ts';
+import { wordingFor } from '../../src/wording/wording.ts';
 
 const root = join(import.meta.dirname, '../..');
 
@@ -27,6 +28,7 @@ export const publicInput = async (box: Box, asOf: Moment): Promise<ChannelInput>
     asOf,
     templates: compileTemplates(files, assets).value,
     language: await languageFor(box.settings.lang),
+    wording: wordingFor(box.settings.lang),
     proofs: new Map(),
     parcels: new Map(),
   };

@@ -1,8 +1,8 @@
 /** Everything the proof says about one cycle's article. */
-import type { Place } from '../../diagnostics/diagnostic.ts';
+import type { Location } from '../../diagnostics/diagnostic.ts';
 import type { Phrase } from './phrases/phrase.ts';
 import type { Passage } from './text/passage.ts';
-import type { PlaceName } from './text/places.ts';
+import type { Zone } from './text/zones.ts';
 
 export type Grade = 'exact' | 'inflected' | 'same stem' | 'scattered' | 'head only' | 'absent';
 
@@ -13,16 +13,16 @@ export interface Mention {
   /** Index of the first and of the last word in the passage's words. */
   readonly from: number;
   readonly to: number;
-  readonly place: PlaceName;
+  readonly zone: Zone;
   readonly grade: Exclude<Grade, 'absent'>;
   /** The longer phrase of the same item that it is a part of here. */
   readonly within?: string;
-  readonly at: Place;
+  readonly at: Location;
 }
 
 /** What one place adds to a phrase's standing. */
 export interface StandingPart {
-  readonly place: PlaceName;
+  readonly zone: Zone;
   /** The most it can give. */
   readonly worth: number;
   readonly gives: number;
@@ -43,7 +43,12 @@ export interface Rival {
   /** Why it comes first, in one sentence. */
   readonly why: string;
   /** The link to write, from the page that answers first to the other. */
-  readonly link: { readonly from: string; readonly to: string; readonly anchor: string; readonly at: Place };
+  readonly link: {
+    readonly from: string;
+    readonly to: string;
+    readonly anchor: string;
+    readonly at: Location;
+  };
 }
 
 export interface PhraseCoverage {
@@ -73,7 +78,7 @@ export interface ItemCoverage {
 }
 
 /** A phrase said too often. */
-export interface Crowding {
+export interface OverRepetition {
   readonly item: string;
   readonly phrase: string;
   /** Mentions in each hundred words of running text. */
@@ -82,7 +87,7 @@ export interface Crowding {
   readonly dispersion: number;
   readonly mentions: number;
   /** The sentences to thin out, the densest first. */
-  readonly sentences: readonly { readonly at: Place; readonly text: string; readonly mentions: number }[];
+  readonly sentences: readonly { readonly at: Location; readonly text: string; readonly mentions: number }[];
 }
 
 /** The article as reading. Ease and grade in English alone. */
@@ -99,17 +104,17 @@ export interface Reading {
 /** A passage much like one of an earlier article. */
 export interface SharedPassage {
   readonly passage: number;
-  readonly at: Place;
+  readonly at: Location;
   readonly text: string;
-  readonly other: { readonly cycle: string; readonly at: Place; readonly text: string };
+  readonly other: { readonly cycle: string; readonly at: Location; readonly text: string };
   /** Broder's resemblance of the two, 0 to 1. */
   readonly resemblance: number;
 }
 
 /** One thing to do. */
 export interface Edit {
-  readonly place: PlaceName;
-  readonly at: Place;
+  readonly zone: Zone;
+  readonly at: Location;
   /** Item and phrase pairs that it serves. */
   readonly serves: readonly { readonly item: string; readonly phrase: string }[];
   /** The words to write, as they would stand there. */
@@ -131,7 +136,7 @@ export interface Coverage {
   readonly passages: readonly Passage[];
   /** In the order of the telling. */
   readonly items: readonly ItemCoverage[];
-  readonly crowded: readonly Crowding[];
+  readonly overRepeated: readonly OverRepetition[];
   readonly shared: readonly SharedPassage[];
   readonly reading: Reading;
   readonly advice: readonly Edit[];

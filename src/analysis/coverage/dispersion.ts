@@ -1,7 +1,7 @@
 /** How evenly something is spread over the parts of a text. */
 
 /** Occurrences in a part, and the part's size in words. */
-export interface Part {
+export interface TextPart {
   readonly occurrences: number;
   readonly size: number;
 }
@@ -14,7 +14,7 @@ const sumOf = (values: readonly number[]): number => values.reduce((sum, value) 
  * the text is) to just under 1 (all in a part that is a sliver of the text). 0 where nothing occurs, for then
  * nothing is spread unevenly.
  */
-export const deviationOfProportions = (parts: readonly Part[]): number => {
+export const deviationOfProportions = (parts: readonly TextPart[]): number => {
   const words = sumOf(parts.map(({ size }) => size));
   const occurrences = sumOf(parts.map((part) => part.occurrences));
   if (words === 0 || occurrences === 0) return 0;
@@ -26,7 +26,7 @@ export const deviationOfProportions = (parts: readonly Part[]): number => {
  * DPnorm of Lijffijt and Gries (2012), their correction to the former: DP divided by the most it could be, which is
  * 1 less the share of the smallest part; so that 1 is reached whatever the parts. 0 where there is but one part.
  */
-export const normalDeviation = (parts: readonly Part[]): number => {
+export const normalDeviation = (parts: readonly TextPart[]): number => {
   const filled = parts.filter(({ size }) => size > 0);
   const words = sumOf(filled.map(({ size }) => size));
   if (filled.length < 2) return 0;

@@ -50,12 +50,12 @@ const joined = (tagged: readonly Tagged[]): readonly Tagged[] => {
 const LONGEST_SUBJECT = 8;
 const LONGEST_CLAUSE = 30;
 
-type Open<T> = { -readonly [K in keyof T]: T[K] };
+type OpenClass<T> = { -readonly [K in keyof T]: T[K] };
 
 /** Each word with its neighbours; all see it when one changes. */
-const sitesOf = (tagged: readonly Tagged[]): readonly Open<Site>[] => {
+const sitesOf = (tagged: readonly Tagged[]): readonly OpenClass<Site>[] => {
   const sites = tagged.map(
-    ({ text, pos }, i): Open<Site> => ({
+    ({ text, pos }, i): OpenClass<Site> => ({
       word: plain(text),
       pos,
       before: EDGE,

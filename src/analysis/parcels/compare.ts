@@ -1,6 +1,6 @@
 /** Carriers and regions side by side, and which of them is behind. */
 import type { ParcelCount } from '../../model/parcels.ts';
-import { type Histogram, histogramOf, parcelsIn, type Tally, tallyOf } from './histogram.ts';
+import { type Histogram, histogramOf, type ParcelTally, parcelsIn, tallyOf } from './histogram.ts';
 import { arrivedBy, curveOf } from './kaplan-meier.ts';
 import { logRank } from './log-rank.ts';
 import { type Quantile, quantileOf } from './quantile.ts';
@@ -8,7 +8,7 @@ import { type Quantile, quantileOf } from './quantile.ts';
 /** `slow`: behind the others beyond chance. `stuck`: that, and most of what it has on the way is overdue. */
 export type Pace = 'stuck' | 'slow' | 'usual';
 
-export interface Group extends Tally {
+export interface Group extends ParcelTally {
   /** As the file names it; empty for rows that do not say. */
   readonly name: string;
   readonly parcels: number;

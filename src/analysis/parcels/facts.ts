@@ -4,7 +4,7 @@ import { dateInZone } from '../../model/calendar.ts';
 import { dateOfDay, dayOfDate, type ParcelCount, type Parcels } from '../../model/parcels.ts';
 import { dateOfShare, type Sending, type Share, sendingsOf, shareByDate } from './calendar-curve.ts';
 import { compareBy, type Group } from './compare.ts';
-import { histogramOf, parcelsIn, pooledHistogram, type Tally, tallyOf } from './histogram.ts';
+import { histogramOf, type ParcelTally, parcelsIn, pooledHistogram, tallyOf } from './histogram.ts';
 import { type Curve, curveOf } from './kaplan-meier.ts';
 import { type Overdue, overdueOf } from './overdue.ts';
 import { continued, horizonOf } from './pooled.ts';
@@ -12,10 +12,10 @@ import { type Quantile, quantileOf } from './quantile.ts';
 import { DEFAULT_SHARE, type JudgedReveal, judgeReveal } from './reveal.ts';
 
 /** Whose parcels tell when the wanted share arrives: this cycle's, this and earlier ones', earlier ones' or none. */
-export type Source = 'own' | 'both' | 'earlier' | 'none';
+export type OutlookSource = 'own' | 'both' | 'earlier' | 'none';
 
 export interface Outlook {
-  readonly source: Source;
+  readonly source: OutlookSource;
   /** The curve that tells: with `both` this cycle's up to `horizon` and the earlier ones' from there on. */
   readonly curve: Curve;
   /** Days up to which this cycle's own parcels tell; −1 where there are none. */
@@ -41,7 +41,7 @@ export interface ParcelsFacts {
   readonly timeZone: string;
   readonly wanted: number;
   readonly parcels: number;
-  readonly tally: Tally;
+  readonly tally: ParcelTally;
   /** The wanted share of these very parcels has arrived. */
   readonly reached: boolean;
   readonly sendings: readonly Sending[];
@@ -112,7 +112,7 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
   const earlier = input.earlier.filter((one) => one.parcels.counts.length > 0);
   const pool = pooledHistogram(earlier.map((one) => histogramOf(one.parcels.counts)));
   const pooled = !enough && earlier.length > 0;
-  const source: Source = enough ? 'own' : pooled ? (horizon < 0 ? 'earlier' : 'both') : 'none';
+  const source: OutlookSource = enough ? 'own' : pooled ? (horizon < 0 ? 'earlier' : 'both') : 'none';
   const curve = pooled ? continued(own, curveOf(pool), horizon) : own;
   const leaving =
     counts.length > 0

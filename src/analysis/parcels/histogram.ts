@@ -2,7 +2,7 @@
 import type { ParcelCount } from '../../model/parcels.ts';
 
 /** Parcels by what they came to. */
-export interface Tally {
+export interface ParcelTally {
   readonly delivered: number;
   readonly travelling: number;
   readonly lost: number;
@@ -13,7 +13,7 @@ export interface Tally {
  * One day of waiting: what arrived after so many days, and what was still without an arrival when the file was
  * read, so many days after it left.
  */
-export interface DayCount extends Tally {
+export interface DayCount extends ParcelTally {
   /** Whole days since it left, from 0. */
   readonly day: number;
 }
@@ -39,7 +39,7 @@ const collected = (entries: Iterable<DayCount>): Histogram => {
   return [...byDay.values()].sort((a, b) => a.day - b.day);
 };
 
-const NONE: Tally = { delivered: 0, travelling: 0, lost: 0, returned: 0 };
+const NONE: ParcelTally = { delivered: 0, travelling: 0, lost: 0, returned: 0 };
 
 /** The histogram of parcels, whatever their order. */
 export const histogramOf = (counts: readonly ParcelCount[]): Histogram =>
@@ -49,7 +49,7 @@ export const histogramOf = (counts: readonly ParcelCount[]): Histogram =>
 export const pooledHistogram = (histograms: readonly Histogram[]): Histogram => collected(histograms.flat());
 
 /** All days of a histogram together. */
-export const tallyOf = (histogram: Histogram): Tally =>
+export const tallyOf = (histogram: Histogram): ParcelTally =>
   histogram.reduce(
     (sum, one) => ({
       delivered: sum.delivered + one.delivered,
@@ -61,5 +61,5 @@ export const tallyOf = (histogram: Histogram): Tally =>
   );
 
 /** Parcels in a tally. */
-export const parcelsIn = ({ delivered, travelling, lost, returned }: Tally): number =>
+export const parcelsIn = ({ delivered, travelling, lost, returned }: ParcelTally): number =>
   delivered + travelling + lost + returned;

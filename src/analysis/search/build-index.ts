@@ -1,7 +1,7 @@
 /** Documents → one part of the index, ready to be published. */
 import MiniSearch from 'minisearch';
 import type { Language } from '../language/language.ts';
-import { type Form, type PackedIndex, packIndex } from './compact.ts';
+import { type PackedForm, type PackedIndex, packIndex } from './compact.ts';
 import { type IndexedDocument, indexOptions } from './options.ts';
 import { searchedWords } from './text.ts';
 
@@ -16,7 +16,7 @@ export const buildIndex = (
   first = 0,
 ): PackedIndex => {
   const index = new MiniSearch<IndexedDocument>(indexOptions(fields));
-  const forms = new Map<string, Form>();
+  const forms = new Map<string, PackedForm>();
   documents.forEach((texts, i) => {
     const stems = fields.map((field): [string, string] => {
       const words = searchedWords(texts[field] ?? '', language);

@@ -6,7 +6,7 @@
 import type { AsPlainObject } from 'minisearch';
 
 /** A word of the texts as it is folded, and its stem. */
-export interface Form {
+export interface PackedForm {
   readonly word: string;
   readonly stem: string;
 }
@@ -31,7 +31,7 @@ export interface UnpackedIndex {
   readonly index: AsPlainObject;
   readonly fields: readonly string[];
   /** Sorted by code unit. */
-  readonly forms: readonly Form[];
+  readonly forms: readonly PackedForm[];
 }
 
 const DIGITS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_';
@@ -92,7 +92,7 @@ const unpackWords = (text: string): readonly string[] => {
       });
 };
 
-const wayTo = ({ word, stem }: Form): string => {
+const wayTo = ({ word, stem }: PackedForm): string => {
   const shared = sharedLetters(word, stem);
   return `${word.length - shared},${stem.slice(shared)}`;
 };
@@ -101,7 +101,7 @@ const wayTo = ({ word, stem }: Form): string => {
  * Packs an index whose documents are numbered `first`, `first + 1` and so on, in that order. `forms` must hold a
  * word of every term.
  */
-export const packIndex = (index: AsPlainObject, forms: readonly Form[], first: number): PackedIndex => {
+export const packIndex = (index: AsPlainObject, forms: readonly PackedForm[], first: number): PackedIndex => {
   const sorted = [...forms].sort((a, b) => (a.word < b.word ? -1 : 1));
   const ways = sorted.map(wayTo);
   const counts = new Map<string, number>();

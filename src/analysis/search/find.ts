@@ -5,7 +5,7 @@
  */
 import type { Language, Word } from '../language/language.ts';
 import { HEAD_FIELDS, HEAD_SHARE } from './options.ts';
-import { formsBeginning, type Part } from './part.ts';
+import { formsBeginning, type IndexPart } from './part.ts';
 import { type Guess, nearestForms } from './spelling.ts';
 import { isPassedOver } from './text.ts';
 
@@ -20,7 +20,7 @@ export interface Met {
 }
 
 /** A word of what was asked. */
-export interface Asked {
+export interface AskedWord {
   readonly text: string;
   readonly folded: string;
   /** Words of these stems meet it, by level. */
@@ -30,7 +30,7 @@ export interface Asked {
   readonly known: boolean;
 }
 
-export interface Found {
+export interface FoundItem {
   readonly id: number;
   readonly score: number;
   /** Every word is met. */
@@ -38,9 +38,9 @@ export interface Found {
 }
 
 export interface Answer {
-  readonly asked: readonly Asked[];
+  readonly asked: readonly AskedWord[];
   /** Best first. */
-  readonly found: readonly Found[];
+  readonly found: readonly FoundItem[];
   /** How a document meets each word, in the order of `asked`. */
   readonly metBy: (id: number) => readonly (Met | undefined)[];
 }
@@ -68,7 +68,7 @@ type Scores = Map<number, { score: number; fields: readonly string[] }>;
 /** What a field's score counts for. */
 const BOOST = Object.fromEntries(HEAD_FIELDS.map((field) => [field, HEAD_SHARE]));
 
-const addScores = (into: Scores, part: Part, terms: Iterable<string>, fields = part.fields): void => {
+const addScores = (into: Scores, part: IndexPart, terms: Iterable<string>, fields = part.fields): void => {
   for (const term of terms)
     for (const { id, score, match } of part.index.search(term, { boost: BOOST, fields: [...fields] })) {
       const held = into.get(id);
@@ -91,7 +91,7 @@ const extremes = (scores: Scores): { least: number; most: number } => {
 };
 
 /** Stems of a part's words that begin as was typed: what the stem has lost may be what was typed of it. */
-const beginningStems = (part: Part, { folded, stem }: Word): ReadonlySet<string> => {
+const beginningStems = (part: IndexPart, { folded, stem }: Word): ReadonlySet<string> => {
   const stems = new Set(formsBeginning(part, folded).map((form) => form.stem));
   stems.delete(stem);
   if (stems.size <= MOST_BEGUN) return stems;
@@ -102,12 +102,12 @@ const beginningStems = (part: Part, { folded, stem }: Word): ReadonlySet<string>
 export type KnownWords = Map<string, WordAnswer>;
 
 interface WordAnswer {
-  readonly asked: Asked;
+  readonly asked: AskedWord;
   readonly met: ReadonlyMap<number, Met>;
 }
 
 const findWord = (
-  parts: readonly Part[],
+  parts: readonly IndexPart[],
   word: Word,
   place: { readonly last: boolean; readonly passedOver: boolean },
   options: FindOptions,
@@ -177,7 +177,7 @@ const wordsAsked = (query: string, language: Language) => {
  * looked for only where neither is met. Without beginnings and slips the score alone decides among the rest.
  */
 export const find = (
-  parts: readonly Part[],
+  parts: readonly IndexPart[],
   language: Language,
   query: string,
   options: FindOptions = {},

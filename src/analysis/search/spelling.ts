@@ -1,9 +1,9 @@
 /** Which known words a typed one was meant to be. */
-import type { Form } from './compact.ts';
-import type { Part } from './part.ts';
-import { lacksMore, lettersOf, slipsAllowed, slipsBetween } from './slips.ts';
+import type { PackedForm } from './compact.ts';
+import type { IndexPart } from './part.ts';
+import { lacksMore, lettersOf, typosAllowed, typosBetween } from './typos.ts';
 
-export interface Guess extends Form {
+export interface Guess extends PackedForm {
   readonly slips: number;
   /** Only the word's beginning is like what was typed. */
   readonly beginning: boolean;
@@ -20,10 +20,10 @@ const BEGINNING_FROM = 4;
  * are looked at where `unfinished` says that the word may be still typed.
  */
 export const nearestForms = (
-  parts: readonly Part[],
+  parts: readonly IndexPart[],
   typed: string,
   unfinished: boolean,
-  most = slipsAllowed(typed.length),
+  most = typosAllowed(typed.length),
 ): readonly Guess[] => {
   if (most === 0) return [];
   const guesses = new Map<string, Guess>();
@@ -32,20 +32,20 @@ export const nearestForms = (
     for (let i = 0; i < forms.length; i += 1) {
       const others = letters[i] as number;
       if (lacksMore(has, others, most)) continue;
-      const { word, stem } = forms[i] as Form;
+      const { word, stem } = forms[i] as PackedForm;
       if (word.length < typed.length - most || guesses.has(word)) continue;
       // A word of another beginning is rarely meant: one of the first two letters has to be there.
       const first = word[0];
       if (first !== typed[0] && first !== typed[1] && word[1] !== typed[0]) continue;
       if (word.length <= typed.length + most && !lacksMore(others, has, most)) {
-        const { whole } = slipsBetween(typed, word, most);
+        const { whole } = typosBetween(typed, word, most);
         if (whole <= most) {
           guesses.set(word, { word, stem, slips: whole, beginning: false });
           continue;
         }
       }
       if (!unfinished || typed.length <= BEGINNING_FROM || first !== typed[0]) continue;
-      const { beginning } = slipsBetween(typed, word.slice(0, typed.length + 1), 1);
+      const { beginning } = typosBetween(typed, word.slice(0, typed.length + 1), 1);
       if (beginning <= 1) guesses.set(word, { word, stem, slips: beginning, beginning: true });
     }
   const ranked = [...guesses.values()].sort(

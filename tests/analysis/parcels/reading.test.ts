@@ -173,7 +173,7 @@ const read = (text: string, format: ParcelFormat = {}, chunk = 1e9) => {
     counts: value?.counts.map(
       ({ shipped, days, state, count }) => `${dateOfDay(shipped)} ${days} ${state} ${count}`,
     ),
-    findings: diagnostics.map(({ weight, rule, place }) => `${weight} ${rule} ${place.line}`),
+    findings: diagnostics.map(({ weight, rule, location: place }) => `${weight} ${rule} ${place.line}`),
     value,
     diagnostics,
   };

@@ -3,7 +3,7 @@ import MiniSearch from 'minisearch';
 import { describe, expect, test } from 'vitest';
 import { languageFor } from '../../../src/analysis/language/language.ts';
 import { buildIndex } from '../../../src/analysis/search/build-index.ts';
-import { type Form, packIndex, unpackIndex } from '../../../src/analysis/search/compact.ts';
+import { type PackedForm, packIndex, unpackIndex } from '../../../src/analysis/search/compact.ts';
 import { type IndexedDocument, indexOptions } from '../../../src/analysis/search/options.ts';
 
 const english = await languageFor('en');
@@ -22,7 +22,7 @@ describe('a packed index', () => {
           const index = new MiniSearch<IndexedDocument>(indexOptions(fields));
           index.addAll(documents.map((one, i) => ({ ...one, id: first + i })));
           const words = new Set(documents.flatMap(({ name, story }) => `${name} ${story}`.split(' ')));
-          const forms: Form[] = [...words].map((one) => ({ word: one, stem: one }));
+          const forms: PackedForm[] = [...words].map((one) => ({ word: one, stem: one }));
           const plain = index.toJSON();
           const { index: unpacked } = unpackIndex(packIndex(plain, forms, first));
           const sorted = (of: typeof plain) => ({

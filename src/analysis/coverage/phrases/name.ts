@@ -59,7 +59,7 @@ const withoutTitles = (name: string): string => {
   return /\p{L}/u.test(rest) ? rest : name;
 };
 
-interface Piece {
+interface NamePiece {
   readonly word: NameWord;
   /** The sign or word before it joins it to the piece before as "and" does. */
   readonly and: boolean;
@@ -78,8 +78,8 @@ export const textOf = (words: readonly Word[]): string =>
 const isAnd = ({ folded }: Word): boolean => folded === 'and' || folded === 'or' || folded === 'n';
 
 /** The name cut where punctuation cuts it, "and" in any spelling taken out and noted. */
-const segmentsOf = (name: string, language: Language): readonly (readonly Piece[])[] => {
-  const segments: Piece[][] = [[]];
+const segmentsOf = (name: string, language: Language): readonly (readonly NamePiece[])[] => {
+  const segments: NamePiece[][] = [[]];
   let end = 0;
   let and = false;
   const text = withoutTitles(name);
@@ -104,8 +104,8 @@ const segmentsOf = (name: string, language: Language): readonly (readonly Piece[
 };
 
 /** The first segment that names a thing, with those before it that only describe: "Copper, engraved plant labels". */
-const mainSegment = (segments: readonly (readonly Piece[])[]): readonly Piece[] => {
-  const before: Piece[] = [];
+const mainSegment = (segments: readonly (readonly NamePiece[])[]): readonly NamePiece[] => {
+  const before: NamePiece[] = [];
   for (const segment of segments) {
     const words = segment.map(({ word }) => word);
     // "Handmade paper, 10 sheets": a measure ends what was named.
@@ -169,7 +169,7 @@ const HALVES = new Set(['half', 'third', 'quarter']);
 const andWord = (language: Language): Word => ({ ...language.word('and'), start: -1, end: -1 });
 
 /** The things of a run of words that "and" joins, each with the words it shares. */
-const partsOf = (pieces: readonly Piece[], and: Word): readonly (readonly NameWord[])[] => {
+const partsOf = (pieces: readonly NamePiece[], and: Word): readonly (readonly NameWord[])[] => {
   const parts: NameWord[][] = [[]];
   for (const { word, and: joins } of pieces) {
     if (joins) parts.push([]);

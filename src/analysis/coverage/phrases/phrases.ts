@@ -3,9 +3,9 @@ import type { Item, Search } from '../../../model/box.ts';
 import type { Language, Word } from '../../language/language.ts';
 import { type NameOrigin, readName } from './name.ts';
 import type { Origin, OriginName, Phrase } from './phrase.ts';
-import { type ItemWords, type SearchIndex, searchIndexOf, typedFor } from './typed.ts';
+import { type ItemWords, searchIndexOf, type TypedSearches, typedFor } from './typed.ts';
 
-export { type SearchIndex, searchIndexOf } from './typed.ts';
+export { searchIndexOf, type TypedSearches as SearchIndex } from './typed.ts';
 
 /**
  * What phrases weigh by where they are from, where nobody knows what was typed: of ten people who look for the
@@ -51,7 +51,7 @@ const MOST_PHRASES = 12;
 /** Longer materials, colours and makers are descriptions: nobody types them before a noun. */
 const MOST_WORDS_OF_A_QUALITY = 3;
 
-interface Candidate {
+interface PhraseCandidate {
   readonly text: string;
   readonly words: readonly Word[];
   readonly head: number;
@@ -90,8 +90,8 @@ const itemWordsOf = (item: Item, language: Language): ItemWords => {
   };
 };
 
-const candidatesOf = (item: Item, language: Language): readonly Candidate[] => {
-  const candidates: Candidate[] = [];
+const candidatesOf = (item: Item, language: Language): readonly PhraseCandidate[] => {
+  const candidates: PhraseCandidate[] = [];
   const add = (
     text: string,
     head: string | number,
@@ -139,8 +139,12 @@ const candidatesOf = (item: Item, language: Language): readonly Candidate[] => {
   return candidates;
 };
 
-const typedCandidates = (item: Item, index: SearchIndex, language: Language): readonly Candidate[] => {
-  const totals = new Map<string, { count: number; first: Candidate }>();
+const typedCandidates = (
+  item: Item,
+  index: TypedSearches,
+  language: Language,
+): readonly PhraseCandidate[] => {
+  const totals = new Map<string, { count: number; first: PhraseCandidate }>();
   for (const { text, head, search } of typedFor(itemWordsOf(item, language), index)) {
     const words = language.words(text);
     const key = keyOf(words);
@@ -161,8 +165,8 @@ const typedCandidates = (item: Item, index: SearchIndex, language: Language): re
 };
 
 /** Phrases of one key made one: the weightiest of the record's own origins counts, and what was typed is added. */
-const merged = (own: readonly Candidate[], typed: readonly Candidate[]): readonly Phrase[] => {
-  const byKey = new Map<string, Candidate[]>();
+const merged = (own: readonly PhraseCandidate[], typed: readonly PhraseCandidate[]): readonly Phrase[] => {
+  const byKey = new Map<string, PhraseCandidate[]>();
   for (const candidate of [...own, ...typed]) {
     const key = keyOf(candidate.words);
     const there = byKey.get(key);
@@ -171,11 +175,12 @@ const merged = (own: readonly Candidate[], typed: readonly Candidate[]): readonl
   }
   return [...byKey.values()].map((candidates) => {
     const ranked = [...candidates].sort((a, b) => b.weight - a.weight);
-    const weightOf = (all: readonly Candidate[]): number => Math.max(0, ...all.map(({ weight }) => weight));
+    const weightOf = (all: readonly PhraseCandidate[]): number =>
+      Math.max(0, ...all.map(({ weight }) => weight));
     const typedIn = candidates.filter(({ origin }) => origin.from === 'search');
     const ownIn = candidates.filter(({ origin }) => origin.from !== 'search');
     // The record's own spelling is kept before a typed one: it is how the article spells it.
-    const shown = (ownIn[0] ?? typedIn[0]) as Candidate;
+    const shown = (ownIn[0] ?? typedIn[0]) as PhraseCandidate;
     const origins = ranked.map(({ origin }) => origin);
     return {
       text: shown.text,
@@ -194,7 +199,7 @@ const merged = (own: readonly Candidate[], typed: readonly Candidate[]): readonl
  */
 export const phrasesOf = (
   item: Item,
-  searches: SearchIndex | readonly Search[],
+  searches: TypedSearches | readonly Search[],
   language: Language,
 ): readonly Phrase[] => {
   const index = 'byEnding' in searches ? searches : searchIndexOf(searches, language);

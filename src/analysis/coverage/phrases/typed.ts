@@ -1,6 +1,6 @@
 /** Phrases that people typed, read once, and which item each belongs to. */
 import type { Search } from '../../../model/box.ts';
-import { mayJoin } from '../../language/joins.ts';
+import { mayConflate } from '../../language/conflation.ts';
 import type { Language, Word } from '../../language/language.ts';
 import {
   adverbs,
@@ -27,7 +27,7 @@ export interface Typed {
 }
 
 /** Typed phrases by what their thing's last words are, joined: "can", "wateringcan". */
-export interface SearchIndex {
+export interface TypedSearches {
   readonly byEnding: ReadonlyMap<string, readonly Typed[]>;
   /** How often the phrase was typed that was typed oftenest; at least 1. */
   readonly most: number;
@@ -48,7 +48,7 @@ const MOST_TAIL = 3;
 
 const joinedKeys = (words: readonly Word[]): string => words.map(({ key }) => key).join('');
 
-const isSame = (a: Word, b: Word): boolean => a.key === b.key || (a.stem === b.stem && mayJoin(a, b));
+const isSame = (a: Word, b: Word): boolean => a.key === b.key || (a.stem === b.stem && mayConflate(a, b));
 
 /** "how to clean a watering can": what is asked, without the asking. */
 const withoutAsking = (words: readonly Word[]): readonly Word[] => {
@@ -89,7 +89,7 @@ const endingsOf = (words: readonly Word[]): readonly string[] => {
 };
 
 /** Reads every typed phrase once, so that an item looks only at those that end as its names do. */
-export const searchIndexOf = (searches: readonly Search[], language: Language): SearchIndex => {
+export const searchIndexOf = (searches: readonly Search[], language: Language): TypedSearches => {
   const byEnding = new Map<string, Typed[]>();
   for (const search of searches) {
     const typed = readTyped(search, language);
@@ -184,7 +184,7 @@ const withoutSlips = (typed: readonly Typed[], facts: readonly Word[]): readonly
  * keeps a phrase away; before a name of one word, so does any word that is neither known of the item nor a general
  * quality: a cake tin is not the tin. Common practice, no source.
  */
-export const typedFor = (item: ItemWords, index: SearchIndex): readonly Typed[] => {
+export const typedFor = (item: ItemWords, index: TypedSearches): readonly Typed[] => {
   const found = new Set<Typed>();
   for (const name of item.names)
     for (const ending of endingsOf(name))

@@ -12,4 +12,4 @@ export interface Article {
 
 /** Running text: paragraphs on the page, without the summary, which is read in a list of results. */
 export const isRunning = ({ form, words }: Passage): boolean =>
-  form === 'paragraph' && words[0]?.place !== 'summary';
+  form === 'paragraph' && words[0]?.zone !== 'summary';

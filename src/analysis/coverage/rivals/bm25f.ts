@@ -61,7 +61,7 @@ export const rarity = (documents: number, holders: number): number =>
 type Postings = number[];
 const ENTRY = 3;
 
-interface Part {
+interface WeightedField {
   readonly number: number;
   readonly field: number;
   readonly occurrences: number;
@@ -111,9 +111,9 @@ export const rankerOf = <Field extends string>(
   };
 
   /** What each field of each holder has of a term, its frequency weighted and measured by the field's length. */
-  const partsOf = (term: string): readonly Part[] => {
+  const partsOf = (term: string): readonly WeightedField[] => {
     const entries = postings.get(term) ?? [];
-    const parts: Part[] = [];
+    const parts: WeightedField[] = [];
     for (let at = 0; at < entries.length; at += ENTRY) {
       const number = entries[at] as number;
       const field = entries[at + 1] as number;
@@ -124,7 +124,7 @@ export const rankerOf = <Field extends string>(
     return parts;
   };
   /** Each holder's frequency over all its fields. */
-  const frequenciesOf = (parts: readonly Part[]): ReadonlyMap<number, number> => {
+  const frequenciesOf = (parts: readonly WeightedField[]): ReadonlyMap<number, number> => {
     const sums = new Map<number, number>();
     for (const { number, weighted } of parts) sums.set(number, (sums.get(number) ?? 0) + weighted);
     return sums;

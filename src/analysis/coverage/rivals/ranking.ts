@@ -1,6 +1,6 @@
 /** How the articles of a box are ranked: their fields, and what each counts. */
 
-import type { PlaceName } from '../text/places.ts';
+import type { Zone } from '../text/zones.ts';
 import type { RankParameters } from './bm25f.ts';
 
 export type FieldName =
@@ -14,7 +14,7 @@ export type FieldName =
   | 'structured data';
 
 /** The field of each place: opening, sections and the rest are one running text to whoever ranks it. */
-export const fieldOf: Readonly<Record<PlaceName, FieldName>> = {
+export const fieldOf: Readonly<Record<Zone, FieldName>> = {
   title: 'title',
   address: 'address',
   summary: 'summary',

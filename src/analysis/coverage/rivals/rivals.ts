@@ -12,7 +12,7 @@ import {
   lengthOf,
   newVocabulary,
   proseOf,
-  type Spot,
+  type StreamSpot,
   spotsOf,
   streamOf,
   type TextStream,
@@ -61,7 +61,7 @@ const coreOf = <T>(words: readonly T[], head: number): readonly T[] =>
 /** "never", "once", "14 times". */
 const timesWords = (count: number): string => ['never', 'once', 'twice'][count] ?? `${count} times`;
 
-const countIn = (spots: readonly Spot[], field: FieldName): number =>
+const countIn = (spots: readonly StreamSpot[], field: FieldName): number =>
   spots.filter((spot) => spot.field === field).length;
 
 /** What each field gives the one more than the other, the most first. */
@@ -81,7 +81,7 @@ const leads = (
 interface Side {
   readonly stream: TextStream;
   readonly contributions: readonly Contribution<FieldName>[];
-  readonly spots: readonly Spot[];
+  readonly spots: readonly StreamSpot[];
 }
 
 /** "Its title and a heading say it, and its text says it 14 times, this one 3 times." `words`: what is said. */

@@ -1,5 +1,5 @@
 /** Paragraphs that are much like one of an earlier article: twelve articles that open alike compete. */
-import type { Place } from '../../../diagnostics/diagnostic.ts';
+import type { Location } from '../../../diagnostics/diagnostic.ts';
 import type { SharedPassage } from '../coverage.ts';
 import { type Passage, whereIs } from '../text/passage.ts';
 import type { Article } from './article.ts';
@@ -19,7 +19,7 @@ const MOST_COMPARED = 8;
 
 interface Kept {
   readonly cycle: string;
-  readonly at: Place;
+  readonly at: Location;
   readonly text: string;
   readonly shingles: Int32Array;
 }
@@ -56,7 +56,7 @@ const shinglesOf = (passage: Passage): ReadonlySet<number> => {
 const isCompared = (passage: Passage): boolean =>
   passage.form === 'paragraph' && passage.written && passage.words.length >= SHARED_LEAST_WORDS;
 
-const startOf = (passage: Passage): Place => {
+const startOf = (passage: Passage): Location => {
   const [first] = passage.words;
   if (!first) throw new Error('Expected a paragraph with words');
   return whereIs(passage, first);

@@ -1,15 +1,15 @@
 /** An article's words as numbers: small enough to hold a thousand articles, and to look up where one says a phrase. */
-import type { Place } from '../../../diagnostics/diagnostic.ts';
+import type { Location } from '../../../diagnostics/diagnostic.ts';
 import type { Passage } from '../text/passage.ts';
-import type { PlaceName } from '../text/places.ts';
 import { adjacent } from '../text/text-index.ts';
+import type { Zone } from '../text/zones.ts';
 import type { Article } from './article.ts';
 import { type FieldName, fieldOf } from './ranking.ts';
 
 const FIELDS: readonly FieldName[] = [...new Set(Object.values(fieldOf))];
 const FIELD_NUMBERS = Object.fromEntries(
-  Object.entries(fieldOf).map(([place, field]) => [place, FIELDS.indexOf(field)]),
-) as Readonly<Record<PlaceName, number>>;
+  Object.entries(fieldOf).map(([zone, field]) => [zone, FIELDS.indexOf(field)]),
+) as Readonly<Record<Zone, number>>;
 
 export interface TextStream {
   readonly cycle: string;
@@ -107,7 +107,7 @@ export const streamOf = (
     for (const word of passage.words) {
       stream.keys[at] = keyNumber(vocabulary, word.key);
       stream.forms[at] = formNumber(vocabulary, word.text);
-      stream.fields[at] = FIELD_NUMBERS[word.place];
+      stream.fields[at] = FIELD_NUMBERS[word.zone];
       stream.joins[at] = joinBefore(passage, at - first);
       stream.lines[at] = word.line;
       stream.columns[at] = word.column;
@@ -118,9 +118,9 @@ export const streamOf = (
   return stream;
 };
 
-export interface Spot {
+export interface StreamSpot {
   readonly field: FieldName;
-  readonly at: Place;
+  readonly at: Location;
   /** As it is written there. */
   readonly text: string;
   /** Whether these words can be made a link: prose that an author wrote, and no link yet. */
@@ -132,8 +132,8 @@ export const spotsOf = (
   stream: TextStream,
   keys: readonly number[],
   { written }: Vocabulary,
-): readonly Spot[] => {
-  const spots: Spot[] = [];
+): readonly StreamSpot[] => {
+  const spots: StreamSpot[] = [];
   const [first] = keys;
   if (first === undefined) return spots;
   let passage = 0;
@@ -168,7 +168,7 @@ export const spotsOf = (
  * Where a sentence with a link can be added: the first paragraph that takes links in a file, else in the article,
  * else where the article begins.
  */
-export const proseOf = ({ files, linkable, starts, lines, columns }: TextStream, file?: string): Place => {
+export const proseOf = ({ files, linkable, starts, lines, columns }: TextStream, file?: string): Location => {
   const inFile = linkable.findIndex((can, i) => can && files[i] === file);
   const passage = Math.max(0, inFile >= 0 ? inFile : linkable.indexOf(true));
   const word = starts[passage] ?? 0;

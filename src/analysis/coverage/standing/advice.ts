@@ -1,9 +1,9 @@
 /** The least work that brings every item to the aim. */
-import type { Place } from '../../../diagnostics/diagnostic.ts';
+import type { Location } from '../../../diagnostics/diagnostic.ts';
 import type { Language } from '../../language/language.ts';
 import type { Edit } from '../coverage.ts';
 import type { Passage } from '../text/passage.ts';
-import { type Candidate, candidatesFor } from './candidates.ts';
+import { candidatesFor, type EditCandidate } from './candidates.ts';
 import { rewritten } from './rewriting.ts';
 import { outcomeOf, type TalliedItem, type Tally, talliedAgain, tallyOf } from './tally.ts';
 
@@ -39,15 +39,15 @@ const gainOf = (
   );
 
 /** A change by what it says where, the same from one round to the next. */
-const nameOf = ({ item, phrase, place, passage, at }: Candidate): string =>
-  [item.slug, phrase.text, place, passage, at.line, at.column].join(' ');
+const nameOf = ({ item, phrase, zone, passage, at }: EditCandidate): string =>
+  [item.slug, phrase.text, zone, passage, at.line, at.column].join(' ');
 
-const isSamePlace = (a: Place, b: Place): boolean =>
+const isSamePlace = (a: Location, b: Location): boolean =>
   a.file === b.file && a.line === b.line && a.column === b.column;
 
 const applied = (
   { passages }: Draft,
-  { change, fresh }: Candidate,
+  { change, fresh }: EditCandidate,
   language: Language,
 ): readonly Passage[] => (change ? rewritten(passages, change, language) : [...passages, fresh]);
 
@@ -62,7 +62,7 @@ export const adviceFor = (
   aim: number,
   language: Language,
 ): Advice => {
-  const changedBy = (draft: Draft, candidate: Candidate): Draft => {
+  const changedBy = (draft: Draft, candidate: EditCandidate): Draft => {
     const text = applied(draft, candidate, language);
     return {
       passages: text,
@@ -71,21 +71,21 @@ export const adviceFor = (
   };
   const standingsWith = (
     { tally }: Draft,
-    { passage, fresh, phrase }: Candidate,
+    { passage, fresh, phrase }: EditCandidate,
   ): ReadonlyMap<string, number> =>
     outcomeOf(tally, items, passage, fresh, phrase.words, language.english).standings;
   // Gains only shrink as the text grows (Minoux 1978): what a change brought before is the most it can bring now,
   // so that few need to be counted again.
   const most = new Map<string, number>();
   /** A second thing said in one sentence is harder to write than the first. */
-  const effortOf = (candidate: Candidate, chosen: readonly Candidate[]): number =>
+  const effortOf = (candidate: EditCandidate, chosen: readonly EditCandidate[]): number =>
     candidate.effort * (1 + chosen.filter((one) => isSamePlace(one.at, candidate.at)).length);
-  const best = (draft: Draft, soFar: readonly Candidate[]): Candidate | undefined => {
+  const best = (draft: Draft, soFar: readonly EditCandidate[]): EditCandidate | undefined => {
     const short = shortOf(aim, draft.tally.standings);
     const ranked = candidatesFor(draft.passages, draft.tally, short, language)
       .map((candidate) => ({ candidate, bound: most.get(nameOf(candidate)) ?? Number.POSITIVE_INFINITY }))
       .sort((a, b) => b.bound - a.bound);
-    let chosen: { candidate: Candidate; value: number } | undefined;
+    let chosen: { candidate: EditCandidate; value: number } | undefined;
     for (const { candidate, bound } of ranked) {
       if (chosen && bound <= chosen.value) break;
       const after = standingsWith(draft, candidate);
@@ -99,7 +99,7 @@ export const adviceFor = (
   };
 
   const first: Draft = { passages, tally: tallyOf(passages, items, language.english) };
-  const chosen: Candidate[] = [];
+  const chosen: EditCandidate[] = [];
   let draft = first;
   while (chosen.length < MOST_EDITS && shortOf(aim, draft.tally.standings).size > 0) {
     const candidate = best(draft, chosen);
@@ -108,13 +108,13 @@ export const adviceFor = (
     draft = changedBy(draft, candidate);
   }
 
-  const replay = (candidates: readonly Candidate[]): readonly Draft[] => {
+  const replay = (candidates: readonly EditCandidate[]): readonly Draft[] => {
     const drafts = [first];
     for (const candidate of candidates) drafts.push(changedBy(drafts.at(-1) as Draft, candidate));
     return drafts;
   };
   const all = draft.tally.standings;
-  let kept: readonly Candidate[] = chosen;
+  let kept: readonly EditCandidate[] = chosen;
   for (const candidate of [...chosen].sort((a, b) => b.effort - a.effort)) {
     // What came later in the same passage counts on the letters before it.
     const later = kept.slice(kept.indexOf(candidate) + 1);
@@ -144,8 +144,8 @@ export const adviceFor = (
         after: after.tally.standings.get(slug) ?? 0,
       }))
       .filter((step) => step.after > step.before);
-    const { place, at, write, words } = candidate;
-    return { place, at, serves, write, words, brings };
+    const { zone, at, write, words } = candidate;
+    return { zone, at, serves, write, words, brings };
   });
   return { edits, promised: (drafts.at(-1) as Draft).tally.standings };
 };

@@ -1,26 +1,26 @@
 /** Changes that would make an item easier to find: which words, in which place, on which line. */
 import { capital } from '../../../diagnostics/counting-words.ts';
-import type { Place } from '../../../diagnostics/diagnostic.ts';
+import type { Location } from '../../../diagnostics/diagnostic.ts';
 import type { Language } from '../../language/language.ts';
 import type { Mention } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
-import { type Passage, type PlacedWord, whereIs } from '../text/passage.ts';
-import { type PlaceName, placeWords } from '../text/places.ts';
+import { type Passage, whereIs, type ZonedWord } from '../text/passage.ts';
 import { adjacent } from '../text/text-index.ts';
+import { type Zone, zoneWords } from '../text/zones.ts';
 import { withinLonger } from './mentions.ts';
-import { type Change, changed } from './rewriting.ts';
+import { changed, type TextChange } from './rewriting.ts';
 import type { Entry, TalliedItem, Tally } from './tally.ts';
 
-export interface Candidate {
-  readonly place: PlaceName;
-  readonly at: Place;
+export interface EditCandidate {
+  readonly zone: Zone;
+  readonly at: Location;
   readonly item: TalliedItem;
   readonly phrase: Phrase;
   /** Work for the writer, beside calling a thing by its name once where it is spoken of already (1). */
   readonly effort: number;
   /** The passage it changes; one past the last is a new one. */
   readonly passage: number;
-  readonly change: Change | undefined;
+  readonly change: TextChange | undefined;
   readonly fresh: Passage;
   readonly write: string;
   readonly words: string;
@@ -31,7 +31,7 @@ export interface Candidate {
  * soon longer by two words; an opening or a summary must be worked on; a title is read by everyone and has no
  * room; a heading wants a passage to head.
  */
-const EFFORT: Readonly<Partial<Record<PlaceName, number>>> = {
+const EFFORT: Readonly<Partial<Record<Zone, number>>> = {
   'picture text': 1.2,
   section: 1.5,
   body: 1.6,
@@ -48,12 +48,12 @@ const TRIED = 2;
 
 const quoted = (text: string): string => `“${text}”`;
 
-const placeLine = (place: PlaceName, at: Place): string => {
-  return `${capital(placeWords[place])}, line ${at.line}`;
+const zoneLine = (zone: Zone, at: Location): string => {
+  return `${capital(zoneWords[zone])}, line ${at.line}`;
 };
 
 /** A phrase as it would stand in place of `head`: plural where the head is. */
-const inNumberOf = (phrase: Phrase, head: PlacedWord): string => {
+const inNumberOf = (phrase: Phrase, head: ZonedWord): string => {
   const last = phrase.words[phrase.head];
   if (!last || last.folded === head.folded || last.key !== head.key) return phrase.text;
   return phrase.text.slice(0, last.start) + head.text.toLowerCase() + phrase.text.slice(last.end);
@@ -75,7 +75,7 @@ const callByName = (
   phrase: Phrase,
   mention: Mention,
   language: Language,
-): Candidate | undefined => {
+): EditCandidate | undefined => {
   const passage = passages[mention.passage];
   const head = passage?.words[mention.from];
   if (!passage?.written || !head || phrase.head !== phrase.words.length - 1) return undefined;
@@ -89,7 +89,7 @@ const callByName = (
   const change = { passage: mention.passage, start, end: head.end, text: write };
   const at = whereIs(passage, head);
   return {
-    place: mention.place,
+    zone: mention.zone,
     at,
     item,
     phrase,
@@ -98,7 +98,7 @@ const callByName = (
     change,
     fresh: changed(passages, change, language),
     write,
-    words: `${placeLine(mention.place, at)}: call it the ${quoted(write)} once; now it is only ${quoted(metNow(passage, mention.from))}.`,
+    words: `${zoneLine(mention.zone, at)}: call it the ${quoted(write)} once; now it is only ${quoted(metNow(passage, mention.from))}.`,
   };
 };
 
@@ -107,10 +107,10 @@ const sayIt = (
   passages: readonly Passage[],
   item: TalliedItem,
   phrase: Phrase,
-  place: PlaceName,
+  zone: Zone,
   target: Spot,
   language: Language,
-): Candidate | undefined => {
+): EditCandidate | undefined => {
   const passage = passages[target.passage];
   const words = passage?.words.filter(({ sentence }) => sentence === target.sentence) ?? [];
   const last = words.at(-1);
@@ -121,16 +121,16 @@ const sayIt = (
   const begins = passage.text.slice(first.start, words[Math.min(4, words.length - 1)]?.end);
   const where = passage.running ? `in the sentence that begins ${quoted(`${begins} …`)}` : 'here';
   return {
-    place,
+    zone,
     at,
     item,
     phrase,
-    effort: EFFORT[place] ?? CALL_BY_NAME_EFFORT,
+    effort: EFFORT[zone] ?? CALL_BY_NAME_EFFORT,
     passage: target.passage,
     change,
     fresh: changed(passages, change, language),
     write: phrase.text,
-    words: `${placeLine(place, at)}: say ${quoted(phrase.text)} once ${where}.`,
+    words: `${zoneLine(zone, at)}: say ${quoted(phrase.text)} once ${where}.`,
   };
 };
 
@@ -140,7 +140,7 @@ const headIt = (
   item: TalliedItem,
   phrase: Phrase,
   language: Language,
-): Candidate | undefined => {
+): EditCandidate | undefined => {
   const stories = passages.filter(
     (passage) => passage.item === item.slug && passage.running && passage.field === undefined,
   );
@@ -154,13 +154,13 @@ const headIt = (
     text: phrase.text,
     words: language
       .words(phrase.text)
-      .map((word) => ({ ...word, place: 'heading', sentence: 0, line: at.line, column: at.column })),
+      .map((word) => ({ ...word, zone: 'heading', sentence: 0, line: at.line, column: at.column })),
     item: item.slug,
     file: at.file,
     written: true,
   };
   return {
-    place: 'heading',
+    zone: 'heading',
     at,
     item,
     phrase,
@@ -174,26 +174,26 @@ const headIt = (
 };
 
 interface Targets {
-  readonly place: PlaceName;
+  readonly zone: Zone;
   readonly holds: (passage: Passage, item: string) => boolean;
 }
 
-const inOpening = (passage: Passage): boolean => passage.words[0]?.place === 'opening';
+const inOpening = (passage: Passage): boolean => passage.words[0]?.zone === 'opening';
 
 /** Passages that may be made to say something, for each place where a writer can. */
 const TARGETS: readonly Targets[] = [
-  { place: 'title', holds: ({ form }) => form === 'title' },
-  { place: 'summary', holds: ({ field, item }) => field === 'summary' && item === undefined },
-  { place: 'opening', holds: (passage) => passage.running === true && inOpening(passage) },
+  { zone: 'title', holds: ({ form }) => form === 'title' },
+  { zone: 'summary', holds: ({ field, item }) => field === 'summary' && item === undefined },
+  { zone: 'opening', holds: (passage) => passage.running === true && inOpening(passage) },
   {
-    place: 'section',
+    zone: 'section',
     holds: (passage, item) => passage.running === true && passage.item === item && !inOpening(passage),
   },
   {
-    place: 'body',
+    zone: 'body',
     holds: (passage) => passage.running === true && passage.item === undefined && !inOpening(passage),
   },
-  { place: 'picture text', holds: ({ form, item }, own) => form === 'picture' && item === own },
+  { zone: 'picture text', holds: ({ form, item }, own) => form === 'picture' && item === own },
 ];
 
 /**
@@ -224,17 +224,17 @@ interface Spot {
 }
 
 /** Sentences of some place that a writer may change for an item, in reading order. */
-const spotsIn = (passages: readonly Passage[], { place, holds }: Targets, item: string): readonly Spot[] =>
+const spotsIn = (passages: readonly Passage[], { zone, holds }: Targets, item: string): readonly Spot[] =>
   passages.flatMap((passage, number) => {
     if (!passage.written || !holds(passage, item)) return [];
-    const sentences = passage.words.filter((word) => word.place === place).map(({ sentence }) => sentence);
+    const sentences = passage.words.filter((word) => word.zone === zone).map(({ sentence }) => sentence);
     return [...new Set(sentences)].map((sentence) => ({ passage: number, sentence }));
   });
 
 /** An item, and the sentence of each place to say it in. */
 interface Speaking {
   readonly item: TalliedItem;
-  readonly spots: ReadonlyMap<PlaceName, Spot>;
+  readonly spots: ReadonlyMap<Zone, Spot>;
 }
 
 /** The sentence of each place to say the item in: one that speaks of it already, else each item another. */
@@ -243,8 +243,8 @@ const spotsFor = (
   item: TalliedItem,
   number: number,
   mentions: readonly Mention[],
-): ReadonlyMap<PlaceName, Spot> => {
-  const spots = new Map<PlaceName, Spot>();
+): ReadonlyMap<Zone, Spot> => {
+  const spots = new Map<Zone, Spot>();
   for (const target of TARGETS) {
     const fitting = spotsIn(passages, target, item.slug);
     const speaking = fitting.find((spot) =>
@@ -254,7 +254,7 @@ const spotsFor = (
       ),
     );
     const spot = speaking ?? fitting[number % fitting.length];
-    if (spot) spots.set(target.place, spot);
+    if (spot) spots.set(target.zone, spot);
   }
   return spots;
 };
@@ -265,14 +265,14 @@ const named = (
   phrase: Phrase,
   mentions: readonly Mention[],
   language: Language,
-): readonly Candidate[] => {
-  const tried = new Map<PlaceName, number>();
+): readonly EditCandidate[] => {
+  const tried = new Map<Zone, number>();
   return mentions.flatMap((mention) => {
-    const times = tried.get(mention.place) ?? 0;
+    const times = tried.get(mention.zone) ?? 0;
     // What is a part of another name of the thing is left as it is.
     if (mention.grade !== 'head only' || mention.within !== undefined || times >= TRIED) return [];
     const candidate = callByName(passages, item, phrase, mention, language);
-    if (candidate) tried.set(mention.place, times + 1);
+    if (candidate) tried.set(mention.zone, times + 1);
     return candidate ?? [];
   });
 };
@@ -285,11 +285,11 @@ const said = (
   phrase: Phrase,
   mentions: readonly Mention[],
   language: Language,
-): readonly Candidate[] => {
-  const clear = new Set(mentions.filter(isClear).map(({ place }) => place));
+): readonly EditCandidate[] => {
+  const clear = new Set(mentions.filter(isClear).map(({ zone }) => zone));
   const sayings = [...spots]
-    .filter(([place]) => !clear.has(place))
-    .map(([place, spot]) => sayIt(passages, item, phrase, place, spot, language));
+    .filter(([zone]) => !clear.has(zone))
+    .map(([zone, spot]) => sayIt(passages, item, phrase, zone, spot, language));
   const heading = clear.has('heading') ? undefined : headIt(passages, item, phrase, language);
   return [...sayings, heading].filter((candidate) => candidate !== undefined);
 };
@@ -300,7 +300,7 @@ export const candidatesFor = (
   tally: Tally,
   short: ReadonlySet<string>,
   language: Language,
-): readonly Candidate[] => {
+): readonly EditCandidate[] => {
   const items = [...new Set(tally.entries.map(({ item }) => item))];
   return items.flatMap((item, number) => {
     if (!short.has(item.slug)) return [];

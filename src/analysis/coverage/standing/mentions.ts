@@ -1,9 +1,9 @@
 /** Where an article says a phrase, and how nearly. */
-import { mayJoin } from '../../language/joins.ts';
+import { mayConflate } from '../../language/conflation.ts';
 import type { Word } from '../../language/language.ts';
 import type { Mention } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
-import { placeFor, whereIs } from '../text/passage.ts';
+import { whereIs, zoneFor } from '../text/passage.ts';
 import { adjacent, type Position, type TextIndex, wordAt } from '../text/text-index.ts';
 import { standsAsNoun } from './noun.ts';
 
@@ -46,7 +46,7 @@ export const concerns = (phrase: Phrase, words: readonly Word[]): boolean => {
   );
 };
 
-const isOne = (a: Word, b: Word): boolean => a.key === b.key || (a.stem === b.stem && mayJoin(a, b));
+const isOne = (a: Word, b: Word): boolean => a.key === b.key || (a.stem === b.stem && mayConflate(a, b));
 
 /** Every position whose word begins a spelling of `joined`, written as one word, with spaces or with hyphens. */
 const startsOf = (forms: ReadonlyMap<string, readonly Position[]>, joined: string): readonly Position[] => {
@@ -119,12 +119,12 @@ const PASSAGE = 2 ** 20;
 const spotOf = (passage: number, word: number): number => passage * PASSAGE + word;
 
 /** What a phrase has found, each word serving it once. */
-interface Finding {
+interface MentionSearch {
   readonly found: Found[];
   readonly taken: Set<number>;
 }
 
-const take = ({ found, taken }: Finding, mention: Found | undefined): void => {
+const take = ({ found, taken }: MentionSearch, mention: Found | undefined): void => {
   if (!mention) return;
   const { passage, head } = mention;
   // A scattered mention takes its head alone: the words between may serve others.
@@ -137,8 +137,8 @@ const take = ({ found, taken }: Finding, mention: Found | undefined): void => {
 const RUNS: readonly Found['grade'][] = ['exact', 'inflected', 'same stem'];
 
 /** Everywhere a phrase stands as a run of words, by the best grade each run can have. */
-const runsOf = (index: TextIndex, sought: Sought, isNoun: (at: Position) => boolean): Finding => {
-  const finding: Finding = { found: [], taken: new Set() };
+const runsOf = (index: TextIndex, sought: Sought, isNoun: (at: Position) => boolean): MentionSearch => {
+  const finding: MentionSearch = { found: [], taken: new Set() };
   const [first] = sought.phrase.words;
   if (!first) return finding;
   const starts = [
@@ -158,7 +158,7 @@ const runsOf = (index: TextIndex, sought: Sought, isNoun: (at: Position) => bool
 const addLooser = (
   index: TextIndex,
   phrase: Phrase,
-  finding: Finding,
+  finding: MentionSearch,
   isNoun: (at: Position) => boolean,
   modifiers: ReadonlySet<number>,
 ): void => {
@@ -179,7 +179,7 @@ const mentionAt = (
   const where = index.passages[passage];
   const [word, start] = [where?.words[head], where?.words[from]];
   if (!where || !word || !start) return undefined;
-  return { passage, from, to, place: placeFor(word, where, item), grade, at: whereIs(where, start) };
+  return { passage, from, to, zone: zoneFor(word, where, item), grade, at: whereIs(where, start) };
 };
 
 /** An item and its phrases. */
@@ -210,7 +210,7 @@ export const mentionsOf = (
 
   return items.map(({ slug, phrases }, number) =>
     phrases.map((phrase, i) => {
-      const finding = findings[number]?.[i] as Finding;
+      const finding = findings[number]?.[i] as MentionSearch;
       addLooser(index, phrase, finding, isNoun, modifiers);
       return finding.found.sort(inOrder).flatMap((found) => mentionAt(index, found, slug) ?? []);
     }),

@@ -1,5 +1,5 @@
 /** Whether a word that could be a noun or a verb stands as a noun: enough to tell a can from "you can". */
-import type { PlacedWord } from '../text/passage.ts';
+import type { ZonedWord } from '../text/passage.ts';
 
 const list = (words: string): ReadonlySet<string> => new Set(words.split(' '));
 
@@ -16,8 +16,8 @@ const BEFORE_VERBS = list(
 );
 
 /** Common English usage, no source. A first word before a determiner ("Plant the bulbs") is an instruction. */
-export const standsAsNoun = (words: readonly PlacedWord[], at: number): boolean => {
-  const word = words[at] as PlacedWord;
+export const standsAsNoun = (words: readonly ZonedWord[], at: number): boolean => {
+  const word = words[at] as ZonedWord;
   const before = words[at - 1];
   const first = before === undefined || before.sentence !== word.sentence;
   if (AUXILIARIES.has(word.folded)) return !first && DETERMINERS.has(before.folded);

@@ -1,10 +1,10 @@
 /** An article as it would be after a change: what advice promises is measured on this, not guessed. */
 import type { Language } from '../../language/language.ts';
-import type { Passage, PlacedWord } from '../text/passage.ts';
-import { OPENING_WORDS, type PlaceName } from '../text/places.ts';
+import type { Passage, ZonedWord } from '../text/passage.ts';
+import { OPENING_WORDS, type Zone } from '../text/zones.ts';
 
 /** Text to put in place of a span of a passage; a span of no length is an insertion. */
-export interface Change {
+export interface TextChange {
   /** Index of the passage. */
   readonly passage: number;
   readonly start: number;
@@ -13,24 +13,24 @@ export interface Change {
 }
 
 /** Where a passage's words stand unless they are in a link or the opening. */
-const placeOf = ({ running, item, words }: Passage): PlaceName => {
+const zoneOf = ({ running, item, words }: Passage): Zone => {
   if (running) return item === undefined ? 'body' : 'section';
-  return words.find(({ place }) => place !== 'link text')?.place ?? 'link text';
+  return words.find(({ zone }) => zone !== 'link text')?.zone ?? 'link text';
 };
 
 /** A passage of running text with so many words before it: a longer opening pushes its last words out. */
 const moved = (passage: Passage, runningBefore: number): Passage => ({
   ...passage,
   words: passage.words.map((word, i) =>
-    word.place === 'link text'
+    word.zone === 'link text'
       ? word
-      : { ...word, place: runningBefore + i < OPENING_WORDS ? 'opening' : placeOf(passage) },
+      : { ...word, zone: runningBefore + i < OPENING_WORDS ? 'opening' : zoneOf(passage) },
   ),
 });
 
 const changedAt = (
   passage: Passage,
-  { start, end, text: given }: Change,
+  { start, end, text: given }: TextChange,
   runningBefore: number,
   language: Language,
 ): Passage => {
@@ -41,7 +41,7 @@ const changedAt = (
   const near = passage.words.find((word) => word.end >= start) ?? passage.words.at(-1);
   if (!near) return { ...passage, text, links };
   const { sentence, line, column } = near;
-  const own = placeOf(passage);
+  const own = zoneOf(passage);
   // The words around the change are as they were: only what was put in is taken apart.
   const words = [
     ...passage.words.filter((word) => word.end <= start),
@@ -49,7 +49,7 @@ const changedAt = (
       ...word,
       start: word.start + start,
       end: word.end + start,
-      place: own,
+      zone: own,
       sentence,
       line,
       column,
@@ -57,10 +57,10 @@ const changedAt = (
     ...passage.words
       .filter((word) => word.start >= end && word.end > start)
       .map((word) => ({ ...word, start: word.start + longer, end: word.end + longer })),
-  ].map((word, i): PlacedWord => {
+  ].map((word, i): ZonedWord => {
     const inLink = links.some((link) => word.start >= link.start && word.end <= link.end);
     const opening = passage.running === true && runningBefore + i < OPENING_WORDS;
-    return { ...word, place: inLink ? 'link text' : opening ? 'opening' : own };
+    return { ...word, zone: inLink ? 'link text' : opening ? 'opening' : own };
   });
   return { ...passage, text, links, words };
 };
@@ -68,7 +68,7 @@ const changedAt = (
 /** The passages after a change. */
 export const rewritten = (
   passages: readonly Passage[],
-  change: Change,
+  change: TextChange,
   language: Language,
 ): readonly Passage[] => {
   let running = 0;
@@ -86,7 +86,7 @@ export const rewritten = (
 };
 
 /** The one changed passage. New words stand on the line of the words they replace or follow. */
-export const changed = (passages: readonly Passage[], change: Change, language: Language): Passage => {
+export const changed = (passages: readonly Passage[], change: TextChange, language: Language): Passage => {
   const before = passages
     .slice(0, change.passage)
     .reduce((sum, { running, words }) => sum + (running ? words.length : 0), 0);

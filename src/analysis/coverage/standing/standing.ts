@@ -1,6 +1,6 @@
 /** How well an article carries a phrase, 0 to 1, as a sum that anybody can check with a pencil. */
 import type { Grade, Mention, StandingPart } from '../coverage.ts';
-import { placeNames, placeWorth } from '../text/places.ts';
+import { zones, zoneWorth } from '../text/zones.ts';
 
 /**
  * What a mention of each grade is worth beside an exact one. Common practice, no source: singular for plural is
@@ -24,7 +24,7 @@ export const FIRST_MENTION = 7 / 8;
 const NEXT_MENTION = 1 - FIRST_MENTION;
 
 /** Share of a place's worth, 0 to 1: mentions by grade, the best first. One mention more never lowers it. */
-export const placeShare = (grades: readonly Grade[]): number =>
+export const zoneShare = (grades: readonly Grade[]): number =>
   grades
     .map((grade) => gradeWorth[grade])
     .sort((a, b) => b - a)
@@ -34,14 +34,14 @@ const bestOf = (grades: readonly Grade[]): Grade =>
   grades.reduce((best, grade) => (gradeWorth[grade] > gradeWorth[best] ? grade : best), 'absent' as Grade);
 
 /** What each place gives, one for each place in their order. */
-export const partsOf = (mentions: readonly Pick<Mention, 'place' | 'grade'>[]): readonly StandingPart[] =>
-  placeNames.map((place) => {
-    const grades = mentions.filter((mention) => mention.place === place).map(({ grade }) => grade);
-    const worth = placeWorth[place];
+export const partsOf = (mentions: readonly Pick<Mention, 'zone' | 'grade'>[]): readonly StandingPart[] =>
+  zones.map((zone) => {
+    const grades = mentions.filter((mention) => mention.zone === zone).map(({ grade }) => grade);
+    const worth = zoneWorth[zone];
     return {
-      place,
+      zone,
       worth,
-      gives: worth * placeShare(grades),
+      gives: worth * zoneShare(grades),
       mentions: grades.length,
       grade: bestOf(grades),
     };
@@ -51,7 +51,7 @@ export const partsOf = (mentions: readonly Pick<Mention, 'place' | 'grade'>[]): 
 export const FULL_STANDING = 1;
 
 /** A phrase's standing: the sum of what its places give, at most 1. */
-export const standingOf = (mentions: readonly Pick<Mention, 'place' | 'grade'>[]): number =>
+export const standingOf = (mentions: readonly Pick<Mention, 'zone' | 'grade'>[]): number =>
   Math.min(
     FULL_STANDING,
     partsOf(mentions).reduce((sum, part) => sum + part.gives, 0),

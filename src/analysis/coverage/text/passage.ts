@@ -1,12 +1,12 @@
 /** The finished page's text in the order it is read, each word with its place and where the author wrote it. */
-import type { Place } from '../../../diagnostics/diagnostic.ts';
+import type { Location } from '../../../diagnostics/diagnostic.ts';
 import type { Span, Word } from '../../language/language.ts';
-import type { PlaceName } from './places.ts';
+import type { Zone } from './zones.ts';
 
 /** A word of a passage. */
-export interface PlacedWord extends Word {
+export interface ZonedWord extends Word {
   /** Its place as its own item sees it: `section` in any item's section; for another item that is `body`. */
-  readonly place: PlaceName;
+  readonly zone: Zone;
   /** Which sentence of its passage it is in, from 0. */
   readonly sentence: number;
   /** Line and column of `Passage.file`, from 1; columns in UTF-16 units. */
@@ -15,7 +15,7 @@ export interface PlacedWord extends Word {
 }
 
 /** How a passage is set: what a reader of the proof sees it as. */
-export type Form =
+export type PassageForm =
   | 'title'
   | 'heading'
   | 'paragraph'
@@ -28,9 +28,9 @@ export type Form =
 
 /** A run of text that is read without a break: a paragraph, a heading, a caption, a value of a record. */
 export interface Passage {
-  readonly form: Form;
+  readonly form: PassageForm;
   readonly text: string;
-  readonly words: readonly PlacedWord[];
+  readonly words: readonly ZonedWord[];
   /** Slug of the item in whose section it stands. */
   readonly item?: string;
   /** The file it was written in, as the records name it. */
@@ -46,11 +46,11 @@ export interface Passage {
 }
 
 /** The place of a word as one item sees it. */
-export const placeFor = (word: PlacedWord, passage: Passage, item: string): PlaceName =>
-  word.place === 'section' && passage.item !== item ? 'body' : word.place;
+export const zoneFor = (word: ZonedWord, passage: Passage, item: string): Zone =>
+  word.zone === 'section' && passage.item !== item ? 'body' : word.zone;
 
 /** Where the author finds a word. */
-export const whereIs = (passage: Passage, word: PlacedWord): Place => ({
+export const whereIs = (passage: Passage, word: ZonedWord): Location => ({
   file: passage.file,
   line: word.line,
   column: word.column,

@@ -6,11 +6,11 @@ import { hasKindPage } from '../../../model/kinds.ts';
 import { earlierOfKind } from '../../../model/relations.ts';
 import { tellingOf } from '../../../model/telling.ts';
 import type { Language } from '../../language/language.ts';
-import type { Form, Passage } from './passage.ts';
-import type { PlaceName } from './places.ts';
-import { placedWords } from './placing.ts';
+import type { Passage, PassageForm } from './passage.ts';
 import { type LineColumn, type SourceText, sourceText } from './source-text.ts';
 import { type Block, storyBlocks } from './story-blocks.ts';
+import type { Zone } from './zones.ts';
+import { zonedWords } from './zoning.ts';
 
 interface Writing {
   readonly language: Language;
@@ -21,8 +21,8 @@ interface Writing {
 }
 
 interface Given {
-  readonly form: Form;
-  readonly place: PlaceName;
+  readonly form: PassageForm;
+  readonly zone: Zone;
   readonly text: string | undefined;
   readonly source: RecordSource;
   readonly at: LineColumn;
@@ -45,15 +45,15 @@ const textOf = (writing: Writing, { file, text }: RecordSource): SourceText => {
 };
 
 const add = (writing: Writing, given: Given): void => {
-  const { form, place, text, source, item, field, links, running = false, written = true } = given;
+  const { form, zone, text, source, item, field, links, running = false, written = true } = given;
   if (!text) return;
   const find = given.made ? () => given.at : textOf(writing, source).from(given.at);
   const setting = {
-    place,
+    zone,
     ...(links ? { links } : {}),
     ...(running ? { runningBefore: writing.running } : {}),
   };
-  const words = placedWords(writing.language, text, setting, find);
+  const words = zonedWords(writing.language, text, setting, find);
   if (words.length === 0) return;
   if (running) writing.running += words.length;
   writing.passages.push({
@@ -93,7 +93,7 @@ const addField = (
   field: string,
   given: Omit<Given, 'source' | 'at' | 'field'>,
 ): void => {
-  const running = given.form === 'paragraph' && given.place !== 'summary' && given.written !== false;
+  const running = given.form === 'paragraph' && given.zone !== 'summary' && given.written !== false;
   const made = given.made === true || !source.fields.has(field);
   const written = given.written !== false && !made && TOLD.test(field);
   add(writing, { ...given, source, at: valueAt(source, field), field, running, written, made });
@@ -110,13 +110,13 @@ const addPicture = (
   const of = item === undefined ? {} : { item };
   addField(writing, source, `${field}.alt`, {
     form: 'picture',
-    place: 'picture text',
+    zone: 'picture text',
     text: picture.alt,
     ...of,
   });
   addField(writing, source, `${field}.caption`, {
     form: 'caption',
-    place: 'picture text',
+    zone: 'picture text',
     text: picture.caption,
     ...of,
   });
@@ -126,13 +126,13 @@ const addStory = (
   writing: Writing,
   source: RecordSource,
   blocks: readonly Block[],
-  place: PlaceName,
+  zone: Zone,
   item?: string,
 ): void => {
   for (const { form, text, links, at, note } of blocks)
     add(writing, {
       form,
-      place: form === 'heading' ? 'heading' : form === 'picture' ? 'picture text' : place,
+      zone: form === 'heading' ? 'heading' : form === 'picture' ? 'picture text' : zone,
       text,
       source,
       at,
@@ -146,8 +146,8 @@ const FACTS = ['brand', 'color', 'size', 'weight', 'care'] as const;
 
 const addItem = (writing: Writing, box: Box, cycle: Cycle, item: Item, asOf: Moment): void => {
   const { source, slug } = item;
-  const field = (name: string, form: Form, place: PlaceName, text: string | undefined, more = {}): void =>
-    addField(writing, source, name, { form, place, text, item: slug, ...more });
+  const field = (name: string, form: PassageForm, zone: Zone, text: string | undefined, more = {}): void =>
+    addField(writing, source, name, { form, zone, text, item: slug, ...more });
   field('kind', 'fact', 'section', item.kind);
   field('name', 'heading', 'heading', item.name);
   field('description', 'paragraph', 'section', item.description);
@@ -163,14 +163,14 @@ const addItem = (writing: Writing, box: Box, cycle: Cycle, item: Item, asOf: Mom
   addStory(writing, source, storyBlocks(item.story.tree), 'section', slug);
   const [lead] = cycle.items;
   if (item.goesWith && lead)
-    addField(writing, lead.source, 'name', { form: 'fact', place: 'section', text: lead.name, item: slug });
+    addField(writing, lead.source, 'name', { form: 'fact', zone: 'section', text: lead.name, item: slug });
   field('goesWith', 'paragraph', 'section', item.goesWith);
   for (const { lines } of cautionsOf(item))
     for (const line of lines) field('kind', 'paragraph', 'section', line, { written: false, made: true });
   for (const other of earlierOfKind(box, item))
     addField(writing, other.source, 'name', {
       form: 'link',
-      place: 'link text',
+      zone: 'link text',
       text: other.name,
       item: slug,
       written: false,
@@ -185,7 +185,7 @@ const addData = (writing: Writing, item: Item): void => {
   const data = (field: string, text: string | undefined): void =>
     addField(writing, item.source, field, {
       form: 'data',
-      place: 'structured data',
+      zone: 'structured data',
       text,
       item: item.slug,
       written: false,
@@ -203,7 +203,7 @@ const addContents = (writing: Writing, cycle: Cycle): void => {
   for (const item of cycle.items)
     addField(writing, item.source, 'name', {
       form: 'link',
-      place: 'link text',
+      zone: 'link text',
       text: item.name,
       item: item.slug,
       written: false,
@@ -217,8 +217,8 @@ const addContents = (writing: Writing, cycle: Cycle): void => {
 export const passagesOf = (box: Box, cycle: Cycle, asOf: Moment, language: Language): readonly Passage[] => {
   const writing: Writing = { language, passages: [], texts: new Map(), running: 0 };
   const { source } = cycle;
-  const field = (name: string, form: Form, place: PlaceName, text: string | undefined): void =>
-    addField(writing, source, name, { form, place, text });
+  const field = (name: string, form: PassageForm, zone: Zone, text: string | undefined): void =>
+    addField(writing, source, name, { form, zone, text });
   field('title', 'title', 'title', cycle.title);
   field('address', 'address', 'address', cycle.address);
   field('theme', 'fact', 'body', cycle.theme);
@@ -256,11 +256,11 @@ export const passagesOf = (box: Box, cycle: Cycle, asOf: Moment, language: Langu
         const call = callFor(box, cycle, asOf);
         if (!call) break;
         const own = box.settings.source;
-        const given = { form: 'paragraph', place: 'body', written: false } as const;
+        const given = { form: 'paragraph', zone: 'body', written: false } as const;
         addField(writing, own, 'description', { ...given, text: box.settings.description });
         addField(writing, own, `calls.${call.kind}.text`, {
           form: 'link',
-          place: 'link text',
+          zone: 'link text',
           text: call.text,
           written: false,
         });

@@ -2,11 +2,11 @@
 import type { Nodes, Root, RootContent } from 'mdast';
 import type {} from '../../../model/story.ts';
 import type { Span } from '../../language/language.ts';
-import type { Form } from './passage.ts';
+import type { PassageForm } from './passage.ts';
 import type { LineColumn } from './source-text.ts';
 
 export interface Block {
-  readonly form: Extract<Form, 'heading' | 'paragraph' | 'picture' | 'fact'>;
+  readonly form: Extract<PassageForm, 'heading' | 'paragraph' | 'picture' | 'fact'>;
   /** Line breaks are spaces: they mean nothing to a reader. */
   readonly text: string;
   /** Spans of `text` that are links. */

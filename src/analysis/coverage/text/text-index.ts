@@ -1,5 +1,5 @@
 /** Every word of an article by its forms, so that a phrase is looked up and not searched for. */
-import type { Passage, PlacedWord } from './passage.ts';
+import type { Passage, ZonedWord } from './passage.ts';
 
 /** A word's position in the article: its passage and its number there. */
 export interface Position {
@@ -45,5 +45,5 @@ export const adjacent = ({ text, words }: Passage, word: number): boolean => {
   return one !== undefined && next !== undefined && JOIN.test(text.slice(one.end, next.start));
 };
 
-export const wordAt = (index: TextIndex, { passage, word }: Position): PlacedWord =>
-  index.passages[passage]?.words[word] as PlacedWord;
+export const wordAt = (index: TextIndex, { passage, word }: Position): ZonedWord =>
+  index.passages[passage]?.words[word] as ZonedWord;

@@ -1,0 +1,198 @@
+/** The way from a cycle's list of shipments to what is said of it. */
+import { type ParcelsFacts, parcelsFacts } from '../analysis/parcels/facts.ts';
+import type { ParcelsReport } from '../channels/channel.ts';
+import { type ParcelsReader, parcelsReader } from '../content/parcels.ts';
+import { readRecords } from '../content/read.ts';
+import type { FileReader } from '../content/record-file.ts';
+import { boxSchema } from '../content/schemas.ts';
+import type { Sources } from '../content/sources.ts';
+import { validate } from '../content/validate.ts';
+import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Box, Cycle, Moment } from '../model/box.ts';
+import { dateInZone } from '../model/calendar.ts';
+import { linkBox } from '../model/link.ts';
+import { dayOfDate, type Parcels } from '../model/parcels.ts';
+import { isSealed } from '../model/seal.ts';
+import type { AsOf } from './as-of.ts';
+import { withReveals } from './reveals.ts';
+
+export type { Group } from '../analysis/parcels/compare.ts';
+export type { ParcelsFacts } from '../analysis/parcels/facts.ts';
+export { logLogLimits, type Step, standardError } from '../analysis/parcels/kaplan-meier.ts';
+export {
+  eveningWords,
+  neverWords,
+  outlookWords,
+  overdueWords,
+  paceWords,
+  percent,
+  revealWords,
+  shareWords,
+  stateWords,
+} from '../analysis/parcels/words.ts';
+export { dateOfDay } from '../model/parcels.ts';
+
+/** A list of shipments that lies in the content folder. */
+export interface ParcelsFile {
+  readonly cycle: string;
+  /** Path in the content folder. */
+  readonly path: string;
+}
+
+/** What was read of each list, by the cycle. The value is absent where a file cannot be relied on. */
+export type ParcelsByCycle = ReadonlyMap<string, Checked<Parcels | undefined>>;
+
+const PARCELS = /^cycles\/([^/]+)\/parcels\.csv$/i;
+
+/** The lists in the content folder, oldest cycle first. */
+export const parcelsFiles = ({ paths }: Pick<Sources, 'paths'>): readonly ParcelsFile[] =>
+  paths.flatMap((path) => {
+    const cycle = PARCELS.exec(path)?.[1];
+    return cycle === undefined ? [] : [{ cycle, path }];
+  });
+
+/**
+ * Makes readers of lists as box.md describes them, as of a moment in its zone. Where box.md is no record, its
+ * faults are reported by whoever links the records; dates are then ISO 8601 in UTC.
+ */
+export const parcelsReaders = (
+  sources: Sources,
+  readFile: FileReader,
+  asOf: AsOf,
+): ((file: string) => ParcelsReader) => {
+  const source = sources.texts.find(({ path }) => path === 'box.md');
+  const record = source && readFile(source);
+  const box = record && validate(boxSchema, record).value;
+  const timeZone = box?.timeZone ?? 'UTC';
+  const moment = typeof asOf === 'number' ? asOf : asOf(timeZone);
+  const day = dayOfDate(dateInZone(moment, timeZone));
+  const formatAt = box?.parcels && record?.locationOf(['parcels']);
+  return (file) => parcelsReader({ file, format: box?.parcels ?? {}, formatAt, timeZone, asOf: day });
+};
+
+interface Wanted {
+  readonly box: Box;
+  readonly asOf: Moment;
+  readonly parcels: ParcelsByCycle;
+  /** Instead of the habit's. */
+  readonly share?: number;
+}
+
+const common = ({ box, asOf, share }: Wanted) => {
+  const { timeZone, revealHabit } = box.settings;
+  return {
+    asOf,
+    asOfDay: dayOfDate(dateInZone(asOf, timeZone)),
+    timeZone,
+    habit: revealHabit ?? {},
+    ...(share !== undefined && { share }),
+  };
+};
+
+const poolOf = (box: Box, parcels: ParcelsByCycle, before: (cycle: Cycle) => boolean) =>
+  box.cycles.filter(before).flatMap(({ id }) => {
+    const value = parcels.get(id)?.value;
+    return value ? [{ cycle: id, parcels: value }] : [];
+  });
+
+/** The facts of one cycle. */
+export const factsOfCycle = (wanted: Wanted, cycle: Cycle): ParcelsFacts => {
+  const { box, parcels } = wanted;
+  const own = parcels.get(cycle.id)?.value;
+  return parcelsFacts({
+    ...common(wanted),
+    cycle: cycle.id,
+    theme: cycle.theme,
+    ...(cycle.reveal !== undefined && { planned: cycle.reveal }),
+    leaves: dayOfDate(cycle.shipped),
+    ...(own && { parcels: own }),
+    earlier: poolOf(box, parcels, ({ id }) => id < cycle.id),
+  });
+};
+
+/** The facts of a list that is no cycle's: cycles that left before it are the earlier ones. */
+export const factsOfFile = (wanted: Wanted, own: Parcels): ParcelsFacts => {
+  const first = own.counts.reduce((least, { shipped }) => Math.min(least, shipped), Number.POSITIVE_INFINITY);
+  return parcelsFacts({
+    ...common(wanted),
+    cycle: own.file,
+    parcels: own,
+    earlier: poolOf(wanted.box, wanted.parcels, ({ shipped }) => dayOfDate(shipped) < first),
+  });
+};
+
+/**
+ * The facts of every cycle that has a list, and of each that is still sealed where earlier ones have: its reveal
+ * can be judged before it leaves.
+ */
+export const factsByCycle = (wanted: Wanted): ReadonlyMap<string, ParcelsFacts> => {
+  const { box, asOf, parcels } = wanted;
+  const listed = box.cycles.filter(({ id }) => parcels.get(id)?.value);
+  const [oldest] = listed;
+  return new Map(
+    box.cycles
+      .filter(
+        (cycle) =>
+          listed.includes(cycle) ||
+          (oldest !== undefined && oldest.id < cycle.id && !parcels.has(cycle.id) && isSealed(cycle, asOf)),
+      )
+      .map((cycle) => [cycle.id, factsOfCycle(wanted, cycle)]),
+  );
+};
+
+/** Findings of all lists. */
+export const parcelsFindings = (parcels: ParcelsByCycle): readonly Diagnostic[] =>
+  [...parcels.values()].flatMap(({ diagnostics }) => diagnostics);
+
+/** The facts with what was found in the lists they come from, for the papers. */
+export const parcelsReports = (wanted: Wanted): ReadonlyMap<string, ParcelsReport> =>
+  new Map(
+    [...factsByCycle(wanted)].map(([cycle, facts]) => [
+      cycle,
+      { facts, diagnostics: wanted.parcels.get(cycle)?.diagnostics ?? [] },
+    ]),
+  );
+
+export interface ParcelsQuestion {
+  readonly sources: Sources;
+  readonly readFile: FileReader;
+  readonly asOf: AsOf;
+  readonly parcels: ParcelsByCycle;
+  /** The newest that has a list, or else the newest, where it is absent. */
+  readonly cycle?: string;
+  /** A list that is no cycle's, instead of one. */
+  readonly file?: Checked<Parcels | undefined>;
+  readonly share?: number;
+}
+
+export interface ParcelsResult {
+  /** Of the lists that were read, and of records where no box could be made of them. */
+  readonly diagnostics: readonly Diagnostic[];
+  readonly facts?: ParcelsFacts;
+  /** Every cycle there is, the oldest first. */
+  readonly cycles: readonly string[];
+}
+
+/** One cycle's parcels, or a file's. */
+export const parcelsOf = (input: ParcelsQuestion): ParcelsResult => {
+  const { sources, readFile, asOf, parcels, file, share } = input;
+  const records = readRecords(sources, readFile);
+  const { value: linkedBox, diagnostics: linked } = linkBox(records.value, sources);
+  const box = linkedBox && withReveals(linkedBox, parcels).value;
+  const cycles = records.value.cycles.map(({ id }) => id);
+  const id = input.cycle ?? [...cycles].reverse().find((one) => parcels.has(one)) ?? cycles.at(-1);
+  const found = file?.diagnostics ?? parcels.get(id ?? '')?.diagnostics ?? [];
+  const cycle = box?.cycles.find((one) => one.id === id);
+  if (!box || (!file && !cycle))
+    return { diagnostics: [...records.diagnostics, ...linked, ...found], cycles };
+  const moment = typeof asOf === 'number' ? asOf : asOf(box.settings.timeZone);
+  const wanted = { box, asOf: moment, parcels, ...(share !== undefined && { share }) };
+  if (file)
+    return { diagnostics: found, cycles, ...(file.value && { facts: factsOfFile(wanted, file.value) }) };
+  const broken = parcels.has(id as string) && !parcels.get(id as string)?.value;
+  return {
+    diagnostics: found,
+    cycles,
+    ...(!broken && cycle && { facts: factsOfCycle(wanted, cycle) }),
+  };
+};

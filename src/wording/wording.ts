@@ -1,0 +1,8 @@
+/** Every sentence and label that a person reads, as functions of data. One file a language has the same shape as English. */
+import { en } from './en.ts';
+
+/** The shape that every language has. */
+export type Wording = typeof en;
+
+/** The wording of a language. English until another is written, so a caller that needs the page's own language asks `lang` of it. */
+export const wordingFor = (_lang: string): Wording => en;

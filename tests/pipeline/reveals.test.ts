@@ -1,0 +1,224 @@
+/** Reveals that wait for the parcels, from the text of the lists to the pages. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { deliveredOf, deliveredReveal } from '../../src/analysis/parcels/delivered.ts';
+import { evenings } from '../../src/analysis/parcels/reveal.ts';
+import { readFrontMatter } from '../../src/content/front-matter.ts';
+import { momentOf } from '../../src/model/calendar.ts';
+import { dateOfDay, dayOfDate } from '../../src/model/parcels.ts';
+import type { BuildResult } from '../../src/pipeline/build.ts';
+import { type ParcelsByCycle, parcelsReaders } from '../../src/pipeline/parcels.ts';
+import { proofOf } from '../../src/pipeline/proof.ts';
+import { parcel, seeded } from '../analysis/parcels/parcels.ts';
+import { plainBuild, publicTexts, sourcesOf } from '../support/plain-site.ts';
+
+const at = (local: string): number => momentOf(local, 'Europe/London') as number;
+
+const contentWith = (reveal: string): Record<string, string> => ({
+  'box.md': `---
+name: Crumb & Co
+url: https://crumb.example/
+lang: en-GB
+timeZone: Europe/London
+currency: GBP
+description: A small box.
+author: Ada Crumb
+calls: {join: {address: "https://crumb.example/join", text: Join us}}
+pieces: [article, invitation, live, letter, clip, cards]
+reveal: {share: 0.9, weekdays: [thursday], time: "19:00"}
+---
+`,
+  'cycles/2026-03/cycle.md': `---
+theme: Rising
+summary: A spoon, and how it came to be in a box after a year in which nobody could find a good one at all.
+shipped: 2026-03-03
+reveal: ${reveal}
+---
+`,
+  'cycles/2026-03/items/01-spoon.md': `---
+name: Larch spoon
+kind: spoon
+lead: true
+brand: A Turner
+description: A spoon.
+category: none
+---
+`,
+});
+
+/** Ten parcels that left on 3 March, arriving on these days of the month; `-` for one on its way. */
+const listOf = (days: string): string =>
+  `shipped,delivered,status\n${days
+    .split(' ')
+    .map(
+      (day) =>
+        `2026-03-03,${day === '-' || day === 'lost' ? '' : `2026-03-${day.padStart(2, '0')}`},${day === 'lost' ? 'lost' : ''}`,
+    )
+    .join('\n')}\n`;
+
+const LIST_PATH = 'cycles/2026-03/parcels.csv';
+const NINTH_ON_12 = listOf('4 5 5 6 7 7 8 9 12 -');
+
+const listsOf = (files: Record<string, string>, text: string | undefined, asOf: number): ParcelsByCycle => {
+  if (text === undefined) return new Map();
+  const reader = parcelsReaders(sourcesOf(files), readFrontMatter, asOf)(LIST_PATH);
+  reader.write(text);
+  return new Map([['2026-03', reader.end()]]);
+};
+
+const build = (reveal: string, list: string | undefined, local: string): Promise<BuildResult> => {
+  const files = contentWith(reveal);
+  return plainBuild(files, at(local), listsOf(files, list, at(local)));
+};
+const shows = (result: BuildResult): boolean => [...publicTexts(result).values()].join().includes('Larch');
+const rulesOf = ({ diagnostics }: BuildResult): readonly string[] =>
+  diagnostics
+    .filter(({ rule }) => /^(?:reveal|parcels)/.test(rule))
+    .map(({ weight, rule }) => `${weight}: ${rule}`);
+
+describe('a reveal that waits for its parcels', () => {
+  test('is sealed while too few have arrived, and every paper says until what', async () => {
+    const result = await build('when-delivered', NINTH_ON_12, '2026-03-11T23:59');
+    expect(shows(result)).toBe(false);
+    expect(result.sealed).toEqual([{ cycle: '2026-03', theme: 'Rising', until: 'its parcels have arrived' }]);
+    expect(result.next).toBeUndefined();
+    const papers = result.outputs.filter(
+      (output) => output.where === 'backroom' && 'text' in output && output.path.endsWith('.html'),
+    );
+    expect(papers.length).toBeGreaterThan(2);
+    const paperOf = (path: string): string =>
+      papers.map((output) => ('text' in output && output.path === path ? output.text : '')).join('');
+    for (const path of [
+      'index.html',
+      '2026-03/proof.html',
+      '2026-03/letter-sheet.html',
+      '2026-03/run-sheet.html',
+    ])
+      expect(paperOf(path), path).toContain('Sealed until its parcels have arrived');
+    for (const output of papers) {
+      const words =
+        'text' in output ? output.text.replace(/<(script|style)\b[\s\S]*?<\/\1>|<[^>]*>/g, ' ') : '';
+      expect(words, output.path).not.toMatch(/Invalid Date|NaN|undefined|Infinity/);
+    }
+  });
+
+  test('is revealed on the first evening of the habit after the share has arrived', async () => {
+    // The ninth of ten arrived on 12 March, a Thursday: the next is the 19th.
+    expect(dateOfDay(dayOfDate('2026-03-12'))).toBe('2026-03-12');
+    const before = await build('when-delivered', NINTH_ON_12, '2026-03-19T18:59');
+    expect(shows(before)).toBe(false);
+    expect(before.sealed).toMatchObject([{ reveal: at('2026-03-19T19:00'), until: '19 March 2026' }]);
+    expect(before.next?.at).toBe('2026-03-19T19:00:00Z');
+    const after = await build('when-delivered', NINTH_ON_12, '2026-03-19T19:00');
+    expect(shows(after)).toBe(true);
+    const page = publicTexts(after).get('boxes/2026-03-rising.html');
+    expect(page).toContain('"datePublished":"2026-03-19T19:00:00Z"');
+    expect(page).toContain('<time datetime="2026-03-19">19 March 2026</time>');
+    // Weeks later the moment is the same.
+    const later = await build('when-delivered', NINTH_ON_12, '2026-05-01T12:00');
+    expect(publicTexts(later).get('boxes/2026-03-rising.html')).toBe(page);
+  });
+
+  test('may have a moment before which it is not', async () => {
+    const reveal = '{when: delivered, notBefore: 2026-03-21T10:00}';
+    expect(shows(await build(reveal, NINTH_ON_12, '2026-03-21T09:59'))).toBe(false);
+    expect(shows(await build(reveal, NINTH_ON_12, '2026-03-21T10:00'))).toBe(true);
+    const early = '{when: delivered, notBefore: 2026-03-05T10:00}';
+    expect(shows(await build(early, NINTH_ON_12, '2026-03-19T18:59'))).toBe(false);
+    expect(shows(await build(early, NINTH_ON_12, '2026-03-19T19:00'))).toBe(true);
+  });
+
+  test.each([
+    ['there is none', undefined, ['look at: reveal-parcels']],
+    ['it is empty', '', undefined],
+    ['it has a header alone', 'shipped,delivered,status\n', ['look at: parcels-empty']],
+    [
+      'its columns are others',
+      'sent,came\n2026-03-03,2026-03-05\n',
+      ['must fix: parcels-column', 'must fix: parcels-column'],
+    ],
+    ['it is no table', '\0\0PK nonsense', undefined],
+    ['the rest is lost', listOf('4 5 5 6 7 7 8 9 lost lost'), ['look at: reveal-never']],
+  ])('stays sealed for ever with its list when %s', async (_, list, rules) => {
+    const result = await build('when-delivered', list, '2031-01-01T00:00');
+    expect(shows(result)).toBe(false);
+    if (rules) expect(rulesOf(result)).toEqual(rules);
+    else expect(rulesOf(result).length).toBeGreaterThan(0);
+  });
+
+  test('counts parcels of the list that have yet to leave', async () => {
+    const more = `${NINTH_ON_12}${'2026-03-20,,\n'.repeat(5)}`;
+    expect(shows(await build('when-delivered', more, '2026-03-19T19:00'))).toBe(false);
+  });
+
+  test('is read so by the proof too, which asks for lists only then', async () => {
+    let asked = 0;
+    const prove = async (reveal: string) => {
+      const files = contentWith(reveal);
+      return proofOf({
+        sources: sourcesOf(files),
+        readFile: readFrontMatter,
+        asOf: at('2026-03-19T19:00'),
+        readParcels: async () => {
+          asked += 1;
+          return listsOf(files, NINTH_ON_12, at('2026-03-19T19:00'));
+        },
+      });
+    };
+    expect((await prove('2026-03-19T19:00')).coverage).toBeDefined();
+    expect(asked).toBe(0);
+    expect((await prove('when-delivered')).coverage).toBeDefined();
+    expect(asked).toBe(1);
+  });
+
+  test.each([
+    [
+      'when-arrived',
+      'Unexpected `when-arrived`, expected a date and time that exist, as 2026-03-19T19:00, or when-delivered',
+    ],
+    [
+      '{when: delivered}',
+      'Unexpected `{"when":"delivered"}`, expected a date and time, as 2026-03-19T19:00, or when-delivered',
+    ],
+  ])('is not written %s', async (reveal, message) => {
+    const { diagnostics } = await build(reveal, NINTH_ON_12, '2026-03-19T19:00');
+    expect(diagnostics.map((one) => one.message).join('\n')).toContain(message);
+  });
+});
+
+describe('the day by which the share had arrived', () => {
+  test('is the first on which counting finds it, and no day where it never does', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 60 }),
+        fc.integer({ min: 1, max: 99 }),
+        fc.integer(),
+        (parcels, hundredths, seed) => {
+          const random = seeded(seed);
+          const counts = Array.from({ length: parcels }, () =>
+            random() < 0.9
+              ? parcel(Math.floor(random() * 20), 'delivered', { shipped: Math.floor(random() * 4) })
+              : parcel(30, random() < 0.5 ? 'travelling' : 'returned'),
+          );
+          const { day } = deliveredOf({ file: '', asOf: 40, counts }, { share: hundredths / 100 });
+          const arrivedBy = (last: number): number =>
+            counts.filter(({ state, shipped, days }) => state === 'delivered' && shipped + days <= last)
+              .length;
+          // In whole numbers, which do not round.
+          const enough = (last: number): boolean => arrivedBy(last) * 100 >= hundredths * parcels;
+          if (day === undefined) expect(enough(1000)).toBe(false);
+          else expect([enough(day - 1), enough(day)]).toEqual([false, true]);
+        },
+      ),
+    );
+  });
+
+  test('is the day before the earliest evening, in zones on both sides of the date line', () => {
+    for (const zone of ['Pacific/Kiritimati', 'Pacific/Pago_Pago', 'Europe/London']) {
+      const day = dayOfDate('2026-03-18');
+      const moment = deliveredReveal(day, { time: '00:00' }, zone);
+      expect(moment, zone).toBe(momentOf('2026-03-19T00:00', zone));
+      expect(moment).toBe(evenings(day + 1, 0, { time: '00:00' }, zone, 1)[0]);
+    }
+  });
+});
