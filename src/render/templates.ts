@@ -19,9 +19,18 @@ export interface Asset {
   readonly text?: string;
 }
 
+/**
+ * What each template is given, by its name. Whoever renders a template adds its line, so that a template and its data
+ * are checked together: `declare module '../render/templates.ts' { interface TemplateData { kind: KindView } }`.
+ */
+// biome-ignore lint/suspicious/noEmptyInterface: filled by declaration merging
+export interface TemplateData {}
+
+type DataOf<Name extends string> = Name extends keyof TemplateData ? TemplateData[Name] : object;
+
 export interface Templates {
   /** Throws when no template bears `name`, or when the template itself fails: those are bugs, not content. */
-  readonly render: (name: string, data: object) => Html;
+  readonly render: <Name extends string>(name: Name, data: DataOf<Name>) => Html;
   readonly assets: readonly Asset[];
   /** Scripts for a visitor's browser; a page's channel publishes the one it needs. */
   readonly scripts: readonly Asset[];
