@@ -18,6 +18,13 @@ export interface Written<T> extends FrontMatter {
   readonly value: T | undefined;
 }
 
+/** One that is a record. */
+export interface Usable<T> extends Written<T> {
+  readonly value: T;
+}
+
+export const isUsable = <T>(written: Written<T>): written is Usable<T> => written.value !== undefined;
+
 export interface WrittenCycle {
   /** The folder's name. */
   readonly id: string;
@@ -31,73 +38,117 @@ export interface Records {
 }
 
 const CYCLE_FILE = /^cycles\/([^/]+)\/(.+)$/;
+const ITEM_FILE = /^cycles\/[^/]+\/items\/[^/]+\.md$/;
 const MONTH = /^[1-9]\d{3}-(?:0[1-9]|1[0-2])$/;
+
+const byName = (a: string, b: string): number => (a < b ? -1 : 1);
+
+/** A record and every finding about it, those of its form before those of its fields. */
+const readRecord = <T extends v.GenericSchema>(
+  schema: T,
+  source: TextSource,
+  readFile: FileReader,
+): Checked<Written<v.InferOutput<T>>> => {
+  const record = readFile(source);
+  const { value, diagnostics } = validate(schema, record);
+  return { value: { ...record, value }, diagnostics: [...record.diagnostics, ...diagnostics] };
+};
+
+const mustFix = (rule: string, file: string, message: string, fix: string): Diagnostic => ({
+  weight: 'must fix',
+  rule,
+  location: { file, line: 1, column: 1 },
+  message,
+  fix,
+});
+
+/** Every folder of `cycles/`, also one that is no month, in the order of their names, each with its text files. */
+export const textsByCycle = ({ paths, texts }: Sources): ReadonlyMap<string, readonly TextSource[]> => {
+  const idOf = (path: string): string | undefined => CYCLE_FILE.exec(path)?.[1];
+  const ids = [...new Set(paths.flatMap((path) => idOf(path) ?? []))].sort(byName);
+  const folders = new Map(ids.map((id): [string, TextSource[]] => [id, []]));
+  for (const source of texts) folders.get(idOf(source.path) ?? '')?.push(source);
+  return folders;
+};
+
+/** box.md, and every finding about it, also that it is missing. `readFile` takes a file apart. */
+export const readBoxRecord = (
+  texts: readonly TextSource[],
+  readFile: FileReader,
+): Checked<Written<BoxRecord> | undefined> => {
+  const source = texts.find(({ path }) => path === 'box.md');
+  if (source) return readRecord(boxSchema, source, readFile);
+  const missing = mustFix(
+    'box-missing',
+    'box.md',
+    'Unexpected content folder without `box.md`, expected the box’s own record',
+    'Write box.md: its name, url, lang, timeZone, currency, description and author',
+  );
+  return { value: undefined, diagnostics: [missing] };
+};
+
+/**
+ * The records of one folder of `cycles/`, and every finding about each of them, and about text files that are none.
+ * Depends on the folder's name and its text files alone. Undefined, with a finding, where the folder is no month.
+ */
+export const readCycleRecords = (
+  id: string,
+  texts: readonly TextSource[],
+  readFile: FileReader,
+): Checked<WrittenCycle | undefined> => {
+  if (!MONTH.test(id)) {
+    const stray = mustFix(
+      'cycle-folder',
+      `cycles/${id}`,
+      `Unexpected folder \`${id}\`, expected a month, as 2026-03`,
+      'Rename the folder to the month its box went out',
+    );
+    return { value: undefined, diagnostics: [stray] };
+  }
+  const diagnostics: Diagnostic[] = [];
+  const read = <T extends v.GenericSchema>(schema: T, source: TextSource): Written<v.InferOutput<T>> => {
+    const record = readRecord(schema, source, readFile);
+    diagnostics.push(...record.diagnostics);
+    return record.value;
+  };
+  const file = `cycles/${id}/cycle.md`;
+  const cycleSource = texts.find(({ path }) => path === file);
+  if (!cycleSource)
+    diagnostics.push(
+      mustFix(
+        'cycle-missing',
+        file,
+        'Unexpected cycle folder without `cycle.md`, expected the cycle’s record',
+        'Write cycle.md: its theme, summary, shipped and reveal',
+      ),
+    );
+  const items = texts
+    .filter(({ path }) => ITEM_FILE.test(path))
+    .sort((a, b) => byName(a.path, b.path))
+    .map((source) => read(itemSchema, source));
+  for (const { path } of texts) {
+    if (path === file || ITEM_FILE.test(path) || !path.endsWith('.md')) continue;
+    diagnostics.push({
+      weight: 'look at',
+      rule: 'file-unread',
+      location: { file: path, line: 1, column: 1 },
+      message: `Unexpected file, expected cycle.md or a file of cycles/${id}/items/; it was not read`,
+      fix: 'Move it to items/, or keep notes outside the content folder',
+    });
+  }
+  const cycle = cycleSource && read(cycleSchema, cycleSource);
+  return { value: { id, ...(cycle && { cycle }), items }, diagnostics };
+};
 
 /** All records, in the order of their paths, and every finding about them one by one. `readFile` takes a file apart. */
 export const readRecords = (sources: Sources, readFile: FileReader): Checked<Records> => {
-  const diagnostics: Diagnostic[] = [];
-  const mustFix = (rule: string, file: string, message: string, fix: string): void => {
-    diagnostics.push({ weight: 'must fix', rule, location: { file, line: 1, column: 1 }, message, fix });
+  const box = readBoxRecord(sources.texts, readFile);
+  const cycles = [...textsByCycle(sources)].map(([id, texts]) => readCycleRecords(id, texts, readFile));
+  return {
+    value: {
+      ...(box.value && { box: box.value }),
+      cycles: cycles.flatMap(({ value }) => value ?? []),
+    },
+    diagnostics: [box, ...cycles].flatMap(({ diagnostics }) => diagnostics),
   };
-  const read = <T extends v.GenericSchema>(schema: T, source: TextSource): Written<v.InferOutput<T>> => {
-    const record = readFile(source);
-    const { value, diagnostics: faults } = validate(schema, record);
-    diagnostics.push(...record.diagnostics, ...faults);
-    return { ...record, value };
-  };
-
-  const boxSource = sources.texts.find((source) => source.path === 'box.md');
-  if (!boxSource)
-    mustFix(
-      'box-missing',
-      'box.md',
-      'Unexpected content folder without `box.md`, expected the box’s own record',
-      'Write box.md: its name, url, lang, timeZone, currency, description and author',
-    );
-  const box = boxSource && read(boxSchema, boxSource);
-
-  const folders = new Map<string, TextSource[]>();
-  for (const path of sources.paths) {
-    const id = CYCLE_FILE.exec(path)?.[1];
-    if (id !== undefined && !folders.has(id)) folders.set(id, []);
-  }
-  for (const source of sources.texts) folders.get(CYCLE_FILE.exec(source.path)?.[1] ?? '')?.push(source);
-
-  const cycles: WrittenCycle[] = [];
-  for (const [id, texts] of [...folders].sort(([a], [b]) => (a < b ? -1 : 1))) {
-    if (!MONTH.test(id)) {
-      mustFix(
-        'cycle-folder',
-        `cycles/${id}`,
-        `Unexpected folder \`${id}\`, expected a month, as 2026-03`,
-        'Rename the folder to the month its box went out',
-      );
-      continue;
-    }
-    const cycleSource = texts.find((source) => source.path === `cycles/${id}/cycle.md`);
-    if (!cycleSource)
-      mustFix(
-        'cycle-missing',
-        `cycles/${id}/cycle.md`,
-        'Unexpected cycle folder without `cycle.md`, expected the cycle’s record',
-        'Write cycle.md: its theme, summary, shipped and reveal',
-      );
-    const items = texts
-      .filter((source) => /^cycles\/[^/]+\/items\/[^/]+\.md$/.test(source.path))
-      .sort((a, b) => (a.path < b.path ? -1 : 1))
-      .map((source) => read(itemSchema, source));
-    for (const { path } of texts) {
-      if (path === `cycles/${id}/cycle.md` || /^cycles\/[^/]+\/items\/[^/]+\.md$/.test(path)) continue;
-      if (path.endsWith('.md'))
-        diagnostics.push({
-          weight: 'look at',
-          rule: 'file-unread',
-          location: { file: path, line: 1, column: 1 },
-          message: `Unexpected file, expected cycle.md or a file of cycles/${id}/items/; it was not read`,
-          fix: 'Move it to items/, or keep notes outside the content folder',
-        });
-    }
-    cycles.push({ id, ...(cycleSource ? { cycle: read(cycleSchema, cycleSource) } : {}), items });
-  }
-  return { value: { ...(box ? { box } : {}), cycles }, diagnostics };
 };

@@ -23,6 +23,9 @@ export interface Diagnostic {
   readonly related?: { readonly location: Location; readonly message: string };
 }
 
+/** Takes a finding down, in the order in which they are made. */
+export type ReportFinding = (diagnostic: Diagnostic) => void;
+
 /** What a stage gives: its value, and what it found on the way. A stage never throws at an author. */
 export interface Checked<T> {
   readonly value: T;

@@ -27,6 +27,11 @@ export interface Story {
   readonly tree: Root;
   /** Hash of the text and of what its links and pictures were resolved to: stands for the tree. */
   readonly digest?: string;
+  /**
+   * The cycles that its links lead to or whose photos it shows, each once; where it is absent, the tree says it. With
+   * it the seal need not look into trees that name nothing sealed.
+   */
+  readonly leadsTo?: readonly string[];
 }
 
 export interface Picture {

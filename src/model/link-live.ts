@@ -1,13 +1,13 @@
 /** What cycle.md says of the live, before it and after it, as the box has it; names and times that do not fit are reported. */
 import type { Written } from '../content/read.ts';
 import type { CycleRecord } from '../content/schemas.ts';
-import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { ReportFinding } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
+import { defined } from '../text/defined.ts';
 import { chapterTitles, namedKind } from './beat-names.ts';
 import type { Item, LiveWords, Moment, Replay, ReplayBeat } from './box.ts';
 import { momentOf } from './calendar.ts';
 
-type Report = (diagnostic: Diagnostic) => void;
 type Slugged = Pick<Item, 'slug'>;
 
 /** "4:10" or "1:02:30" as seconds; digits alone are seconds. */
@@ -21,7 +21,7 @@ export const liveWordsOf = (
   record: Written<CycleRecord>,
   { live }: CycleRecord,
   items: readonly Slugged[],
-  report: Report,
+  report: ReportFinding,
 ): LiveWords | undefined => {
   if (!live) return undefined;
   const slugs = items.map(({ slug }) => slug);
@@ -36,14 +36,14 @@ export const liveWordsOf = (
     });
     return false;
   });
-  return { ...live, ...(live.items && { items: Object.fromEntries(named) }) } as LiveWords;
+  return defined({ ...live, items: live.items && Object.fromEntries(named) });
 };
 
 const beatsOf = (
   record: Written<CycleRecord>,
   replay: NonNullable<CycleRecord['replay']>,
   items: readonly Slugged[],
-  report: Report,
+  report: ReportFinding,
 ): readonly ReplayBeat[] => {
   const names = [...Object.keys(chapterTitles), ...items.map(({ slug }) => slug)];
   const beats: ReplayBeat[] = [];
@@ -86,11 +86,11 @@ export const replayOf = (
   record: Written<CycleRecord>,
   { replay }: CycleRecord,
   items: readonly Slugged[],
-  report: Report,
+  report: ReportFinding,
 ): Replay | undefined => {
   if (!replay) return undefined;
   const { beats, ...rest } = replay;
-  return { ...rest, ...(beats && { beats: beatsOf(record, replay, items, report) }) } as Replay;
+  return defined({ ...rest, beats: beats && beatsOf(record, replay, items, report) });
 };
 
 /** The moments of the reveal before it was moved; the one that holds now is none of them. */
@@ -98,7 +98,7 @@ export const movedOf = (
   record: Written<CycleRecord>,
   moved: readonly string[],
   timeZone: string,
-  report: Report,
+  report: ReportFinding,
 ): readonly Moment[] => {
   const moments = moved.flatMap((text) => momentOf(text, timeZone) ?? []);
   const reveal = typeof record.value?.reveal === 'string' && momentOf(record.value.reveal, timeZone);

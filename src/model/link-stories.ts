@@ -1,16 +1,27 @@
 /** Relative links and pictures in Markdown, resolved: the tree then says which record or photo each means. */
 import type { Definition, Image, Link, Nodes, Root } from 'mdast';
 import { SKIP, visit } from 'unist-util-visit';
-import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
-import type { Story } from './box.ts';
-import { type Photos, pictureAt } from './pictures.ts';
+import type { FrontMatter } from '../content/record-file.ts';
+import type { Location, ReportFinding } from '../diagnostics/diagnostic.ts';
+import { sha256 } from '../text/hash.ts';
+import type { Picture, RecordSource, Story } from './box.ts';
+import { cycleOfPhoto, type Photos, pictureAt } from './pictures.ts';
 import type { Target } from './story.ts';
 
+/** What links and pictures of any record may lead to. */
 export interface LinkTargets {
   /** Every record's file → what a link to it means. */
-  readonly byFile: ReadonlyMap<string, Target>;
+  readonly targets: ReadonlyMap<string, Target>;
   readonly photos: Photos;
 }
+
+/** Where a record's words stand, with the digest of its file. */
+export const sourceOf = ({ file, fields, text }: FrontMatter): RecordSource => ({
+  file,
+  fields,
+  text,
+  digest: sha256(text),
+});
 
 const isRelative = (url: string): boolean => url !== '' && !/^(?:[a-z][a-z\d+.-]*:|\/|#|\?)/i.test(url);
 
@@ -23,6 +34,10 @@ const resolved = (file: string, url: string): string | undefined => {
     return undefined;
   }
 };
+
+/** The cycle that a link leads to, or in whose folder a photo lies. */
+const cycleOf = (resolution: Target | Picture): string | undefined =>
+  'cycle' in resolution ? resolution.cycle : cycleOfPhoto(resolution);
 
 /** `[words][name]` becomes `[words](address)`, so that one rule serves both. */
 const inlineReferences = (tree: Root): void => {
@@ -41,19 +56,25 @@ const inlineReferences = (tree: Root): void => {
       node.type === 'linkReference'
         ? { type: 'link', url, title: title ?? null, children: node.children, ...at }
         : { type: 'image', url, title: title ?? null, alt: node.alt ?? null, ...at };
-    (parent.children as Nodes[])[index] = direct;
+    const siblings: Nodes[] = parent.children;
+    siblings[index] = direct;
   });
 };
 
-/** A story whose tree is a resolved copy. `itemNames` are the slugs a placement may name, undefined outside cycles. */
+/**
+ * A story whose tree is a resolved copy. `slugs` are the items that a placement may name, undefined outside cycles.
+ * Reports links and pictures that lead nowhere, pictures without words, and placements that are out of place.
+ */
 export const linkStory = (
-  file: string,
-  body: Root,
-  targets: LinkTargets,
+  record: FrontMatter,
+  { targets, photos }: LinkTargets,
   slugs: readonly string[] | undefined,
-  report: (diagnostic: Diagnostic) => void,
+  report: ReportFinding,
 ): Story => {
-  const tree = structuredClone(body);
+  const { file } = record;
+  const tree = structuredClone(record.body);
+  /** In the order of the text, so that the text and these together make the tree. */
+  const resolutions: (Target | Picture | undefined)[] = [];
   inlineReferences(tree);
   const locationOf = (node: Nodes): Location => ({
     file,
@@ -63,7 +84,8 @@ export const linkStory = (
   visit(tree, (node, _, parent) => {
     if (node.type === 'link' && isRelative(node.url)) {
       const path = resolved(file, node.url);
-      const target = path === undefined ? undefined : targets.byFile.get(path);
+      const target = path === undefined ? undefined : targets.get(path);
+      resolutions.push(target);
       if (target) node.data = { ...node.data, target };
       else {
         report({
@@ -86,12 +108,13 @@ export const linkStory = (
         });
       } else if (isRelative(node.url)) {
         const picture = pictureAt(
-          targets.photos,
+          photos,
           resolved(file, node.url) ?? node.url,
           { alt: node.alt },
           locationOf(node),
           report,
         );
+        resolutions.push(picture);
         if (picture) node.data = { ...node.data, picture };
       }
     }
@@ -123,5 +146,8 @@ export const linkStory = (
     }
     return undefined;
   });
-  return { file, tree };
+  const leadsTo = [...new Set(resolutions.flatMap((one) => (one && cycleOf(one)) ?? []))];
+  // An absent key and a missing resolution read differently in JSON, so no two trees share what is hashed.
+  const digest = sha256(JSON.stringify([file, sha256(record.text), resolutions]));
+  return { file, tree, digest, leadsTo };
 };

@@ -4,7 +4,7 @@
  */
 import type { Written } from '../content/read.ts';
 import type { CycleRecord } from '../content/schemas.ts';
-import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { ReportFinding } from '../diagnostics/diagnostic.ts';
 import type { BoxValue, Item, Money } from './box.ts';
 import { moneyOf, sameMoney, sumOfMoney } from './money.ts';
 
@@ -16,7 +16,7 @@ export const boxValueOf = (
   stated: NonNullable<CycleRecord['value']>,
   items: readonly Item[],
   boxCurrency: string,
-  report: (diagnostic: Diagnostic) => void,
+  report: ReportFinding,
 ): BoxValue => {
   const location = record.locationOf(['value', 'amount']);
   const total = moneyOf(stated.amount, stated.currency ?? boxCurrency, location, report);

@@ -1,6 +1,6 @@
 /** Amounts of money: the record's own digits, and sums that are exact. */
 import { currencyDecimals } from '../content/codes.ts';
-import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
+import type { Location, ReportFinding } from '../diagnostics/diagnostic.ts';
 import type { Money } from './box.ts';
 
 /** An amount as a record has it, filled up to the currency's own decimals; more of them are reported. */
@@ -8,7 +8,7 @@ export const moneyOf = (
   amount: string,
   currency: string,
   location: Location,
-  report: (diagnostic: Diagnostic) => void,
+  report: ReportFinding,
 ): Money => {
   const decimals = currencyDecimals(currency) ?? 2;
   const [whole = '0', part = ''] = amount.split('.');

@@ -1,19 +1,26 @@
 /** Photos by name → pictures that can be shown. */
 import type { PictureRecord } from '../content/schemas.ts';
 import type { PhotoSource, Sources } from '../content/sources.ts';
-import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
+import type { Location, ReportFinding } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
 import type { Picture } from './box.ts';
 
+/** The photos of the content folder, to be asked by path. */
 export interface Photos {
   readonly byPath: ReadonlyMap<string, PhotoSource>;
+  /** Of every file there is, so that one that is no picture is told from one that is missing. */
   readonly paths: ReadonlySet<string>;
 }
 
+/** All photos and paths of the content folder, by path. */
 export const photosOf = (sources: Sources): Photos => ({
   byPath: new Map(sources.photos.map((photo) => [photo.path, photo])),
   paths: new Set(sources.paths),
 });
+
+/** The cycle in whose folder a photo lies; undefined for one of the box itself. */
+export const cycleOfPhoto = ({ file }: Pick<Picture, 'file'>): string | undefined =>
+  /^cycles\/([^/]+)\//.exec(file)?.[1];
 
 const focusOf = (focus: string | undefined): Picture['focus'] => {
   const [x, y] = (focus ?? '').split(' ').map((share) => Number.parseInt(share, 10) / 100);
@@ -26,7 +33,7 @@ export const pictureAt = (
   path: string,
   told: { readonly alt: string; readonly caption?: string | undefined; readonly focus?: string | undefined },
   location: Location,
-  report: (diagnostic: Diagnostic) => void,
+  report: ReportFinding,
 ): Picture | undefined => {
   const photo = photos.byPath.get(path);
   const name = path.slice(path.lastIndexOf('/') + 1);
@@ -81,5 +88,5 @@ export const recordPicture = (
   dir: string,
   record: PictureRecord,
   location: Location,
-  report: (diagnostic: Diagnostic) => void,
+  report: ReportFinding,
 ): Picture | undefined => pictureAt(photos, `${dir}photos/${record.file}`, record, location, report);

@@ -1,10 +1,8 @@
 /** What does not fit together in a cycle's set of records, or between cycles. */
-import type { Records, Written, WrittenCycle } from '../content/read.ts';
+import { isUsable, type Records, type Written, type WrittenCycle } from '../content/read.ts';
 import type { CycleRecord, ItemRecord } from '../content/schemas.ts';
-import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { ReportFinding } from '../diagnostics/diagnostic.ts';
 import { slugOf } from './slug.ts';
-
-type ReportFinding = (diagnostic: Diagnostic) => void;
 
 /** Last part of a cycle's address, the record's own or made from month and theme. */
 export const addressOf = (id: string, value: CycleRecord): string =>
@@ -72,29 +70,27 @@ export const setFindings = ({ items, cycle }: WrittenCycle, report: ReportFindin
       });
     } else bySlug.set(slug, item);
   }
-  const read = items.filter((item) => item.value);
-  const leads = read.filter((item) => item.value?.lead);
+  const read = items.filter(isUsable);
+  const [first] = read;
+  const [lead, ...extraLeads] = read.filter((item) => item.value.lead);
   const claimed = items.some(({ data }) => data?.lead !== undefined && data.lead !== false);
-  if (read.length > 0 && leads.length === 0 && read.length === items.length && !claimed) {
+  if (first && !lead && read.length === items.length && !claimed) {
     report({
       weight: 'must fix',
       rule: 'lead-missing',
-      location: cycle?.locationOf(['theme']) ?? (read[0] as Written<ItemRecord>).locationOf([]),
+      location: cycle?.locationOf(['theme']) ?? first.locationOf([]),
       message: 'Unexpected cycle without a lead item, expected one item with `lead: true`',
       fix: 'Add `lead: true` to the piece the box was built around',
     });
   }
-  for (const extra of leads.slice(1)) {
+  for (const extra of extraLeads) {
     report({
       weight: 'must fix',
       rule: 'lead-twice',
       location: extra.locationOf(['lead']),
       message: 'Unexpected second lead item, expected one in a cycle',
       fix: 'Take `lead: true` out of all but one',
-      related: {
-        location: (leads[0] as Written<ItemRecord>).locationOf(['lead']),
-        message: 'the first is here',
-      },
+      ...(lead && { related: { location: lead.locationOf(['lead']), message: 'the first is here' } }),
     });
   }
   for (const item of read) {

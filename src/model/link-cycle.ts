@@ -1,0 +1,165 @@
+/** One cycle's records → the cycle. */
+import { isUsable, type Usable, type WrittenCycle } from '../content/read.ts';
+import { type CycleRecord, type PictureRecord, WHEN_DELIVERED } from '../content/schemas.ts';
+import type { Checked, Diagnostic, ReportFinding } from '../diagnostics/diagnostic.ts';
+import { defined, exact } from '../text/defined.ts';
+import type { Cycle, Item, Moment, Peek, Picture } from './box.ts';
+import { momentOf } from './calendar.ts';
+import { linkItem } from './link-item.ts';
+import { liveWordsOf, movedOf, replayOf } from './link-live.ts';
+import { type CycleSettings, callWithoutAddress } from './link-settings.ts';
+import { type LinkTargets, linkStory, sourceOf } from './link-stories.ts';
+import { boxValueOf } from './link-value.ts';
+import { recordPicture } from './pictures.ts';
+import { addressOf, setFindings, slugFor } from './set-findings.ts';
+import { titleOf } from './title.ts';
+
+/** What a cycle's linking depends on besides its own files. */
+export interface LinkContext extends LinkTargets {
+  readonly settings: CycleSettings;
+}
+
+/** Shortest and longest summary that a list of search results shows whole. Common practice, no source. */
+const SUMMARY_LENGTH = { least: 70, most: 160 } as const;
+
+const reportSummaryLength = ({ value, locationOf }: Usable<CycleRecord>, report: ReportFinding): void => {
+  const { length } = [...value.summary];
+  if (length >= SUMMARY_LENGTH.least && length <= SUMMARY_LENGTH.most) return;
+  report({
+    weight: 'look at',
+    rule: 'summary-length',
+    location: locationOf(['summary']),
+    message: `Unexpected summary of ${length} characters, expected ${SUMMARY_LENGTH.least} to ${SUMMARY_LENGTH.most}`,
+    fix: 'Name the things that are in the box, in a sentence or two',
+  });
+};
+
+const checkedMoment = (text: string, timeZone: string): Moment => {
+  const moment = momentOf(text, timeZone);
+  if (moment === undefined) throw new Error(`A checked reveal must be a moment, found ${text}`);
+  return moment;
+};
+
+/** The moment of a reveal; none where the parcels decide, which are not known here. */
+const revealOf = (
+  reveal: CycleRecord['reveal'],
+  timeZone: string,
+): Pick<Cycle, 'reveal' | 'whenDelivered'> => {
+  if (typeof reveal !== 'string')
+    return { reveal: undefined, whenDelivered: { notBefore: checkedMoment(reveal.notBefore, timeZone) } };
+  return reveal === WHEN_DELIVERED
+    ? { reveal: undefined, whenDelivered: {} }
+    : { reveal: checkedMoment(reveal, timeZone) };
+};
+
+/** Year and month of a folder's name, `2026-03`. */
+const monthOf = (id: string): { readonly year: number; readonly month: number } => {
+  const [year, month] = id.split('-').map(Number);
+  if (year === undefined || month === undefined) throw new Error(`Expected a month, found ${id}`);
+  return { year, month };
+};
+
+/** The items that are records, lead item first. A record at fault keeps its place among the numbers. */
+const itemsOf = (
+  { id, items }: WrittenCycle,
+  context: LinkContext,
+  report: ReportFinding,
+): readonly Item[] => {
+  const { currency } = context.settings;
+  return [...items]
+    .sort((a, b) => Number(b.value?.lead ?? false) - Number(a.value?.lead ?? false))
+    .flatMap((item, i) => {
+      if (!isUsable(item)) return [];
+      const { value, diagnostics } = linkItem(item, { cycle: id, number: i + 1, currency }, context);
+      diagnostics.forEach(report);
+      return [value];
+    });
+};
+
+const cycleOf = (
+  written: WrittenCycle,
+  record: Usable<CycleRecord>,
+  context: LinkContext,
+  report: ReportFinding,
+): Cycle => {
+  const { id } = written;
+  const { value } = record;
+  const { settings } = context;
+  const { year, month } = monthOf(id);
+  const pictureOf = (named: PictureRecord | undefined, ...path: string[]): Picture | undefined =>
+    named &&
+    recordPicture(context.photos, `cycles/${id}/`, named, record.locationOf([...path, 'file']), report);
+
+  const items = itemsOf(written, context, report);
+  const wholeBox = pictureOf(value.photo, 'photo');
+  const hero = pictureOf(value.hero, 'hero') ?? items[0]?.pictures[0] ?? wholeBox;
+  reportSummaryLength(record, report);
+  if (value.call && !settings.calls.includes(value.call))
+    report(callWithoutAddress(value.call, record.locationOf(['call'])));
+  const peek =
+    value.peek &&
+    exact<Peek>({ text: value.peek.text, picture: pictureOf(value.peek.picture, 'peek', 'picture') });
+  const { reveal, whenDelivered } = revealOf(value.reveal, settings.timeZone);
+  const names = items.map((item) => item.name);
+  const facts = exact<Omit<Cycle, 'reveal'>>({
+    id,
+    year,
+    month,
+    theme: value.theme,
+    title: value.title ?? titleOf(names, { year, month, theme: value.theme }, settings.lang),
+    summary: value.summary,
+    address: addressOf(id, value),
+    shipped: value.shipped,
+    whenDelivered,
+    author: value.author ?? settings.author,
+    palette: value.palette ?? settings.palette,
+    voices: (value.voices ?? []).map((voice) => ({ ...voice, given: voice.given ?? false })),
+    updated: value.updated,
+    moved: value.moved && movedOf(record, value.moved, settings.timeZone, report),
+    wholeBox,
+    hero,
+    replay: replayOf(record, value, items, report),
+    live: liveWordsOf(record, value, items, report),
+    clip: value.clip,
+    peek,
+    call: value.call,
+    value: value.value && boxValueOf(record, value.value, items, settings.currency, report),
+    letter: value.letter && defined(value.letter),
+    invitation: value.invitation && defined(value.invitation),
+    made: value.made && defined(value.made),
+    items,
+    story: linkStory(
+      record,
+      context,
+      items.map((item) => item.slug),
+      report,
+    ),
+    source: sourceOf(record),
+  });
+  return { ...facts, reveal };
+};
+
+/**
+ * The cycle with every link resolved, and every finding about it, also where its record is at fault and it is
+ * undefined therefore. Depends on the cycle's own records; on the context's settings; on what its links lead to in
+ * `targets`; and on the photos at the paths that it names. Where there is no photo at such a path, the finding
+ * depends on the names in that folder too, because it suggests one. What compares cycles is not here.
+ */
+export const linkCycle = (written: WrittenCycle, context: LinkContext): Checked<Cycle | undefined> => {
+  const diagnostics: Diagnostic[] = [];
+  const report = (diagnostic: Diagnostic): void => {
+    diagnostics.push(diagnostic);
+  };
+  const { id, cycle, items } = written;
+  setFindings(written, report);
+  // A record at fault keeps nothing from being said of the text below it.
+  for (const item of items) if (!isUsable(item)) linkStory(item, context, undefined, report);
+  if (cycle && isUsable(cycle)) return { value: cycleOf(written, cycle, context, report), diagnostics };
+  if (cycle) linkStory(cycle, context, items.map(slugFor), report);
+  // The items are still looked at, in the order of their files, though there is no telling to number them by.
+  const { currency } = context.settings;
+  const found = items
+    .filter(isUsable)
+    .flatMap((item, i) => linkItem(item, { cycle: id, number: i + 1, currency }, context).diagnostics);
+  return { value: undefined, diagnostics: [...diagnostics, ...found] };
+};
