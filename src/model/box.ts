@@ -1,6 +1,7 @@
 /** The box with every link resolved: what channels and analysis read. Plain data, no methods. */
 import type { Root } from 'mdast';
 import type { Location } from '../diagnostics/diagnostic.ts';
+import type { Target } from './story.ts';
 
 /** Milliseconds since 1970-01-01T00:00Z. The core never asks for the time; the edge passes it in. */
 export type Moment = number;
@@ -32,6 +33,8 @@ export interface Story {
    * it the seal need not look into trees that name nothing sealed.
    */
   readonly leadsTo?: readonly string[];
+  /** What its links and pictures were resolved to, in the order of the text: known without walking the tree. */
+  readonly resolved?: readonly (Target | Picture)[];
 }
 
 export interface Picture {

@@ -149,5 +149,5 @@ export const linkStory = (
   const leadsTo = [...new Set(resolutions.flatMap((one) => (one && cycleOf(one)) ?? []))];
   // An absent key and a missing resolution read differently in JSON, so no two trees share what is hashed.
   const digest = sha256(JSON.stringify([file, sha256(record.text), resolutions]));
-  return { file, tree, digest, leadsTo };
+  return { file, tree, digest, leadsTo, resolved: resolutions.filter((one) => one !== undefined) };
 };

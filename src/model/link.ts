@@ -2,13 +2,14 @@
 import type { Records } from '../content/read.ts';
 import { readSearches } from '../content/searches.ts';
 import type { Sources } from '../content/sources.ts';
-import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Checked } from '../diagnostics/diagnostic.ts';
+import { addressFindings } from './address-findings.ts';
 import type { Box, Search } from './box.ts';
 import { type LinkContext, linkCycle } from './link-cycle.ts';
 import { cycleSettingsOf, linkSettings } from './link-settings.ts';
 import type { LinkTargets } from './link-stories.ts';
 import { photosOf } from './pictures.ts';
-import { addressFindings, slugFor } from './set-findings.ts';
+import { addressOf, slugFor } from './set-findings.ts';
 import type { Target } from './story.ts';
 
 /** Every record's file → what a link to it means; records at fault are among them, because they will be mended. */
@@ -37,8 +38,13 @@ export const linkBox = (records: Records, sources: Sources): Checked<Box | undef
   const targets: LinkTargets = { targets: targetsOf(records.cycles), photos: photosOf(sources) };
   const settings = linkSettings(records.box, targets);
   const context: LinkContext = { ...targets, settings: cycleSettingsOf(settings.value, records.box) };
-  const between: Diagnostic[] = [];
-  addressFindings(records, (diagnostic) => between.push(diagnostic));
+  const between = addressFindings(
+    records.cycles.flatMap(({ id, cycle }) =>
+      cycle?.value
+        ? [{ address: addressOf(id, cycle.value), location: () => cycle.locationOf(['address']) }]
+        : [],
+    ),
+  );
   const cycles = records.cycles.map((written) => linkCycle(written, context));
   const searches = linkSearches(records, sources.texts);
   return {

@@ -1,5 +1,5 @@
 /** What does not fit together in a cycle's set of records, or between cycles. */
-import { isUsable, type Records, type Written, type WrittenCycle } from '../content/read.ts';
+import { isUsable, type Written, type WrittenCycle } from '../content/read.ts';
 import type { CycleRecord, ItemRecord } from '../content/schemas.ts';
 import type { ReportFinding } from '../diagnostics/diagnostic.ts';
 import { slugOf } from './slug.ts';
@@ -23,26 +23,6 @@ const RESERVED_SLUGS: ReadonlySet<string> = new Set([
   'voices',
   'whole-box',
 ]);
-
-/** Two cycles cannot stand at one address; some disks do not tell capitals from small letters. */
-export const addressFindings = (records: Records, report: ReportFinding): void => {
-  const byAddress = new Map<string, Written<CycleRecord>>();
-  for (const { id, cycle } of records.cycles) {
-    if (!cycle?.value) continue;
-    const address = addressOf(id, cycle.value).toLowerCase();
-    const other = byAddress.get(address);
-    if (other) {
-      report({
-        weight: 'must fix',
-        rule: 'address-twice',
-        location: cycle.locationOf(['address']),
-        message: `Unexpected address \`${address}\`, expected one that no other cycle has`,
-        fix: 'Take `address` out, or write another',
-        related: { location: other.locationOf(['address']), message: 'the other is here' },
-      });
-    } else byAddress.set(address, cycle);
-  }
-};
 
 /** Names, lead item and ties of one cycle's items. */
 export const setFindings = ({ items, cycle }: WrittenCycle, report: ReportFinding): void => {
