@@ -4,8 +4,8 @@ import { createReadStream } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { PhotoSource } from '../content/sources.ts';
-import { keepData, type Memory, recallData } from '../text/memory.ts';
 import { sha256 } from '../text/hash.ts';
+import { keepData, type Memory, recallData } from '../text/memory.ts';
 import { decodeText } from './decode-text.ts';
 import type { ListedFile } from './list-files.ts';
 import { mapConcurrently } from './map-concurrently.ts';
@@ -28,8 +28,7 @@ export type Progress = (done: number, total: number) => void;
 /** Lists of shipments are streamed by themselves: they may be large, and names may stand in them. */
 export const isParcels = (path: string): boolean => /(^|\/)parcels\.csv$/i.test(path);
 export const isText = (path: string): boolean => /\.(md|csv)$/i.test(path) && !isParcels(path);
-export const isPhoto = (path: string): boolean =>
-  /\.(jpe?g|png|webp|avif|hei[cf]|tiff?|gif)$/i.test(path);
+export const isPhoto = (path: string): boolean => /\.(jpe?g|png|webp|avif|hei[cf]|tiff?|gif)$/i.test(path);
 
 /** Raise when a look at the same photo finds something else. */
 const PROBE_VERSION = 1;
@@ -98,7 +97,12 @@ export const knowFiles = async (
     remember(await photoFile(dir, file, memory));
     onProgress(++done, photos.length);
   });
-  return new Map(listed.flatMap(({ path }) => (known.has(path) ? [[path, known.get(path)!]] : [])));
+  return new Map(
+    listed.flatMap(({ path }) => {
+      const file = known.get(path);
+      return file ? [[path, file]] : [];
+    }),
+  );
 };
 
 /** As it is written down: the text is read from the file again. */

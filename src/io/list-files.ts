@@ -14,12 +14,7 @@ export interface ListedFile {
   readonly size: number;
 }
 
-const listInto = (
-  dir: string,
-  prefix: string,
-  above: readonly string[],
-  files: ListedFile[],
-): void => {
+const listInto = (dir: string, prefix: string, above: readonly string[], files: ListedFile[]): void => {
   let entries: readonly Dirent[];
   let here = '';
   try {

@@ -46,8 +46,8 @@ const writtenParts = (value: object): string => {
   if (value instanceof Set) return `set{${[...value].map(written).join()}}`;
   if (value instanceof Uint8Array) return `bytes:${sha256(value)}`;
   const parts: string[] = [];
+  // An absent key and one whose value is undefined read alike.
   for (const [key, one] of Object.entries(value))
-    // An absent key and one whose value is undefined read alike.
     if (one !== undefined) parts.push(`${JSON.stringify(key)}:${written(one)}`);
   return `{${parts.join()}}`;
 };

@@ -12,7 +12,10 @@ export const survivesJson = (value: unknown): boolean => {
       if (value === null) return true;
       if (Array.isArray(value)) return value.every(survivesJson);
       if (Object.getPrototypeOf(value) !== Object.prototype) return false;
-      return !('__proto__' in value && Object.hasOwn(value, '__proto__')) && Object.values(value).every(survivesJson);
+      return (
+        !('__proto__' in value && Object.hasOwn(value, '__proto__')) &&
+        Object.values(value).every(survivesJson)
+      );
     }
     default:
       return false;

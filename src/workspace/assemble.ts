@@ -2,9 +2,10 @@
  * The files of a content folder → the box, each cycle linked by itself: what did not change since it was linked is taken
  * as it is, in this process or from the memory.
  */
-import { frontMatterOf } from '../content/record-file.ts';
-import type { FileReader } from '../content/record-file.ts';
+
 import type { WrittenCycle } from '../content/read.ts';
+import type { FileReader } from '../content/record-file.ts';
+import { frontMatterOf } from '../content/record-file.ts';
 import type { TextSource } from '../content/sources.ts';
 import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
@@ -82,9 +83,7 @@ const targetsOfCycle = ({ id, items }: Cycle): readonly (readonly [string, Targe
 
 /** Photos and paths, for what records name. */
 const photosIn = (files: ReadonlyMap<string, KnownFile>): LinkTargets['photos'] => ({
-  byPath: new Map(
-    [...files.values()].flatMap(({ path, photo }) => (photo ? [[path, photo] as const] : [])),
-  ),
+  byPath: new Map([...files.values()].flatMap(({ path, photo }) => (photo ? [[path, photo] as const] : []))),
   paths: new Set(files.keys()),
 });
 
@@ -146,10 +145,7 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
     const before = recallData(memory, key) as Checked<readonly Search[]> | undefined;
     if (before) return before;
     const { readSearches } = await import('../content/searches.ts');
-    const found = readSearches(
-      file && { path: file.path, text: await textOf(file).read() },
-      columns,
-    );
+    const found = readSearches(file && { path: file.path, text: await textOf(file).read() }, columns);
     keepData(memory, key, found);
     return found;
   };
@@ -190,7 +186,11 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
 
     const faulty = new Map<string, readonly Diagnostic[]>();
     const { linkCycle } = read.size > 0 ? await import('../model/link-cycle.ts') : { linkCycle: undefined };
-    for (const { id, key, read: { value: written, diagnostics: found } } of read.values()) {
+    for (const {
+      id,
+      key,
+      read: { value: written, diagnostics: found },
+    } of read.values()) {
       const { targets: watched, noted } = noting(targets);
       const result =
         written && linkCycle

@@ -17,9 +17,15 @@ interface KnownFacts {
 const keyOf = (hash: string): string => digestOf('box facts', FACTS_VERSION, hash);
 
 /** Remembers the facts of a box.md of this hash, where it is a record. */
-export const keepFacts = (hash: string, facts: BoxFacts, dependencies: Dependencies, memory: Memory): void => {
+export const keepFacts = (
+  hash: string,
+  facts: BoxFacts,
+  dependencies: Dependencies,
+  memory: Memory,
+): void => {
   const { settings } = facts;
-  if (settings) keepData(memory, keyOf(hash), { facts: { ...facts, settings: withoutText(settings) }, dependencies });
+  if (settings)
+    keepData(memory, keyOf(hash), { facts: { ...facts, settings: withoutText(settings) }, dependencies });
 };
 
 /** The facts as they were remembered; undefined where they were not. */

@@ -73,7 +73,14 @@ export const cycleKey = (
   id: string,
   files: readonly { readonly path: string; readonly hash: string }[],
   settings: string,
-): string => digestOf('linked cycle', LINKING_VERSION, id, files.map(({ path, hash }) => [path, hash]), settings);
+): string =>
+  digestOf(
+    'linked cycle',
+    LINKING_VERSION,
+    id,
+    files.map(({ path, hash }) => [path, hash]),
+    settings,
+  );
 
 const leanSource = ({ file, digest }: RecordSource): object => ({ file, digest });
 const leanStory = ({ tree: _, ...story }: Story): object => story;
@@ -91,7 +98,11 @@ export const withoutText = (whole: Told): object => ({
 });
 
 /** Remembers a cycle that may be published. */
-export const keepCycle = (key: string, { cycle, diagnostics, dependencies }: LinkedCycle, memory: Memory): void => {
+export const keepCycle = (
+  key: string,
+  { cycle, diagnostics, dependencies }: LinkedCycle,
+  memory: Memory,
+): void => {
   keepData(memory, key, {
     cycle: { ...withoutText(cycle), items: cycle.items.map(withoutText) },
     diagnostics,
@@ -125,7 +136,8 @@ export const furnish = (whole: Told, slugs: readonly string[] | undefined, shelf
   const { file } = whole.source;
   const record = lazily((): FrontMatter => {
     const hash = shelf.hashOf(file);
-    const known: ParsedRecord | undefined = hash === undefined ? undefined : recallRecord({ path: file, hash }, shelf.memory);
+    const known: ParsedRecord | undefined =
+      hash === undefined ? undefined : recallRecord({ path: file, hash }, shelf.memory);
     if (!known) throw damaged(file);
     return frontMatterOf(known, known.parsed);
   });
@@ -143,7 +155,11 @@ export const recallCycle = (key: string, shelf: RecordShelf): LinkedCycle | unde
   const known = recallData(shelf.memory, key) as LinkedCycle | undefined;
   if (!known) return undefined;
   const { cycle } = known;
-  furnish(cycle, cycle.items.map(({ slug }) => slug), shelf);
+  furnish(
+    cycle,
+    cycle.items.map(({ slug }) => slug),
+    shelf,
+  );
   for (const item of cycle.items) furnish(item, undefined, shelf);
   return known;
 };

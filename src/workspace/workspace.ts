@@ -5,7 +5,13 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { decodeText } from '../io/decode-text.ts';
-import { type KnownFile, knowFiles, type Progress, rememberedFiles, rememberFiles } from '../io/know-files.ts';
+import {
+  type KnownFile,
+  knowFiles,
+  type Progress,
+  rememberedFiles,
+  rememberFiles,
+} from '../io/know-files.ts';
 import { type ListedFile, listFile, listFiles } from '../io/list-files.ts';
 import type { Memory } from '../text/memory.ts';
 import { assembler, type Snapshot } from './assemble.ts';

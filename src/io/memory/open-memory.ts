@@ -2,10 +2,29 @@
  * The memory between runs, in a folder of packs. Each run writes packs of its own and never changes another's, so that
  * two runs at once do not meet; what neither reads any more is left out when packs are put together.
  */
-import { closeSync, fstatSync, mkdirSync, openSync, readdirSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
+import {
+  closeSync,
+  fstatSync,
+  mkdirSync,
+  openSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import type { Memory } from '../../text/memory.ts';
-import { closePack, entriesIn, entrySize, openPack, PACK_HEAD, type PackEntry, packedEntry, valueIn } from './pack.ts';
+import {
+  closePack,
+  entriesIn,
+  entrySize,
+  openPack,
+  PACK_HEAD,
+  type PackEntry,
+  packedEntry,
+  valueIn,
+} from './pack.ts';
 import { readPackIndex, writePackIndex } from './pack-index.ts';
 
 export interface LastingMemory extends Memory {
@@ -161,7 +180,8 @@ export const openMemory = (folder: string): LastingMemory => {
     }
     for (const name of readdirSync(folder)) {
       const path = join(folder, name);
-      if (name.endsWith('.part') && Date.now() - statSync(path).mtimeMs > ABANDONED) rmSync(path, { force: true });
+      if (name.endsWith('.part') && Date.now() - statSync(path).mtimeMs > ABANDONED)
+        rmSync(path, { force: true });
     }
   };
 
@@ -199,4 +219,3 @@ export const openMemory = (folder: string): LastingMemory => {
     },
   };
 };
-

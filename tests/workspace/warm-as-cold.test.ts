@@ -1,0 +1,74 @@
+import { cp, mkdir, rm, symlink } from 'node:fs/promises';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import { lidlore } from '../cli/terminal.ts';
+import { contents, temporary } from '../io/temporary.ts';
+import { EDITS, editableBox, MOMENTS } from '../support/random-edits.ts';
+import { seeded } from '../support/seeded.ts';
+
+const STEPS = 200;
+
+const pagesOf = async (root: string): Promise<Record<string, string>> => ({
+  ...Object.fromEntries(
+    Object.entries(await contents(join(root, 'site'))).map(([path, text]) => [`site/${path}`, text]),
+  ),
+  ...Object.fromEntries(
+    Object.entries(await contents(join(root, 'backroom')).catch(() => ({}))).map(([path, text]) => [
+      `backroom/${path}`,
+      text,
+    ]),
+  ),
+});
+
+/** What was said that does not tell of time or of what was remembered. */
+const findings = (stderr: string): string =>
+  stderr
+    .split('\n')
+    .filter((line) => !/^(Looking at photos|Making pictures)/.test(line))
+    .join('\n');
+
+const differing = (a: Record<string, string>, b: Record<string, string>): readonly string[] =>
+  [...new Set([...Object.keys(a), ...Object.keys(b)])].filter((path) => a[path] !== b[path]).sort();
+
+it(`a build after each of ${STEPS} random edits gives the bytes of a build from nothing`, {
+  timeout: 300_000,
+}, async () => {
+  const seed = Number(process.env.LIDLORE_SEED ?? 20_260_319);
+  const chance = seeded(seed);
+  const warm = await temporary(await editableBox());
+  const made = new Map<string, number>();
+  let [asOf, published, refused] = ['2026-03-27', 0, 0];
+  for (let step = 0; step < STEPS; step += 1) {
+    let sort = 'the moment';
+    if (step > 0 && chance.share() < 0.12) asOf = chance.one(MOMENTS);
+    else {
+      // After a few refusals in a row everything is mended, or most of the steps would show nothing.
+      const edit =
+        refused % 4 === 3 ? EDITS.find((one) => one.sort === 'every mistake mended') : chance.one(EDITS);
+      if (!edit || !(await edit.apply(warm, chance))) sort = 'nothing';
+      else sort = edit.sort;
+    }
+    made.set(sort, (made.get(sort) ?? 0) + 1);
+    const cold = await temporary();
+    await cp(join(warm, 'content'), join(cold, 'content'), { recursive: true });
+    await cp(join(warm, 'templates'), join(cold, 'templates'), { recursive: true }).catch(() => undefined);
+    // Pictures alone are shared: they are named by all that they are made from, and their own tests make them anew.
+    await mkdir(join(warm, '.lidlore/pictures'), { recursive: true });
+    await mkdir(join(cold, '.lidlore'), { recursive: true });
+    await symlink(join(warm, '.lidlore/pictures'), join(cold, '.lidlore/pictures'));
+    const again = await lidlore(warm, 'build', '--as-of', asOf);
+    const first = await lidlore(cold, 'build', '--as-of', asOf);
+    const where = `step ${step} of seed ${seed}, after ${sort}, as of ${asOf}`;
+    expect([again.status, findings(again.stderr)], where).toEqual([first.status, findings(first.stderr)]);
+    if (first.status === 0) {
+      expect(differing(await pagesOf(warm), await pagesOf(cold)), where).toEqual([]);
+      published += 1;
+      refused = 0;
+    } else refused += 1;
+    await rm(cold, { recursive: true, force: true });
+  }
+  console.info(
+    `${STEPS} edits of ${made.size} sorts, ${published} published, ${STEPS - published} refused alike`,
+  );
+  expect(published).toBeGreaterThan(STEPS / 2);
+});
