@@ -1,11 +1,12 @@
 /** parcels.csv: one row a parcel, as a carrier or a shop exports it → how many are alike, and what is wrong with it. */
 import type { Checked, Diagnostic, Location } from '../diagnostics/diagnostic.ts';
+import { foldCase } from '../text/fold.ts';
 import { csvScanner } from './csv-scanner.ts';
 import { dateOfDay } from './days.ts';
 import type { Parcels } from './parcel-count.ts';
 import { MOST_NAMES, parcelCounter } from './parcel-counter.ts';
 import { formsFitting } from './parcel-dates.ts';
-import { folded, PARCEL_COLUMNS, type ParcelColumn, type ParcelFormat, rowReader } from './parcel-row.ts';
+import { PARCEL_COLUMNS, type ParcelColumn, type ParcelFormat, rowReader } from './parcel-row.ts';
 
 export type { ParcelFormat } from './parcel-row.ts';
 
@@ -117,8 +118,8 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
   const header = (titles: readonly string[], line: number): readonly number[] | undefined => {
     const places: number[] = [];
     for (const column of PARCEL_COLUMNS) {
-      const wanted = folded(format[column] ?? column);
-      const location = titles.findIndex((title) => folded(title) === wanted);
+      const wanted = foldCase(format[column] ?? column);
+      const location = titles.findIndex((title) => foldCase(title) === wanted);
       const needed = format[column] !== undefined || column === 'shipped' || column === 'delivered';
       if (location >= 0) at = { ...at, [column]: places.push(location) - 1 };
       else if (needed) findings.push(columnFinding(column, titles, line, input));

@@ -1,5 +1,5 @@
 /** What the analysis knows of a language: its words, its sentences, and which words are one. */
-import { fold } from './fold.ts';
+import { fold } from '../../text/fold.ts';
 import { singularOf } from './singular.ts';
 import { stemmerFor } from './stemmer.ts';
 
