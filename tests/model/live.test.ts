@@ -10,8 +10,9 @@ import { chaptersOf, momentAddress } from '../../src/model/chapters.ts';
 import { linkBox } from '../../src/model/link.ts';
 import { secondsOf } from '../../src/model/link-live.ts';
 import { liveFindings } from '../../src/model/live-findings.ts';
-import { sentencesOf, wordCount } from '../../src/model/sentences.ts';
 import { clockText, firstSentences, secondsToSay } from '../../src/model/speaking.ts';
+import { wordCount } from '../../src/text/segments.ts';
+import { sentencesOf } from '../../src/text/sentences.ts';
 import { box, cycle, item, settings } from '../support/box.ts';
 
 const NOW = Date.UTC(2026, 2, 1);
