@@ -1,6 +1,8 @@
 /** Every record of the content folder, as its author wrote it, with what is wrong with each. */
+
 import type * as v from 'valibot';
 import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
+import { defined } from '../text/defined.ts';
 import type { FileReader, FrontMatter } from './record-file.ts';
 import {
   type BoxRecord,
@@ -97,7 +99,8 @@ export const readRecords = (sources: Sources, readFile: FileReader): Checked<Rec
           fix: 'Move it to items/, or keep notes outside the content folder',
         });
     }
-    cycles.push({ id, ...(cycleSource ? { cycle: read(cycleSchema, cycleSource) } : {}), items });
+    const cycle = cycleSource && read(cycleSchema, cycleSource);
+    cycles.push(defined({ id, cycle, items }));
   }
-  return { value: { ...(box ? { box } : {}), cycles }, diagnostics };
+  return { value: defined({ box, cycles }), diagnostics };
 };
