@@ -8,7 +8,6 @@ import { type Clip, clipFindings, clipOf, fastestReading, type Shot } from '../m
 import { LINE_LENGTH, LINES, READING_SPEED } from '../model/overlay.ts';
 import { makesPiece } from '../model/pieces.ts';
 import { isSealed } from '../model/seal.ts';
-import { graphemeCount, wordCount } from '../model/sentences.ts';
 import { clockText, speechOf } from '../model/speaking.ts';
 import { shortName } from '../model/title.ts';
 import { subRip, type TimedText, webVtt } from '../render/captions.ts';
@@ -18,6 +17,7 @@ import type { TextOutput } from '../render/output.ts';
 import { pageLang } from '../render/page-lang.ts';
 import type { Templates } from '../render/templates.ts';
 import { typeset } from '../render/typeset.ts';
+import { graphemeCount, wordCount } from '../text/segments.ts';
 import type { Channel } from './channel.ts';
 
 export interface ClipContext {

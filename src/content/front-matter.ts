@@ -15,7 +15,7 @@ import {
 } from 'yaml';
 import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
 import { parseMarkdown } from './markdown.ts';
-import { type FrontMatter, frontMatterOf, type ParsedFile } from './record-file.ts';
+import type { ParsedFile } from './record-file.ts';
 import type { TextSource } from './sources.ts';
 
 /** The keys that hold numbers. Elsewhere digits stay as typed: 4.50 is not 4.5, and a postal code may begin with 0. */
@@ -94,10 +94,7 @@ const bodyOf = (file: string, text: string, diagnostics: Diagnostic[]): Root => 
 
 const OPENING = /^---[ \t]*([^\r\n]*)\r?\n/;
 
-/** Front matter and body of a record. What is wrong with it is reported, never thrown. */
-export const readFrontMatter = (source: TextSource): FrontMatter => frontMatterOf(source, parseFile(source));
-
-/** The same as plain data. */
+/** Front matter and body of a record, as plain data. What is wrong with it is reported, never thrown. */
 export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
   const diagnostics: Diagnostic[] = [];
   const top: Location = { file, line: 1, column: 1 };

@@ -1,5 +1,5 @@
 /** Kinds of thing that can hurt somebody, by the last word people say of them. Common practice, no source. */
-import type { CATEGORIES } from './schemas.ts';
+import type { CATEGORIES } from './vocabulary.ts';
 
 type KindCategory = (typeof CATEGORIES)[number];
 

@@ -1,4 +1,5 @@
 /** One row of parcels.csv → one parcel, or why it is none. */
+import { foldCase } from '../text/fold.ts';
 import { dateOfDay } from './days.ts';
 import type { ParcelState } from './parcel-count.ts';
 import { type DateReading, dateReader } from './parcel-dates.ts';
@@ -41,10 +42,6 @@ const RETURNED = ['returned', 'return to sender', 'returned to sender'];
 /** No carrier takes longer, and a mistyped year does. Common practice, no source. */
 export const MOST_DAYS = 366;
 
-/** A name or a word whatever its case, Unicode form and spaces. */
-export const folded = (text: string): string =>
-  text.normalize('NFKC').replace(/\s+/g, ' ').trim().toLowerCase();
-
 const fault = (message: string, fix: string): RowReading => ({ kind: 'fault', message, fix });
 
 /** A cell as a message may quote it: what is no date may be anything. */
@@ -76,8 +73,8 @@ export const rowReader = (
 ): ((shippedCell: string, deliveredCell: string, statusCell: string) => RowReading) => {
   const readDate = dateReader(format.dates, timeZone);
   const form = format.dates ?? 'YYYY-MM-DD';
-  const lost = new Set((format.lost ?? LOST).map(folded));
-  const returned = new Set((format.returned ?? RETURNED).map(folded));
+  const lost = new Set((format.lost ?? LOST).map(foldCase));
+  const returned = new Set((format.returned ?? RETURNED).map(foldCase));
 
   return (shippedCell, deliveredCell, statusCell) => {
     if (shippedCell === '')
@@ -87,7 +84,7 @@ export const rowReader = (
       );
     const shipped = readDate(shippedCell);
     if ('fault' in shipped) return dateFault('shipped', shippedCell, shipped.fault, form);
-    const status = statusCell === '' ? '' : folded(statusCell);
+    const status = statusCell === '' ? '' : foldCase(statusCell);
     const given: DateReading | undefined = deliveredCell === '' ? undefined : readDate(deliveredCell);
     if (given && 'fault' in given) return dateFault('delivered', deliveredCell, given.fault, form);
     const delivered = given?.day;

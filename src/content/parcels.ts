@@ -1,11 +1,14 @@
 /** parcels.csv: one row a parcel, as a carrier or a shop exports it → how many are alike, and what is wrong with it. */
+
 import type { Checked, Diagnostic, Location } from '../diagnostics/diagnostic.ts';
+import { defined } from '../text/defined.ts';
+import { foldCase } from '../text/fold.ts';
 import { csvScanner } from './csv-scanner.ts';
 import { dateOfDay } from './days.ts';
 import type { Parcels } from './parcel-count.ts';
 import { MOST_NAMES, parcelCounter } from './parcel-counter.ts';
 import { formsFitting } from './parcel-dates.ts';
-import { folded, PARCEL_COLUMNS, type ParcelColumn, type ParcelFormat, rowReader } from './parcel-row.ts';
+import { PARCEL_COLUMNS, type ParcelColumn, type ParcelFormat, rowReader } from './parcel-row.ts';
 
 export type { ParcelFormat } from './parcel-row.ts';
 
@@ -56,6 +59,9 @@ interface Unformed {
   forms: readonly string[];
 }
 
+const relatedTo = (location: Location | undefined, message: string): Diagnostic['related'] =>
+  location && { location, message };
+
 const columnFinding = (
   column: ParcelColumn,
   titles: readonly string[],
@@ -72,7 +78,9 @@ const columnFinding = (
     fix: named
       ? 'Write the column’s name in box.md as the file has it'
       : `Name the column in box.md: \`parcels: {${column}: …}\``,
-    ...(named && formatAt && { related: { location: formatAt, message: 'box.md names the columns here' } }),
+    ...defined({
+      related: named ? relatedTo(formatAt, 'box.md names the columns here') : undefined,
+    }),
   };
 };
 
@@ -98,7 +106,7 @@ const swappedFinding = (line: number, { format, formatAt }: ParcelsInput): RowFi
   line,
   message: `Unexpected date that is one only with day and month the other way round, expected ${format.dates} throughout`,
   fix: 'See which of the two the file means, in every row, and write it in box.md as `parcels: {dates: …}`',
-  ...(formatAt && { related: { location: formatAt, message: 'box.md gives the form here' } }),
+  ...defined({ related: relatedTo(formatAt, 'box.md gives the form here') }),
 });
 
 /** Reads one file of shipments. Columns that are not wanted, names and addresses among them, are not read. */
@@ -117,8 +125,8 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
   const header = (titles: readonly string[], line: number): readonly number[] | undefined => {
     const places: number[] = [];
     for (const column of PARCEL_COLUMNS) {
-      const wanted = folded(format[column] ?? column);
-      const location = titles.findIndex((title) => folded(title) === wanted);
+      const wanted = foldCase(format[column] ?? column);
+      const location = titles.findIndex((title) => foldCase(title) === wanted);
       const needed = format[column] !== undefined || column === 'shipped' || column === 'delivered';
       if (location >= 0) at = { ...at, [column]: places.push(location) - 1 };
       else if (needed) findings.push(columnFinding(column, titles, line, input));
@@ -261,7 +269,9 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
       const usable = findings.every(({ weight }) => weight !== 'must fix');
       if (usable) judgeFile();
       return {
-        value: usable ? { file, asOf, counts: counter.counts(), ...(toLeave > 0 && { toLeave }) } : undefined,
+        value: usable
+          ? defined({ file, asOf, counts: counter.counts(), toLeave: toLeave > 0 ? toLeave : undefined })
+          : undefined,
         diagnostics: findings.map(({ line, ...rest }) => ({ ...rest, location: { file, line, column: 1 } })),
       };
     },

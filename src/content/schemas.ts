@@ -21,15 +21,14 @@ import {
   wholeNumber,
 } from './fields.ts';
 import { isDatePattern } from './parcel-dates.ts';
+import { CALL_KINDS, CATEGORIES, CLIP_LENGTHS, PIECES } from './vocabulary.ts';
 
 const call = v.strictObject(
   { address, text, places: v.optional(wholeNumber) },
   'a call as {address: …, text: …}',
 );
 export const WEEKDAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
-export const CALL_KINDS = ['join', 'waitList', 'spare'] as const;
 const callKind = v.picklist(CALL_KINDS, 'join, waitList or spare');
-export const PIECES = ['article', 'invitation', 'live', 'letter', 'clip', 'cards'] as const;
 const piece = v.picklist(PIECES, ({ input }) => {
   const meant = nearest(String(input), PIECES);
   return `${meant ? `\`${meant}\`, ` : ''}one of ${PIECES.join(', ')}`;
@@ -42,8 +41,6 @@ const madeDates = v.strictObject(
   >,
   'dates by piece, as {live: 2026-03-19, letter: 2026-03-20}',
 );
-/** Lengths that short videos are asked for in, in seconds. Common practice, no source. */
-export const CLIP_LENGTHS = [15, 30, 60] as const;
 const clipLength = v.picklist(CLIP_LENGTHS, '15, 30 or 60, in seconds');
 /** A place in a recording, as players show it. */
 const clockTime = is(
@@ -322,7 +319,6 @@ export const cycleSchema = v.strictObject({
   ),
 });
 
-export const CATEGORIES = ['food', 'drink', 'cosmetic', 'candle', 'blade', 'plant', 'children'] as const;
 const category = v.pipe(list(v.picklist([...CATEGORIES, 'none'], `${CATEGORIES.join(', ')} or none`)));
 /** The word that says there is none, which is more than saying nothing. */
 const none = v.pipe(

@@ -1,6 +1,7 @@
 /** searches.csv: what people typed, as statistics of a site or a shop export it. */
 import { CsvError, parse } from 'csv-parse/sync';
 import type { Checked, Diagnostic, Location } from '../diagnostics/diagnostic.ts';
+import { foldCase } from '../text/fold.ts';
 import type { TextSource } from './sources.ts';
 
 /** A phrase and how often it was typed. */
@@ -68,12 +69,6 @@ const countOf = (cell: string): number | undefined => {
   return /^\d{1,15}(?:[.,]0+)?$/.test(cell) ? Number.parseInt(cell, 10) : undefined;
 };
 
-const sameName = (a: string, b: string): boolean =>
-  a.normalize('NFKC').trim().toLowerCase() === b.normalize('NFKC').trim().toLowerCase();
-
-/** One phrase whatever its case and Unicode normal form. */
-const keyOf = (phrase: string): string => phrase.normalize('NFC').toLowerCase();
-
 /**
  * The phrases of searches.csv with their counts, in the file's order; a phrase that stands twice is counted
  * together. Comma, semicolon and tab separate (RFC 4180 knows the comma alone; spreadsheets write all three);
@@ -105,7 +100,7 @@ export const readSearches = (
   const find = (column: 'phrase' | 'count'): number => {
     const named = columns?.[column];
     const wanted = named ?? column;
-    const at = header.cells.findIndex((cell) => sameName(cell, wanted));
+    const at = header.cells.findIndex((cell) => foldCase(cell) === foldCase(wanted));
     if (at >= 0) return at;
     const there = header.cells.filter((cell) => cell !== '').join('`, `');
     diagnostics.push({
@@ -160,7 +155,7 @@ export const readSearches = (
         'Write how often it was typed, as 226; the row was passed over',
       );
     else {
-      const key = keyOf(phrase);
+      const key = foldCase(phrase);
       const before = found.get(key);
       found.set(
         key,

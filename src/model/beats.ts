@@ -3,13 +3,14 @@
  * stories as the article; the owner's own words in `live` of cycle.md go first.
  */
 import type { Location } from '../diagnostics/diagnostic.ts';
+import { sentencesOf } from '../text/sentences.ts';
 import { type BeatKind, beatTitles } from './beat-names.ts';
 import type { Box, Cycle, Item, LiveWords, Moment } from './box.ts';
 import { callFor } from './calls.ts';
 import { type Caution, cautionsOf } from './cautions.ts';
 import { passageThatTells } from './live-passages.ts';
 import { type StockWords, saidAddress, stockWords } from './live-words.ts';
-import { type Paragraph, paragraphsOf, sentencesOf } from './sentences.ts';
+import { type Paragraph, paragraphsOf } from './paragraphs.ts';
 import { firstSentences, type Speech, secondsToSay, speechOf } from './speaking.ts';
 import { tellingOf } from './telling.ts';
 import { nameInSentence, namesInLine, shortName } from './title.ts';

@@ -1,5 +1,6 @@
 /** The box with every link resolved: what channels and analysis read. Plain data, no methods. */
 import type { Root } from 'mdast';
+import type { CALL_KINDS, CATEGORIES, CLIP_LENGTHS, PIECES } from '../content/vocabulary.ts';
 import type { Location } from '../diagnostics/diagnostic.ts';
 import type { Target } from './story.ts';
 
@@ -59,7 +60,8 @@ export interface Money {
   readonly currency: string;
 }
 
-export type CallKind = 'join' | 'waitList' | 'spare';
+/** What a visitor can be called to do. */
+export type CallKind = (typeof CALL_KINDS)[number];
 
 /** One way to act, as box.md words it. */
 export interface CallTerms {
@@ -85,10 +87,10 @@ export interface Subscription {
 }
 
 /** One form of the reveal. */
-export type Piece = 'article' | 'invitation' | 'live' | 'letter' | 'clip' | 'cards';
+export type Piece = (typeof PIECES)[number];
 
 /** Seconds that a short video lasts. */
-export type ClipLength = 15 | 30 | 60;
+export type ClipLength = (typeof CLIP_LENGTHS)[number];
 
 /** When the box is usually revealed. */
 export interface RevealHabit {
@@ -190,7 +192,7 @@ export interface Spare {
 }
 
 /** Where an item can hurt somebody. */
-export type Category = 'food' | 'drink' | 'cosmetic' | 'candle' | 'blade' | 'plant' | 'children';
+export type Category = (typeof CATEGORIES)[number];
 
 /** What the record states so that the usual cautions can be shown. */
 export interface Hazards {

@@ -1,13 +1,15 @@
 /** The short vertical video as a list of shots, with words that fit its length at the same pace as the live. */
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { graphemeCount } from '../text/segments.ts';
+import { sentencesOf } from '../text/sentences.ts';
 import { liveOf } from './beats.ts';
 import type { Box, ClipLength, Cycle, Item, Moment, Picture } from './box.ts';
 import { callFor } from './calls.ts';
 import { locationIn } from './location-in.ts';
 import { overlaysOf } from './overlay.ts';
+import { paragraphsOf } from './paragraphs.ts';
 import { isSealed } from './seal.ts';
-import { graphemeCount, paragraphsOf, sentencesOf } from './sentences.ts';
 import { type Speech, secondsToSay, speechOf } from './speaking.ts';
 import { nameInSentence, namesInLine, shortName } from './title.ts';
 

@@ -2,9 +2,11 @@
  * The invitation to a live: the words of a post in three lengths, from what the owner wrote to make people curious and
  * from the date. Nothing in it is taken from what the box holds.
  */
+
+import { graphemeCount } from '../text/segments.ts';
+import { sentencesOf } from '../text/sentences.ts';
 import { liveOf } from './beats.ts';
 import type { Box, Cycle, Moment } from './box.ts';
-import { graphemeCount, sentencesOf } from './sentences.ts';
 
 /** Graphemes of a post: what fits under a picture, what the shortest networks allow, what a long one shows. Common practice, no source. */
 export const POST_LENGTHS = [100, 280, 600] as const;

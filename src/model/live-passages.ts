@@ -1,5 +1,5 @@
 /** Which paragraph of a story tells what a beat of the live needs: what went wrong, how the box was chosen. */
-import type { Paragraph } from './sentences.ts';
+import type { Paragraph } from './paragraphs.ts';
 
 type SoughtPassage = 'mishap' | 'chosen';
 

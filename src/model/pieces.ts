@@ -1,4 +1,5 @@
 /** Which forms of the reveal a box makes, and what each is made of. */
+import { PIECES } from '../content/vocabulary.ts';
 import type { BoxSettings, Piece } from './box.ts';
 
 /** People begin with the article and add the next form when it has become a habit. */
@@ -8,7 +9,7 @@ export const makesPiece = ({ pieces = WITHOUT_A_WORD }: BoxSettings, piece: Piec
   pieces.includes(piece);
 
 /** Every piece, in the order in which a reveal is told. */
-export const pieceOrder: readonly Piece[] = ['invitation', 'live', 'article', 'letter', 'clip', 'cards'];
+export const pieceOrder: readonly Piece[] = PIECES;
 
 export const pieceTitles: Readonly<Record<Piece, string>> = {
   invitation: 'Invitation',

@@ -1,6 +1,8 @@
 /** How long words take to say: the one pace that the live and the short video share. */
+
+import { wordCount } from '../text/segments.ts';
+import { sentencesOf } from '../text/sentences.ts';
 import type { BoxSettings } from './box.ts';
-import { sentencesOf, wordCount } from './sentences.ts';
 
 /** Words a minute of somebody who talks while showing things. Common practice, no source. */
 export const SPEAKING_PACE = 150;

@@ -11,11 +11,11 @@ import { saidAddress } from '../model/live-words.ts';
 import { locationIn } from '../model/location-in.ts';
 import { formsOfPiece, piecesOf, pieceTitles } from '../model/pieces.ts';
 import { isSealed } from '../model/seal.ts';
-import { sentencesOf } from '../model/sentences.ts';
 import { shortName } from '../model/title.ts';
 import { articlePath } from '../render/addresses.ts';
 import type { Output } from '../render/output.ts';
 import { plainWords } from '../render/plain-words.ts';
+import { sentencesOf } from '../text/sentences.ts';
 
 /** What a piece must carry. */
 interface Duty {

@@ -2,8 +2,9 @@
 import { capital } from '../diagnostics/counting-words.ts';
 import type { BoxSettings, Cycle } from '../model/box.ts';
 import { monthName } from '../model/calendar.ts';
-import { graphemeCount, sentencesOf } from '../model/sentences.ts';
 import { namesInLine } from '../model/title.ts';
+import { graphemeCount } from '../text/segments.ts';
+import { sentencesOf } from '../text/sentences.ts';
 import type { Letter } from './letter-parts.ts';
 import { typeset } from './typeset.ts';
 

@@ -1,10 +1,10 @@
 /** A whole small box, read from texts as the edge would hand them over, for tests of coverage. */
 import { languageFor } from '../../src/analysis/language/language.ts';
-import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { readRecords } from '../../src/content/read.ts';
 import type { Sources } from '../../src/content/sources.ts';
 import type { Box } from '../../src/model/box.ts';
 import { linkBox } from '../../src/model/link.ts';
+import { readFrontMatter } from '../support/read-front-matter.ts';
 
 export const BOX = `---
 name: Sill & Sprig

@@ -6,12 +6,16 @@ import { mentionsOf, withinLonger } from '../../src/analysis/coverage/standing/m
 import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
 import { textIndex } from '../../src/analysis/coverage/text/text-index.ts';
 import { zonedWords } from '../../src/analysis/coverage/text/zoning.ts';
+import { sentenceSpans } from '../../src/text/sentences.ts';
 import { english } from './article.ts';
 
 const passage = (text: string): Passage => ({
   form: 'paragraph',
   text,
-  words: zonedWords(english, text, { zone: 'body' }, () => ({ line: 1, column: 1 })),
+  words: zonedWords(english, text, sentenceSpans(text, 'en'), { zone: 'body' }, () => ({
+    line: 1,
+    column: 1,
+  })),
   file: 'cycle.md',
   written: true,
   running: true,

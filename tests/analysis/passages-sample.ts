@@ -6,6 +6,7 @@ import type { Article } from '../../src/analysis/coverage/rivals/article.ts';
 import { type Passage, type PassageForm, whereIs } from '../../src/analysis/coverage/text/passage.ts';
 import type { Zone } from '../../src/analysis/coverage/text/zones.ts';
 import type { Language } from '../../src/analysis/language/language.ts';
+import { sentenceSpans } from '../../src/text/sentences.ts';
 
 export interface Run {
   readonly text: string;
@@ -26,7 +27,7 @@ export const passagesFrom = (language: Language, runs: readonly (Run | string)[]
     .map((run, i) => {
       const { text, form = 'paragraph', zone = 'body', file = 'cycle.md', written = true } = run;
       const { item, field, link } = run;
-      const sentences = language.sentences(text);
+      const sentences = sentenceSpans(text, language.tag);
       const linkStart = link === undefined ? -1 : text.indexOf(link);
       const isLinked = (start: number): boolean =>
         linkStart >= 0 && start >= linkStart && start < linkStart + (link?.length ?? 0);

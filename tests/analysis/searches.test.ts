@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { readRecords } from '../../src/content/read.ts';
 import { readSearches, type SearchColumns } from '../../src/content/searches.ts';
 import type { TextSource } from '../../src/content/sources.ts';
 import { linkBox } from '../../src/model/link.ts';
 import { unsealed } from '../../src/model/seal.ts';
 import { box, cycle } from '../support/box.ts';
+import { readFrontMatter } from '../support/read-front-matter.ts';
 
 const file = (text: string): TextSource => ({ path: 'searches.csv', text });
 const columns = (some: Omit<SearchColumns, 'location'>): SearchColumns => ({

@@ -5,12 +5,13 @@ import { type TalliedItem, talliedAgain, tallyOf } from '../../src/analysis/cove
 import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
 import type { Zone } from '../../src/analysis/coverage/text/zones.ts';
 import { zonedWords } from '../../src/analysis/coverage/text/zoning.ts';
+import { sentenceSpans } from '../../src/text/sentences.ts';
 import { english } from './article.ts';
 
 const passage = (text: string, zone: Zone = 'body'): Passage => ({
   form: 'paragraph',
   text,
-  words: zonedWords(english, text, { zone }, () => ({ line: 1, column: 1 })),
+  words: zonedWords(english, text, sentenceSpans(text, 'en'), { zone }, () => ({ line: 1, column: 1 })),
   file: 'cycle.md',
   written: true,
 });

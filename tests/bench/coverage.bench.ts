@@ -6,11 +6,11 @@ import { performance } from 'node:perf_hooks';
 import { describe, test } from 'vitest';
 import { comparisonsOf, coverageOf } from '../../src/analysis/coverage/measure-coverage.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
-import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { readRecords } from '../../src/content/read.ts';
 import type { Sources, TextSource } from '../../src/content/sources.ts';
 import type { Cycle } from '../../src/model/box.ts';
 import { linkBox } from '../../src/model/link.ts';
+import { readFrontMatter } from '../support/read-front-matter.ts';
 
 const root = join(import.meta.dirname, '../..');
 const content = join(root, 'content');

@@ -6,10 +6,10 @@ import { join, relative } from 'node:path';
 import { brotliDecompressSync, gunzipSync, gzipSync } from 'node:zlib';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { cycleSchema, itemSchema } from '../../src/content/schemas.ts';
 import { writeFiles } from '../io/temporary.ts';
 import { MARK, markedBox, NUMBER_MARKS, PEEK } from '../support/marked-box.ts';
+import { readFrontMatter } from '../support/read-front-matter.ts';
 import { describeWith } from '../support/tools.ts';
 import { lidlore } from './terminal.ts';
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { isCountry, isLanguage } from '../../src/content/codes.ts';
-import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { suggestedCategory } from '../../src/content/hurtful-kinds.ts';
 import { readRecords } from '../../src/content/read.ts';
 import type { PhotoSource, Sources } from '../../src/content/sources.ts';
 import { linkBox } from '../../src/model/link.ts';
+import { readFrontMatter } from '../support/read-front-matter.ts';
 
 const BOX = `---
 name: A Box
@@ -206,7 +206,7 @@ test.each([
 test('a piece that nobody makes is named with the nearest that is', () => {
   const [finding] = result({ box: 'pieces: [article, leter]\n' }).findings;
   expect(finding?.rule).toBe('pieces');
-  expect(finding?.message).toMatch(/^Unexpected `leter`, expected `letter`, one of article, /);
+  expect(finding?.message).toMatch(/^Unexpected `leter`, expected `letter`, one of invitation, /);
 });
 
 test.each([

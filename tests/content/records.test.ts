@@ -3,13 +3,13 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { currencyDecimals, isDate, isDateTime, isGtin, isTimeZone } from '../../src/content/codes.ts';
-import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { suggestedCategory } from '../../src/content/hurtful-kinds.ts';
 import { parseMarkdown } from '../../src/content/markdown.ts';
 import { readRecords } from '../../src/content/read.ts';
-import { recordReference } from '../../src/content/reference.ts';
 import type { Sources } from '../../src/content/sources.ts';
 import { linkBox } from '../../src/model/link.ts';
+import { readFrontMatter } from '../support/read-front-matter.ts';
+import { recordReference } from '../support/record-reference.ts';
 
 const sources = (files: Record<string, string>): Sources => ({
   root: 'content',

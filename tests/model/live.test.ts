@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { parseMarkdown } from '../../src/content/markdown.ts';
 import { readRecords } from '../../src/content/read.ts';
 import { locationText } from '../../src/diagnostics/diagnostic.ts';
@@ -10,9 +9,11 @@ import { chaptersOf, momentAddress } from '../../src/model/chapters.ts';
 import { linkBox } from '../../src/model/link.ts';
 import { secondsOf } from '../../src/model/link-live.ts';
 import { liveFindings } from '../../src/model/live-findings.ts';
-import { sentencesOf, wordCount } from '../../src/model/sentences.ts';
 import { clockText, firstSentences, secondsToSay } from '../../src/model/speaking.ts';
+import { wordCount } from '../../src/text/segments.ts';
+import { sentencesOf } from '../../src/text/sentences.ts';
 import { box, cycle, item, settings } from '../support/box.ts';
+import { readFrontMatter } from '../support/read-front-matter.ts';
 
 const NOW = Date.UTC(2026, 2, 1);
 const english = { lang: 'en-GB', pace: 150 };

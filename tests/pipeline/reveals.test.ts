@@ -3,7 +3,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { deliveredOf, deliveredReveal } from '../../src/analysis/parcels/delivered.ts';
 import { evenings } from '../../src/analysis/parcels/reveal.ts';
-import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { momentOf } from '../../src/model/calendar.ts';
 import { dateOfDay, dayOfDate } from '../../src/model/parcels.ts';
 import type { BuildResult } from '../../src/pipeline/build.ts';
@@ -11,6 +10,7 @@ import { type ParcelsByCycle, parcelsReaders } from '../../src/pipeline/parcels.
 import { proofOf } from '../../src/pipeline/proof.ts';
 import { parcel, seeded } from '../analysis/parcels/parcels.ts';
 import { plainBuild, publicTexts, sourcesOf } from '../support/plain-site.ts';
+import { readFrontMatter } from '../support/read-front-matter.ts';
 
 const at = (local: string): number => momentOf(local, 'Europe/London') as number;
 

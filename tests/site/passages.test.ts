@@ -5,12 +5,12 @@ import { beforeAll, describe, expect, inject, test } from 'vitest';
 import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
 import { passagesOf } from '../../src/analysis/coverage/text/passages.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
-import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { readRecords } from '../../src/content/read.ts';
 import { readContent } from '../../src/io/read-content.ts';
 import type { Box, Cycle } from '../../src/model/box.ts';
 import { cautionsOf } from '../../src/model/cautions.ts';
 import { linkBox } from '../../src/model/link.ts';
+import { readFrontMatter } from '../support/read-front-matter.ts';
 
 const site = inject('demoSite');
 const root = join(import.meta.dirname, '../..');

@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, parse } from 'node:path';
 import { beforeAll, describe, expect, inject, test } from 'vitest';
-import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { readContent } from '../../src/io/read-content.ts';
 import { readTemplates } from '../../src/io/read-templates.ts';
 import { buildSite } from '../../src/pipeline/build.ts';
+import { readFrontMatter } from '../support/read-front-matter.ts';
 import { filesBelow } from '../support/tools.ts';
 
 const root = join(import.meta.dirname, '../..');

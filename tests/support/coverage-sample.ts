@@ -3,6 +3,7 @@
  * a name in another script; a rival, a crowded phrase, absent phrases, advice, a shared passage. What each
  * phrase meets in the text is found here by plain comparison; the analysis proper is tested elsewhere.
  */
+
 import type {
   Coverage,
   Edit,
@@ -17,6 +18,7 @@ import type { Passage, PassageForm, ZonedWord } from '../../src/analysis/coverag
 import { whereIs, zoneFor } from '../../src/analysis/coverage/text/passage.ts';
 import { type Zone, zones } from '../../src/analysis/coverage/text/zones.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
+import { sentenceSpans } from '../../src/text/sentences.ts';
 
 const language = await languageFor('en');
 const CYCLE = 'cycles/2026-03/cycle.md';
@@ -232,7 +234,7 @@ const runs: readonly Run[] = [
 let opened = 0;
 const passages: readonly Passage[] = runs.map(
   ({ form, zone, item, line, column = 1, text, written = true }) => {
-    const sentences = language.sentences(text);
+    const sentences = sentenceSpans(text, language.tag);
     const words = language.words(text).map((word): ZonedWord => {
       if (zone === 'opening') opened += 1;
       return {

@@ -2,7 +2,6 @@
 import { join } from 'node:path';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import type { ChannelInput } from '../../src/channels/channel.ts';
-import { readFrontMatter } from '../../src/content/front-matter.ts';
 import { readRecords } from '../../src/content/read.ts';
 import { readContent } from '../../src/io/read-content.ts';
 import { readTemplates } from '../../src/io/read-templates.ts';
@@ -11,6 +10,7 @@ import { linkBox } from '../../src/model/link.ts';
 import { unsealed } from '../../src/model/seal.ts';
 import { compileTemplates } from '../../src/render/templates.ts';
 import { wordingFor } from '../../src/wording/wording.ts';
+import { readFrontMatter } from './read-front-matter.ts';
 
 const root = join(import.meta.dirname, '../..');
 

@@ -1,9 +1,9 @@
 /** How well names are read, measured on shoppers' phrases. The data are described beside each function. */
 import { readFileSync } from 'node:fs';
 import { readName } from '../../src/analysis/coverage/phrases/name.ts';
-import { fold } from '../../src/analysis/language/fold.ts';
 import type { Language } from '../../src/analysis/language/language.ts';
 import { singularOf } from '../../src/analysis/language/singular.ts';
+import { fold } from '../../src/text/fold.ts';
 
 /** Rows of a tab-separated file, `#` lines and empty ones left out. */
 export const rowsOf = (file: string): readonly (readonly string[])[] =>

@@ -1,11 +1,11 @@
 /** A site of texts alone, built in memory: small enough to be built at many moments. */
 import { join } from 'node:path';
-import { readFrontMatter } from '../../src/content/front-matter.ts';
 import type { Sources } from '../../src/content/sources.ts';
 import { readTemplates } from '../../src/io/read-templates.ts';
 import type { Moment } from '../../src/model/box.ts';
 import { type BuildResult, buildSite } from '../../src/pipeline/build.ts';
 import type { ParcelsByCycle } from '../../src/pipeline/parcels.ts';
+import { readFrontMatter } from './read-front-matter.ts';
 
 const templates = await readTemplates(join(import.meta.dirname, '../../templates'));
 /** Stands in for the compiled search, so that its index is made. */

@@ -52,12 +52,11 @@ export const comparisonsOf = (
 ): Comparisons => {
   const cycles = box.cycles.filter((cycle) => !isSealed(cycle, asOf) || proved.has(cycle.id));
   const paragraphs = emptyPassageIndex();
-  // What is compared are words: where sentences end is left unasked.
-  const unparted: Language = { ...language, sentences: () => [] };
   // Each article is read once, put into both indexes and let go: a long archive fits in memory.
   const articles = function* (): Generator<Article> {
     for (const cycle of cycles) {
-      const passages = passagesOf(box, cycle, asOf, unparted);
+      // What is compared are words: nobody asks where sentences end.
+      const passages = passagesOf(box, cycle, asOf, language, () => []);
       const article = { cycle: cycle.id, title: cycle.title, passages, linksTo: linkedCycles(cycle) };
       addToPassageIndex(paragraphs, article);
       yield article;

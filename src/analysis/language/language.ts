@@ -1,5 +1,5 @@
-/** What the analysis knows of a language: its words, its sentences, and which words are one. */
-import { fold } from './fold.ts';
+/** What the analysis knows of a language: its words, and which of them are one. */
+import { fold } from '../../text/fold.ts';
 import { singularOf } from './singular.ts';
 import { stemmerFor } from './stemmer.ts';
 
@@ -17,12 +17,6 @@ export interface Word {
   readonly end: number;
 }
 
-/** A sentence's span, offsets as a word's. */
-export interface Span {
-  readonly start: number;
-  readonly end: number;
-}
-
 export interface Language {
   /** BCP 47. */
   readonly tag: string;
@@ -31,7 +25,6 @@ export interface Language {
   /** Whether there is a stemmer: without one, words are compared as they are written. */
   readonly stems: boolean;
   readonly words: (text: string) => readonly Word[];
-  readonly sentences: (text: string) => readonly Span[];
   /** One word by itself. */
   readonly word: (text: string) => Word;
 }
@@ -50,7 +43,7 @@ const PLAIN_WORD = /[A-Za-z\u00c0-\u00ff]+(?:['’‘][A-Za-z\u00c0-\u00ff]+)*/g
 const withoutPossessive = (folded: string): string => folded.replace(/'s$|(?<=s)'$/, '');
 
 /**
- * The language of a BCP 47 tag. Words and sentences are those of UAX #29 as the runtime has it; stems are
+ * The language of a BCP 47 tag. Words are those of UAX #29 as the runtime has it; stems are
  * Porter's (1980) for English, natural's for the languages it has. Nothing is loaded but that one stemmer.
  */
 export const languageFor = async (tag: string): Promise<Language> => {
@@ -58,7 +51,6 @@ export const languageFor = async (tag: string): Promise<Language> => {
   const english = primary === 'en';
   const stemmer = await stemmerFor(primary);
   const wordBreaks = new Intl.Segmenter(tag, { granularity: 'word' });
-  const sentenceBreaks = new Intl.Segmenter(tag, { granularity: 'sentence' });
   // A shop writes the same few thousand words all year: each is folded and stemmed once.
   const known = new Map<string, Forms>();
 
@@ -93,11 +85,6 @@ export const languageFor = async (tag: string): Promise<Language> => {
         if (isWordLike) words.push(word(segment, index));
       return words;
     },
-    sentences: (text) =>
-      [...sentenceBreaks.segment(text)].map(({ segment, index }) => ({
-        start: index,
-        end: index + segment.length,
-      })),
     word: (text) => word(text),
   };
 };

@@ -1,5 +1,5 @@
 /** Stems, one language at a time. */
-import { fold } from './fold.ts';
+import { fold } from '../../text/fold.ts';
 
 type Stemmer = { stem(word: string): string };
 

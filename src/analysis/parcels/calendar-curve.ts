@@ -1,5 +1,7 @@
 /** The share arrived by a date, where parcels leave on several days. */
+
 import type { ParcelCount } from '../../model/parcels.ts';
+import { defined } from '../../text/defined.ts';
 import { type Curve, type Limits, logLogLimits, type Step, stepAt } from './kaplan-meier.ts';
 import { crossing, type Quantile } from './quantile.ts';
 
@@ -53,11 +55,7 @@ export const shareByDate = (sendings: readonly Sending[], curve: Curve, date: nu
     (step: Step): number | undefined =>
       step.waiting >= 1 ? 1 : logLogLimits(step)?.[key];
   const [lower, upper] = [of(limit('upper')), of(limit('lower'))];
-  return {
-    share: of((step) => step.waiting) ?? 0,
-    ...(lower !== undefined && { lower }),
-    ...(upper !== undefined && { upper }),
-  };
+  return defined({ share: of((step) => step.waiting) ?? 0, lower, upper });
 };
 
 /**
@@ -76,9 +74,5 @@ export const dateOfShare = (sendings: readonly Sending[], curve: Curve, share: n
       last.shipped + curve.last,
     );
   const [day, lower, upper] = [found('share'), found('upper'), found('lower')];
-  return {
-    ...(day !== undefined && { day }),
-    ...(lower !== undefined && { lower }),
-    ...(upper !== undefined && { upper }),
-  };
+  return defined({ day, lower, upper });
 };

@@ -1,5 +1,7 @@
 /** Carriers and regions side by side, and which of them is behind. */
+
 import type { ParcelCount } from '../../model/parcels.ts';
+import { defined } from '../../text/defined.ts';
 import { type Histogram, histogramOf, type ParcelTally, parcelsIn, tallyOf } from './histogram.ts';
 import { arrivedBy, curveOf } from './kaplan-meier.ts';
 import { logRank } from './log-rank.ts';
@@ -68,17 +70,17 @@ export const compareBy = (
       const overdue = own
         .filter(({ state, days }) => state === 'travelling' && late !== undefined && days > late)
         .reduce((sum, { count }) => sum + count, 0);
-      return {
+      return defined({
         name,
         parcels,
         ...tally,
         share: arrivedBy(curve, curve.last),
         half: quantileOf(curve, 0.5),
         wanted: quantileOf(curve, share),
-        ...(arrivals.length > 0 && { newest: arrivals.reduce((a, b) => Math.max(a, b)) }),
+        newest: arrivals.length > 0 ? arrivals.reduce((a, b) => Math.max(a, b)) : undefined,
         overdue,
         pace: paceOf(histogram, rest, tally.travelling, overdue),
-      };
+      });
     })
     .sort((a, b) => b.parcels - a.parcels || (a.name < b.name ? -1 : 1));
 };

@@ -1,7 +1,9 @@
 /** Everything the report on one cycle's parcels is made from. */
+
 import type { Moment, PlainDate, RevealHabit } from '../../model/box.ts';
 import { dateInZone } from '../../model/calendar.ts';
 import { dateOfDay, dayOfDate, type ParcelCount, type Parcels } from '../../model/parcels.ts';
+import { defined } from '../../text/defined.ts';
 import { dateOfShare, type Sending, type Share, sendingsOf, shareByDate } from './calendar-curve.ts';
 import { compareBy, type Group } from './compare.ts';
 import { histogramOf, type ParcelTally, parcelsIn, pooledHistogram, tallyOf } from './histogram.ts';
@@ -124,18 +126,16 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
   // What hangs on the few that left first is not told.
   const told = source !== 'none';
   const dates = told ? dateOfShare(leaving, curve, wanted) : {};
-  const outlook: Outlook = {
+  const outlook: Outlook = defined({
     source,
     curve,
     horizon,
     cycles: pooled ? earlier.map((one) => one.cycle) : [],
     days: told ? days : {},
     dates,
-    ...(pooled &&
-      days.day !== undefined && {
-        oldEnough: dateOfDay(middleSending(leaving) + Math.ceil(days.day)),
-      }),
-  };
+    oldEnough:
+      pooled && days.day !== undefined ? dateOfDay(middleSending(leaving) + Math.ceil(days.day)) : undefined,
+  });
 
   const arrived = pooledHistogram([pool, histogram]);
   const overdue = enough || earlier.length > 0 ? overdueOf(counts, arrived) : undefined;
@@ -148,21 +148,23 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
         : told
           ? shareByDate(leaving, curve, eve)
           : undefined;
-  const reveal = judgeReveal({
-    ...(planned !== undefined && { planned }),
-    asOf,
-    habit,
-    timeZone,
-    expected: dates,
-    settled,
-    reached,
-    ...(atReveal && { before: atReveal.share }),
-    share: wanted,
-  });
-  return {
+  const reveal = judgeReveal(
+    defined({
+      planned,
+      asOf,
+      habit,
+      timeZone,
+      expected: dates,
+      settled,
+      reached,
+      before: atReveal?.share,
+      share: wanted,
+    }),
+  );
+  return defined({
     cycle,
-    ...(theme !== undefined && { theme }),
-    ...(parcels && { file: parcels.file }),
+    theme,
+    file: parcels?.file,
     asOf,
     asOfDate: dateOfDay(asOfDay),
     timeZone,
@@ -173,7 +175,7 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
     sendings: counts.length > 0 ? leaving : [],
     curve: own,
     outlook,
-    ...(overdue && { overdue }),
+    overdue,
     carriers: compareBy('carrier', counts, wanted, overdue?.limit),
     regions: compareBy('region', counts, wanted, overdue?.limit),
     reveal,
@@ -181,6 +183,6 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
       moment,
       share: shareByDate(leaving, curve, dayOfDate(dateInZone(moment, timeZone)) - 1).share,
     })),
-    ...(atReveal && { atReveal }),
-  };
+    atReveal,
+  });
 };

@@ -87,13 +87,6 @@ export const logLogLimits = ({ waiting, logVariance }: Step): Limits | undefined
   return { lower: waiting ** Math.exp(spread), upper: waiting ** Math.exp(-spread) };
 };
 
-/** Pointwise 95 % limits by log S, cut off at 1: what R's survival gives unless told otherwise. */
-export const logLimits = ({ waiting, logVariance }: Step): Limits | undefined => {
-  if (waiting <= 0) return undefined;
-  const spread = Z * Math.sqrt(logVariance);
-  return { lower: waiting * Math.exp(-spread), upper: Math.min(1, waiting * Math.exp(spread)) };
-};
-
 /** The step that holds on a day, undefined before the first arrival. */
 export const stepAt = ({ steps }: Curve, day: number): Step | undefined =>
   steps.findLast((step) => step.day <= day);

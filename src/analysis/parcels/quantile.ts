@@ -1,4 +1,5 @@
 /** The day by which a share of the parcels has arrived. */
+import { defined } from '../../text/defined.ts';
 import { type Curve, type Limits, logLogLimits, type Step } from './kaplan-meier.ts';
 
 /** Days since the parcels left; a half where a curve is level at exactly the share. */
@@ -54,9 +55,5 @@ export const quantileOf = (
   const day = found((step) => step.waiting);
   const lower = found((step) => limits(step)?.lower);
   const upper = found((step) => limits(step)?.upper);
-  return {
-    ...(day !== undefined && { day }),
-    ...(lower !== undefined && { lower }),
-    ...(upper !== undefined && { upper }),
-  };
+  return defined({ day, lower, upper });
 };

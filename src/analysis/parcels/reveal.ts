@@ -1,7 +1,9 @@
 /** When the box may be shown: after the wanted share has arrived, on an evening of the box's habit. */
+
 import type { Moment, RevealHabit } from '../../model/box.ts';
 import { dateInZone, momentOf } from '../../model/calendar.ts';
 import { dateOfDay, dayOfDate } from '../../model/parcels.ts';
+import { defined } from '../../text/defined.ts';
 import type { Quantile } from './quantile.ts';
 
 /** Nine in ten. Common practice, no source. */
@@ -77,12 +79,12 @@ export interface RevealInput {
 /** Judges the planned moment, and proposes others. An evening counts as after a day from the next day on. */
 export const judgeReveal = (input: RevealInput): JudgedReveal => {
   const { planned, asOf, habit, timeZone, expected, settled, before } = input;
-  const given = planned === undefined ? {} : { planned };
   const past = planned !== undefined && planned <= asOf;
   if (expected.day === undefined) {
     // What was too little on a day gone by needs no estimate of when it is enough.
     const short = past && before !== undefined && before < input.share;
-    return { ...given, verdict: short ? 'early' : settled ? 'never' : 'unknown', proposed: [] };
+    const unready: Verdict = short ? 'early' : settled ? 'never' : 'unknown';
+    return defined({ planned, verdict: unready, proposed: [] });
   }
   const ready = Math.ceil(expected.day) + 1;
   const upper = input.reached ? expected.day : expected.upper;
@@ -100,11 +102,11 @@ export const judgeReveal = (input: RevealInput): JudgedReveal => {
     const firstDay = dayOfDate(dateInZone(first as Moment, timeZone));
     return plannedDay - firstDay >= NEEDLESS_DAYS ? 'late' : 'safe';
   };
-  return {
-    ...given,
+  return defined({
+    planned,
     verdict: verdict(),
     // What was revealed is not revealed again.
     proposed: past ? [] : evenings(ready, asOf, habit, timeZone),
-    ...(surely !== undefined && !past && { surely }),
-  };
+    surely: past ? undefined : surely,
+  });
 };

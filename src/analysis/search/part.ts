@@ -1,8 +1,8 @@
 /** One part of the index as it is asked: MiniSearch, and the words its stems are of. */
 import MiniSearch from 'minisearch';
+import { lettersOf } from '../../text/edit-distance.ts';
 import { type PackedForm, type PackedIndex, unpackIndex } from './compact.ts';
 import { type IndexedDocument, indexOptions } from './options.ts';
-import { lettersOf } from './typos.ts';
 
 export interface IndexPart {
   readonly index: MiniSearch<IndexedDocument>;

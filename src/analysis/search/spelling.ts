@@ -1,13 +1,21 @@
 /** Which known words a typed one was meant to be. */
+import { editDistance, editDistances, lacksMore, lettersOf } from '../../text/edit-distance.ts';
 import type { PackedForm } from './compact.ts';
 import type { IndexPart } from './part.ts';
-import { lacksMore, lettersOf, typosAllowed, typosBetween } from './typos.ts';
 
 export interface Guess extends PackedForm {
   readonly slips: number;
   /** Only the word's beginning is like what was typed. */
   readonly beginning: boolean;
 }
+
+/** Fewest letters in which one slip is forgiven, and two: common practice, no source. */
+const ONE_SLIP_FROM = 4;
+const TWO_SLIPS_FROM = 8;
+
+/** Slips that are forgiven in a word of so many letters. */
+export const typosAllowed = (letters: number): number =>
+  letters >= TWO_SLIPS_FROM ? 2 : letters >= ONE_SLIP_FROM ? 1 : 0;
 
 /** More are no help: the word was too short to say which was meant. */
 const MOST_GUESSES = 6;
@@ -38,14 +46,14 @@ export const nearestForms = (
       const first = word[0];
       if (first !== typed[0] && first !== typed[1] && word[1] !== typed[0]) continue;
       if (word.length <= typed.length + most && !lacksMore(others, has, most)) {
-        const { whole } = typosBetween(typed, word, most);
+        const whole = editDistance(typed, word, most);
         if (whole <= most) {
           guesses.set(word, { word, stem, slips: whole, beginning: false });
           continue;
         }
       }
       if (!unfinished || typed.length <= BEGINNING_FROM || first !== typed[0]) continue;
-      const { beginning } = typosBetween(typed, word.slice(0, typed.length + 1), 1);
+      const { beginning } = editDistances(typed, word.slice(0, typed.length + 1), 1);
       if (beginning <= 1) guesses.set(word, { word, stem, slips: beginning, beginning: true });
     }
   const ranked = [...guesses.values()].sort(

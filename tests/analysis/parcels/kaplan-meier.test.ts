@@ -5,13 +5,12 @@ import { histogramOf } from '../../../src/analysis/parcels/histogram.ts';
 import {
   arrivedBy,
   curveOf,
-  logLimits,
   logLogLimits,
   standardError,
 } from '../../../src/analysis/parcels/kaplan-meier.ts';
 import { quantileOf } from '../../../src/analysis/parcels/quantile.ts';
 import type { ParcelCount } from '../../../src/model/parcels.ts';
-import { PLACEBO, parcel, SIX_MP, seeded, times } from './parcels.ts';
+import { logLimits, PLACEBO, parcel, SIX_MP, seeded, times } from './parcels.ts';
 
 const curve = (parcels: readonly ParcelCount[]) => curveOf(histogramOf(parcels));
 const six = curve(times(SIX_MP));

@@ -1,4 +1,5 @@
 /** Parcels for tests, written short. */
+import type { Limits, Step } from '../../../src/analysis/parcels/kaplan-meier.ts';
 import type { ParcelCount, ParcelState } from '../../../src/model/parcels.ts';
 
 /** One parcel that left on day `shipped` and has been `days` on its way. */
@@ -28,4 +29,11 @@ export const seeded = (seed: number): (() => number) => {
     mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
     return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
   };
+};
+
+/** Pointwise 95 % limits by log S, cut off at 1: what R's survival gives unless told otherwise. */
+export const logLimits = ({ waiting, logVariance }: Step): Limits | undefined => {
+  if (waiting <= 0) return undefined;
+  const spread = 1.959963984540054 * Math.sqrt(logVariance);
+  return { lower: waiting * Math.exp(-spread), upper: Math.min(1, waiting * Math.exp(spread)) };
 };

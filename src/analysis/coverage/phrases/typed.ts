@@ -1,5 +1,6 @@
 /** Phrases that people typed, read once, and which item each belongs to. */
 import type { Search } from '../../../model/box.ts';
+import { editDistance } from '../../../text/edit-distance.ts';
 import { mayConflate } from '../../language/conflation.ts';
 import type { Language, Word } from '../../language/language.ts';
 import {
@@ -151,15 +152,6 @@ const fits = ({ words, tail }: Typed, item: ItemWords): boolean => {
   );
 };
 
-/** Whether one letter more, less or other makes one word of the other. */
-const oneSlipApart = (a: string, b: string): boolean => {
-  const [short, long] = a.length <= b.length ? [a, b] : [b, a];
-  if (short === long || long.length - short.length > 1) return false;
-  let at = 0;
-  while (at < short.length && short[at] === long[at]) at++;
-  return short.slice(at + (short.length === long.length ? 1 : 0)) === long.slice(at + 1);
-};
-
 /** Shorter words a letter apart are words: pot and pit. */
 const SHORTEST_SLIP = 6;
 
@@ -172,7 +164,7 @@ const withoutSlips = (typed: readonly Typed[], facts: readonly Word[]): readonly
   const isSlip = (word: Word, count: number): boolean =>
     word.key.length >= SHORTEST_SLIP &&
     !isAmong(word, facts) &&
-    [...oftenest].some(([key, oftener]) => oftener > count && oneSlipApart(key, word.key));
+    [...oftenest].some(([key, oftener]) => oftener > count && editDistance(key, word.key, 1) === 1);
   return typed.filter(({ words, search }) => !words.some((word) => isSlip(word, search.count)));
 };
 

@@ -3,7 +3,7 @@ import type { Location } from '../../../diagnostics/diagnostic.ts';
 import type { SharedPassage } from '../coverage.ts';
 import { type Passage, whereIs } from '../text/passage.ts';
 import type { Article } from './article.ts';
-import { jaccard } from './resemblance.ts';
+import { resemblance } from './resemblance.ts';
 
 /**
  * Words of a shingle. Common practice, no source: Broder (1997) takes ten for whole web pages; in a paragraph
@@ -88,13 +88,6 @@ export const addToPassageIndex = (
   }
 };
 
-/** The index of some articles, the oldest first. */
-export const passageIndexOf = (articles: Iterable<Article>): PassageIndex => {
-  const index = emptyPassageIndex();
-  for (const article of articles) addToPassageIndex(index, article);
-  return index;
-};
-
 const candidatesFor = (
   shingles: ReadonlySet<number>,
   { firstWith, paragraphs }: PassageIndex,
@@ -125,7 +118,7 @@ export const sharedPassagesOf = (
     if (!isCompared(passage)) return [];
     const shingles = shinglesOf(passage);
     const [closest] = candidatesFor(shingles, index, cycle)
-      .map((kept) => ({ kept, alike: jaccard(shingles, new Set(kept.shingles)) }))
+      .map((kept) => ({ kept, alike: resemblance(shingles, new Set(kept.shingles)) }))
       .filter(({ alike }) => alike >= SHARED_FROM)
       .sort((a, b) => b.alike - a.alike || (a.kept.cycle < b.kept.cycle ? -1 : 1));
     if (!closest) return [];

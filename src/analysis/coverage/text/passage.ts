@@ -1,6 +1,7 @@
 /** The finished page's text in the order it is read, each word with its place and where the author wrote it. */
 import type { Location } from '../../../diagnostics/diagnostic.ts';
-import type { Span, Word } from '../../language/language.ts';
+import type { Span } from '../../../text/sentences.ts';
+import type { Word } from '../../language/language.ts';
 import type { Zone } from './zones.ts';
 
 /** A word of a passage. */

@@ -5,6 +5,7 @@ import { cautionsOf } from '../../../model/cautions.ts';
 import { hasKindPage } from '../../../model/kinds.ts';
 import { earlierOfKind } from '../../../model/relations.ts';
 import { tellingOf } from '../../../model/telling.ts';
+import { type Span, sentenceSpans } from '../../../text/sentences.ts';
 import type { Language } from '../../language/language.ts';
 import type { Passage, PassageForm } from './passage.ts';
 import { type LineColumn, type SourceText, sourceText } from './source-text.ts';
@@ -12,8 +13,12 @@ import { type Block, storyBlocks } from './story-blocks.ts';
 import type { Zone } from './zones.ts';
 import { zonedWords } from './zoning.ts';
 
+/** Cuts a text into its sentences. */
+export type SentenceCutter = (text: string) => readonly Span[];
+
 interface Writing {
   readonly language: Language;
+  readonly sentencesIn: SentenceCutter;
   readonly passages: Passage[];
   readonly texts: Map<string, SourceText>;
   /** Words of running text so far. */
@@ -53,7 +58,7 @@ const add = (writing: Writing, given: Given): void => {
     ...(links ? { links } : {}),
     ...(running ? { runningBefore: writing.running } : {}),
   };
-  const words = zonedWords(writing.language, text, setting, find);
+  const words = zonedWords(writing.language, text, writing.sentencesIn(text), setting, find);
   if (words.length === 0) return;
   if (running) writing.running += words.length;
   writing.passages.push({
@@ -213,9 +218,16 @@ const addContents = (writing: Writing, cycle: Cycle): void => {
 /**
  * Every passage of a cycle's article in the order of the page: head, opening, the telling's parts, and what
  * machines read. Labels of the templates (“The whole box”) are left out: they are the same on every page.
+ * Where nobody asks for sentences, another cutter may be given.
  */
-export const passagesOf = (box: Box, cycle: Cycle, asOf: Moment, language: Language): readonly Passage[] => {
-  const writing: Writing = { language, passages: [], texts: new Map(), running: 0 };
+export const passagesOf = (
+  box: Box,
+  cycle: Cycle,
+  asOf: Moment,
+  language: Language,
+  sentencesIn: SentenceCutter = (text) => sentenceSpans(text, language.tag),
+): readonly Passage[] => {
+  const writing: Writing = { language, sentencesIn, passages: [], texts: new Map(), running: 0 };
   const { source } = cycle;
   const field = (name: string, form: PassageForm, zone: Zone, text: string | undefined): void =>
     addField(writing, source, name, { form, zone, text });

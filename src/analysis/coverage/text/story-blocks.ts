@@ -1,7 +1,7 @@
 /** A story's tree → its runs of text, in the order they are read. */
 import type { Nodes, Root, RootContent } from 'mdast';
 import type {} from '../../../model/story.ts';
-import type { Span } from '../../language/language.ts';
+import type { Span } from '../../../text/sentences.ts';
 import type { PassageForm } from './passage.ts';
 import type { LineColumn } from './source-text.ts';
 

@@ -1,5 +1,6 @@
 /** Words of a text, each with its sentence and its place. */
-import type { Language, Span } from '../../language/language.ts';
+import type { Span } from '../../../text/sentences.ts';
+import type { Language } from '../../language/language.ts';
 import type { ZonedWord } from './passage.ts';
 import type { LineColumn } from './source-text.ts';
 import { OPENING_WORDS, type Zone } from './zones.ts';
@@ -13,14 +14,14 @@ export interface Setting {
   readonly runningBefore?: number;
 }
 
-/** `find` says where the author wrote each word, asked in order. */
+/** `sentences` are those of the text; `find` says where the author wrote each word, asked in order. */
 export const zonedWords = (
   language: Language,
   text: string,
+  sentences: readonly Span[],
   { zone, links = [], runningBefore }: Setting,
   find: (word: string) => LineColumn,
 ): readonly ZonedWord[] => {
-  const sentences = language.sentences(text);
   let sentence = 0;
   return language.words(text).map((word, i) => {
     while (word.start >= (sentences[sentence + 1]?.start ?? Number.POSITIVE_INFINITY)) sentence += 1;

@@ -2,7 +2,7 @@
  * Common nouns for things that are made, sold and given, in the singular. Written by hand (no source). It settles
  * what endings cannot: whether a colour, a room or a material after a word describes that word.
  */
-import { wordSet } from './word-set.ts';
+import { wordSet } from '../../../text/word-set.ts';
 
 export const goods = wordSet(`
   accessory air-freshener apron armchair armoire awning backpack backsplash badge bag ball banner bar barrow barstool

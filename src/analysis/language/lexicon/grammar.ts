@@ -1,5 +1,5 @@
 /** The small words of English that hold a name together. Written by hand (no source); folded, lower case. */
-import { expressions, wordSet } from './word-set.ts';
+import { expressions, wordSet } from '../../../text/word-set.ts';
 
 /** What a noun phrase ends before. */
 export const prepositions = wordSet(`

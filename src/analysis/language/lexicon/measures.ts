@@ -1,5 +1,5 @@
 /** Numbers, units, sizes and what goods are counted in. Written by hand (no source); folded, lower case. */
-import { wordSet } from './word-set.ts';
+import { wordSet } from '../../../text/word-set.ts';
 
 /** Parts of one: a measure only beside a unit or a number ("half a litre", but a half apron). */
 export const fractions = wordSet('half quarter third');

@@ -1,5 +1,5 @@
 /** Colours, materials and adjectives of the trade. Written by hand (no source); folded, lower case, British and US. */
-import { wordSet } from './word-set.ts';
+import { wordSet } from '../../../text/word-set.ts';
 
 /** Colours that are hardly ever the thing itself. */
 export const colours = wordSet(`

@@ -1,5 +1,5 @@
 /** Where things go and whom they are for. Written by hand (no source); folded, lower case. */
-import { wordSet } from './word-set.ts';
+import { wordSet } from '../../../text/word-set.ts';
 
 /** Rooms and places that shoppers write after a thing: "accent chairs living room". */
 export const rooms = wordSet(`

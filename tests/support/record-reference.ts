@@ -1,6 +1,6 @@
 /** The table of fields, made from the schemas. */
 import * as v from 'valibot';
-import { boxSchema, cycleSchema, itemSchema } from './schemas.ts';
+import { boxSchema, cycleSchema, itemSchema } from '../../src/content/schemas.ts';
 
 const table = (
   title: string,

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { lacksMore, lettersOf, typosAllowed, typosBetween } from '../../../src/analysis/search/typos.ts';
+import { typosAllowed } from '../../src/analysis/search/spelling.ts';
+import { editDistance, editDistances, lacksMore, lettersOf } from '../../src/text/edit-distance.ts';
 
 describe('slips', () => {
   // Damerau 1964: one letter wrong, missing, extra, or two neighbours exchanged is one error.
@@ -14,12 +15,12 @@ describe('slips', () => {
     // Optimal string alignment edits no part twice (Boytsov 2011): 3 where unrestricted Damerau has 2.
     ['ca', 'abc', 3],
   ])('from %s to %s are %i', (typed, word, slips) => {
-    expect(typosBetween(typed, word, 5).whole).toBe(slips);
+    expect(editDistance(typed, word)).toBe(slips);
   });
 
   test('to a beginning are none when the word is only unfinished', () => {
-    expect(typosBetween('terrac', 'terracotta', 2)).toEqual({ whole: 3, beginning: 0 });
-    expect(typosBetween('terarc', 'terracotta', 2).beginning).toBe(1);
+    expect(editDistances('terrac', 'terracotta', 2)).toEqual({ whole: 3, beginning: 0 });
+    expect(editDistances('terarc', 'terracotta', 2).beginning).toBe(1);
   });
 
   test('are forgiven by length', () => {
@@ -30,10 +31,10 @@ describe('slips', () => {
     const word = fc.stringMatching(/^[a-e]{0,7}$/);
     fc.assert(
       fc.property(word, word, (a, b) => {
-        const { whole } = typosBetween(a, b, 20);
+        const whole = editDistance(a, b);
         expect(lacksMore(lettersOf(a), lettersOf(b), whole)).toBe(false);
-        expect(whole).toBe(typosBetween(b, a, 20).whole);
-        expect(typosBetween(a, b, 1).whole).toBe(Math.min(whole, 2));
+        expect(whole).toBe(editDistance(b, a));
+        expect(editDistance(a, b, 1)).toBe(Math.min(whole, 2));
       }),
     );
   });

@@ -1,4 +1,11 @@
-/** One spelling for words that a reader takes as the same: case, accents, apostrophes and width do not count. */
+/** One spelling for what a reader takes as the same, in two strengths: names keep their accents, words lose them. */
+
+/**
+ * A name or a cell folded for comparing: NFKC, lower case, runs of white space as one space, none at the ends.
+ * Accents stay, because two names that differ in one are two names.
+ */
+export const foldCase = (text: string): string =>
+  text.normalize('NFKC').replace(/\s+/g, ' ').trim().toLowerCase();
 
 /** Letters that no decomposition takes apart, as people type them without a special key. */
 const PLAIN: Readonly<Record<string, string>> = {

@@ -1,0 +1,70 @@
+/** Lists of shipments, each read once for the day as of which it is asked. */
+import { join } from 'node:path';
+import type { ParcelsReader } from '../content/parcels.ts';
+import type { Checked } from '../diagnostics/diagnostic.ts';
+import { isParcels } from '../io/know-files.ts';
+import type { Moment } from '../model/box.ts';
+import { dateInZone } from '../model/calendar.ts';
+import { dayOfDate, type Parcels } from '../model/parcels.ts';
+import type { ParcelsByCycle } from '../pipeline/parcels.ts';
+import { digestOf } from '../text/digest.ts';
+import { keepData, recallData } from '../text/memory.ts';
+import { survivesJson } from '../text/plain-data.ts';
+import type { Workspace } from './workspace.ts';
+
+/** Raise when reading the same list gives something else. */
+const READING_VERSION = 1;
+
+const CYCLE = /^cycles\/([^/]+)\/parcels\.csv$/i;
+
+/** Streams the list at a path through a reader. */
+const stream = async (path: string, begin: () => ParcelsReader): Promise<Checked<Parcels | undefined>> => {
+  const { readInto } = await import('../io/read-parcels.ts');
+  return (await readInto(path, begin)).end();
+};
+
+const readerFor = async (
+  { snapshot }: Workspace,
+  file: string,
+  asOf: Moment,
+): Promise<() => ParcelsReader> => {
+  const { parcelsReader } = await import('../content/parcels.ts');
+  const { facts } = snapshot();
+  const { timeZone, parcels } = facts;
+  const day = dayOfDate(dateInZone(asOf, timeZone));
+  return () => parcelsReader({ file, ...parcels, timeZone, asOf: day });
+};
+
+/** The lists in the content folder, by cycle, the oldest first, as of a moment in the box's zone. */
+export const readLists = async (workspace: Workspace, asOf: Moment): Promise<ParcelsByCycle> => {
+  const { facts, files } = workspace.snapshot();
+  const { timeZone, parcels } = facts;
+  const lists = new Map<string, Checked<Parcels | undefined>>();
+  for (const { path, hash } of files.values()) {
+    const cycle = isParcels(path) ? CYCLE.exec(path)?.[1] : undefined;
+    if (cycle === undefined) continue;
+    const key = digestOf(
+      'parcels',
+      READING_VERSION,
+      path,
+      hash,
+      parcels,
+      timeZone,
+      dateInZone(asOf, timeZone),
+    );
+    const before = recallData(workspace.memory, key) as Checked<Parcels | undefined> | undefined;
+    const list =
+      before ?? (await stream(join(workspace.folder, path), await readerFor(workspace, path, asOf)));
+    if (!before && survivesJson(list)) keepData(workspace.memory, key, list);
+    lists.set(cycle, list);
+  }
+  return lists;
+};
+
+/** A list that lies elsewhere, read as box.md describes lists. */
+export const readListAt = async (
+  workspace: Workspace,
+  path: string,
+  file: string,
+  asOf: Moment,
+): Promise<Checked<Parcels | undefined>> => stream(path, await readerFor(workspace, file, asOf));
