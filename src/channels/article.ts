@@ -2,7 +2,7 @@
 import type { Cycle, Picture } from '../model/box.ts';
 import { dateInZone, isoInstant, longDate, monthName } from '../model/calendar.ts';
 import { nextCycle, previousCycle } from '../model/relations.ts';
-import { revealedAt } from '../model/seal.ts';
+import { type OpenCycle, revealedAt } from '../model/seal.ts';
 import { absoluteAddress, articlePath } from '../render/addresses.ts';
 import { callData, contentsOf, type Drawing, drawnParts, plate } from '../render/article-parts.ts';
 import { joinHtml } from '../render/html.ts';
@@ -11,7 +11,7 @@ import { linker, pageOutput } from '../render/page.ts';
 import { socialPicture, widestPath } from '../render/pictures.ts';
 import { articleGraph } from '../render/structured-data.ts';
 import { typeset } from '../render/typeset.ts';
-import type { Channel, ChannelInput, ChannelResult } from './channel.ts';
+import type { Channel, ChannelResult, PublicInput } from './channel.ts';
 
 const neighbour = (drawing: Drawing, cycle: Cycle | undefined) =>
   cycle && {
@@ -25,7 +25,7 @@ const neighbour = (drawing: Drawing, cycle: Cycle | undefined) =>
 const imageAddresses = ({ box }: Drawing, pictures: readonly Picture[]): readonly string[] =>
   pictures.map((picture) => absoluteAddress(box.settings, widestPath(picture, itemPlate)));
 
-const articlePage = (input: ChannelInput, cycle: Cycle): ChannelResult => {
+const articlePage = (input: PublicInput, cycle: OpenCycle): ChannelResult => {
   const { box, asOf, templates } = input;
   const { lang, timeZone } = box.settings;
   const drawing: Drawing = {
@@ -91,7 +91,7 @@ const articlePage = (input: ChannelInput, cycle: Cycle): ChannelResult => {
   };
 };
 
-export const article: Channel = {
+export const article: Channel<'site'> = {
   name: 'article',
   where: 'site',
   make: (input) => {

@@ -13,7 +13,7 @@ const icon = ({ settings }: Box): string => {
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 64 64"><style>path{fill:${light.accent}}text{fill:${light.onAccent};font:40px Georgia,serif}@media (prefers-color-scheme:dark){path{fill:${dark.accent}}text{fill:${dark.onAccent}}}</style><path d="M10 4h44v40L32 62 10 44z"/><text x="32" y="40" text-anchor="middle">${letter}</text></svg>\n`;
 };
 
-export const assets: Channel = {
+export const assets: Channel<'site'> = {
   name: 'assets',
   where: 'site',
   make: ({ box, templates }) => ({

@@ -128,7 +128,7 @@ const facetsOf = (box: Box, items: readonly CatalogueItem[]) => {
   };
 };
 
-export const catalogue: Channel = {
+export const catalogue: Channel<'site'> = {
   name: 'catalogue',
   where: 'site',
   make: (input) => {

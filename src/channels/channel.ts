@@ -4,6 +4,7 @@ import type { Language } from '../analysis/language/language.ts';
 import type { ParcelsFacts } from '../analysis/parcels/facts.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment, Piece } from '../model/box.ts';
+import type { OpenBox } from '../model/seal.ts';
 import type { MadeDocument, Output, PictureOutput, Step, Where } from '../render/output.ts';
 import type { Templates } from '../render/templates.ts';
 import type { Wording } from '../wording/wording.ts';
@@ -24,29 +25,31 @@ export interface ParcelsReport {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-export interface ChannelInput {
-  /**
-   * For a public channel this holds unsealed cycles alone: what is sealed is not in the value, so no channel
-   * can let it slip. A private channel is given the whole box.
-   */
-  readonly box: Box;
-  readonly asOf: Moment;
-  readonly templates: Templates;
-  readonly wording: Wording;
-  /** The box's own. */
-  readonly language: Language;
-  /** By cycle, those made anew; a cycle without one keeps the page it has. Empty for a public channel. */
-  readonly proofs: ReadonlyMap<string, Proof>;
-  /** By cycle, those with a list of shipments and those to come. Empty for a public channel: none of it is public. */
-  readonly parcels: ReadonlyMap<string, ParcelsReport>;
-}
-
 /** What every document is made with besides its own data: the same for all of a build. */
 export interface Tools {
   readonly templates: Templates;
   readonly wording: Wording;
   /** The box's own. */
   readonly language: Language;
+}
+
+/** What every channel is given. */
+export interface ChannelInput extends Tools {
+  readonly box: Box;
+  readonly asOf: Moment;
+}
+
+/** What is sealed is not in the value, so no public channel can let it slip; and nothing private is in it either. */
+export interface PublicInput extends ChannelInput {
+  readonly box: OpenBox;
+}
+
+/** A private channel is given the whole box, and what is known of it that nobody else may see. */
+export interface PrivateInput extends ChannelInput {
+  /** By cycle, those made anew; a cycle without one keeps the page it has. */
+  readonly proofs: ReadonlyMap<string, Proof>;
+  /** By cycle, those with a list of shipments and those to come. */
+  readonly parcels: ReadonlyMap<string, ParcelsReport>;
 }
 
 /** A file that a channel wants, and what it would be made of. It is made only where no file of the same data is at hand. */
@@ -77,30 +80,33 @@ export interface ChannelPlan {
   readonly diagnostics?: readonly Diagnostic[];
 }
 
-/** A way out. `plan` turns the box into data and is quick; what takes time is in the documents' makers. */
-export interface PlanningChannel {
-  /** The trade's word for what it makes. */
-  readonly name: string;
-  readonly where: Where;
-  readonly plan: (input: ChannelInput) => ChannelPlan;
+/** The folder that a way out writes into decides what it is given. */
+interface InputOf {
+  readonly site: PublicInput;
+  readonly backroom: PrivateInput;
 }
+
+/** A way out of one folder, where `Verb` names what it does; of either folder where `W` names both. */
+type WayOut<W extends Where, Verb extends string, Result> = W extends Where
+  ? {
+      /** The trade's word for what it makes; also the template's name where it has one. */
+      readonly name: string;
+      readonly where: W;
+    } & { readonly [V in Verb]: (input: InputOf[W]) => Result }
+  : never;
+
+/** A way out. `plan` turns the box into data and is quick; what takes time is in the documents' makers. */
+export type PlanningChannel<W extends Where = Where> = WayOut<W, 'plan', ChannelPlan>;
 
 export interface ChannelResult {
   readonly outputs: readonly Output[];
   readonly diagnostics: readonly Diagnostic[];
 }
 
-export interface Channel {
-  /** The trade's word for what it makes; also the template's name where it has one. */
-  readonly name: string;
-  readonly where: Where;
-  readonly make: (input: ChannelInput) => ChannelResult;
-}
+export type Channel<W extends Where = Where> = WayOut<W, 'make', ChannelResult>;
 
 /** A channel whose libraries are slow to load, and are loaded only for a box that wants what it makes. */
-export interface LateChannel extends Omit<Channel, 'make'> {
-  readonly make: (input: ChannelInput) => Promise<ChannelResult>;
-}
+export type LateChannel<W extends Where = Where> = WayOut<W, 'make', Promise<ChannelResult>>;
 
 /** How a piece stands to one thing: `not asked` is one that it need not carry, `kept still` one that it must not name. */
 export type PieceState =
@@ -130,12 +136,14 @@ export interface CycleCompleteness {
 export type Completeness = readonly CycleCompleteness[];
 
 /** What a channel is given that speaks of the files of all others. */
-export interface ClosingInput extends ChannelInput {
+export interface ClosingInput extends PrivateInput {
   readonly outputs: readonly Output[];
   readonly completeness: Completeness;
 }
 
-/** A channel that is made after every other, of what they made. */
-export interface ClosingChannel extends Omit<Channel, 'make'> {
+/** A private channel that is made after every other, of what they made. */
+export interface ClosingChannel {
+  readonly name: string;
+  readonly where: 'backroom';
   readonly make: (input: ClosingInput) => ChannelResult;
 }

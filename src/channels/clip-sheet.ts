@@ -120,7 +120,7 @@ export const clipFiles = (clip: Clip, context: ClipContext): readonly TextOutput
   ];
 };
 
-export const clipSheet: Channel = {
+export const clipSheet: Channel<'backroom'> = {
   name: 'clip-sheet',
   where: 'backroom',
   make: ({ box, asOf, templates }) => {

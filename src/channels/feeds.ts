@@ -2,7 +2,7 @@
 
 import type { BoxSettings, Cycle } from '../model/box.ts';
 import { changedAt, isoInstant, monthName } from '../model/calendar.ts';
-import { revealedAt } from '../model/seal.ts';
+import { type OpenCycle, revealedAt } from '../model/seal.ts';
 import { absoluteAddress, articlePath, HOME_PATH } from '../render/addresses.ts';
 import { contentsOf, type Drawing, drawnParts, plate } from '../render/article-parts.ts';
 import { atomText, type Feed, type FeedEntry, jsonFeedText } from '../render/feed-formats.ts';
@@ -11,7 +11,7 @@ import type { Output } from '../render/output.ts';
 import { FEED_PATH, ICON_PATH, JSON_FEED_PATH } from '../render/page.ts';
 import { awayPicture } from '../render/pictures.ts';
 import { typeset } from '../render/typeset.ts';
-import type { Channel, ChannelInput } from './channel.ts';
+import type { Channel, PublicInput } from './channel.ts';
 
 const SHOWN = 12;
 
@@ -24,7 +24,7 @@ const entryId = ({ url }: BoxSettings, { id }: Cycle): string => {
   return `tag:${hostname},${id}:${pathname}reveal`;
 };
 
-const entryOf = ({ box, asOf, templates }: ChannelInput, cycle: Cycle, outputs: Output[]): FeedEntry => {
+const entryOf = ({ box, asOf, templates }: PublicInput, cycle: OpenCycle, outputs: Output[]): FeedEntry => {
   const { settings } = box;
   const { lang, timeZone } = settings;
   // What is found in the text is reported by the article.
@@ -60,7 +60,7 @@ const entryOf = ({ box, asOf, templates }: ChannelInput, cycle: Cycle, outputs: 
   };
 };
 
-export const feeds: Channel = {
+export const feeds: Channel<'site'> = {
   name: 'feeds',
   where: 'site',
   make: (input) => {

@@ -174,7 +174,7 @@ const filesOf = (
   ];
 };
 
-export const invitation: Channel = {
+export const invitation: Channel<'backroom'> = {
   name: 'invitation',
   where: 'backroom',
   make: (input) => {

@@ -20,7 +20,7 @@ import { linker, pageOutput } from '../render/page.ts';
 import { pictureMarkup, socialPicture, widestPath } from '../render/pictures.ts';
 import { kindGraph } from '../render/structured-data.ts';
 import { capitalised, typeset } from '../render/typeset.ts';
-import type { Channel, ChannelInput, ChannelResult } from './channel.ts';
+import type { Channel, ChannelResult, PublicInput } from './channel.ts';
 
 /** As many as a search result has room for. */
 const NAMED_IN_SUMMARY = 5;
@@ -42,7 +42,7 @@ const summaryOf = (box: Box, newestFirst: readonly Item[]): string => {
   return `${newestFirst.length} so far, ${span}: ${line}.`;
 };
 
-const kindPage = (input: ChannelInput, group: KindGroup): ChannelResult => {
+const kindPage = (input: PublicInput, group: KindGroup): ChannelResult => {
   const { box, asOf, templates } = input;
   const { settings } = box;
   const { lang, timeZone } = settings;
@@ -124,7 +124,7 @@ const kindPage = (input: ChannelInput, group: KindGroup): ChannelResult => {
   return { outputs: [page, ...pictures, ...(social ? [social] : [])], diagnostics: [] };
 };
 
-export const kinds: Channel = {
+export const kinds: Channel<'site'> = {
   name: 'kinds',
   where: 'site',
   make: (input) => ({

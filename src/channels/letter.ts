@@ -112,7 +112,7 @@ const kilobytes = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;
 const newestOpen = ({ cycles }: Box, asOf: number): Cycle | undefined =>
   cycles.findLast((cycle) => !isSealed(cycle, asOf));
 
-export const letter: LateChannel = {
+export const letter: LateChannel<'backroom'> = {
   name: 'letter',
   where: 'backroom',
   make: async ({ box, asOf, templates }: ChannelInput) => {
@@ -190,7 +190,7 @@ export const letter: LateChannel = {
   },
 };
 
-export const letterPictures: Channel = {
+export const letterPictures: Channel<'site'> = {
   name: 'letter pictures',
   where: 'site',
   make: ({ box, asOf }) => ({

@@ -29,7 +29,7 @@ const belowTheRoot = ({ url, source }: BoxSettings): readonly Diagnostic[] => {
   ];
 };
 
-export const robots: Channel = {
+export const robots: Channel<'site'> = {
   name: 'robots',
   where: 'site',
   make: ({ box: { settings } }) => ({

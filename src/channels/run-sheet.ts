@@ -111,7 +111,7 @@ const chaptersFile = (cycle: Cycle, lang: string): readonly TextOutput[] => {
   return [{ where: 'backroom', path: `${cycle.id}/chapters.vtt`, text }];
 };
 
-export const runSheet: Channel = {
+export const runSheet: Channel<'backroom'> = {
   name: 'run-sheet',
   where: 'backroom',
   make: ({ box, asOf, templates }) => {

@@ -4,6 +4,7 @@ import type { Cycle, Picture, Story } from '../model/box.ts';
 import { changedOn } from '../model/calendar.ts';
 import { kindsWithPage } from '../model/kinds.ts';
 import { cycleOf } from '../model/relations.ts';
+import type { OpenCycle } from '../model/seal.ts';
 import {
   absoluteAddress,
   articlePath,
@@ -34,13 +35,13 @@ const picturesOf = ({ hero, wholeBox, peek, items, story }: Cycle): readonly Pic
     peek?.picture,
   ].filter((picture) => picture !== undefined);
 
-export const sitemap: Channel = {
+export const sitemap: Channel<'site'> = {
   name: 'sitemap',
   where: 'site',
   make: ({ box }) => {
     const { settings, cycles } = box;
     const addressOf = (path: string): string => absoluteAddress(settings, path);
-    const changed = (of: readonly Cycle[]): { readonly changed?: string } => {
+    const changed = (of: readonly OpenCycle[]): { readonly changed?: string } => {
       const day = of
         .map((cycle) => changedOn(cycle, settings.timeZone))
         .sort()

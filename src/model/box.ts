@@ -259,8 +259,8 @@ export interface Cycle {
   readonly address: string;
   readonly shipped: PlainDate;
   /**
-   * From when it may be shown; undefined while it waits for its parcels and nobody can know. Whoever is given unsealed
-   * cycles alone asks `revealedAt`.
+   * From when it may be shown; undefined while it waits for its parcels and nobody can know. In an open cycle
+   * (`seal.ts`) it is there.
    */
   readonly reveal: Moment | undefined;
   /** Its parcels decide the reveal; they may, from a moment on, where it has one. */

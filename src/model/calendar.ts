@@ -1,7 +1,7 @@
 /** Moments, dates and months, in the box's time zone and language. */
 import { Temporal } from 'temporal-polyfill';
 import type { Cycle, Moment, PlainDate } from './box.ts';
-import { revealedAt } from './seal.ts';
+import { type OpenCycle, revealedAt } from './seal.ts';
 
 /**
  * The moment of an ISO 8601 date-time, local in the zone unless it bears an offset. A time that a change of
@@ -58,7 +58,7 @@ export const isoInstant = (moment: Moment): string =>
   Temporal.Instant.fromEpochMilliseconds(moment).toString();
 
 /** The day a cycle's article last changed: its reveal, or a later day that its record states. */
-export const changedOn = (cycle: Cycle, timeZone: string): PlainDate => {
+export const changedOn = (cycle: OpenCycle, timeZone: string): PlainDate => {
   const { updated = '' } = cycle;
   const revealed = dateInZone(revealedAt(cycle), timeZone);
   // ISO 8601 dates sort as texts.
@@ -66,7 +66,7 @@ export const changedOn = (cycle: Cycle, timeZone: string): PlainDate => {
 };
 
 /** The moment a cycle's article last changed; a record states the day alone, which is taken at noon. */
-export const changedAt = (cycle: Cycle, timeZone: string): Moment =>
+export const changedAt = (cycle: OpenCycle, timeZone: string): Moment =>
   Math.max(revealedAt(cycle), (cycle.updated && momentOf(`${cycle.updated}T12:00`, timeZone)) || 0);
 
 /** RFC 5322 §3.3, in the zone's own time: "Thu, 19 Mar 2026 19:00:00 +0000". */

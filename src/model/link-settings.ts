@@ -1,7 +1,8 @@
 /** box.md → the box's settings, and what of them its cycles depend on. */
 import { currencyDecimals } from '../content/codes.ts';
 import { isUsable, type Usable, type Written } from '../content/read.ts';
-import { type BoxRecord, CALL_KINDS, WEEKDAYS } from '../content/schemas.ts';
+import { type BoxRecord, WEEKDAYS } from '../content/schemas.ts';
+import { CALL_KINDS } from '../content/vocabulary.ts';
 import type { Checked, Diagnostic, Location, ReportFinding } from '../diagnostics/diagnostic.ts';
 import { defined, exact } from '../text/defined.ts';
 import type { BoxSettings, CallKind, CallTerms, RevealHabit, Subscription } from './box.ts';

@@ -5,8 +5,8 @@ import type { FrontMatter } from '../content/record-file.ts';
 import type { Location, ReportFinding } from '../diagnostics/diagnostic.ts';
 import { sha256 } from '../text/hash.ts';
 import type { Picture, RecordSource, Story } from './box.ts';
-import { cycleOfPhoto, type Photos, pictureAt } from './pictures.ts';
-import type { Target } from './story.ts';
+import { type Photos, pictureAt } from './pictures.ts';
+import { cyclesNamedIn, type Target } from './story.ts';
 
 /** What links and pictures of any record may lead to. */
 export interface LinkTargets {
@@ -34,10 +34,6 @@ const resolved = (file: string, url: string): string | undefined => {
     return undefined;
   }
 };
-
-/** The cycle that a link leads to, or in whose folder a photo lies. */
-const cycleOf = (resolution: Target | Picture): string | undefined =>
-  'cycle' in resolution ? resolution.cycle : cycleOfPhoto(resolution);
 
 /** `[words][name]` becomes `[words](address)`, so that one rule serves both. */
 const inlineReferences = (tree: Root): void => {
@@ -146,8 +142,13 @@ export const linkStory = (
     }
     return undefined;
   });
-  const leadsTo = [...new Set(resolutions.flatMap((one) => (one && cycleOf(one)) ?? []))];
-  // An absent key and a missing resolution read differently in JSON, so no two trees share what is hashed.
+  // Positions are those of the file, so the whole of its text counts, front matter included.
   const digest = sha256(JSON.stringify([file, sha256(record.text), resolutions]));
-  return { file, tree, digest, leadsTo, resolved: resolutions.filter((one) => one !== undefined) };
+  return {
+    file,
+    tree,
+    digest,
+    leadsTo: cyclesNamedIn(tree),
+    resolved: resolutions.filter((one) => one !== undefined),
+  };
 };

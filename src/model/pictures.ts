@@ -18,10 +18,6 @@ export const photosOf = (sources: Sources): Photos => ({
   paths: new Set(sources.paths),
 });
 
-/** The cycle in whose folder a photo lies; undefined for one of the box itself. */
-export const cycleOfPhoto = ({ file }: Pick<Picture, 'file'>): string | undefined =>
-  /^cycles\/([^/]+)\//.exec(file)?.[1];
-
 const focusOf = (focus: string | undefined): Picture['focus'] => {
   const [x, y] = (focus ?? '').split(' ').map((share) => Number.parseInt(share, 10) / 100);
   return x === undefined || y === undefined || Number.isNaN(x) || Number.isNaN(y) ? undefined : { x, y };

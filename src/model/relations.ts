@@ -10,9 +10,9 @@ const neighbour = (box: Box, cycle: Cycle, step: 1 | -1): Cycle | undefined => {
 export const previousCycle = (box: Box, cycle: Cycle): Cycle | undefined => neighbour(box, cycle, -1);
 export const nextCycle = (box: Box, cycle: Cycle): Cycle | undefined => neighbour(box, cycle, 1);
 
-/** The cycle an item came in. Throws when the box does not hold it. */
-export const cycleOf = (box: Box, item: Item): Cycle => {
-  const cycle = box.cycles.find((other) => other.id === item.cycle);
+/** The cycle an item came in, an open one of an open box. Throws when the box does not hold it. */
+export const cycleOf = <C extends Cycle>({ cycles }: { readonly cycles: readonly C[] }, item: Item): C => {
+  const cycle = cycles.find((other) => other.id === item.cycle);
   if (!cycle) throw new Error(`Expected a cycle ${item.cycle} in the box`);
   return cycle;
 };

@@ -1,6 +1,6 @@
 /** The order of the stages, without a disk: Sources → outputs and findings. */
 import { languageFor } from '../analysis/language/language.ts';
-import type { ChannelInput, ChannelResult, PlanningChannel, Proof } from '../channels/channel.ts';
+import type { ChannelPlan, ChannelResult, Proof, Tools } from '../channels/channel.ts';
 import { channels, closingChannels } from '../channels/index.ts';
 import { readRecords } from '../content/read.ts';
 import type { FileReader } from '../content/record-file.ts';
@@ -11,7 +11,7 @@ import { revealDay } from '../model/calendar.ts';
 import { callFindings } from '../model/call-findings.ts';
 import { linkBox } from '../model/link.ts';
 import { isSealed, unsealed } from '../model/seal.ts';
-import type { Output } from '../render/output.ts';
+import type { Output, Where } from '../render/output.ts';
 import { isAtAim } from '../render/proof-words.ts';
 import { type Asset, compileTemplates, type TemplateFile } from '../render/templates.ts';
 import { wordingFor } from '../wording/wording.ts';
@@ -130,9 +130,11 @@ const inShort = ({ coverage }: Proof): Proved => {
 };
 
 /** A channel's plan with every document made. */
-const carriedOut = async (channel: PlanningChannel, input: ChannelInput): Promise<ChannelResult> => {
-  const { documents, pictures = [], diagnostics = [] } = channel.plan(input);
-  const { where } = channel;
+const carriedOut = async (
+  { documents, pictures = [], diagnostics = [] }: ChannelPlan,
+  where: Where,
+  input: Tools,
+): Promise<ChannelResult> => {
   const made = await Promise.all(
     documents.map(async ({ path, make }) => {
       const { content, pictures: named = [], diagnostics: found = [] } = await make(input);
@@ -201,11 +203,12 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     wording: wordingFor(box.settings.lang),
   };
   const inside = { ...shared, box, proofs, parcels: parcelsReports({ box, asOf: moment, parcels }) };
-  const outside = { ...shared, box: open, proofs: new Map(), parcels: new Map() };
+  const outside = { ...shared, box: open };
   const results = await Promise.all(
     channels.map((channel) => {
-      const input = channel.where === 'site' ? outside : inside;
-      return 'plan' in channel ? carriedOut(channel, input) : channel.make(input);
+      if (channel.where === 'site')
+        return 'plan' in channel ? carriedOut(channel.plan(outside), 'site', outside) : channel.make(outside);
+      return 'plan' in channel ? carriedOut(channel.plan(inside), 'backroom', inside) : channel.make(inside);
     }),
   );
   const made = results.flatMap((result) => result.outputs);

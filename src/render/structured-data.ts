@@ -19,7 +19,7 @@ import type { Box, BoxSettings, CallKind, Cycle, Item, Moment } from '../model/b
 import { isoInstant } from '../model/calendar.ts';
 import { callFor, spareOnSale } from '../model/calls.ts';
 import { type KindGroup, kindGroups } from '../model/kinds.ts';
-import { revealedAt } from '../model/seal.ts';
+import { type OpenCycle, revealedAt } from '../model/seal.ts';
 import { absoluteAddress, absoluteItemAddress, articlePath, CATALOGUE_PATH } from './addresses.ts';
 import { type Html, trusted } from './html.ts';
 import { socialPicture } from './pictures.ts';
@@ -170,7 +170,7 @@ const subscription = (box: Box, asOf: Moment): Product | undefined => {
 /** An article's graph. `image` and `itemImages` (by item slug) are absolute addresses. */
 export const articleGraph = (input: {
   readonly box: Box;
-  readonly cycle: Cycle;
+  readonly cycle: OpenCycle;
   readonly asOf: Moment;
   readonly image?: string;
   readonly itemImages: ReadonlyMap<string, readonly string[]>;

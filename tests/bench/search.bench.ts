@@ -9,8 +9,10 @@ import { afterAll, expect, test } from 'vitest';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { assets } from '../../src/channels/assets.ts';
 import { catalogue } from '../../src/channels/catalogue.ts';
+import type { PublicInput } from '../../src/channels/channel.ts';
 import { readScripts, readTemplates } from '../../src/io/read-templates.ts';
 import type { Box } from '../../src/model/box.ts';
+import { unsealed } from '../../src/model/seal.ts';
 import { compileTemplates } from '../../src/render/templates.ts';
 import { wordingFor } from '../../src/wording/wording.ts';
 import { CHROMIUM } from '../support/chromium.ts';
@@ -28,15 +30,13 @@ const publish = async (box: Box, to: string) => {
   const scripts = await readScripts(join(root, 'dist/browser'));
   const templates = compileTemplates(files, own, scripts).value;
   const language = await languageFor(box.settings.lang);
-  const input = {
-    box,
+  const input: PublicInput = {
+    box: unsealed(box, Number.MAX_SAFE_INTEGER),
     asOf: Date.UTC(2026, 0, 1),
     templates,
     wording: wordingFor(box.settings.lang),
     language,
-    proofs: new Map(),
-    parcels: new Map(),
-  } as Parameters<typeof catalogue.make>[0];
+  };
   const began = performance.now();
   const outputs = [...catalogue.make(input).outputs, ...assets.make(input).outputs];
   const made = performance.now() - began;

@@ -6,25 +6,25 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Language } from '../../src/analysis/language/language.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { namesOf, spoilersIn } from '../../src/analysis/spoilers.ts';
-import type { ChannelInput } from '../../src/channels/channel.ts';
+import type { PrivateInput } from '../../src/channels/channel.ts';
 import { invitation } from '../../src/channels/invitation.ts';
 import type { Box, Cycle, Item } from '../../src/model/box.ts';
 import { momentOf } from '../../src/model/calendar.ts';
 import { invitationOf, POST_LENGTHS } from '../../src/model/invitation.ts';
 import { box, cycle, item, settings } from '../support/box.ts';
 import { calendarFaults, LIBICAL, libicalErrors } from '../support/calendars.ts';
-import { demoBox, publicInput } from '../support/demo-box.ts';
+import { demoBox, privateInput } from '../support/demo-box.ts';
 import { describeWhen } from '../support/tools.ts';
 
 const cache = await mkdtemp(join(tmpdir(), 'lidlore-invitation-'));
 afterAll(() => rm(cache, { recursive: true, force: true }));
 
 let demo: Box;
-let given: ChannelInput;
+let given: PrivateInput;
 let english: Language;
 beforeAll(async () => {
   demo = await demoBox(cache);
-  given = await publicInput(demo, Date.UTC(2026, 2, 27));
+  given = await privateInput(demo, Date.UTC(2026, 2, 27));
   english = await languageFor('en-GB');
 });
 

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import type { ChannelInput } from '../../src/channels/channel.ts';
+import type { PrivateInput, PublicInput } from '../../src/channels/channel.ts';
 import { letter, letterPictures } from '../../src/channels/letter.ts';
 import { readTemplates } from '../../src/io/read-templates.ts';
 import type { Box } from '../../src/model/box.ts';
@@ -19,7 +19,7 @@ const { files, assets } = await readTemplates(join(import.meta.dirname, '../../t
 const templates = compileTemplates(files, assets).value;
 const AFTER = Date.UTC(2026, 2, 27);
 
-const inputFor = (given: Box, asOf: number): ChannelInput => ({
+const privateInput = (given: Box, asOf: number): PrivateInput => ({
   box: given,
   asOf,
   templates,
@@ -27,6 +27,10 @@ const inputFor = (given: Box, asOf: number): ChannelInput => ({
   wording: wordingFor('en'),
   proofs: new Map(),
   parcels: new Map(),
+});
+const publicInput = (given: Box, asOf: number): PublicInput => ({
+  ...privateInput(given, asOf),
+  box: unsealed(given, asOf),
 });
 
 /** Everything a letter should have. */
@@ -39,7 +43,7 @@ const whole = settings({
 const replay = { address: 'https://video.example/one', minutes: 24 };
 
 const made = async (given: Box, asOf = AFTER) => {
-  const { outputs, diagnostics } = await letter.make(inputFor(given, asOf));
+  const { outputs, diagnostics } = await letter.make(privateInput(given, asOf));
   const text = (name: string): string => {
     const found = outputs.find(({ path }) => path === `2026-03/${name}`);
     return found && 'text' in found ? found.text : '';
@@ -59,7 +63,7 @@ test('a box that does not choose the letter gets none, and no picture for one', 
     cycles: [cycle({ hero: picture(), replay })],
   });
   expect((await made(given)).outputs).toEqual([]);
-  expect(letterPictures.make(inputFor(given, AFTER)).outputs).toEqual([]);
+  expect(letterPictures.make(publicInput(given, AFTER)).outputs).toEqual([]);
 });
 
 describe('findings', () => {
@@ -199,18 +203,16 @@ describe('pictures', () => {
 
   test('of a sealed cycle are not in the site, and are once it is revealed', () => {
     const paths = (asOf: number) =>
-      letterPictures
-        .make(inputFor(unsealed(given, asOf), asOf))
-        .outputs.map(({ path }) => path.split('.')[0]);
+      letterPictures.make(publicInput(given, asOf)).outputs.map(({ path }) => path.split('.')[0]);
     expect(paths(AFTER)).toEqual(['pictures/box-play-960']);
     expect(paths(AFTER + 1)).toEqual(['pictures/box-play-960', 'pictures/bees-play-960']);
   });
 
   test('bear a play mark only where there is a film', async () => {
-    const [output] = letterPictures.make(inputFor(given, AFTER)).outputs;
+    const [output] = letterPictures.make(publicInput(given, AFTER)).outputs;
     expect(output && 'picture' in output && output.picture).toMatchObject({ mark: 'play', format: 'jpeg' });
     const silent = box({ settings: whole, cycles: [cycle({ hero: picture() })] });
-    const [plain] = letterPictures.make(inputFor(silent, AFTER)).outputs;
+    const [plain] = letterPictures.make(publicInput(silent, AFTER)).outputs;
     expect(plain && 'picture' in plain && plain.picture.mark).toBeUndefined();
     const { html } = await made(silent);
     expect(html).toContain(

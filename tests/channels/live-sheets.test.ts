@@ -12,14 +12,14 @@ import type { Box, Piece } from '../../src/model/box.ts';
 import { LINE_LENGTH, LINES, READING_SPEED } from '../../src/model/overlay.ts';
 import type { TextOutput } from '../../src/render/output.ts';
 import { CHROMIUM } from '../support/chromium.ts';
-import { demoBox, publicInput } from '../support/demo-box.ts';
+import { demoBox, privateInput } from '../support/demo-box.ts';
 import { htmlValidateFaults, nuErrors } from '../support/html-checkers.ts';
 import { subRipFaults, vttCues, vttFaults } from '../support/timed-text-faults.ts';
 import { describeWith } from '../support/tools.ts';
 
 const NOW = Date.UTC(2026, 2, 27, 12);
 const box = await demoBox(join(import.meta.dirname, '../../.lidlore'));
-const input = await publicInput(box, NOW);
+const input = await privateInput(box, NOW);
 
 const made = (pieces: readonly Piece[], of: Box = box): readonly TextOutput[] =>
   [runSheet, clipSheet].flatMap(

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { ChannelInput } from '../../src/channels/channel.ts';
+import type { PublicInput } from '../../src/channels/channel.ts';
 import { robots } from '../../src/channels/robots.ts';
 import { box, settings } from '../support/box.ts';
 import { readRobots } from '../support/read-robots.ts';
@@ -16,7 +16,7 @@ const madeFor = (url: string) =>
         },
       }),
     }),
-  } as ChannelInput);
+  } as PublicInput);
 
 describe('robots.txt', () => {
   test.each(['https://sill.example/', 'https://sill.example/boxes/and more/'])(

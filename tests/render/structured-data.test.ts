@@ -39,7 +39,7 @@ const asOf = Date.UTC(2026, 3, 1);
 const article = (items = [full]) =>
   articleGraph({
     box: box({ ...whole, cycles: [cycle({ items })] }),
-    cycle: cycle({ items }),
+    cycle: { ...cycle({ items }), reveal: Date.UTC(2026, 2, 19, 19) },
     asOf,
     image: 'https://sillandsprig.example/pictures/a.jpg',
     itemImages: new Map([['plant-mister', ['https://sillandsprig.example/pictures/b.jpg']]]),

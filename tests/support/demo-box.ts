@@ -1,7 +1,7 @@
 /** The demo's whole box and templates, as a build reads them. */
 import { join } from 'node:path';
 import { languageFor } from '../../src/analysis/language/language.ts';
-import type { ChannelInput } from '../../src/channels/channel.ts';
+import type { PrivateInput, PublicInput } from '../../src/channels/channel.ts';
 import { readRecords } from '../../src/content/read.ts';
 import { readContent } from '../../src/io/read-content.ts';
 import { readTemplates } from '../../src/io/read-templates.ts';
@@ -20,8 +20,16 @@ export const demoBox = async (cache: string): Promise<Box> => {
   return linkBox(readRecords(sources, readFrontMatter).value, sources).value as Box;
 };
 
+/** What a private channel is given as of a moment, when nothing was proved or sent. */
+export const privateInput = async (box: Box, asOf: Moment): Promise<PrivateInput> => ({
+  ...(await publicInput(box, asOf)),
+  box,
+  proofs: new Map(),
+  parcels: new Map(),
+});
+
 /** What a public channel is given as of a moment. */
-export const publicInput = async (box: Box, asOf: Moment): Promise<ChannelInput> => {
+export const publicInput = async (box: Box, asOf: Moment): Promise<PublicInput> => {
   const { files, assets } = await readTemplates(join(root, 'templates'));
   return {
     box: unsealed(box, asOf),
@@ -29,7 +37,5 @@ export const publicInput = async (box: Box, asOf: Moment): Promise<ChannelInput>
     templates: compileTemplates(files, assets).value,
     language: await languageFor(box.settings.lang),
     wording: wordingFor(box.settings.lang),
-    proofs: new Map(),
-    parcels: new Map(),
   };
 };
