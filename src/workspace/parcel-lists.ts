@@ -1,5 +1,4 @@
 /** Lists of shipments, each read once for the day as of which it is asked. */
-import { join } from 'node:path';
 import type { ParcelsReader } from '../content/parcels.ts';
 import type { Checked } from '../diagnostics/diagnostic.ts';
 import { isParcels } from '../io/know-files.ts';
@@ -16,12 +15,6 @@ import type { Workspace } from './workspace.ts';
 const READING_VERSION = 1;
 
 const CYCLE = /^cycles\/([^/]+)\/parcels\.csv$/i;
-
-/** Streams the list at a path through a reader. */
-const stream = async (path: string, begin: () => ParcelsReader): Promise<Checked<Parcels | undefined>> => {
-  const { readInto } = await import('../io/read-parcels.ts');
-  return (await readInto(path, begin)).end();
-};
 
 const readerFor = async (
   { snapshot }: Workspace,
@@ -53,18 +46,20 @@ export const readLists = async (workspace: Workspace, asOf: Moment): Promise<Par
       dateInZone(asOf, timeZone),
     );
     const before = recallData(workspace.memory, key) as Checked<Parcels | undefined> | undefined;
-    const list =
-      before ?? (await stream(join(workspace.folder, path), await readerFor(workspace, path, asOf)));
+    const list = before ?? (await readListAt(workspace, path, path, asOf));
     if (!before && survivesJson(list)) keepData(workspace.memory, key, list);
     lists.set(cycle, list);
   }
   return lists;
 };
 
-/** A list that lies elsewhere, read as box.md describes lists. */
+/** The list at a path, which may lead out of the content folder, read as box.md describes lists; findings call it `file`. */
 export const readListAt = async (
   workspace: Workspace,
   path: string,
   file: string,
   asOf: Moment,
-): Promise<Checked<Parcels | undefined>> => stream(path, await readerFor(workspace, file, asOf));
+): Promise<Checked<Parcels | undefined>> => {
+  const reader = await workspace.folder.streamInto(path, await readerFor(workspace, file, asOf));
+  return reader.end();
+};
