@@ -31,7 +31,12 @@ const ownAddress = {
   name: 'own-address',
   transform: (code, id) => {
     const source = /[\\/]src[\\/](.+)\.ts$/.exec(id)?.[1];
-    if (source === undefined || !code.includes('import.meta.url')) return null;
+    if (source === undefined) return null;
+    if (/import\.meta\.(?:dirname|filename)/.test(code))
+      throw new Error(
+        `Expected ${id} to ask for import.meta.url, because a chunk lies elsewhere than its sources`,
+      );
+    if (!code.includes('import.meta.url')) return null;
     const compiled = JSON.stringify(`../${source.replaceAll('\\', '/')}.js`);
     return code.replaceAll('import.meta.url', `new URL(${compiled}, import.meta.url).href`);
   },
