@@ -1,4 +1,4 @@
-/** Keeps beside each chunk of the program what V8 makes of it, because a quarter of a short run is compiling. */
+/** Keeps beside each chunk of the program what V8 makes of it, because compiling is a tenth of a short run. */
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';

@@ -57,6 +57,8 @@ export const medianCost = (costs: readonly Cost[]): Cost => ({
 });
 
 export interface Compared {
+  /** How many runs of each the medians are of. */
+  readonly runs: number;
   readonly floor: Cost;
   readonly ours: Cost;
   /** Medians of the ratios of neighbours: what else the machine does at the time slows both. */
@@ -64,19 +66,23 @@ export interface Compared {
   readonly wallRatio: number;
 }
 
-/** Runs both so many times in turn, floor, ours, floor, ours; `prepare` comes before each of ours. */
-export const compare = (
-  floor: Program,
-  ours: Program,
-  runs: number,
-  prepare: () => void = () => {},
-): Compared => {
-  const pairs = Array.from({ length: runs }, () => {
+/** Runs of each, and of what takes longer than `PATIENCE` seconds in all, fewer. */
+export const RUNS = 7;
+const LONG_RUNS = 3;
+const PATIENCE = 300;
+
+/** Runs both in turn, floor, ours, floor, ours; `prepare` comes before each of ours. */
+export const compare = (floor: Program, ours: Program, prepare: () => void = () => {}): Compared => {
+  const began = performance.now();
+  const pairs: { readonly below: Cost; readonly above: Cost }[] = [];
+  const isLong = (): boolean => pairs.length >= LONG_RUNS && performance.now() - began > PATIENCE * 1000;
+  while (pairs.length < RUNS && !isLong()) {
     const below = costOf(floor);
     prepare();
-    return { below, above: costOf(ours) };
-  });
+    pairs.push({ below, above: costOf(ours) });
+  }
   return {
+    runs: pairs.length,
     floor: medianCost(pairs.map(({ below }) => below)),
     ours: medianCost(pairs.map(({ above }) => above)),
     cpuRatio: median(pairs.map(({ below, above }) => above.cpu / below.cpu)),

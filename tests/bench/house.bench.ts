@@ -6,7 +6,7 @@ import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, write
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, test } from 'vitest';
-import { type Cost, compare, costOf, exponentOf, medianCost, type Program } from './cost.ts';
+import { type Cost, compare, costOf, exponentOf, medianCost, type Program, RUNS } from './cost.ts';
 import { editLatency } from './edit-latency.ts';
 import { bundleFloor } from './floors/bundle.ts';
 import { renditionsIn, writePhotoBox } from './photo-box.ts';
@@ -16,10 +16,6 @@ import { AFTER_ALL, writeTextBox } from './text-box.ts';
 const ROOT = join(import.meta.dirname, '../..');
 const MAIN = join(ROOT, 'dist/cli/main.js');
 const ALL = process.env.LIDLORE_BENCH === 'all';
-
-/** Runs that a median is of; of what takes minutes, fewer. */
-const RUNS = 7;
-const LONG_RUNS = 3;
 
 /** The demo on the day it is built for, and its newest cycle then. */
 const DEMO_DAY = '2026-03-27';
@@ -128,12 +124,11 @@ const textRows = async (sizes: readonly number[]): Promise<readonly Row[]> => {
         });
         break;
       }
-      const runs = size > 120 ? LONG_RUNS : RUNS;
       const floor: Program = { words: [floorFile, join(cwd, 'content'), join(dir, 'floor.html')] };
       const build = lidlore(cwd, 'build', '--as-of', AFTER_ALL, ...words);
-      const compared = compare(floor, build, runs, () => forget(cwd));
+      const compared = compare(floor, build, () => forget(cwd));
       points.push({ size, cost: compared.ours });
-      rows.push(ratioRow(question, runs, compared, most));
+      rows.push(ratioRow(question, compared, most));
     }
     const last = points.at(-1);
     if (!last || points.length < 2) continue;
@@ -170,7 +165,7 @@ test('the house', { timeout: 6 * 3600 * 1000 }, async () => {
   };
   const box = demo();
   const build = lidlore(box, 'build', '--as-of', DEMO_DAY);
-  say(ratioRow('nothing changed', RUNS, compare(nothing, build, RUNS), 1.6));
+  say(ratioRow('nothing changed', compare(nothing, build), 1.6));
   const article: Program = {
     words: [
       await bundleFloor('article', dir),
@@ -181,8 +176,7 @@ test('the house', { timeout: 6 * 3600 * 1000 }, async () => {
   say(
     ratioRow(
       'one word changed in one of 12',
-      RUNS,
-      compare(article, build, RUNS, () => changeOneWord(box)),
+      compare(article, build, () => changeOneWord(box)),
       1.5,
     ),
   );
@@ -201,6 +195,6 @@ test('the house', { timeout: 6 * 3600 * 1000 }, async () => {
       aim: '≤ 0.6 s of processor time',
       remark: 'asked for by LIDLORE_BENCH=all',
     });
-  say(ratioRow('--help', RUNS, compare(nothing, lidlore(ROOT, '--help'), RUNS), 1.25));
+  say(ratioRow('--help', compare(nothing, lidlore(ROOT, '--help')), 1.25));
   console.log(`\nMedians, seconds: processor time / wall.\n${tableLines(rows).join('\n')}`);
 });

@@ -19,8 +19,7 @@ export interface Row {
 /** A row whose aim is a ratio, of processor time and of wall alike. */
 export const ratioRow = (
   question: string,
-  runs: number,
-  { floor, ours, cpuRatio, wallRatio }: Compared,
+  { runs, floor, ours, cpuRatio, wallRatio }: Compared,
   most: number,
 ): Row => ({
   question,

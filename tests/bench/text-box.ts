@@ -42,6 +42,13 @@ export const writeTextBox = (
   photosOf: (cycle: number) => readonly string[] = () => [],
 ): readonly string[] => {
   const { random, pick, tailWord, sentence, story, makers, kinds } = stockOfWords(6);
+  /** Nothing to be mended: a summary or description has to be of such a length. */
+  const fittingSentence = (least: number, most: number): string => {
+    for (;;) {
+      const one = sentence();
+      if (one.length >= least && one.length <= most) return one;
+    }
+  };
   const content = join(folder, 'content');
   const write = (path: string, text: string): void => {
     mkdirSync(join(content, path, '..'), { recursive: true });
@@ -52,7 +59,7 @@ export const writeTextBox = (
     const year = FIRST_YEAR + Math.floor(i / 12);
     const id = `${year}-${String((i % 12) + 1).padStart(2, '0')}`;
     const theme = `${capital(pick(QUALITIES))} & ${capital(tailWord())}`;
-    const front = `theme: ${quoted(theme)}\nsummary: ${quoted(sentence())}\nshipped: ${id}-03\nreveal: ${id}-19T19:00`;
+    const front = `theme: ${quoted(theme)}\nsummary: ${quoted(fittingSentence(70, 160))}\nshipped: ${id}-03\nreveal: ${id}-19T19:00`;
     const [whole, ...photos] = photosOf(i).map(
       (file) => `{file: ${file}, alt: A made picture with waves and grain}`,
     );
@@ -65,9 +72,9 @@ export const writeTextBox = (
         `name: ${quoted(`${capital(material)} ${kind}, ${Math.ceil(random() * 50)} cm`)}`,
         `kind: ${kind}`,
         'category: none',
-        n === 1 ? 'lead: true' : `goesWith: ${quoted(sentence())}`,
+        n === 1 ? 'lead: true' : `goesWith: ${quoted(fittingSentence(20, 200))}`,
         `brand: ${pick(makers)}`,
-        `description: ${quoted(sentence())}`,
+        `description: ${quoted(fittingSentence(20, 200))}`,
         `material: [${material}]`,
         `color: ${pick(COLOURS)}`,
         `price: ${Math.ceil(random() * 30)}.50`,
@@ -75,7 +82,7 @@ export const writeTextBox = (
       const own = photos.filter((_, at) => at === n - 1 || (n === 1 && at >= ITEMS));
       if (own.length > 0) fields.push(`image: [${own.join(', ')}]`);
       write(
-        `cycles/${id}/items/0${n}-${kind.replace(' ', '-')}-${i + 1}.md`,
+        `cycles/${id}/items/0${n}-${kind.replace(' ', '-')}-${i * ITEMS + n}.md`,
         `---\n${fields.join('\n')}\n---\n\n${story()}\n`,
       );
     }
