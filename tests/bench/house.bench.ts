@@ -85,8 +85,7 @@ const photoRow = async (): Promise<Row> => {
   const floor: Program = { words: [bare, join(cwd, 'content'), plan, join(dir, 'bare')] };
   return ratioRow(
     question,
-    LONG_RUNS,
-    compare(floor, build, LONG_RUNS, () => forget(cwd)),
+    compare(floor, build, () => forget(cwd)),
     1.1,
   );
 };
