@@ -76,7 +76,7 @@ const photoRow = async (): Promise<Row> => {
   const question = 'cold build, 12 cycles, 96 photos of 12 megapixels';
   if (!ALL) return { question, aim: '≤ 1.1 ×', remark: 'asked for by LIDLORE_BENCH=all' };
   const cwd = folder('photos');
-  await writePhotoBox(cwd);
+  await writePhotoBox(cwd, 12);
   const build = lidlore(cwd, 'build', '--as-of', AFTER_ALL);
   costOf(build);
   const plan = join(dir, 'plan.json');

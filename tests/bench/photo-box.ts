@@ -9,8 +9,7 @@ const WIDTH = 4000;
 const HEIGHT = 3000;
 /** The canvas is larger than a photo, and each photo is another part of it. */
 const MARGIN = 400;
-const QUALITY = 88;
-const CYCLES = 12;
+const QUALITY = 91;
 const PHOTOS_A_CYCLE = 8;
 
 export interface Rendition {
@@ -41,9 +40,9 @@ const canvas = (): Buffer => {
 const nameOf = (cycle: number, photo: number): string =>
   `p${String(cycle * PHOTOS_A_CYCLE + photo).padStart(3, '0')}`;
 
-/** Writes a box of 12 cycles with 96 photos into `folder`. */
-export const writePhotoBox = async (folder: string): Promise<void> => {
-  const ids = writeTextBox(folder, CYCLES, (cycle) =>
+/** Writes a box of so many cycles with eight photos each into `folder`. */
+export const writePhotoBox = async (folder: string, cycles: number): Promise<void> => {
+  const ids = writeTextBox(folder, cycles, (cycle) =>
     Array.from({ length: PHOTOS_A_CYCLE }, (_, photo) => `${nameOf(cycle, photo)}.jpg`),
   );
   const data = canvas();

@@ -3,7 +3,7 @@
  * src/io/make-picture.ts does it, two photos at once. `node … PHOTOS PLAN.json OUT`
  */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import sharp, { type Sharp } from 'sharp';
 import type { Rendition } from '../photo-box.ts';
 
@@ -50,7 +50,7 @@ const makeAll = async (photo: string, renditions: readonly Rendition[]): Promise
       sizes.get(size) ??
       (await raw(from).resize(width, height, { fit: 'cover' }).raw().toBuffer({ resolveWithObject: true }));
     sizes.set(size, pixels);
-    writeFileSync(join(out, `${photo}-${size}.${format}`), await encode(raw(pixels), format));
+    writeFileSync(join(out, `${basename(photo)}-${size}.${format}`), await encode(raw(pixels), format));
   }
 };
 
