@@ -7,7 +7,7 @@ for (const stream of [process.stdout, process.stderr])
     if (error.code !== 'EPIPE') throw error;
   });
 
-process.exitCode = await run(process.argv.slice(2), {
+const status = run(process.argv.slice(2), {
   // Opened only by the command that reads it.
   get stdin() {
     return process.stdin;
@@ -18,4 +18,9 @@ process.exitCode = await run(process.argv.slice(2), {
   env: process.env,
   isTTY: process.stderr.isTTY === true,
   columns: process.stdout.columns,
+});
+
+// The program is bundled into CommonJS, where nothing can be awaited outside a function.
+void status.then((code) => {
+  process.exitCode = code;
 });

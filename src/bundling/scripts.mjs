@@ -1,0 +1,76 @@
+/** What runs in a visitor's browser, bundled. */
+import { fileURLToPath } from 'node:url';
+import { build } from 'rolldown';
+
+const path = (file) => fileURLToPath(new URL(`../${file}`, import.meta.url));
+
+/** Languages that natural has a stemmer for, and the end of its file's name. */
+const STEMMERS = {
+  en: '',
+  de: '_de',
+  es: '_es',
+  fr: '_fr',
+  it: '_it',
+  nl: '_nl',
+  no: '_no',
+  nb: '_no',
+  pt: '_pt',
+  ru: '_ru',
+  sv: '_sv',
+  uk: '_uk',
+};
+
+/** What a stemmer's file loads besides the stemmer, to split texts that we split ourselves. */
+const UNUSED = /natural[\\/]lib[\\/]natural[\\/]tokenizers[\\/]/;
+
+/** Keeps the one stemmer that is wanted, and leaves nothing of the others. */
+const oneStemmer = (wanted) => ({
+  name: 'one-stemmer',
+  resolveId: (source) => {
+    const other = /natural\/stemmers\/porter_stemmer(_\w+)?\.js$/.exec(source);
+    return other && (other[1] ?? '') !== wanted ? '\0no-stemmer' : null;
+  },
+  load: (id) => {
+    if (id === '\0no-stemmer') return 'export default undefined;';
+    return UNUSED.test(id) ? 'module.exports = function () {};' : null;
+  },
+});
+
+/** pluralize hands itself over only to what has a `require`; the bundle has none. */
+const pluralizeAsModule = {
+  name: 'pluralize-as-module',
+  transform: (code, id) => {
+    if (!/pluralize[\\/]pluralize\.js$/.test(id)) return null;
+    const bundled = code.replace("typeof require === 'function'", 'true');
+    if (bundled === code) throw new Error('Expected pluralize to ask for `require`');
+    return bundled;
+  },
+};
+
+const bundle = (name, wanted) =>
+  build({
+    input: path('browser/search.ts'),
+    plugins: [oneStemmer(wanted), pluralizeAsModule],
+    platform: 'browser',
+    output: {
+      file: path(`../dist/browser/${name}.js`),
+      format: 'iife',
+      name: 'lidloreSearch',
+      minify: true,
+      codeSplitting: false,
+    },
+    logLevel: 'warn',
+  });
+
+/**
+ * Writes `dist/browser`: one classic script a language, because a page opened from disk may load neither modules
+ * nor data. Gives the bundled modules' paths.
+ */
+export const bundleScripts = async () => {
+  const bundled = [
+    // A language without a stemmer is searched by its words as they are.
+    await bundle('search', 'none'),
+  ];
+  for (const [lang, wanted] of Object.entries(STEMMERS)) bundled.push(await bundle(`search.${lang}`, wanted));
+  return bundled.flatMap(({ output }) => output.flatMap((chunk) => Object.keys(chunk.modules ?? {})));
+};
