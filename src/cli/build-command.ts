@@ -1,12 +1,14 @@
 /** `lidlore build`. */
 
-import { stat } from 'node:fs/promises';
-import { dirname, join, relative, sep } from 'node:path';
+import { createHash } from 'node:crypto';
+import { readFile as readBytes, stat } from 'node:fs/promises';
+import { basename, dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { BuildResult, Proved } from '../build/build.ts';
 import { standingText } from '../build/proof.ts';
 import { counted } from '../diagnostics/counting-words.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
+import type { PublishedFile, Step, Target } from '../io/publish/index.ts';
 import { readContentFolder } from './content-folder.ts';
 import type { Edge, Values } from './edge.ts';
 import { EXIT } from './exit-status.ts';
@@ -39,6 +41,14 @@ const provedLine = ({ cycle, theme, aim, items, atAim, weakest, crowded, rivals 
   return `Proof of ${cycle}, ${theme}: ${parts.join('; ')}.`;
 };
 
+/** A page waits for all that it refers to, the index of the catalogue's search among it; what names pages waits for them. */
+const stepOf = (path: string): Step => {
+  if (/^(robots\.txt|sitemap.*\.xml|feed\.(xml|json))$/.test(path)) return 'list';
+  return /\.(html|eml|txt|ics|vtt|srt)$/.test(path) && !path.startsWith('assets/') ? 'page' : 'asset';
+};
+
+const keyOf = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex');
+
 /** When the site would be another one: "Build again after 23 April 2026, 19:00: 2026-04, Small Wings, is revealed." */
 const againLines = ({ next, sealed }: BuildResult): readonly string[] => {
   const waiting = sealed.filter(({ reveal }) => reveal === undefined).map(({ cycle }) => cycle);
@@ -60,7 +70,7 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
   const { content, root, cache, folder, showFile } = place;
   const [out, backroom] = [folder('out', 'site'), folder('backroom', 'backroom')];
   const json = values.json === true;
-  const { publish, refusal } = await import('../io/publish.ts');
+  const { publish, refusal } = await import('../io/publish/index.ts');
   const refused = await refusal({ content, out, backroom });
   if (refused) return refuse(refused);
   const watch = stopWatch();
@@ -113,23 +123,34 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
   const pictures = await cachePictures(content, cache, jobs, progress(edge, 'Making pictures'));
 
   watch.begin('publish');
-  const filesFor = (where: 'site' | 'backroom') =>
-    outputs
-      .filter((output) => output.where === where)
-      .map((output) => ({
-        path: output.path,
-        content:
+  const filesFor = async (where: 'site' | 'backroom'): Promise<PublishedFile[]> => {
+    const made = outputs.filter((output) => output.where === where);
+    return Promise.all(
+      made.map(async (output) => {
+        const { path } = output;
+        const base = { path, step: stepOf(path) };
+        if ('picture' in output) {
+          const copyOf = pictures.fileOf(output.picture);
+          return { ...base, key: basename(copyOf), bring: async () => ({ copyOf }) };
+        }
+        const content =
           'text' in output
             ? output.text
             : 'bytes' in output
               ? output.bytes
-              : { copyOf: 'kept' in output ? join(backroom, output.path) : pictures.fileOf(output.picture) },
-      }));
-  const papers = filesFor('backroom');
+              : await readBytes(join(backroom, path));
+        return { ...base, key: keyOf(content), bring: async () => content };
+      }),
+    );
+  };
+  const papers = await filesFor('backroom');
   const hadBackroom = (await stat(backroom).catch(() => undefined)) !== undefined;
-  const folders = [{ dir: out, files: filesFor('site') }];
-  if (papers.length > 0 || hadBackroom) folders.push({ dir: backroom, files: papers });
-  const published = await publish(folders);
+  const isSealed = (path: string): boolean => result.sealed.some(({ cycle }) => path.includes(cycle));
+  const targets: Target[] = [{ dir: out, files: await filesFor('site'), first: isSealed }];
+  if (papers.length > 0 || hadBackroom) targets.push({ dir: backroom, files: papers });
+  const published = await publish(targets, {
+    onWait: ({ pid }, dir) => say(`Waiting for another run (process ${pid}), which publishes to ${dir}.`),
+  });
   const stages = watch.end();
 
   const pages = outputs.filter(({ where, path }) => where === 'site' && path.endsWith('.html')).length;
