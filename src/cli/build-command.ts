@@ -47,7 +47,8 @@ const stepOf = (path: string): Step => {
   return /\.(html|eml|txt|ics|vtt|srt)$/.test(path) && !path.startsWith('assets/') ? 'page' : 'asset';
 };
 
-const keyOf = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex');
+const keyOf = (content: string | Uint8Array): string =>
+  createHash('sha256').update(content).digest('base64url');
 
 /** When the site would be another one: "Build again after 23 April 2026, 19:00: 2026-04, Small Wings, is revealed." */
 const againLines = ({ next, sealed }: BuildResult): readonly string[] => {
@@ -131,7 +132,7 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
         const base = { path, step: stepOf(path) };
         if ('picture' in output) {
           const copyOf = pictures.fileOf(output.picture);
-          return { ...base, key: basename(copyOf), bring: async () => ({ copyOf }) };
+          return { ...base, key: keyOf(basename(copyOf)), bring: async () => ({ copyOf }) };
         }
         const content =
           'text' in output

@@ -12,10 +12,14 @@ import {
   utimes,
   writeFile,
 } from 'node:fs/promises';
-import type { Fingerprint } from './manifest.ts';
+import { printOf } from './manifest.ts';
 
-export interface Found extends Fingerprint {
+export interface Found {
   readonly kind: 'file' | 'folder' | 'link' | 'other';
+  /** Bytes. */
+  readonly size: number;
+  /** Its `printOf`. */
+  readonly print: string;
 }
 
 export interface Listed {
@@ -66,7 +70,6 @@ export const disk: FileSystem = {
       throw error;
     }
     if (!found) return undefined;
-    const { size, mtimeMs, ino } = found;
     const kind = found.isFile()
       ? 'file'
       : found.isDirectory()
@@ -74,7 +77,7 @@ export const disk: FileSystem = {
         : found.isSymbolicLink()
           ? 'link'
           : 'other';
-    return { kind, size, mtimeMs, ino };
+    return { kind, size: found.size, print: printOf(found) };
   },
   list: (dir) => {
     try {

@@ -1,6 +1,6 @@
 /** Whether a published folder is as we left it. Imports nothing heavy, because it is asked before anything else is loaded. */
 import { lstatSync, readFileSync } from 'node:fs';
-import { isAsLeft, parseManifest } from './manifest.ts';
+import { parseManifest, printOf } from './manifest.ts';
 import { JOURNAL, MANIFEST } from './names.ts';
 
 const textAt = (path: string): string | undefined => {
@@ -22,7 +22,7 @@ export const intact = (dir: string): string | undefined => {
     if (!manifest || manifest.id === '') return undefined;
     for (const [path, entry] of manifest.files) {
       const found = lstatSync(`${dir}/${path}`, { throwIfNoEntry: false });
-      if (!found?.isFile() || !isAsLeft(entry, found)) return undefined;
+      if (!found?.isFile() || printOf(found) !== entry.print) return undefined;
     }
     return manifest.id;
   } catch {

@@ -1,5 +1,5 @@
 /** What a run has decided to do to a folder. Everything in it is made already, so that it only has to be put in place. */
-import { type Fingerprint, type Manifest, manifestBody, manifestOf, manifestText } from './manifest.ts';
+import { type Manifest, manifestBody, manifestOf, manifestText } from './manifest.ts';
 
 export interface Journal {
   /** Name of the folder that holds the new files and, as `manifest`, the new manifest. */
@@ -19,8 +19,10 @@ export interface Journal {
 }
 
 /** A file to take away, as it was found, so that one which the owner puts there later is not taken for it. */
-export interface Leaving extends Fingerprint {
+export interface Leaving {
   readonly path: string;
+  /** Its `printOf`. */
+  readonly print: string;
 }
 
 /** A new file, by its name in the staging folder. */
@@ -48,7 +50,7 @@ const areLeaving = (value: unknown): value is Leaving[] =>
   Array.isArray(value) &&
   value.every(
     (one: Partial<Record<keyof Leaving, unknown>>) =>
-      typeof one.path === 'string' && [one.size, one.mtimeMs, one.ino].every((n) => typeof n === 'number'),
+      typeof one.path === 'string' && typeof one.print === 'string',
   );
 
 const arePlacing = (value: unknown): value is Placing[] =>

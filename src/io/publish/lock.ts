@@ -103,8 +103,8 @@ const chainIn = async (fs: FileSystem, dir: string): Promise<readonly Link[]> =>
     const found = fs.lstat(file);
     const text = found && (await fs.read(file));
     if (!text) return chain;
-    const sign = `${found.ino}-${found.mtimeMs}`;
-    chain.push({ file, holder: holderOf(new TextDecoder().decode(text), `of-${found.ino}`), sign });
+    const sign = found.print;
+    chain.push({ file, holder: holderOf(new TextDecoder().decode(text), `of-${sign}`), sign });
   }
 };
 

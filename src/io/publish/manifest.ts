@@ -4,17 +4,43 @@
 export interface Entry {
   /** Hash of all that the file was made from; empty where an older version left the file. */
   readonly key: string;
-  /** SHA-256 of its bytes; empty where an older version left the file. */
+  /** SHA-256 of its bytes in base64url; empty where an older version left the file. */
   readonly hash: string;
-  /** Bytes. */
-  readonly size: number;
-  /** Milliseconds since 1970, with fractions. */
-  readonly mtimeMs: number;
-  readonly ino: number;
+  /** The file's `printOf` as we left it; empty where an older version left the file. */
+  readonly print: string;
 }
 
-/** What tells one file from another without reading it. A rename changes none of it. */
-export type Fingerprint = Pick<Entry, 'size' | 'mtimeMs' | 'ino'>;
+const PRINT_LENGTH = 12;
+
+/**
+ * What tells a file from the one that it was, without reading it: a rename keeps it, an edit does not. Twelve small
+ * letters (53 bits) made of the size in bytes, the time of change in milliseconds and the inode: the published
+ * folder shall say nothing of the machine. The mixing is a choice of ours, no source.
+ */
+export const printOf = ({
+  size,
+  mtimeMs,
+  ino,
+}: {
+  readonly size: number;
+  readonly mtimeMs: number;
+  readonly ino: number;
+}): string => {
+  let low = 0x9e3779b9;
+  let high = 0x85ebca6b;
+  for (const value of [size, Math.floor(mtimeMs), Math.round((mtimeMs % 1) * 1e6), ino])
+    for (const half of [value >>> 0, Math.floor(value / 2 ** 32) >>> 0]) {
+      low = Math.imul(low ^ half ^ (high >>> 15), 0xcc9e2d51);
+      high = Math.imul(high ^ half ^ (low >>> 13), 0x1b873593);
+    }
+  let rest = (((high ^ (low >>> 16)) >>> 0) & 0x1fffff) * 2 ** 32 + ((low ^ (high >>> 16)) >>> 0);
+  let letters = '';
+  for (let i = 0; i < PRINT_LENGTH; i++) {
+    letters += String.fromCharCode(97 + (rest % 26));
+    rest = Math.floor(rest / 26);
+  }
+  return letters;
+};
 
 export interface Manifest {
   /** Hash of the rest; empty where an older version wrote the manifest. */
@@ -23,10 +49,6 @@ export interface Manifest {
   /** Folders that we made, the published one itself apart. */
   readonly folders: readonly string[];
 }
-
-/** Whether a file is the one that we left: an edit changes one of the three. */
-export const isAsLeft = (entry: Fingerprint, found: Fingerprint): boolean =>
-  entry.ino === found.ino && entry.mtimeMs === found.mtimeMs && entry.size === found.size;
 
 /** All folders on the way to a path, the outermost first: of `a/b/c.html` they are `a` and `a/b`. */
 export const foldersOf = (path: string): string[] => {
@@ -38,7 +60,7 @@ export const foldersOf = (path: string): string[] => {
 export const manifestBody = (files: ReadonlyMap<string, Entry>, folders: readonly string[]): string => {
   const rows = [...files]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([path, { key, hash, size, mtimeMs, ino }]) => [path, key, hash, size, mtimeMs, ino]);
+    .map(([path, { key, hash, print }]) => [path, key, hash, print]);
   return `"folders":${JSON.stringify([...folders].sort())},"files":[\n${rows.map((row) => JSON.stringify(row)).join(',\n')}\n]`;
 };
 
@@ -46,20 +68,19 @@ export const manifestText = (id: string, body: string): string =>
   `{"version":2,"id":${JSON.stringify(id)},${body}}\n`;
 
 const isText = (value: unknown): value is string => typeof value === 'string';
-const isNumber = (value: unknown): value is number => typeof value === 'number';
 
 const rowOf = (row: unknown): [string, Entry] | undefined => {
   if (!Array.isArray(row)) return undefined;
-  const [path, key, hash, size, mtimeMs, ino]: unknown[] = row;
-  return isText(path) && isText(key) && isText(hash) && isNumber(size) && isNumber(mtimeMs) && isNumber(ino)
-    ? [path, { key, hash, size, mtimeMs, ino }]
+  const [path, key, hash, print]: unknown[] = row;
+  return isText(path) && isText(key) && isText(hash) && isText(print)
+    ? [path, { key, hash, print }]
     : undefined;
 };
 
 /** What the version before wrote: paths alone. It made every folder on their way. */
 const olderManifest = (paths: readonly string[]): Manifest => ({
   id: '',
-  files: new Map(paths.map((path) => [path, { key: '', hash: '', size: -1, mtimeMs: 0, ino: 0 }])),
+  files: new Map(paths.map((path) => [path, { key: '', hash: '', print: '' }])),
   folders: [...new Set(paths.flatMap(foldersOf))],
 });
 

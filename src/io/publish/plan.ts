@@ -4,7 +4,7 @@ import { inTheWay } from './failure.ts';
 import type { FileSystem, Found } from './file-system.ts';
 import { type Ground, groundOf } from './ground.ts';
 import type { Leaving } from './journal.ts';
-import { type Entry, foldersOf, isAsLeft } from './manifest.ts';
+import { type Entry, foldersOf } from './manifest.ts';
 import { isBookkeeping, JOURNAL, MANIFEST } from './names.ts';
 import type { PublishedFile, Target } from './publish.ts';
 import type { State } from './state.ts';
@@ -97,9 +97,7 @@ const othersBelow = (dir: string, fs: FileSystem, isOurs: (path: string) => bool
 const unwantedIn = (ground: Ground, state: State, paths: ReadonlySet<string>): Leaving[] =>
   [...state.known.keys()].sort().flatMap((path) => {
     const found = paths.has(path) ? undefined : ground.at(path);
-    if (found?.kind !== 'file') return [];
-    const { size, mtimeMs, ino } = found;
-    return [{ path, size, mtimeMs, ino }];
+    return found?.kind === 'file' ? [{ path, print: found.print }] : [];
   });
 
 /** The plan for one target whose real folder is `dir`. Throws, naming the path, where something that is not ours stands in the way. */
@@ -128,7 +126,7 @@ export const planFor = (target: Target, dir: string, state: State, fs: FileSyste
       return { file, known, found: undefined, left: undefined };
     }
     if (found.kind !== 'file' || !state.known.has(path)) return refuse(dir, path, found.kind);
-    return { file, known, found, left: known.find((entry) => isAsLeft(entry, found)) };
+    return { file, known, found, left: known.find(({ print }) => print === found.print) };
   });
   const goesFirst = ({ path }: Leaving): boolean => makesWay.has(path) || (target.first?.(path) ?? false);
   const ways = new Set([...paths].flatMap(foldersOf));

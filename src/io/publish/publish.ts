@@ -84,9 +84,9 @@ const removeMade = async ({ dir, made }: Opened, fs: FileSystem): Promise<void> 
   }
 };
 
-const publishedBy = ({ plan, journal, replaced }: Staged): Published => ({
+const publishedBy = ({ plan, journal, bytes, replaced }: Staged): Published => ({
   files: plan.wanted.length,
-  bytes: [...journal.next.files.values()].reduce((sum, { size }) => sum + size, 0),
+  bytes,
   written: journal.place.map(({ path }) => path).sort(),
   removed: [...plan.first, ...plan.gone].map(({ path }) => path).sort(),
   replaced,

@@ -4,7 +4,6 @@ import { inTheWay } from './failure.ts';
 import { codeOf, type FileSystem } from './file-system.ts';
 import { groundOf } from './ground.ts';
 import { type Journal, type Leaving, STAGED_MANIFEST } from './journal.ts';
-import { isAsLeft } from './manifest.ts';
 import { JOURNAL, MANIFEST } from './names.ts';
 import { discard } from './stage.ts';
 
@@ -37,7 +36,7 @@ const removeEmpty = async (
 const isPlaced = (fs: FileSystem, dir: string, path: string, { next }: Journal): boolean => {
   const entry = next.files.get(path);
   const found = fs.lstat(join(dir, path));
-  return entry !== undefined && found?.kind === 'file' && isAsLeft(entry, found);
+  return found?.kind === 'file' && found.print === entry?.print;
 };
 
 const place = async (fs: FileSystem, dir: string, journal: Journal, touched: Set<string>): Promise<void> => {
@@ -70,7 +69,7 @@ const takeAway = async (
     const { path } = leaving;
     const found = ground.at(path);
     // Anything else that stands there by now is the owner's.
-    if (found.kind !== 'file' || !isAsLeft(leaving, found)) continue;
+    if (found.kind !== 'file' || found.print !== leaving.print) continue;
     await fs.unlink(join(dir, path));
     touched.add(dirname(join(dir, path)));
   }

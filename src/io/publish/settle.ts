@@ -9,8 +9,8 @@ import { realFolder } from './real-folder.ts';
 import { discard } from './stage.ts';
 import { readState } from './state.ts';
 
-/** `finished`: the stopped run's files are in place. `undone`: it had decided nothing, and what it had made aside is gone. `left`: it holds what must not be shown, so that only a publish may go on from it. */
-export type Settled = 'nothing to do' | 'finished' | 'undone' | 'left' | 'another run is at work';
+/** `finished`: the stopped run's files are in place. `cleared`: nothing that it had decided was still to be done, and what it had made aside is gone. `left`: it holds what must not be shown, so that only a publish may go on from it. */
+export type Settled = 'nothing to do' | 'finished' | 'cleared' | 'left' | 'another run is at work';
 
 /**
  * For a command that publishes nothing (or may not, because something must be fixed) and finds what a stopped
@@ -36,7 +36,7 @@ export const settle = async (
       const { journal } = await readState(folder, fs);
       halfWay = journal !== undefined;
       await discard(folder, fs, (name) => name !== journal?.staging);
-      if (!journal) return 'undone';
+      if (!journal) return 'cleared';
       if ([...journal.next.files.keys()].some(isSealed)) return 'left';
       await putInPlace(fs, folder, journal);
       return 'finished';

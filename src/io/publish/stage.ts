@@ -3,9 +3,9 @@ import { createHash, randomUUID } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { atOnce } from '../at-once.ts';
-import type { FileSystem } from './file-system.ts';
+import type { FileSystem, Found } from './file-system.ts';
 import { type Journal, journalText, type Placing, STAGED_JOURNAL, STAGED_MANIFEST } from './journal.ts';
-import { type Entry, type Fingerprint, isAsLeft, manifestBody, manifestText } from './manifest.ts';
+import { type Entry, manifestBody, manifestText } from './manifest.ts';
 import { JOURNAL, STAGING } from './names.ts';
 import type { Plan, WantedFile } from './plan.ts';
 import type { PublishedFile, Step } from './publish.ts';
@@ -13,6 +13,8 @@ import type { PublishedFile, Step } from './publish.ts';
 export interface Staged {
   readonly plan: Plan;
   readonly journal: Journal;
+  /** Of all files of the target. */
+  readonly bytes: number;
   /** Whether anything but the manifest is to be put in place or taken away, or a stopped run's journal to be settled. */
   readonly isJournaled: boolean;
   /** Whether nothing at all is to be done. */
@@ -26,7 +28,7 @@ const AT_ONCE = 16;
 
 const STEPS: readonly Step[] = ['asset', 'page', 'list'];
 
-const hashOf = (bytes: string | Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+const hashOf = (bytes: string | Uint8Array): string => createHash('sha256').update(bytes).digest('base64url');
 
 const bytesOf = async ({ bring }: PublishedFile): Promise<string | Uint8Array> => {
   const brought = await bring();
@@ -35,22 +37,16 @@ const bytesOf = async ({ bring }: PublishedFile): Promise<string | Uint8Array> =
 
 interface Settled {
   readonly entry: Entry;
+  /** Bytes. */
+  readonly size: number;
   /** Where new bytes were written. */
   readonly staged?: string;
   readonly wasChanged?: boolean;
 }
 
-const entryOf = (key: string, hash: string, { size, mtimeMs, ino }: Fingerprint): Entry => ({
-  key,
-  hash,
-  size,
-  mtimeMs,
-  ino,
-});
-
 interface InPlace {
   readonly hash: string;
-  readonly found: Fingerprint;
+  readonly found: Found;
   /** Undefined for bytes that we did not leave there. */
   readonly key: string | undefined;
   readonly wasChanged: boolean;
@@ -92,7 +88,7 @@ const changedByHand = async (path: string, { dir, state }: Plan, fs: FileSystem)
   const found = fs.lstat(join(dir, path));
   const isAsWeLeft = known.length === 0 || known.some((one) => one.hash === '');
   if (!found || isAsWeLeft) return false;
-  if (known.some((one) => isAsLeft(one, found))) return false;
+  if (known.some((one) => one.print === found.print)) return false;
   const bytes = await fs.read(join(dir, path));
   return bytes !== undefined && !known.some((one) => one.hash === hashOf(bytes));
 };
@@ -117,17 +113,19 @@ export const stage = async (
   const settle = async (one: WantedFile, index: number): Promise<Settled> => {
     const { key, path } = one.file;
     const there = await inPlace(one, dir, fs);
-    if (there?.key === key) return { entry: entryOf(key, there.hash, there.found) };
+    if (there?.key === key)
+      return { entry: { key, hash: there.hash, print: there.found.print }, size: there.found.size };
     const bytes = await bytesOf(one.file);
     const hash = hashOf(bytes);
-    if (there?.hash === hash) return { entry: entryOf(key, hash, there.found) };
+    if (there?.hash === hash)
+      return { entry: { key, hash, print: there.found.print }, size: there.found.size };
     const staged = String(index);
     await write(staged, bytes);
     const found = fs.lstat(join(dir, staging, staged));
     if (!found) throw new Error(`A staged file is gone: ${path}`);
     onStaged();
-    const entry = entryOf(key, hash, found);
-    return { entry, staged, wasChanged: there?.wasChanged ?? false };
+    const entry = { key, hash, print: found.print };
+    return { entry, size: found.size, staged, wasChanged: there?.wasChanged ?? false };
   };
   const settled = await allAtOnce([...plan.wanted.entries()], async ([index, one]) => ({
     ...(await settle(one, index)),
@@ -160,7 +158,8 @@ export const stage = async (
   const replaced = fresh.filter(({ wasChanged }) => wasChanged).map(({ file }) => file.path);
   for (const { path } of [...plan.first, ...plan.gone])
     if (await changedByHand(path, plan, fs)) replaced.push(path);
-  return { plan, journal, isJournaled, isDone, replaced: replaced.sort() };
+  const bytes = settled.reduce((sum, { size }) => sum + size, 0);
+  return { plan, journal, bytes, isJournaled, isDone, replaced: replaced.sort() };
 };
 
 /** A name for a staging folder that no other run has. */

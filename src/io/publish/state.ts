@@ -2,7 +2,7 @@
 import { join } from 'node:path';
 import { disk, type FileSystem, type Found } from './file-system.ts';
 import { type Journal, parseJournal } from './journal.ts';
-import { type Entry, isAsLeft, type Manifest, parseManifest } from './manifest.ts';
+import { type Entry, type Manifest, parseManifest } from './manifest.ts';
 import { isBookkeeping, JOURNAL, MANIFEST } from './names.ts';
 
 export interface State {
@@ -39,9 +39,10 @@ export const readState = async (dir: string, fs: FileSystem = disk): Promise<Sta
       else if (found) known.delete(path);
     };
     for (const leaving of [...journal.first, ...journal.gone])
-      disown(leaving.path, (found) => isAsLeft(leaving, found));
+      disown(leaving.path, (found) => leaving.print === found.print);
     for (const { path, isOver } of journal.place)
-      if (!isOver) disown(path, (found) => (known.get(path) ?? []).some((entry) => isAsLeft(entry, found)));
+      if (!isOver)
+        disown(path, (found) => (known.get(path) ?? []).some(({ print }) => print === found.print));
   }
   const folders = new Set([
     ...(manifest?.folders ?? []),
@@ -68,7 +69,7 @@ export const standing = async (dir: string): Promise<ReadonlyMap<string, string>
   for (const [path, entries] of (await readState(dir)).known) {
     const found = disk.lstat(join(dir, path));
     const entry =
-      found?.kind === 'file' ? entries.find((one) => one.key !== '' && isAsLeft(one, found)) : undefined;
+      found?.kind === 'file' ? entries.find((one) => one.key !== '' && one.print === found.print) : undefined;
     if (entry) keys.set(path, entry.key);
   }
   return keys;
