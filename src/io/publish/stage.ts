@@ -151,7 +151,8 @@ export const stage = async (
     gone: plan.gone,
     drop: plan.drop,
   };
-  const isJournaled = fresh.length + plan.first.length + plan.gone.length > 0 || state.journal !== undefined;
+  const isJournaled =
+    fresh.length + plan.first.length + plan.gone.length + plan.drop.length > 0 || state.journal !== undefined;
   const isDone = !isJournaled && state.manifest?.id === next.id;
   if (!isDone) await write(STAGED_MANIFEST, manifestText(next.id, body));
   if (isJournaled) await write(STAGED_JOURNAL, journalText(journal));
