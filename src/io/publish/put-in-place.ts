@@ -32,29 +32,20 @@ const removeEmpty = async (
   }
 };
 
-/** Whether the new file of a path is in its place already. */
-const isPlaced = (fs: FileSystem, dir: string, path: string, { next }: Journal): boolean => {
-  const entry = next.files.get(path);
-  const found = fs.lstat(join(dir, path));
-  return found?.kind === 'file' && found.print === entry?.print;
-};
-
 const place = async (fs: FileSystem, dir: string, journal: Journal, touched: Set<string>): Promise<void> => {
   // Looked at again, because the owner may have put something there since the plan was made.
   const ground = groundOf(dir, fs);
   for (const { staged, path, isOver } of journal.place) {
+    // Not aside any more, it was put in place before; what became of it since is for the next publish to see.
+    if (!fs.lstat(join(dir, journal.staging, staged))) continue;
     const found = ground.at(path);
-    const isOurs = found.kind === 'file' && (isOver || isPlaced(fs, dir, path, journal));
+    const isOurs = found.kind === 'file' && isOver;
     if (found.kind !== 'absent' && !isOurs) {
       const at = join(dir, found.kind === 'barred' ? found.at : path);
       throw inTheWay(`${at} was put there while the site was published. Move it away, and build again.`);
     }
-    try {
-      await fs.rename(join(dir, journal.staging, staged), join(dir, path));
-      touched.add(dirname(join(dir, path)));
-    } catch (error) {
-      if (codeOf(error) !== 'ENOENT' || !isPlaced(fs, dir, path, journal)) throw error;
-    }
+    await fs.rename(join(dir, journal.staging, staged), join(dir, path));
+    touched.add(dirname(join(dir, path)));
   }
 };
 

@@ -38,11 +38,12 @@ export const readState = async (dir: string, fs: FileSystem = disk): Promise<Sta
       if (found?.kind === 'file' && isOurs(found)) known.set(path, known.get(path) ?? []);
       else if (found) known.delete(path);
     };
+    // One that is not as it was found may be an edit, or put there after ours was gone: it is not taken away.
     for (const leaving of [...journal.first, ...journal.gone])
       disown(leaving.path, (found) => leaving.print === found.print);
-    for (const { path, isOver } of journal.place)
-      if (!isOver)
-        disown(path, (found) => (known.get(path) ?? []).some(({ print }) => print === found.print));
+    // A new file that is still aside was not put in place, so what stands there is not an edit of it.
+    for (const { staged, path, isOver } of journal.place)
+      if (!isOver && fs.lstat(join(dir, journal.staging, staged))) disown(path, () => false);
   }
   const folders = new Set([
     ...(manifest?.folders ?? []),
