@@ -71,7 +71,7 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
   const { content, root, cache, folder, showFile } = place;
   const [out, backroom] = [folder('out', 'site'), folder('backroom', 'backroom')];
   const json = values.json === true;
-  const { publish, refusal } = await import('../io/publish/index.ts');
+  const { publish, refusal, settle } = await import('../io/publish/index.ts');
   const refused = await refusal({ content, out, backroom });
   if (refused) return refuse(refused);
   const watch = stopWatch();
@@ -111,7 +111,9 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
   const ok = !mustFixAny(diagnostics);
   if (!json) edge.stderr.write(diagnosticsReport(diagnostics, showFile));
   const site = shown(edge.cwd, out);
+  const isSealed = (path: string): boolean => result.sealed.some(({ cycle }) => path.includes(cycle));
   if (!ok) {
+    for (const dir of [out, backroom]) await settle(dir, dir === out ? isSealed : undefined);
     const stages = watch.end();
     if (json) edge.stdout.write(`${JSON.stringify({ ok, diagnostics, stages })}\n`);
     else say(`\n${diagnosticsCount(diagnostics)}. Nothing was written; ${site}${sep} is as it was.`);
@@ -146,7 +148,6 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
   };
   const papers = await filesFor('backroom');
   const hadBackroom = (await stat(backroom).catch(() => undefined)) !== undefined;
-  const isSealed = (path: string): boolean => result.sealed.some(({ cycle }) => path.includes(cycle));
   const targets: Target[] = [{ dir: out, files: await filesFor('site'), first: isSealed }];
   if (papers.length > 0 || hadBackroom) targets.push({ dir: backroom, files: papers });
   const published = await publish(targets, {
@@ -157,10 +158,11 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
   const pages = outputs.filter(({ where, path }) => where === 'site' && path.endsWith('.html')).length;
   const { files = 0, bytes = 0 } = published[0] ?? {};
   const kept = published.flatMap((folder) => folder.kept);
+  const replaced = published.flatMap((folder) => folder.replaced);
   if (json) {
     const made = { pictures: pictures.made, picturesFromCache: pictures.fromCache };
     edge.stdout.write(
-      `${JSON.stringify({ ok, diagnostics, site: { dir: out, pages, files, bytes, ...made }, sealed: result.sealed, next: result.next, proofs: result.proofs, kept, stages })}\n`,
+      `${JSON.stringify({ ok, diagnostics, site: { dir: out, pages, files, bytes, ...made }, sealed: result.sealed, next: result.next, proofs: result.proofs, kept, replaced, stages })}\n`,
     );
     return EXIT.done;
   }
@@ -173,6 +175,7 @@ export const buildCommand = async (values: Values, edge: Edge): Promise<number> 
       ? [`Read the proofs in ${join(shown(edge.cwd, backroom), 'CYCLE', 'proof.html')}`]
       : []),
     ...kept.map((path) => `Kept ${path}, which was not made here.`),
+    ...replaced.map((path) => `Replaced ${path}, which somebody had changed by hand.`),
     ...(diagnostics.length > 0 ? [`Findings: ${diagnosticsCount(diagnostics)}.`] : []),
     `Time: ${times(stages)}.`,
     `Look at ${join(site, 'index.html')}`,

@@ -1,5 +1,5 @@
 /** What a run has decided to do to a folder. Everything in it is made already, so that it only has to be put in place. */
-import { type Manifest, manifestBody, manifestOf, manifestText } from './manifest.ts';
+import { type Manifest, manifestOf, manifestText } from './manifest.ts';
 
 export interface Journal {
   /** Name of the folder that holds the new files and, as `manifest`, the new manifest. */
@@ -37,11 +37,9 @@ export interface Placing {
 export const STAGED_MANIFEST = 'manifest';
 export const STAGED_JOURNAL = 'journal';
 
-export const journalText = ({ next, ...rest }: Journal): string =>
-  `${JSON.stringify(rest).slice(0, -1)},"next":${manifestText(
-    next.id,
-    manifestBody(next.files, next.folders),
-  ).trimEnd()}}\n`;
+/** The journal as JSON; `body` is the `manifestBody` of what stands afterwards. */
+export const journalText = ({ next, ...rest }: Journal, body: string): string =>
+  `${JSON.stringify(rest).slice(0, -1)},"next":${manifestText(next.id, body).trimEnd()}}\n`;
 
 const areTexts = (value: unknown): value is string[] =>
   Array.isArray(value) && value.every((one) => typeof one === 'string');

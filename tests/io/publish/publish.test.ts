@@ -16,7 +16,9 @@ import {
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { isPublishFailure } from '../../../src/io/publish/failure.ts';
+import { disk, type FileSystem } from '../../../src/io/publish/file-system.ts';
 import { intact } from '../../../src/io/publish/intact.ts';
+import { lock } from '../../../src/io/publish/lock.ts';
 import { type PublishedFile, publish, type Step } from '../../../src/io/publish/publish.ts';
 import { settle } from '../../../src/io/publish/settle.ts';
 import { standing } from '../../../src/io/publish/state.ts';
@@ -239,6 +241,29 @@ describe('publishing', () => {
     expect([...treeOf(dir)]).toEqual([...before]);
   });
 
+  it('leaves every folder as it was when the last of them cannot be decided', async () => {
+    const dir = await temporary();
+    const [site, backroom] = [join(dir, 'site'), join(dir, 'backroom')];
+    const targets = (text: string) => [
+      { dir: site, files: [file('index.html', text)] },
+      { dir: backroom, files: [file('proof.html', text)] },
+    ];
+    await publish(targets('old'));
+    const before = treeOf(dir);
+    for (const call of ['rename', 'sync'] as const) {
+      const fs: FileSystem = {
+        ...disk,
+        [call]: async (...[from, to = from]: readonly string[]) => {
+          if (to === (call === 'rename' ? join(backroom, '.lidlore-journal') : backroom))
+            throw Object.assign(new Error('made to fail'), { code: 'ENOSPC' });
+          if (call === 'rename') await disk.rename(from ?? '', to ?? '');
+        },
+      };
+      expect(await failureOf(publish(targets('new'), { fs })), call).toMatchObject({ halfWay: false });
+      expect([...treeOf(dir)], call).toEqual([...before]);
+    }
+  });
+
   it('lets a bug of ours through as it is, and leaves the folder as it was', async () => {
     const dir = await temporary();
     const bug = publish([{ dir: join(dir, 'site'), files: [file('a.html'), neverBrought('b.html', 'b')] }]);
@@ -356,6 +381,58 @@ describe('what is not ours', () => {
   });
 });
 
+describe('a stopped run, for a command that publishes nothing', () => {
+  /** A folder in which a run died after it had put one of two files in place. */
+  const stopped = async (): Promise<string> => {
+    const site = join(await temporary(), 'site');
+    await publish([{ dir: site, files: [file('a.html', 'old'), file('b.html', 'old')] }]);
+    let renames = 0;
+    const fs: FileSystem = {
+      ...disk,
+      rename: async (from, to) => {
+        if (++renames > 2) throw new Error('dies');
+        await disk.rename(from, to);
+      },
+    };
+    const files = [file('a.html', 'new'), file('b.html', 'new')];
+    expect(await failureOf(publish([{ dir: site, files }], { fs }))).toMatchObject({
+      reason: 'bug',
+      halfWay: true,
+    });
+    expect(await contents(site)).toEqual({ 'a.html': 'new', 'b.html': 'old' });
+    return site;
+  };
+
+  it('is finished as a whole', async () => {
+    const site = await stopped();
+    expect(intact(site)).toBeUndefined();
+    expect([...(await standing(site))].sort()).toEqual([
+      ['a.html', 'new'],
+      ['b.html', 'old'],
+    ]);
+    expect(await settle(site)).toBe('finished');
+    expect(await contents(site)).toEqual({ 'a.html': 'new', 'b.html': 'new' });
+    expect(intact(site)).toBeDefined();
+    expect(await settle(site)).toBe('nothing to do');
+  });
+
+  it('is left as it is where one of its files must not be shown', async () => {
+    const site = await stopped();
+    expect(await settle(site, (path) => path === 'b.html')).toBe('left');
+    expect(await contents(site)).toEqual({ 'a.html': 'new', 'b.html': 'old' });
+    await publish([{ dir: site, files: [file('a.html', 'newer')], first: (path) => path === 'b.html' }]);
+    expect(await contents(site)).toEqual({ 'a.html': 'newer' });
+  });
+
+  it('is not touched while another run is at work', async () => {
+    const site = await stopped();
+    const held = await lock(disk, site, { wait: true });
+    expect(await settle(site)).toBe('another run is at work');
+    await held?.release();
+    expect(await settle(site)).toBe('finished');
+  });
+});
+
 describe('where a folder may be', () => {
   it('behind a link, which stays one', async () => {
     const dir = await temporary({ 'disk/keep': '' });
@@ -374,22 +451,31 @@ describe('where a folder may be', () => {
     expect(await readdir(dir)).toEqual(['site']);
   });
 
-  it('on another disk, because nothing is ever renamed out of it or into it', async () => {
+  it('on another disk, mounted, or under a folder that may not be written: all that is done is done inside it', async () => {
     const dir = await temporary();
     const site = join(dir, 'site');
-    const { fs } = faultyDisk(-1, 'die');
-    const moved: string[] = [];
-    const watching: typeof fs = {
-      ...fs,
-      rename: async (from, to) => {
-        moved.push(from, to);
-        await fs.rename(from, to);
-      },
+    await mkdir(site);
+    const told: string[] = [];
+    const note =
+      (call: (...paths: string[]) => Promise<unknown>) =>
+      async (...paths: string[]): Promise<never> => {
+        told.push(...paths.slice(0, call === disk.rename ? 2 : 1));
+        return (await call(...paths)) as never;
+      };
+    const fs: FileSystem = {
+      ...disk,
+      rename: note(disk.rename),
+      unlink: note(disk.unlink),
+      rmdir: note(disk.rmdir),
+      sync: note(disk.sync),
+      write: (path, bytes) => note(() => disk.write(path, bytes))(path),
+      claim: (path, text) => note(() => disk.claim(path, text))(path),
     };
-    await publish([{ dir: site, files: [file('a.html')] }], { fs: watching });
-    await publish([{ dir: site, files: [file('a.html', 'new')] }], { fs: watching });
-    expect(moved.length).toBeGreaterThan(6);
-    expect(moved.filter((path) => !path.startsWith(`${site}/`))).toEqual([]);
+    await publish([{ dir: site, files: [file('a.html'), file('b/c.html')] }], { fs });
+    await publish([{ dir: site, files: [file('a.html', 'new')] }], { fs });
+    expect(told.length).toBeGreaterThan(20);
+    expect(told.filter((path) => path !== site && !path.startsWith(`${site}/`))).toEqual([]);
+    expect(told).not.toContain(undefined);
   });
 });
 
