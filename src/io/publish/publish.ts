@@ -63,7 +63,7 @@ const open = async (target: Target, fs: FileSystem): Promise<Opened> => {
   const nowhere = await danglingLink(target.dir, fs);
   if (nowhere !== undefined)
     throw inTheWay(
-      `${target.dir} is a link to ${nowhere}, which is not there. Make that folder, or name another.`,
+      `${target.dir} leads by a link to ${nowhere}, which is not there. Make that folder, or name another.`,
     );
   const dir = await realFolder(target.dir, fs);
   return { target, dir, made: await fs.makeFolder(dir) };

@@ -16,12 +16,13 @@ export const realFolder = async (dir: string, fs: FileSystem = disk): Promise<st
   return join(await realFolder(dirname(path), fs), basename(path));
 };
 
-/** Where a link leads that leads nowhere; undefined for anything else. */
+/** Where a link on the way to a folder leads that leads nowhere; undefined when there is none. */
 export const danglingLink = async (dir: string, fs: FileSystem = disk): Promise<string | undefined> => {
   let path = resolve(dir);
   for (let followed = 0; followed < MOST_LINKS; followed++) {
     const found = fs.lstat(path);
-    if (!found) return followed === 0 ? undefined : path;
+    if (!found && followed > 0) return path;
+    if (!found) return dirname(path) === path ? undefined : danglingLink(dirname(path), fs);
     if (found.kind !== 'link') return undefined;
     path = resolve(dirname(path), await fs.readlink(path));
   }

@@ -36,7 +36,7 @@ export const refusal = async (folders: {
   for (const name of ['out', 'backroom'] as const) {
     const nowhere = await danglingLink(folders[name]);
     if (nowhere !== undefined)
-      return `--${name} (${folders[name]}) is a link to ${nowhere}, which is not there. Make that folder, or name another.`;
+      return `--${name} (${folders[name]}) leads by a link to ${nowhere}, which is not there. Make that folder, or name another.`;
   }
   const content = await realFolder(folders.content);
   const out = await realFolder(folders.out);

@@ -124,13 +124,14 @@ export const wrongs = (
   return found;
 };
 
-/** The owner's part of a folder: all that is not of this site. */
-export const ownersPart = (dir: string, site: Site): ReadonlyMap<string, TreeEntry> => {
+/** The owner's part of a tree: all that is not of this site. */
+export const ownersPart = (
+  tree: ReadonlyMap<string, TreeEntry>,
+  site: Site,
+): ReadonlyMap<string, TreeEntry> => {
   const ours = new Set(Object.keys(site));
   const folders = new Set(['pictures', 'boxes', 'deep', 'deep/er', 'folder']);
-  return new Map(
-    [...treeOf(dir)].filter(([path]) => !ours.has(path) && !folders.has(path) && !OURS.test(path)),
-  );
+  return new Map([...tree].filter(([path]) => !ours.has(path) && !folders.has(path) && !OURS.test(path)));
 };
 
 /** References in pages in place to what is not there; a reference to something sealed may lead nowhere for a moment. */

@@ -48,8 +48,9 @@ describe('a folder is refused', () => {
     expect(await to('link/site')).toContain('inside the content folder');
     expect(await to('link/not/yet')).toContain('inside the content folder');
     expect(await to('above')).toContain('holds the content folder');
-    expect(await to('dangling')).toContain('is a link to');
-    expect(await to('twice')).toContain('is a link to');
+    expect(await to('dangling')).toContain('leads by a link to');
+    expect(await to('dangling/site')).toContain('leads by a link to');
+    expect(await to('twice')).toContain('leads by a link to');
     expect(await to('good')).toBeUndefined();
     expect(await to('good/site')).toBeUndefined();
   });

@@ -36,12 +36,12 @@ test('two runs within .4 s, 30 times: one waits for the other, both end well, an
     const said = await Promise.all(
       sites.map(async (site, i) => {
         await new Promise((go) => setTimeout(go, i * random() * random() * 400));
-        return (await run(process.execPath, [program, dir, site, '150'])).stdout;
+        return (await run(process.execPath, [program, dir, site, '80'])).stdout;
       }),
     );
     waited += said.filter((words) => words === 'waits\n').length;
     const texts = textsOf(treeOf(dir));
-    expect(sites.map((site) => manyTexts(site, 150))).toContainEqual(texts);
+    expect(sites.map((site) => manyTexts(site, 80))).toContainEqual(texts);
     expect(bookkeeping(dir)).toEqual(['.lidlore']);
   }
   process.stdout.write(`Pairs of runs: 30, of which ${waited} had one that waited.\n`);
@@ -55,10 +55,15 @@ test('20 runs killed at random moments: what follows is whole, and the owner’s
   const ours = new Set([...Object.keys(manyTexts('first', 300)), 'boxes', 'pictures']);
   const owners = [...treeOf(dir)].filter(([path]) => !ours.has(path) && !path.startsWith('.lidlore'));
   let halfDone = 0;
+  // How long a run takes here and now says when to kill one.
+  const begun = performance.now();
+  await run(process.execPath, [program, dir, 'second', '300']);
+  const wholeMs = performance.now() - begun;
+  await publish([{ dir, files: manyFiles('first', 300) }]);
   const killed = await killRuns([process.execPath, program, dir, 'second', '300'], {
     times: 20,
-    fromMs: 50,
-    withinMs: 260,
+    fromMs: wholeMs * 0.3,
+    withinMs: wholeMs * 1.1,
     look: async () => {
       if (bookkeeping(dir).length > 1) halfDone++;
       await publish([{ dir, files: manyFiles('first', 300) }]);
@@ -73,14 +78,14 @@ test('20 runs killed at random moments: what follows is whole, and the owner’s
   expect(killed).toBeGreaterThan(0);
 });
 
-test('a call out of 1,100 files’ fails or the process dies, 24 times: the next run gives exactly what is wanted', async () => {
+test('a call out of 1,100 files’ fails or the process dies, 12 times: the next run gives exactly what is wanted', async () => {
   const random = randomOf(11);
   const counted = faultyDisk(-1, 'die');
   const dir = join(root, 'many');
   await publish([{ dir, files: manyFiles('a', 1100) }]);
   await publish([{ dir, files: manyFiles('b', 1100) }], { fs: counted.fs });
   let met = 0;
-  for (let i = 0; i < 24; i++) {
+  for (let i = 0; i < 12; i++) {
     const at = Math.floor(random() * counted.calls());
     const faulty = faultyDisk(at, FAULTS[i % FAULTS.length] ?? 'die');
     await publish([{ dir, files: manyFiles('a', 1100) }], { fs: faulty.fs }).catch(() => undefined);
@@ -97,5 +102,5 @@ test('a call out of 1,100 files’ fails or the process dies, 24 times: the next
       );
   }
   process.stdout.write(`Faults injected over 1,100 files: ${met}, among ${counted.calls()} calls.\n`);
-  expect(met).toBeGreaterThan(12);
+  expect(met).toBeGreaterThan(6);
 });
