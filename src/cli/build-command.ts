@@ -1,10 +1,12 @@
 /** `lidlore build`. */
 
-import { stat } from 'node:fs/promises';
-import { dirname, join, relative, sep } from 'node:path';
+import { createHash } from 'node:crypto';
+import { readFile as readBytes, stat } from 'node:fs/promises';
+import { basename, dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { counted } from '../diagnostics/counting-words.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
+import type { PublishedFile, Step, Target } from '../io/publish/index.ts';
 import type { BuildResult, Proved } from '../pipeline/build.ts';
 import { standingText } from '../pipeline/proof.ts';
 import { readContentFolder } from './content-folder.ts';
@@ -39,6 +41,15 @@ const provedLine = ({ cycle, theme, aim, items, atAim, weakest, crowded, rivals 
   return `Proof of ${cycle}, ${theme}: ${parts.join('; ')}.`;
 };
 
+/** A page waits for all that it refers to, the index of the catalogue's search among it; what names pages waits for them. */
+const stepOf = (path: string): Step => {
+  if (/^(robots\.txt|sitemap.*\.xml|feed\.(xml|json))$/.test(path)) return 'list';
+  return /\.(html|eml|txt|ics|vtt|srt)$/.test(path) && !path.startsWith('assets/') ? 'page' : 'asset';
+};
+
+const keyOf = (content: string | Uint8Array): string =>
+  createHash('sha256').update(content).digest('base64url');
+
 /** When the site would be another one: "Build again after 23 April 2026, 19:00: 2026-04, Small Wings, is revealed." */
 const againLines = ({ next, sealed }: BuildResult): readonly string[] => {
   const waiting = sealed.filter(({ reveal }) => reveal === undefined).map(({ cycle }) => cycle);
@@ -60,7 +71,7 @@ export const buildCommand = async (values: Values, edge: Environment): Promise<n
   const { content, root, cache, folder, showFile } = place;
   const [out, backroom] = [folder('out', 'site'), folder('backroom', 'backroom')];
   const json = values.json === true;
-  const { publish, refusal } = await import('../io/publish.ts');
+  const { publish, refusal, settle } = await import('../io/publish/index.ts');
   const refused = await refusal({ content, out, backroom });
   if (refused) return refuse(refused);
   const watch = stopWatch();
@@ -100,7 +111,9 @@ export const buildCommand = async (values: Values, edge: Environment): Promise<n
   const ok = !mustFixAny(diagnostics);
   if (!json) edge.stderr.write(diagnosticsReport(diagnostics, showFile));
   const site = shown(edge.cwd, out);
+  const isSealed = (path: string): boolean => result.sealed.some(({ cycle }) => path.includes(cycle));
   if (!ok) {
+    for (const dir of [out, backroom]) await settle(dir, dir === out ? isSealed : undefined);
     const stages = watch.end();
     if (json) edge.stdout.write(`${JSON.stringify({ ok, diagnostics, stages })}\n`);
     else say(`\n${diagnosticsCount(diagnostics)}. Nothing was written; ${site}${sep} is as it was.`);
@@ -113,32 +126,43 @@ export const buildCommand = async (values: Values, edge: Environment): Promise<n
   const pictures = await cachePictures(content, cache, jobs, progress(edge, 'Making pictures'));
 
   watch.begin('publish');
-  const filesFor = (where: 'site' | 'backroom') =>
-    outputs
-      .filter((output) => output.where === where)
-      .map((output) => ({
-        path: output.path,
-        content:
+  const filesFor = async (where: 'site' | 'backroom'): Promise<PublishedFile[]> => {
+    const made = outputs.filter((output) => output.where === where);
+    return Promise.all(
+      made.map(async (output) => {
+        const { path } = output;
+        const base = { path, step: stepOf(path) };
+        if ('picture' in output) {
+          const copyOf = pictures.fileOf(output.picture);
+          return { ...base, key: keyOf(basename(copyOf)), bring: async () => ({ copyOf }) };
+        }
+        const content =
           'text' in output
             ? output.text
             : 'bytes' in output
               ? output.bytes
-              : { copyOf: 'kept' in output ? join(backroom, output.path) : pictures.fileOf(output.picture) },
-      }));
-  const papers = filesFor('backroom');
+              : await readBytes(join(backroom, path));
+        return { ...base, key: keyOf(content), bring: async () => content };
+      }),
+    );
+  };
+  const papers = await filesFor('backroom');
   const hadBackroom = (await stat(backroom).catch(() => undefined)) !== undefined;
-  const folders = [{ dir: out, files: filesFor('site') }];
-  if (papers.length > 0 || hadBackroom) folders.push({ dir: backroom, files: papers });
-  const published = await publish(folders);
+  const targets: Target[] = [{ dir: out, files: await filesFor('site'), first: isSealed }];
+  if (papers.length > 0 || hadBackroom) targets.push({ dir: backroom, files: papers });
+  const published = await publish(targets, {
+    onWait: ({ pid }, dir) => say(`Waiting for another run (process ${pid}), which publishes to ${dir}.`),
+  });
   const stages = watch.end();
 
   const pages = outputs.filter(({ where, path }) => where === 'site' && path.endsWith('.html')).length;
   const { files = 0, bytes = 0 } = published[0] ?? {};
   const kept = published.flatMap((folder) => folder.kept);
+  const replaced = published.flatMap((folder) => folder.replaced);
   if (json) {
     const made = { pictures: pictures.made, picturesFromCache: pictures.fromCache };
     edge.stdout.write(
-      `${JSON.stringify({ ok, diagnostics, site: { dir: out, pages, files, bytes, ...made }, sealed: result.sealed, next: result.next, proofs: result.proofs, kept, stages })}\n`,
+      `${JSON.stringify({ ok, diagnostics, site: { dir: out, pages, files, bytes, ...made }, sealed: result.sealed, next: result.next, proofs: result.proofs, kept, replaced, stages })}\n`,
     );
     return EXIT.done;
   }
@@ -151,6 +175,7 @@ export const buildCommand = async (values: Values, edge: Environment): Promise<n
       ? [`Read the proofs in ${join(shown(edge.cwd, backroom), 'CYCLE', 'proof.html')}`]
       : []),
     ...kept.map((path) => `Kept ${path}, which was not made here.`),
+    ...replaced.map((path) => `Replaced ${path}, which somebody had changed by hand.`),
     ...(diagnostics.length > 0 ? [`Findings: ${diagnosticsCount(diagnostics)}.`] : []),
     `Time: ${times(stages)}.`,
     `Look at ${join(site, 'index.html')}`,

@@ -1,5 +1,6 @@
 /** Words in, one command run, report out, exit status. */
 import { readFile } from 'node:fs/promises';
+import { isPublishFailure } from '../io/publish/failure.ts';
 import type { Environment } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 import { commandHelp, programHelp } from './help.ts';
@@ -40,6 +41,13 @@ export const run = async (words: readonly string[], edge: Environment): Promise<
         return await asked.command.run(asked.values, edge, asked.operands);
     }
   } catch (error) {
+    if (isPublishFailure(error) && error.reason !== 'bug') {
+      const said = error.reason === 'disk' ? `The disk refused: ${error.message}` : error.message;
+      edge.stderr.write(
+        `${said}\n${error.halfWay ? 'The site is published in part; the next build finishes it.' : 'Nothing was published; the old site is as it was.'}\n`,
+      );
+      return error.reason === 'disk' ? EXIT.disk : EXIT.usage;
+    }
     const refused = diskRefusal(error);
     if (refused) {
       edge.stderr.write(`The disk refused: ${refused}\nNothing was published; the old site is as it was.\n`);
@@ -47,7 +55,7 @@ export const run = async (words: readonly string[], edge: Environment): Promise<
     }
     const stack = error instanceof Error ? (error.stack ?? error.message) : String(error);
     edge.stderr.write(
-      `This is a bug in lidlore, not a mistake of yours. Nothing was published. Please report it with:\n${stack}\n`,
+      `This is a bug in lidlore, not a mistake of yours. ${isPublishFailure(error) ? 'The site is published in part; the next build finishes it' : 'Nothing was published'}. Please report it with:\n${stack}\n`,
     );
     return EXIT.bug;
   }

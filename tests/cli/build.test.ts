@@ -1,6 +1,7 @@
-import { readdir, rm, writeFile } from 'node:fs/promises';
+import { rename as nodeRename, readdir, rm, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
+import { disk } from '../../src/io/publish/file-system.ts';
 import { locatedPhoto, photo } from '../io/photos.ts';
 import { contents, temporary, writeFiles } from '../io/temporary.ts';
 import { lidlore } from './terminal.ts';
@@ -111,5 +112,57 @@ describe('lidlore build', () => {
     const { status, stderr } = await lidlore(dir, ...BUILD, '--out', join('blocked', 'site'));
     expect(status).toBe(74);
     expect(stderr).toContain('The disk refused');
+  });
+
+  it('says whether anything was changed when the disk refuses in the midst, and finishes the next time', async () => {
+    const dir = await temporary(await tinyBox());
+    const rename = disk.rename;
+    const refuseOnce = (part: string) =>
+      vi.spyOn(disk, 'rename').mockImplementation(async (from, to) => {
+        if (to.endsWith(part)) throw Object.assign(new Error('EIO: made to fail'), { code: 'EIO' });
+        await rename(from, to);
+      });
+    const refused = refuseOnce('.lidlore-journal');
+    const nothing = await lidlore(dir, ...BUILD);
+    expect(nothing.status).toBe(74);
+    expect(nothing.stderr).toContain('The disk refused: EIO');
+    expect(nothing.stderr).toContain('Nothing was published; the old site is as it was.');
+    expect((await readdir(dir)).sort()).toEqual(['.lidlore', 'content']);
+    refused.mockRestore();
+
+    const halfWay = refuseOnce('index.html');
+    const half = await lidlore(dir, ...BUILD);
+    expect(half.status).toBe(74);
+    expect(half.stderr).toContain('The site is published in part; the next build finishes it.');
+    halfWay.mockRestore();
+
+    expect((await lidlore(dir, ...BUILD)).status).toBe(0);
+    expect(Object.keys(await contents(join(dir, 'site')))).toContain('index.html');
+  });
+
+  it('finishes what a stopped build had decided, also when something must be fixed', async () => {
+    const dir = await temporary(await tinyBox());
+    const rename = vi
+      .spyOn(disk, 'rename')
+      .mockRejectedValue(Object.assign(new Error('EIO'), { code: 'EIO' }));
+    rename.mockImplementationOnce(nodeRename).mockImplementationOnce(nodeRename);
+    await lidlore(dir, ...BUILD);
+    rename.mockRestore();
+    expect(Object.keys(await contents(join(dir, 'site')))).not.toContain('index.html');
+    await writeFiles(dir, { 'content/box.md': 'no front matter' });
+    expect((await lidlore(dir, ...BUILD)).status).toBe(1);
+    expect(Object.keys(await contents(join(dir, 'site')))).toContain('index.html');
+  });
+
+  it('names what is in the way, which stays', async () => {
+    const dir = await temporary(await tinyBox());
+    await lidlore(dir, ...BUILD);
+    await writeFiles(dir, { 'theirs/a.txt': 'theirs' });
+    await rm(join(dir, 'site/index.html'));
+    await symlink(join(dir, 'theirs/a.txt'), join(dir, 'site/index.html'));
+    const { status, stderr } = await lidlore(dir, ...BUILD);
+    expect(status).toBe(2);
+    expect(stderr).toMatch(/index\.html is a link that was not made here.*\nNothing was published/);
+    expect(await contents(join(dir, 'theirs'))).toEqual({ 'a.txt': 'theirs' });
   });
 });

@@ -1,0 +1,31 @@
+/** Whether a published folder is as we left it. Imports nothing heavy, because it is asked before anything else is loaded. */
+import { lstatSync, readFileSync } from 'node:fs';
+import { parseManifest, printOf } from './manifest.ts';
+import { JOURNAL, MANIFEST } from './names.ts';
+
+const textAt = (path: string): string | undefined => {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch {
+    return undefined;
+  }
+};
+
+/**
+ * The hash that the folder's manifest bears, where no publish is under way there and every file of it is as
+ * we left it (size, time of change and inode); otherwise undefined. Never throws.
+ */
+export const intact = (dir: string): string | undefined => {
+  try {
+    if (lstatSync(`${dir}/${JOURNAL}`, { throwIfNoEntry: false })) return undefined;
+    const manifest = parseManifest(textAt(`${dir}/${MANIFEST}`) ?? '');
+    if (!manifest || manifest.id === '') return undefined;
+    for (const [path, entry] of manifest.files) {
+      const found = lstatSync(`${dir}/${path}`, { throwIfNoEntry: false });
+      if (!found?.isFile() || printOf(found) !== entry.print) return undefined;
+    }
+    return manifest.id;
+  } catch {
+    return undefined;
+  }
+};
