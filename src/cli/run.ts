@@ -1,5 +1,6 @@
 /** Words in, one command run, report out, exit status. */
 import { readFile } from 'node:fs/promises';
+import { commandLine } from '../wording/en/command-line.ts';
 import type { Environment } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 import { commandHelp, programHelp } from './help.ts';
@@ -32,9 +33,7 @@ export const run = async (words: readonly string[], edge: Environment): Promise<
         edge.stdout.write(`${await version()}\n`);
         return EXIT.done;
       case 'mistake':
-        edge.stderr.write(
-          `${asked.message}\nSee: lidlore ${asked.command ? `${asked.command.name} ` : ''}--help\n`,
-        );
+        edge.stderr.write(`${asked.message}\n${commandLine.help.see(asked.command?.name)}\n`);
         return EXIT.usage;
       case 'run':
         return await asked.command.run(asked.values, edge, asked.operands);
@@ -42,13 +41,11 @@ export const run = async (words: readonly string[], edge: Environment): Promise<
   } catch (error) {
     const refused = diskRefusal(error);
     if (refused) {
-      edge.stderr.write(`The disk refused: ${refused}\nNothing was published; the old site is as it was.\n`);
+      edge.stderr.write(`${commandLine.failures.disk(refused)}\n`);
       return EXIT.disk;
     }
     const stack = error instanceof Error ? (error.stack ?? error.message) : String(error);
-    edge.stderr.write(
-      `This is a bug in lidlore, not a mistake of yours. Nothing was published. Please report it with:\n${stack}\n`,
-    );
+    edge.stderr.write(`${commandLine.failures.bug(stack)}\n`);
     return EXIT.bug;
   }
 };

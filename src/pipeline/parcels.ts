@@ -19,17 +19,6 @@ import { withReveals } from './reveals.ts';
 export type { Group } from '../analysis/parcels/compare.ts';
 export type { ParcelsFacts } from '../analysis/parcels/facts.ts';
 export { logLogLimits, type Step, standardError } from '../analysis/parcels/kaplan-meier.ts';
-export {
-  eveningWords,
-  neverWords,
-  outlookWords,
-  overdueWords,
-  paceWords,
-  percent,
-  revealWords,
-  shareWords,
-  stateWords,
-} from '../analysis/parcels/words.ts';
 export { dateOfDay } from '../model/parcels.ts';
 
 /** A list of shipments that lies in the content folder. */

@@ -1,9 +1,10 @@
 /** What a list of mail shows of a letter before it is opened: its subject, and the line after it. */
-import { capital } from '../diagnostics/counting-words.ts';
+
 import type { BoxSettings, Cycle } from '../model/box.ts';
 import { monthName } from '../model/calendar.ts';
 import { graphemeCount, sentencesOf } from '../model/sentences.ts';
 import { namesInLine } from '../model/title.ts';
+import { capital } from '../text/counting-words.ts';
 import type { Letter } from './letter-parts.ts';
 import { typeset } from './typeset.ts';
 

@@ -48,10 +48,4 @@ export interface MadeDocument<Finding> {
   readonly diagnostics?: readonly Finding[];
 }
 
-/** A file of an earlier build that still holds: it stays as it is. */
-export interface KeptOutput {
-  readonly where: Where;
-  readonly path: string;
-  readonly kept: true;
-}
-export type Output = TextOutput | BytesOutput | PictureOutput | KeptOutput;
+export type Output = TextOutput | BytesOutput | PictureOutput;

@@ -4,12 +4,13 @@ import { dateInZone } from '../../model/calendar.ts';
 import { dateOfDay, dayOfDate, type ParcelCount, type Parcels } from '../../model/parcels.ts';
 import { dateOfShare, type Sending, type Share, sendingsOf, shareByDate } from './calendar-curve.ts';
 import { compareBy, type Group } from './compare.ts';
+import { DEFAULT_SHARE } from './default-share.ts';
 import { histogramOf, type ParcelTally, parcelsIn, pooledHistogram, tallyOf } from './histogram.ts';
-import { type Curve, curveOf } from './kaplan-meier.ts';
+import { arrivedBy, type Curve, curveOf } from './kaplan-meier.ts';
 import { type Overdue, overdueOf } from './overdue.ts';
 import { continued, horizonOf } from './pooled.ts';
 import { type Quantile, quantileOf } from './quantile.ts';
-import { DEFAULT_SHARE, type JudgedReveal, judgeReveal } from './reveal.ts';
+import { type JudgedReveal, judgeReveal } from './reveal.ts';
 
 /** Whose parcels tell when the wanted share arrives: this cycle's, this and earlier ones', earlier ones' or none. */
 export type OutlookSource = 'own' | 'both' | 'earlier' | 'none';
@@ -26,6 +27,11 @@ export interface Outlook {
   readonly days: Quantile;
   /** The same as day numbers since 1970-01-01, over all sendings. */
   readonly dates: Quantile;
+  /** Whether the day by which the wanted share has arrived is over. */
+  readonly past: boolean;
+  /** Share of this cycle's own parcels that had arrived after `horizon` days, and the most that `curve` comes to; 0 to 1. */
+  readonly atHorizon: number;
+  readonly atMost: number;
   /** The date from which this cycle tells by itself, where it does not yet. */
   readonly oldEnough?: PlainDate;
 }
@@ -131,6 +137,9 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
     cycles: pooled ? earlier.map((one) => one.cycle) : [],
     days: told ? days : {},
     dates,
+    past: dates.day !== undefined && Math.ceil(dates.day) <= asOfDay,
+    atHorizon: arrivedBy(own, horizon),
+    atMost: arrivedBy(curve, curve.last),
     ...(pooled &&
       days.day !== undefined && {
         oldEnough: dateOfDay(middleSending(leaving) + Math.ceil(days.day)),

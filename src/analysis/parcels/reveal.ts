@@ -4,8 +4,6 @@ import { dateInZone, momentOf } from '../../model/calendar.ts';
 import { dateOfDay, dayOfDate } from '../../model/parcels.ts';
 import type { Quantile } from './quantile.ts';
 
-/** Nine in ten. Common practice, no source. */
-export const DEFAULT_SHARE = 0.9;
 /** Evening in most homes. Common practice, no source. */
 const DEFAULT_TIME = '19:00';
 const EVERY_DAY: readonly number[] = [1, 2, 3, 4, 5, 6, 7];
@@ -51,6 +49,8 @@ export type Verdict = 'safe' | 'close' | 'early' | 'late' | 'never' | 'unknown';
 export interface JudgedReveal {
   /** The planned moment, where there is one. */
   readonly planned?: Moment;
+  /** Whether the planned moment is over. */
+  readonly past: boolean;
   readonly verdict: Verdict;
   /** The first evening that the habit allows after the share is expected, and the next; empty where unknown, or past. */
   readonly proposed: readonly Moment[];
@@ -82,7 +82,7 @@ export const judgeReveal = (input: RevealInput): JudgedReveal => {
   if (expected.day === undefined) {
     // What was too little on a day gone by needs no estimate of when it is enough.
     const short = past && before !== undefined && before < input.share;
-    return { ...given, verdict: short ? 'early' : settled ? 'never' : 'unknown', proposed: [] };
+    return { ...given, past, verdict: short ? 'early' : settled ? 'never' : 'unknown', proposed: [] };
   }
   const ready = Math.ceil(expected.day) + 1;
   const upper = input.reached ? expected.day : expected.upper;
@@ -102,6 +102,7 @@ export const judgeReveal = (input: RevealInput): JudgedReveal => {
   };
   return {
     ...given,
+    past,
     verdict: verdict(),
     // What was revealed is not revealed again.
     proposed: past ? [] : evenings(ready, asOf, habit, timeZone),

@@ -13,7 +13,7 @@ import { fixedAt, type Modifier } from './modifiers.ts';
 import { isNumber, type NameWord } from './name-words.ts';
 import { onlyDescribes, readThing, startsWithGoods, type Thing } from './thing.ts';
 
-/** What a phrase keeps of the name it was taken from, in words for the owner. */
+/** What a phrase keeps of the name it was taken from. */
 export type NameOrigin =
   | 'name without its measure'
   | 'name with what follows it'

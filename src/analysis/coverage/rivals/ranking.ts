@@ -47,15 +47,3 @@ export const RANK_PARAMETERS: RankParameters<FieldName> = {
     'structured data': { weight: 0.5, b: 0.5 },
   },
 };
-
-/** In words for the owner: "its title and two headings". */
-export const fieldWords: Readonly<Record<FieldName, readonly [one: string, more: string]>> = {
-  title: ['its title', 'its title'],
-  address: ['its address', 'its address'],
-  summary: ['its summary', 'its summary'],
-  heading: ['a heading', 'headings'],
-  text: ['its text', 'its text'],
-  'picture text': ['a picture text', 'picture texts'],
-  'link text': ['a link', 'links'],
-  'structured data': ['its structured data', 'its structured data'],
-};

@@ -26,20 +26,6 @@ export const zones: readonly Zone[] = [
   'structured data',
 ];
 
-/** In words for the owner. */
-export const zoneWords: Readonly<Record<Zone, string>> = {
-  title: 'title',
-  address: 'address',
-  summary: 'summary',
-  heading: 'heading',
-  opening: 'opening',
-  section: 'own section',
-  body: 'elsewhere',
-  'picture text': 'picture text',
-  'link text': 'link text',
-  'structured data': 'structured data',
-};
-
 /** Words that the opening is long. Common practice, no source: what a visitor reads before deciding to stay. */
 export const OPENING_WORDS = 100;
 
