@@ -35,7 +35,7 @@ export interface ChannelInput {
   readonly wording: Wording;
   /** The box's own. */
   readonly language: Language;
-  /** By cycle, those made anew; a cycle without one keeps the page it has. Empty for a public channel. */
+  /** By cycle. Empty for a public channel. */
   readonly proofs: ReadonlyMap<string, Proof>;
   /** By cycle, those with a list of shipments and those to come. Empty for a public channel: none of it is public. */
   readonly parcels: ReadonlyMap<string, ParcelsReport>;

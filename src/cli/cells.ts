@@ -44,9 +44,11 @@ export const hanging = (lead: string, text: string, width: number): string[] => 
   );
 };
 
+/** `text` with spaces after it, up to so many cells. */
 export const padEnd = (text: string, cells: number): string =>
   text + ' '.repeat(Math.max(0, cells - cellsOf(text)));
 
+/** `text` with spaces before it, up to so many cells. */
 export const padStart = (text: string, cells: number): string =>
   ' '.repeat(Math.max(0, cells - cellsOf(text))) + text;
 

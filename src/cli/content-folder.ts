@@ -7,6 +7,7 @@ import type { Values } from './environment.ts';
 
 const { mistakes } = commandLine;
 
+/** The content folder that a command is asked about. */
 export interface ContentFolder {
   /** Absolute path. */
   readonly content: string;

@@ -43,7 +43,7 @@ interface Sheet {
   readonly at: (location: Location) => string;
 }
 
-/** What a phrase keeps from its item's standing: a phrase that few type loses little. */
+/** What the item would gain if the phrase stood at 1: little, where few people type the phrase. */
 const lossOf = ({ phrase, standing }: PhraseCoverage): number => phrase.weight * (1 - standing);
 
 const weakestFirst = (items: readonly ItemCoverage[]): readonly ItemCoverage[] =>

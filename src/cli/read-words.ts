@@ -8,6 +8,7 @@ import { optionHelp } from './help.ts';
 
 const { mistakes } = commandLine;
 
+/** What the words of the command line ask for. */
 export type CommandLine =
   | { readonly kind: 'help'; readonly command?: Command }
   | { readonly kind: 'version' }

@@ -13,6 +13,7 @@ export const weights = ['must fix', 'look at', 'note'] as const;
 /** How much a finding weighs. */
 export type Weight = (typeof weights)[number];
 
+/** A finding. */
 export interface Diagnostic {
   readonly weight: Weight;
   /** The rule's name, kebab-case, stable: authors search for it. */

@@ -26,6 +26,7 @@ import { withReveals } from './reveals.ts';
 /** `records`: texts are checked and linked; `proofs`: articles are read for their coverage; `pages`: channels make their files. */
 export type Stage = 'records' | 'proofs' | 'pages';
 
+/** What a build is made of. */
 export interface BuildInput {
   readonly sources: Sources;
   readonly readFile: FileReader;
@@ -68,6 +69,7 @@ export interface SealedCycle {
   readonly until: string;
 }
 
+/** What a build gave. */
 export interface BuildResult {
   /** Empty when anything must be fixed. Paths are unique within `site` and within `backroom`. */
   readonly outputs: readonly Output[];

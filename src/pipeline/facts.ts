@@ -47,6 +47,7 @@ const otherNamesOf = async (
   return new Map(items.map((item) => [item.kind, memory.get(nameKey(item, language.tag)) ?? []]));
 };
 
+/** What proofs are made of. */
 export interface FactsInput {
   readonly box: Box;
   /** The box's own. */

@@ -4,6 +4,7 @@ import { isoInstant, longTime } from '../model/calendar.ts';
 import { type Change, nextChange } from '../model/next-change.ts';
 import { pageLang } from '../render/page-lang.ts';
 
+/** The next moment at which the same content gives another site. */
 export interface NextBuild {
   /** ISO 8601 in UTC. */
   readonly at: string;

@@ -142,6 +142,7 @@ export const parcelsReports = (wanted: Wanted): ReadonlyMap<string, ParcelsRepor
     ]),
   );
 
+/** Which parcels are asked about. */
 export interface ParcelsQuestion {
   readonly sources: Sources;
   readonly readFile: FileReader;
@@ -154,6 +155,7 @@ export interface ParcelsQuestion {
   readonly share?: number;
 }
 
+/** What is known of them. */
 export interface ParcelsResult {
   /** Of the lists that were read, and of records where no box could be made of them. */
   readonly diagnostics: readonly Diagnostic[];

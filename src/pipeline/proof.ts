@@ -35,6 +35,7 @@ export { shortName } from '../model/title.ts';
 export { linkMarkdown } from '../render/record-lines.ts';
 export type { NameMemory } from './facts.ts';
 
+/** Which proof is asked for. */
 export interface ProofInput {
   readonly sources: Sources;
   readonly readFile: FileReader;
@@ -48,6 +49,7 @@ export interface ProofInput {
   readonly readParcels?: () => Promise<ParcelsByCycle>;
 }
 
+/** The proof, or what keeps it from being made. */
 export interface ProofResult {
   /** Of the whole content: a fault elsewhere may be what keeps this cycle from being published. */
   readonly diagnostics: readonly Diagnostic[];

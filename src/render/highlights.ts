@@ -16,6 +16,7 @@ export interface Highlight {
   readonly words: string;
 }
 
+/** A stretch of text that the same highlights hold. */
 export interface Run {
   readonly text: string;
   readonly start: number;
@@ -70,6 +71,7 @@ const runHtml = (run: Run, text: string, next: Run | undefined): Html => {
   return html`${begins}<span class="said" data-said="${anchors}">${underlined}</span>${numbers}`;
 };
 
+/** How a highlighted text is set. */
 export interface HighlightOptions {
   readonly lang: string;
   /** Letter for letter, not typeset. */

@@ -19,16 +19,19 @@ export interface PictureJob {
   readonly mark?: 'play';
 }
 
+/** A file of text. */
 export interface TextOutput {
   readonly where: Where;
   readonly path: string;
   readonly text: string;
 }
+/** A file of bytes. */
 export interface BytesOutput {
   readonly where: Where;
   readonly path: string;
   readonly bytes: Uint8Array;
 }
+/** A picture to be made. */
 export interface PictureOutput {
   readonly where: Where;
   readonly path: string;
@@ -48,4 +51,5 @@ export interface MadeDocument<Finding> {
   readonly diagnostics?: readonly Finding[];
 }
 
+/** A file that a build gives. */
 export type Output = TextOutput | BytesOutput | PictureOutput;

@@ -6,6 +6,7 @@ import { findings } from './en/findings.ts';
 import { parcels } from './en/parcels.ts';
 import { proof } from './en/proof.ts';
 
+/** English. */
 export const en = {
   /** BCP 47 language of these words. */
   lang: 'en',

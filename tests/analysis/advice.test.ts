@@ -130,6 +130,19 @@ describe('advice', () => {
     }
   });
 
+  test('asks nothing of an item that is short of the aim by less than an addition loses', async () => {
+    const texts: Texts = {
+      [CYCLE]: cycleText('A tin came in March.'),
+      'cycles/2026-03/items/01-seed-tin.md': itemText('Seed tin', 'seed tin', 'Shut the tin.', {
+        lead: true,
+      }),
+    };
+    const [{ standing = 0 } = {}] = (await coverageFor(texts)).items;
+    const hardly = await coverageFor(texts, standing + 1e-10);
+    expect({ advice: hardly.advice, outOfReach: hardly.outOfReach }).toEqual({ advice: [], outOfReach: [] });
+    expect((await coverageFor(texts, standing + 1e-4)).advice).not.toEqual([]);
+  });
+
   test('never touches a name, a fact, an address or a subscriber’s words', async () => {
     const { advice, passages } = await coverageFor({
       ...weak,

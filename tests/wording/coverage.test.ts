@@ -56,6 +56,7 @@ describe('the verdict', () => {
       judged([stuck, stuck, stuck, stuck], 9),
       'None of the four items stands at the aim of 0.7; nine edits would help, but not as far as that.',
     ],
+    [judged([[0.7 - 1e-12, 0.7]], 0), 'The one item stands at the aim of 0.7.'],
     [judged([], 0), 'There are no items to prove.'],
   ])('is one sentence: %#', (proof, words) => {
     expect(coverage.verdict(verdictOf(proof))).toBe(words);

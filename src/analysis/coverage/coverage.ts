@@ -80,6 +80,7 @@ export interface Rival {
   };
 }
 
+/** How well the article carries one phrase, and where. */
 export interface PhraseCoverage {
   readonly phrase: Phrase;
   /** The sum of what `parts` give, at most 1. */
@@ -91,6 +92,7 @@ export interface PhraseCoverage {
   readonly rival?: Rival;
 }
 
+/** How well the article carries one item. */
 export interface ItemCoverage {
   readonly slug: string;
   readonly number: number;
@@ -165,6 +167,7 @@ export interface Edit {
   readonly brings: readonly { readonly item: string; readonly before: number; readonly after: number }[];
 }
 
+/** Everything the proof says about one cycle’s article, as data. */
 export interface Coverage {
   /** Hash of all that is here: stands for it where it is asked whether anything changed. */
   readonly digest?: string;

@@ -72,6 +72,7 @@ export const comparisonsOf = (
   };
 };
 
+/** What a proof is made of. */
 export interface CoverageInput {
   readonly box: Box;
   readonly cycle: Cycle;

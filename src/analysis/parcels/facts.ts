@@ -15,6 +15,7 @@ import { type JudgedReveal, judgeReveal } from './reveal.ts';
 /** Whose parcels tell when the wanted share arrives: this cycle's, this and earlier ones', earlier ones' or none. */
 export type OutlookSource = 'own' | 'both' | 'earlier' | 'none';
 
+/** When the wanted share arrives, and whose parcels tell it. */
 export interface Outlook {
   readonly source: OutlookSource;
   /** The curve that tells: with `both` this cycle's up to `horizon` and the earlier ones' from there on. */
@@ -36,6 +37,7 @@ export interface Outlook {
   readonly oldEnough?: PlainDate;
 }
 
+/** All that is known of one cycle’s parcels. */
 export interface ParcelsFacts {
   /** `2026-03`, or the name of a file that is no cycle's. */
   readonly cycle: string;
@@ -65,6 +67,7 @@ export interface ParcelsFacts {
   readonly atReveal?: Share;
 }
 
+/** What the facts are found from. */
 export interface ParcelsFactsInput {
   readonly cycle: string;
   readonly theme?: string;

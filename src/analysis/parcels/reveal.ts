@@ -46,6 +46,7 @@ export const evenings = (
  */
 export type Verdict = 'safe' | 'close' | 'early' | 'late' | 'never' | 'unknown';
 
+/** A planned reveal as judged, and others that are proposed. */
 export interface JudgedReveal {
   /** The planned moment, where there is one. */
   readonly planned?: Moment;
@@ -58,6 +59,7 @@ export interface JudgedReveal {
   readonly surely?: Moment;
 }
 
+/** What a reveal is judged by. */
 export interface RevealInput {
   readonly planned?: Moment;
   readonly asOf: Moment;

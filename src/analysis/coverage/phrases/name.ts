@@ -23,6 +23,7 @@ export type NameOrigin =
   | 'kind in the name'
   | 'name';
 
+/** A phrase that a name gives. */
 export interface NamePhrase {
   /** Lower case, accents kept, one space between words. */
   readonly text: string;
@@ -31,6 +32,7 @@ export interface NamePhrase {
   readonly head: number;
 }
 
+/** A name taken apart. */
 export interface ReadName {
   /** The word that says what it is, lower case, as it stands in the name; empty where the name has no word. */
   readonly head: string;

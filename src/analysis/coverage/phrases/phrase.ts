@@ -11,6 +11,7 @@ export type Origin =
   /** `count`: how often it was typed; `as`: how, where that is not the phrase's own spelling. */
   | { readonly from: 'search'; readonly count: number; readonly as?: string };
 
+/** Something a shopper would type to find an item. */
 export interface Phrase {
   /** As a shopper would type it: lower case, accents kept. */
   readonly text: string;

@@ -3,6 +3,7 @@
 import type { Zone } from '../text/zones.ts';
 import type { RankParameters } from './bm25f.ts';
 
+/** The fields of an article as it is ranked. */
 export type FieldName =
   | 'title'
   | 'address'

@@ -97,7 +97,7 @@ const reasonFor = (rival: Side, own: Side, phrase: string, whole: boolean): Riva
   return { kind: 'says it', ...(!whole && { core: phrase }), fields, ...(text && { text }) };
 };
 
-/** A page packed such a thing, and does not only speak of it, where a heading or its data say so. */
+/** Whether the page is of a box that held such a thing: then a heading or the structured data names it, and not the story alone. */
 const packed = ({ spots }: Side): boolean =>
   spots.some(({ field }) => field === 'heading' || field === 'structured data');
 

@@ -8,6 +8,7 @@ import { candidatesFor, type EditCandidate } from './candidates.ts';
 import { rewritten } from './rewriting.ts';
 import { outcomeOf, type TalliedItem, type Tally, talliedAgain, tallyOf } from './tally.ts';
 
+/** What to change, and what it would bring. */
 export interface Advice {
   readonly edits: readonly Edit[];
   /** Standing of each item by slug after all edits, counted on the changed text. */

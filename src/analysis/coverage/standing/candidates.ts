@@ -10,6 +10,7 @@ import { withinLonger } from './mentions.ts';
 import { changed, type TextChange } from './rewriting.ts';
 import type { Entry, TalliedItem, Tally } from './tally.ts';
 
+/** A change that might be advised, with the text as it would then be. */
 export interface EditCandidate {
   readonly zone: Zone;
   readonly at: Location;
@@ -42,7 +43,7 @@ const EFFORT: Readonly<Partial<Record<Zone, number>>> = {
 
 const CALL_BY_NAME_EFFORT = 1;
 
-/** Head-only mentions looked at for each phrase and place: the first is as good as any. */
+/** How many of a phrase's head-only mentions in one place are tried: it hardly matters which of them is changed. */
 const TRIED = 2;
 
 /** A phrase as it would stand in place of `head`: plural where the head is. */

@@ -1,5 +1,6 @@
 /** Where text stands on the finished page, and what a mention there is worth. */
 
+/** A place of the finished page. */
 export type Zone =
   | 'title'
   | 'address'
