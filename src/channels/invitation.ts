@@ -14,6 +14,7 @@ import { findingViews } from '../render/findings.ts';
 import type { TextOutput } from '../render/output.ts';
 import { pageLang } from '../render/page-lang.ts';
 import { typeset } from '../render/typeset.ts';
+import { wordingFor } from '../wording/wording.ts';
 import type { Channel, ChannelInput } from './channel.ts';
 
 /** Minutes before the start at which a calendar reminds. Common practice, no source. */
@@ -161,7 +162,7 @@ const filesOf = (
     published: settings.email !== undefined,
     address: cycle.live?.address,
     timeZone,
-    findings: findingViews(findings),
+    findings: findingViews(findings, wordingFor(own).findings),
   });
   const file = (name: string, text: string): TextOutput => ({
     where: 'backroom',

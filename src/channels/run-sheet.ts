@@ -18,6 +18,7 @@ import type { TextOutput } from '../render/output.ts';
 import { pageLang } from '../render/page-lang.ts';
 import type { Templates } from '../render/templates.ts';
 import { typeset } from '../render/typeset.ts';
+import { wordingFor } from '../wording/wording.ts';
 import type { Channel } from './channel.ts';
 
 export interface RunSheetContext {
@@ -87,7 +88,7 @@ export const runSheetPage = (live: Live, context: RunSheetContext): TextOutput =
     pace: speechOf(settings).pace,
     beats: live.beats.map((beat) => beatView(beat, lang)),
     chapters: chapters.map(({ start, title }) => ({ clock: clockText(start), title: typeset(title, lang) })),
-    findings: findingViews(findings),
+    findings: findingViews(findings, wordingFor(own).findings),
   });
   return {
     where: 'backroom',

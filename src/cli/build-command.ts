@@ -4,17 +4,19 @@ import { createHash } from 'node:crypto';
 import { readFile as readBytes, stat } from 'node:fs/promises';
 import { basename, dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { counted } from '../diagnostics/counting-words.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import type { PublishedFile, Step, Target } from '../io/publish/index.ts';
 import type { BuildResult, Proved } from '../pipeline/build.ts';
 import { standingText } from '../pipeline/proof.ts';
+import { commandLine } from '../wording/en/command-line.ts';
 import { readContentFolder } from './content-folder.ts';
 import type { Environment, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 import { progress } from './progress.ts';
-import { diagnosticsCount, diagnosticsReport, size } from './report.ts';
-import { type StageTime, stopWatch } from './stages.ts';
+import { diagnosticsCount, diagnosticsReport } from './report.ts';
+import { stopWatch } from './stages.ts';
+
+const { build: words, help, progress: progressWords } = commandLine;
 
 const OWN_TEMPLATES = fileURLToPath(new URL('../../templates', import.meta.url));
 const OWN_SCRIPTS = fileURLToPath(new URL('../../dist/browser', import.meta.url));
@@ -25,21 +27,14 @@ const shown = (cwd: string, path: string): string => {
   return way.startsWith('..') || way === '' ? path : way;
 };
 
-const times = (stages: readonly StageTime[]): string =>
-  stages
-    .map(({ name, ms }) => `${name} ${ms < 1000 ? `${ms} ms` : `${(ms / 1000).toFixed(1)} s`}`)
-    .join(', ');
-
-/** "Proof of 2026-03, First Sowings: 4 of 5 items at the aim of 0.7; weakest wooden dibber, 0.52." */
-const provedLine = ({ cycle, theme, aim, items, atAim, weakest, crowded, rivals }: Proved): string => {
-  const parts = [
-    `${atAim} of ${counted(items, 'item')} at the aim of ${aim}`,
-    ...(weakest && atAim < items ? [`weakest ${weakest.name}, ${standingText(weakest.standing, aim)}`] : []),
-    ...(crowded > 0 ? [counted(crowded, 'crowded phrase')] : []),
-    ...(rivals > 0 ? [counted(rivals, 'rival')] : []),
-  ];
-  return `Proof of ${cycle}, ${theme}: ${parts.join('; ')}.`;
-};
+const provedLine = ({ weakest, ...proof }: Proved): string =>
+  words.proved({
+    ...proof,
+    ...(weakest &&
+      proof.atAim < proof.items && {
+        weakest: { name: weakest.name, standing: standingText(weakest.standing, proof.aim) },
+      }),
+  });
 
 /** A page waits for all that it refers to, the index of the catalogue's search among it; what names pages waits for them. */
 const stepOf = (path: string): Step => {
@@ -54,17 +49,20 @@ const keyOf = (content: string | Uint8Array): string =>
 const againLines = ({ next, sealed }: BuildResult): readonly string[] => {
   const waiting = sealed.filter(({ reveal }) => reveal === undefined).map(({ cycle }) => cycle);
   return [
-    ...(next ? [`Build again after ${next.words}.`] : []),
-    ...(waiting.length > 0 ? [`Build again with a newer list of the parcels of ${waiting.join(', ')}.`] : []),
+    ...(next ? [words.again(words.next(next.when, next.changes))] : []),
+    ...(waiting.length > 0 ? [words.awaitingParcels(waiting)] : []),
   ];
 };
+
+const nextAsJson = ({ next }: BuildResult): object | undefined =>
+  next && { at: next.at, changes: next.changes, words: words.next(next.when, next.changes) };
 
 /** Builds, reports, and gives the exit status. */
 export const buildCommand = async (values: Values, edge: Environment): Promise<number> => {
   const say = (text: string): unknown => edge.stderr.write(`${text}\n`);
   const place = await readContentFolder(values, edge.cwd);
   const refuse = (mistake: string): number => {
-    say(`${mistake}\nSee: lidlore build --help`);
+    say(`${mistake}\n${help.see('build')}`);
     return EXIT.usage;
   };
   if ('mistake' in place) return refuse(place.mistake);
@@ -83,7 +81,7 @@ export const buildCommand = async (values: Values, edge: Environment): Promise<n
     ...(await readTemplates(OWN_TEMPLATES, join(dirname(content), 'templates'))),
     scripts: await readScripts(OWN_SCRIPTS),
   };
-  const sources = await readContent(content, cache, progress(edge, 'Looking at photos'), root);
+  const sources = await readContent(content, cache, progress(edge, progressWords.photos), root);
 
   const { readerOf } = await import('./record-files.ts');
   const readFile = await readerOf(sources, cache);
@@ -116,14 +114,14 @@ export const buildCommand = async (values: Values, edge: Environment): Promise<n
     for (const dir of [out, backroom]) await settle(dir, dir === out ? isSealed : undefined);
     const stages = watch.end();
     if (json) edge.stdout.write(`${JSON.stringify({ ok, diagnostics, stages })}\n`);
-    else say(`\n${diagnosticsCount(diagnostics)}. Nothing was written; ${site}${sep} is as it was.`);
+    else say(`\n${words.nothingWritten(diagnosticsCount(diagnostics), `${site}${sep}`)}`);
     return EXIT.mustFix;
   }
 
   watch.begin('pictures');
   const { cachePictures } = await import('../io/picture-cache.ts');
   const jobs = outputs.flatMap((output) => ('picture' in output ? [output.picture] : []));
-  const pictures = await cachePictures(content, cache, jobs, progress(edge, 'Making pictures'));
+  const pictures = await cachePictures(content, cache, jobs, progress(edge, progressWords.pictures));
 
   watch.begin('publish');
   const filesFor = async (where: 'site' | 'backroom'): Promise<PublishedFile[]> => {
@@ -167,18 +165,24 @@ export const buildCommand = async (values: Values, edge: Environment): Promise<n
     return EXIT.done;
   }
   const lines = [
-    `Made ${counted(pages, 'page')} and ${counted(jobs.length, 'picture')} (${pictures.made} new, ${pictures.fromCache} from the cache): ${counted(files, 'file')}, ${size(bytes)}.`,
-    ...result.sealed.map(({ cycle, theme, until }) => `Sealed until ${until}: ${cycle}, ${theme}.`),
+    words.made({
+      pages,
+      pictures: jobs.length,
+      newPictures: pictures.made,
+      fromCache: pictures.fromCache,
+      files,
+      bytes,
+    }),
+    ...result.sealed.map(({ cycle, theme, until }) => words.sealed(cycle, theme, until)),
     ...againLines(result),
     ...result.proofs.map(provedLine),
     ...(result.proofs.length > 0
-      ? [`Read the proofs in ${join(shown(edge.cwd, backroom), 'CYCLE', 'proof.html')}`]
+      ? [words.readProofs(join(shown(edge.cwd, backroom), 'CYCLE', 'proof.html'))]
       : []),
-    ...kept.map((path) => `Kept ${path}, which was not made here.`),
-    ...replaced.map((path) => `Replaced ${path}, which somebody had changed by hand.`),
-    ...(diagnostics.length > 0 ? [`Findings: ${diagnosticsCount(diagnostics)}.`] : []),
-    `Time: ${times(stages)}.`,
-    `Look at ${join(site, 'index.html')}`,
+    ...kept.map(words.kept),
+    ...(diagnostics.length > 0 ? [words.findings(diagnosticsCount(diagnostics))] : []),
+    words.time(stages.map(({ name, ms }) => [name, ms])),
+    words.lookAt(join(site, 'index.html')),
   ];
   edge.stdout.write(`${lines.join('\n')}\n`);
   return EXIT.done;

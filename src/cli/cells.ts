@@ -1,4 +1,5 @@
 /** How much room text takes on a terminal, and text laid out in it. */
+import { wrapLines } from '../text/wrap.ts';
 
 /** UAX #11, East Asian Width: the blocks whose characters are Wide or Fullwidth, as most terminals draw them. */
 const WIDE =
@@ -32,34 +33,22 @@ const pieces = (word: string, width: number): string[] => {
 };
 
 /** Lines of at most `width` cells, broken at spaces, and inside a word only where it fits on no line. */
-export const wrapped = (text: string, width: number): string[] => {
-  const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(/[ \n]+/).filter(Boolean)) {
-    const longer = line === '' ? word : `${line} ${word}`;
-    if (cellsOf(longer) <= width) {
-      line = longer;
-      continue;
-    }
-    if (line !== '') lines.push(line);
-    const parts = pieces(word, width);
-    line = parts.pop() ?? '';
-    lines.push(...parts);
-  }
-  return line === '' && lines.length > 0 ? lines : [...lines, line];
-};
+export const wrappedInCells = (text: string, width: number): string[] =>
+  wrapLines(text, width, { widthOf: cellsOf, cut: pieces });
 
 /** `text` behind `lead`, its further lines under its first. */
 export const hanging = (lead: string, text: string, width: number): string[] => {
   const indent = cellsOf(lead);
-  return wrapped(text, Math.max(1, width - indent)).map(
+  return wrappedInCells(text, Math.max(1, width - indent)).map(
     (line, i) => (i === 0 ? lead : ' '.repeat(indent)) + line,
   );
 };
 
+/** `text` with spaces after it, up to so many cells. */
 export const padEnd = (text: string, cells: number): string =>
   text + ' '.repeat(Math.max(0, cells - cellsOf(text)));
 
+/** `text` with spaces before it, up to so many cells. */
 export const padStart = (text: string, cells: number): string =>
   ' '.repeat(Math.max(0, cells - cellsOf(text))) + text;
 
@@ -90,7 +79,7 @@ export const tableLines = (columns: readonly Column[], width: number): string[] 
   for (let i = 0; i < (columns[0]?.cells.length ?? 0); i += 1)
     rows.push(columns.map(({ cells }) => cells[i] ?? ''));
   return rows.flatMap((row) => {
-    const split = row.map((cell, i) => wrapped(cell, widths[i] as number));
+    const split = row.map((cell, i) => wrappedInCells(cell, widths[i] as number));
     const height = Math.max(...split.map((lines) => lines.length));
     return Array.from({ length: height }, (_, line) =>
       split

@@ -2,8 +2,12 @@
 import { stat } from 'node:fs/promises';
 import { dirname, join, resolve, sep } from 'node:path';
 import { type AsOf, readAsOf } from '../pipeline/as-of.ts';
+import { commandLine } from '../wording/en/command-line.ts';
 import type { Values } from './environment.ts';
 
+const { mistakes } = commandLine;
+
+/** The content folder that a command is asked about. */
 export interface ContentFolder {
   /** Absolute path. */
   readonly content: string;
@@ -27,16 +31,11 @@ export const readContentFolder = async (
     typeof values[name] === 'string' ? values[name] : undefined;
   const instant = text('as-of');
   const asOf = instant === undefined ? Date.now() : readAsOf(instant);
-  if (asOf === undefined)
-    return {
-      mistake: `Unexpected --as-of ${instant}, expected a date or a date and time: 2026-03-27, 2026-03-27T19:00 or 2026-03-27T19:00Z.`,
-    };
+  if (asOf === undefined) return { mistake: mistakes.asOf(instant ?? '') };
   const named = text('content') ?? 'content';
   const content = resolve(cwd, named);
   if (!(await stat(content).catch(() => undefined))?.isDirectory())
-    return {
-      mistake: `There is no folder ${named}${values.content ? '' : ' here'}. Name the folder that holds box.md with --content.`,
-    };
+    return { mistake: mistakes.noFolder(named, !values.content) };
   const root = named.split(sep).join('/').replace(/\/+$/, '') || named;
   return {
     content,

@@ -1,67 +1,77 @@
 /** Help, derived from the table of commands. */
+import { DEFAULT_AIM, DEFAULT_SHARE } from '../pipeline/defaults.ts';
+import { wrapLines } from '../text/wrap.ts';
+import { type CommandWords, commandLine } from '../wording/en/command-line.ts';
 import { type Command, commands, type Option } from './commands.ts';
-import { exitMeanings } from './exit-status.ts';
+import { EXIT } from './exit-status.ts';
+import { HELP_WIDTH } from './widths.ts';
 
-const WIDTH = 80;
+const { help, exits } = commandLine;
+const described = commandLine.commands({ aim: DEFAULT_AIM, share: DEFAULT_SHARE });
 
-const wrap = (text: string, indent: number): string => {
-  const lines: string[] = [''];
-  for (const word of text.split(' ')) {
-    const line = lines.at(-1) as string;
-    if (line !== '' && indent + line.length + 1 + word.length > WIDTH) lines.push(word);
-    else lines[lines.length - 1] = line === '' ? word : `${line} ${word}`;
-  }
-  return lines.join(`\n${' '.repeat(indent)}`);
-};
+/** What help says of a command. */
+export const wordsOf = ({ name }: Command): CommandWords => described[name];
+
+/** What help says of an option of a command; every option has its words, as a test holds. */
+export const optionHelp = (command: Command, { name }: Option): string =>
+  wordsOf(command).options[name] ?? '';
+
+/** `text` in lines, those after the first indented. */
+const indented = (text: string, indent: number): string =>
+  wrapLines(text, HELP_WIDTH - indent).join(`\n${' '.repeat(indent)}`);
 
 /** Two columns, the second wrapped. */
 const table = (rows: readonly (readonly [string, string])[]): string => {
   const first = Math.max(...rows.map(([term]) => term.length)) + 2;
-  return rows.map(([term, text]) => `  ${term.padEnd(first)}${wrap(text, first + 2)}`).join('\n');
+  return rows.map(([term, text]) => `  ${term.padEnd(first)}${indented(text, first + 2)}`).join('\n');
 };
 
-const examples = (rows: Command['examples']): string =>
+const examples = (rows: CommandWords['examples']): string =>
   rows.map(([line, what]) => `  ${line}\n      ${what}`).join('\n');
 
 const optionTerm = ({ name, value }: Option): string => `--${name}${value ? ` ${value}` : ''}`;
 
-const exits = (): string =>
-  `Exit status:\n${table(exitMeanings.map(([status, what]) => [String(status), what]))}`;
+const exitTable = (): string =>
+  `${help.exitStatus}\n${table(
+    (['done', 'mustFix', 'usage', 'bug', 'disk'] as const).map((name) => [String(EXIT[name]), exits[name]]),
+  )}`;
 
 /** Help on the program as a whole. */
-export const programHelp = (): string => `lidlore: reveal articles from the records of a subscription box
+export const programHelp = (): string => `${help.program}
 
-Usage: lidlore COMMAND [OPTIONS]
+${help.usage('COMMAND [OPTIONS]')}
 
-Commands:
-${table(commands.map(({ name, summary }) => [name, summary]))}
+${help.commands}
+${table(commands.map((command) => [command.name, wordsOf(command).summary]))}
 
-Options:
+${help.options}
 ${table([
-  ['--help', 'this text; after a command, help on that command'],
-  ['--version', 'the version'],
+  ['--help', help.helpOfAll],
+  ['--version', help.version],
 ])}
 
-Examples:
-${examples(commands.flatMap((command) => command.examples.slice(0, 2)))}
+${help.examples}
+${examples(commands.flatMap((command) => wordsOf(command).examples.slice(0, 2)))}
 
-${exits()}
+${exitTable()}
 `;
 
 /** Help on one command. */
-export const commandHelp = (
-  command: Command,
-): string => `${wrap(`lidlore ${command.name}: ${command.summary}`, 2)}
+export const commandHelp = (command: Command): string => {
+  const { summary, about, examples: rows } = wordsOf(command);
+  const { name, operands, options } = command;
+  return `${indented(help.command(name, summary), 2)}
 
-Usage: lidlore ${command.name} [OPTIONS]${command.operands ? ` ${command.operands}` : ''}
+${help.usage(`${name} [OPTIONS]${operands ? ` ${operands}` : ''}`)}
 
-${wrap(command.about, 0)}
+${indented(about, 0)}
 
-Options:
-${table([...command.options.map((option) => [optionTerm(option), option.help] as const), ['--help', 'this text']])}
+${help.options}
+${table([...options.map((option) => [optionTerm(option), optionHelp(command, option)] as const), ['--help', help.helpOfOne]])}
 
-Examples:
-${examples(command.examples)}
+${help.examples}
+${examples(rows)}
 
-${exits()}
+${exitTable()}
 `;
+};

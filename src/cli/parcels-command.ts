@@ -3,15 +3,17 @@ import { stat } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
+import { DEFAULT_SHARE } from '../pipeline/defaults.ts';
 import type { ParcelsFacts, Step } from '../pipeline/parcels.ts';
+import { commandLine } from '../wording/en/command-line.ts';
 import { readContentFolder } from './content-folder.ts';
 import type { Environment, Operands, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 import { readLists } from './parcels-lists.ts';
 import { diagnosticsCount, diagnosticsReport } from './report.ts';
+import { FILE_WIDTH } from './widths.ts';
 
-/** Columns of a report that goes to a file. */
-const FILE_WIDTH = 100;
+const { mistakes, nothing, help } = commandLine;
 
 /** A share above 0 and below 1, also as `90%`; undefined for anything else. */
 const readShare = (text: string): number | undefined => {
@@ -84,18 +86,18 @@ export const parcelsCommand = async (
   [operand]: Operands,
 ): Promise<number> => {
   const refuse = (mistake: string): number => {
-    edge.stderr.write(`${mistake}\nSee: lidlore parcels --help\n`);
+    edge.stderr.write(`${mistake}\n${help.see('parcels')}\n`);
     return EXIT.usage;
   };
   const share = typeof values.share === 'string' ? readShare(values.share) : undefined;
   if (values.share !== undefined && share === undefined)
-    return refuse(`Unexpected --share ${values.share}, expected a share between 0 and 1, as 0.9.`);
+    return refuse(mistakes.share(String(values.share), DEFAULT_SHARE));
   const place = await readContentFolder(values, edge.cwd);
   if ('mistake' in place) return refuse(place.mistake);
   const { content, root, cache, asOf, showFile } = place;
   const csv = operand !== undefined && /\.(csv|tsv|txt)$/i.test(operand) ? operand : undefined;
   if (csv !== undefined && !(await stat(resolve(edge.cwd, csv)).catch(() => undefined))?.isFile())
-    return refuse(`There is no file ${csv}.`);
+    return refuse(mistakes.noFile(csv));
 
   const [{ readTexts }, { readerOf }, { parcelsOf, parcelsReaders }] = await Promise.all([
     import('../io/read-content.ts'),
@@ -120,10 +122,7 @@ export const parcelsCommand = async (
     ...(share === undefined ? {} : { share }),
   });
   if (!file && operand !== undefined && !cycles.includes(operand)) {
-    const meant = nearest(operand, cycles);
-    return refuse(
-      `There is no cycle ${operand} in ${root}.${meant ? ` Did you mean ${meant}?` : ''} A file is named by its ending, as export.csv.`,
-    );
+    return refuse(mistakes.noCycle(operand, root, nearest(operand, cycles)) + mistakes.fileByEnding);
   }
   const ok = facts !== undefined && !mustFixAny(diagnostics);
   const show = (name: string): string => (name === csv ? name : showFile(name));
@@ -138,8 +137,8 @@ export const parcelsCommand = async (
     } else
       edge.stderr.write(
         diagnostics.length > 0
-          ? `\n${diagnosticsCount(diagnostics)}. There are no figures before these are mended.\n`
-          : `There is no cycle in ${root} yet.\n`,
+          ? `\n${nothing.noFigures(diagnosticsCount(diagnostics))}\n`
+          : `${nothing.noCycles(root)}\n`,
       );
   }
   return ok ? EXIT.done : EXIT.mustFix;

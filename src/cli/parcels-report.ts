@@ -1,37 +1,20 @@
 /** The parcels for a terminal: plain words and columns, no colour, made to be read aloud too. */
+import { dateOfDay, type Group, logLogLimits, type ParcelsFacts, type Step } from '../pipeline/parcels.ts';
+import { parcels as words } from '../wording/en/parcels.ts';
+import { type Column, hanging, tableLines, wrappedInCells } from './cells.ts';
+import { part } from './report.ts';
+import { reportWidth } from './widths.ts';
 
-import { counted } from '../diagnostics/counting-words.ts';
-import {
-  dateOfDay,
-  eveningWords,
-  type Group,
-  logLogLimits,
-  neverWords,
-  outlookWords,
-  overdueWords,
-  type ParcelsFacts,
-  paceWords,
-  percent,
-  revealWords,
-  type Step,
-  stateWords,
-} from '../pipeline/parcels.ts';
-import { type Column, hanging, tableLines, wrapped } from './cells.ts';
+const { report } = words;
 
-const NARROWEST = 60;
-const WIDEST = 140;
 /** Longer sentences than this are not read with ease. Common practice, no source. */
 const WIDEST_TEXT = 100;
-
-/** A heading and what stands under it; nothing where there is nothing. */
-const part = (heading: string, lines: readonly string[]): string[] =>
-  lines.length === 0 ? [] : ['', heading, ...lines];
 
 const figure = (share: number): string => share.toFixed(3);
 
 const limitsText = (step: Step): string => {
   const limits = logLogLimits(step);
-  return limits ? `${figure(1 - limits.upper)} to ${figure(1 - limits.lower)}` : '';
+  return limits ? report.range(figure(1 - limits.upper), figure(1 - limits.lower)) : '';
 };
 
 const curveLines = (steps: readonly Step[], width: number): string[] =>
@@ -39,18 +22,26 @@ const curveLines = (steps: readonly Step[], width: number): string[] =>
     ? []
     : tableLines(
         [
-          { head: 'Day', align: 'end', cells: steps.map(({ day }) => String(day)) },
-          { head: 'Waiting', align: 'end', cells: steps.map(({ atRisk }) => String(atRisk)) },
-          { head: 'Arrived', align: 'end', cells: steps.map(({ delivered }) => String(delivered)) },
-          { head: 'Share', align: 'end', cells: steps.map(({ waiting }) => figure(1 - waiting)) },
-          { head: '95% limits', cells: steps.map(limitsText) },
+          { head: report.columns.day, align: 'end', cells: steps.map(({ day }) => String(day)) },
+          { head: report.columns.waiting, align: 'end', cells: steps.map(({ atRisk }) => String(atRisk)) },
+          {
+            head: report.columns.arrived,
+            align: 'end',
+            cells: steps.map(({ delivered }) => String(delivered)),
+          },
+          {
+            head: report.columns.share,
+            align: 'end',
+            cells: steps.map(({ waiting }) => figure(1 - waiting)),
+          },
+          { head: report.columns.limits, cells: steps.map(limitsText) },
         ],
         width,
       );
 
-const wholeDay = (day: number | undefined): string => (day === undefined ? '' : `day ${day}`);
+const wholeDay = (day: number | undefined): string => (day === undefined ? '' : report.halfBy(day));
 
-const groupLines = (kind: string, groups: readonly Group[], width: number): string[] => {
+const groupLines = (by: 'carrier' | 'region', groups: readonly Group[], width: number): string[] => {
   const numbers = (head: string, of: (group: Group) => number): Column => ({
     head,
     align: 'end',
@@ -60,14 +51,22 @@ const groupLines = (kind: string, groups: readonly Group[], width: number): stri
     ? []
     : tableLines(
         [
-          { head: kind, wraps: true, cells: groups.map(({ name }) => name || 'not named') },
-          numbers('Parcels', ({ parcels }) => parcels),
-          numbers('Arrived', ({ delivered }) => delivered),
-          numbers('On way', ({ travelling }) => travelling),
-          numbers('Overdue', ({ overdue }) => overdue),
-          { head: 'Share', align: 'end', cells: groups.map(({ share }) => percent(share)) },
-          { head: 'Half by', align: 'end', cells: groups.map(({ half }) => wholeDay(half.day)) },
-          { head: '', cells: groups.map(({ pace }) => (pace === 'usual' ? '' : pace)) },
+          {
+            head: report.columns.group[by],
+            wraps: true,
+            cells: groups.map(({ name }) => name || words.unnamed),
+          },
+          numbers(report.columns.parcels, ({ parcels }) => parcels),
+          numbers(report.columns.arrived, ({ delivered }) => delivered),
+          numbers(report.columns.travelling, ({ travelling }) => travelling),
+          numbers(report.columns.overdue, ({ overdue }) => overdue),
+          {
+            head: report.columns.share,
+            align: 'end',
+            cells: groups.map(({ share }) => words.percent(share)),
+          },
+          { head: report.columns.half, align: 'end', cells: groups.map(({ half }) => wholeDay(half.day)) },
+          { head: '', cells: groups.map(({ pace }) => words.paces[pace]) },
         ],
         width,
       );
@@ -79,9 +78,9 @@ export const parcelsReport = (
   options: { readonly columns: number; readonly showFile: (file: string) => string; readonly lang: string },
 ): string => {
   const { lang } = options;
-  const width = Math.min(WIDEST, Math.max(NARROWEST, options.columns));
+  const width = reportWidth(options.columns);
   const text = (sentences: readonly string[]): string[] =>
-    sentences.filter(Boolean).flatMap((sentence) => wrapped(sentence, Math.min(width, WIDEST_TEXT)));
+    sentences.filter(Boolean).flatMap((sentence) => wrappedInCells(sentence, Math.min(width, WIDEST_TEXT)));
   const { cycle, theme, asOfDate, curve, overdue, carriers, regions, file } = facts;
   const continuing =
     facts.outlook.source === 'both'
@@ -90,43 +89,47 @@ export const parcelsReport = (
         ? facts.outlook.curve.steps
         : [];
   const lines = [
-    ...wrapped(`Parcels of ${cycle}${theme ? `, ${theme}` : ''}, as of ${asOfDate}`, width),
-    ...text([stateWords(facts)]),
+    ...wrappedInCells(report.title(cycle, theme, asOfDate), width),
+    ...text([words.state(facts)]),
     '',
-    ...text(outlookWords(facts, lang)),
-    ...text([neverWords(facts)]),
-    ...part('Reveal', [
-      ...text(revealWords(facts, lang)),
+    ...text(words.outlook(facts, lang)),
+    ...text([words.never(facts)]),
+    ...part(report.reveal, [
+      ...text(words.reveal(facts, lang)),
       ...facts.evenings.map(
         ({ moment, share }) =>
-          `  ${eveningWords(moment, facts.timeZone, lang)}: ${percent(share, facts.wanted)} expected by the day before`,
+          `  ${report.evening(words.evening(moment, facts.timeZone, lang), words.percent(share, facts.wanted))}`,
       ),
     ]),
     ...(file === undefined || facts.parcels === 0
       ? []
-      : part('Overdue', [
-          ...text([overdueWords(facts)]),
+      : part(report.overdue, [
+          ...text([words.overdue(facts)]),
           ...(overdue?.days ?? []).flatMap(({ shipped, days, count, lines: where }) =>
             hanging(
               '  ',
-              `${counted(count, 'parcel')} that left on ${dateOfDay(shipped)}, ${counted(days, 'day')} ago: ${options.showFile(file)}, ${where.length === 1 ? 'line' : 'lines'} ${where.join(', ')}${count > where.length ? ' and more' : ''}`,
+              report.overdueDay({
+                count,
+                shipped: dateOfDay(shipped),
+                days,
+                file: options.showFile(file),
+                lines: where,
+              }),
               width,
             ),
           ),
         ])),
-    ...part('By carrier', [
-      ...text(paceWords(carriers, 'carrier', lang)),
-      ...groupLines('Carrier', carriers, width),
+    ...part(report.by.carrier, [
+      ...text(words.pace(carriers, 'carrier', lang)),
+      ...groupLines('carrier', carriers, width),
     ]),
-    ...part('By region', [
-      ...text(paceWords(regions, 'region', lang)),
-      ...groupLines('Region', regions, width),
+    ...part(report.by.region, [
+      ...text(words.pace(regions, 'region', lang)),
+      ...groupLines('region', regions, width),
     ]),
-    ...part('Share arrived by days since they left (Kaplan-Meier)', curveLines(curve.steps, width)),
+    ...part(report.curve, curveLines(curve.steps, width)),
     ...part(
-      facts.outlook.source === 'both'
-        ? 'And from there on, by the earlier cycles'
-        : 'Share arrived by days since they left, in earlier cycles (Kaplan-Meier)',
+      facts.outlook.source === 'both' ? report.continuing : report.earlier,
       curveLines(continuing, width),
     ),
   ];

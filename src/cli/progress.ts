@@ -1,6 +1,9 @@
 /** How far a long stage is: a bar where somebody watches, plain lines elsewhere. */
 import { performance } from 'node:perf_hooks';
+import { commandLine } from '../wording/en/command-line.ts';
 import type { Environment } from './environment.ts';
+
+const { progress: words } = commandLine;
 
 const BAR = 24;
 /** Elsewhere than on a terminal: a line each tenth, and never two within this many milliseconds. */
@@ -10,7 +13,7 @@ const QUIET = 500;
 
 const timeLeft = (elapsed: number, done: number, total: number): string => {
   const seconds = Math.ceil(((elapsed / done) * (total - done)) / 1000);
-  return seconds < 60 ? `${seconds} s left` : `${Math.ceil(seconds / 60)} min left`;
+  return seconds < 60 ? words.secondsLeft(seconds) : words.minutesLeft(Math.ceil(seconds / 60));
 };
 
 /** A listener for one stage: call it with what is done and what there is. `label` says what is counted. */
@@ -25,7 +28,7 @@ export const progress = (edge: Environment, label: string): ((done: number, tota
       const filled = Math.round((done / total) * BAR);
       const bar = '#'.repeat(filled) + '.'.repeat(BAR - filled);
       edge.stderr.write(
-        done === total ? '\r\x1b[K' : `\r\x1b[K${label} [${bar}] ${done} of ${total}, ${left}`,
+        done === total ? '\r\x1b[K' : `\r\x1b[K${label} [${bar}] ${words.of(done, total)}, ${left}`,
       );
       return;
     }
@@ -35,6 +38,6 @@ export const progress = (edge: Environment, label: string): ((done: number, tota
     if (!due && !last) return;
     lastLine = now;
     lastTenth = tenth;
-    edge.stderr.write(`${label}: ${done} of ${total}${done === total ? '' : `, ${left}`}\n`);
+    edge.stderr.write(`${label}: ${words.of(done, total)}${done === total ? '' : `, ${left}`}\n`);
   };
 };

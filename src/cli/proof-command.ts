@@ -2,15 +2,18 @@
 
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
+import { DEFAULT_AIM } from '../pipeline/defaults.ts';
 import type { Coverage } from '../pipeline/proof.ts';
+import { commandLine } from '../wording/en/command-line.ts';
+import { coverage as said } from '../wording/en/coverage.ts';
 import { readContentFolder } from './content-folder.ts';
 import type { Environment, Operands, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 import { progress } from './progress.ts';
 import { diagnosticsCount, diagnosticsReport } from './report.ts';
+import { FILE_WIDTH } from './widths.ts';
 
-/** Columns of a report that goes to a file. */
-const FILE_WIDTH = 100;
+const { mistakes, nothing, help } = commandLine;
 
 /** A share above 0 and below 1, or undefined. */
 const readAim = (text: string): number | undefined => {
@@ -18,16 +21,19 @@ const readAim = (text: string): number | undefined => {
   return aim !== undefined && aim > 0 ? aim : undefined;
 };
 
-/** The coverage without the article's own text: every mention says where it stands. */
-const asJson = ({ passages: _, items, ...rest }: Coverage): object => ({
+/** The coverage without the article's own text: every mention says where it stands. Facts have their sentences beside them. */
+const asJson = ({ passages: _text, digest: _digest, items, limits, advice, ...rest }: Coverage): object => ({
   ...rest,
+  limits: limits.map((limit) => said.limits[limit]),
+  advice: advice.map((edit) => ({ ...edit, words: said.instruction(edit) })),
   items: items.map(({ phrases, ...item }) => ({
     ...item,
-    phrases: phrases.map(({ phrase, ...found }) => ({
+    phrases: phrases.map(({ phrase, rival, ...found }) => ({
       text: phrase.text,
-      origins: phrase.origins,
+      origins: phrase.origins.map((origin) => ({ ...origin, words: said.origin(origin) })),
       weight: phrase.weight,
       ...found,
+      ...(rival && { rival: { ...rival, why: said.rivalReason(rival.reason) } }),
     })),
   })),
 });
@@ -35,12 +41,12 @@ const asJson = ({ passages: _, items, ...rest }: Coverage): object => ({
 /** Proves, reports, and gives the exit status. */
 export const proofCommand = async (values: Values, edge: Environment, [cycle]: Operands): Promise<number> => {
   const refuse = (mistake: string): number => {
-    edge.stderr.write(`${mistake}\nSee: lidlore proof --help\n`);
+    edge.stderr.write(`${mistake}\n${help.see('proof')}\n`);
     return EXIT.usage;
   };
   const aim = typeof values.aim === 'string' ? readAim(values.aim) : undefined;
   if (values.aim !== undefined && aim === undefined)
-    return refuse(`Unexpected --aim ${values.aim}, expected a standing between 0 and 1, as 0.7.`);
+    return refuse(mistakes.aim(String(values.aim), DEFAULT_AIM));
   const place = await readContentFolder(values, edge.cwd);
   if ('mistake' in place) return refuse(place.mistake);
   const { content, root, cache, asOf, showFile } = place;
@@ -51,7 +57,7 @@ export const proofCommand = async (values: Values, edge: Environment, [cycle]: O
     import('./record-files.ts'),
     import('../pipeline/proof.ts'),
   ]);
-  const sources = await readContent(content, cache, progress(edge, 'Looking at photos'), root);
+  const sources = await readContent(content, cache, progress(edge, commandLine.progress.photos), root);
   const readFile = await readerOf(sources, cache);
   const memory = await readNameMemory(cache);
   const { coverage, diagnostics, cycles } = await proofOf({
@@ -69,9 +75,10 @@ export const proofCommand = async (values: Values, edge: Environment, [cycle]: O
   // What cannot be remembered is looked up again next time.
   await memory.keep().catch(() => undefined);
   if (cycle !== undefined && !cycles.includes(cycle)) {
-    const meant = nearest(cycle, cycles);
+    const newest = cycles.at(-1);
     return refuse(
-      `There is no cycle ${cycle} in ${root}.${meant ? ` Did you mean ${meant}?` : ''}${cycles.length > 0 ? ` The newest is ${cycles.at(-1)}.` : ''}`,
+      mistakes.noCycle(cycle, root, nearest(cycle, cycles)) +
+        (newest === undefined ? '' : mistakes.newestCycle(newest)),
     );
   }
   const missed = coverage?.items.some(({ standing }) => !isAtAim(standing, coverage.aim)) ?? true;
@@ -85,8 +92,8 @@ export const proofCommand = async (values: Values, edge: Environment, [cycle]: O
     edge.stderr.write(diagnosticsReport(diagnostics, showFile));
     edge.stderr.write(
       diagnostics.length > 0
-        ? `\n${diagnosticsCount(diagnostics)}. There is no proof before these are mended.\n`
-        : `There is no cycle in ${root} yet. Begin with ${root}/cycles/2026-03/cycle.md, in a folder named for its month.\n`,
+        ? `\n${nothing.noProof(diagnosticsCount(diagnostics))}\n`
+        : `${nothing.noCycles(root)}${nothing.beginCycle(root)}\n`,
     );
   }
   return ok ? EXIT.done : EXIT.mustFix;

@@ -1,9 +1,14 @@
 /** The words of the command line → what is asked for. */
 import { parseArgs } from 'node:util';
 import { nearest } from '../diagnostics/nearest.ts';
+import { commandLine } from '../wording/en/command-line.ts';
 import { type Command, commands } from './commands.ts';
 import type { Operands, Values } from './environment.ts';
+import { optionHelp } from './help.ts';
 
+const { mistakes } = commandLine;
+
+/** What the words of the command line ask for. */
 export type CommandLine =
   | { readonly kind: 'help'; readonly command?: Command }
   | { readonly kind: 'version' }
@@ -16,12 +21,10 @@ export type CommandLine =
   /** The words make no sense: what to say about it. */
   | { readonly kind: 'mistake'; readonly message: string; readonly command?: Command };
 
-const meant = (word: string | undefined): string => (word ? ` Did you mean ${word}?` : '');
-
 /** Reads the words after the program's name. */
 export const readWords = (words: readonly string[]): CommandLine => {
   const [first, ...rest] = words;
-  if (first === undefined) return { kind: 'mistake', message: 'Name a command.' };
+  if (first === undefined) return { kind: 'mistake', message: mistakes.noCommand };
   if (first === '--help' || first === '-h' || first === 'help') {
     const command = commands.find(({ name }) => name === rest[0]);
     return command ? { kind: 'help', command } : { kind: 'help' };
@@ -37,18 +40,19 @@ export const readWords = (words: readonly string[]): CommandLine => {
     if (ofCommand)
       return {
         kind: 'mistake',
-        message: `Unexpected ${first}, expected a command before it: lidlore ${ofCommand.name} ${first}`,
+        message: mistakes.optionFirst(first, ofCommand.name),
       };
-    return { kind: 'mistake', message: `Unknown option ${first}.${meant(nearest(first, known))}` };
+    return { kind: 'mistake', message: mistakes.unknownOption(first, nearest(first, known)) };
   }
   return {
     kind: 'mistake',
-    message: `Unknown command ${first}.${meant(
+    message: mistakes.unknownCommand(
+      first,
       nearest(
         first,
         commands.map(({ name }) => name),
       ),
-    )}`,
+    ),
   };
 };
 
@@ -79,26 +83,25 @@ const readOptions = (command: Command, words: readonly string[]): CommandLine =>
   for (const token of tokens) {
     if (token.kind === 'option-terminator') continue;
     if (token.kind === 'positional') {
-      if (most === 0) return mistake(`Unexpected ${token.value}, expected an option.`);
+      if (most === 0) return mistake(mistakes.operand(token.value));
       if (operands.length === most)
-        return mistake(`Unexpected second ${token.value}, expected one ${command.operands}.`);
+        return mistake(mistakes.secondOperand(token.value, command.operands ?? ''));
       operands.push(token.value);
       continue;
     }
     const option = command.options.find(({ name }) => name === token.name);
     if (!option) {
       const known = [...command.options.map(({ name }) => `--${name}`), '--help'];
-      return mistake(`Unknown option ${token.rawName}.${meant(nearest(token.rawName, known))}`);
+      return mistake(mistakes.unknownOption(token.rawName, nearest(token.rawName, known)));
     }
-    if (option.name in values) return mistake(`Unexpected second --${option.name}, expected it once.`);
+    if (option.name in values) return mistake(mistakes.secondOption(option.name));
     if (!option.value) {
-      if (token.value !== undefined)
-        return mistake(`Unexpected value ${token.value}: --${option.name} takes none.`);
+      if (token.value !== undefined) return mistake(mistakes.needlessValue(token.value, option.name));
       values[option.name] = true;
     } else {
       const taken = token.inlineValue === false && token.value !== '-' && token.value?.startsWith('-');
       if (!token.value || taken)
-        return mistake(`Missing value: --${option.name} ${option.value}, ${option.help}.`);
+        return mistake(mistakes.missingValue(option.name, option.value, optionHelp(command, option)));
       values[option.name] = token.value;
     }
   }

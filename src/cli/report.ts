@@ -1,18 +1,8 @@
-/** Findings and results in words. Gives text; the caller prints it. */
-import { type Diagnostic, locationText, type Weight } from '../diagnostics/diagnostic.ts';
-
-const weights: readonly Weight[] = ['must fix', 'look at', 'note'];
-
-/** `3.4 MB`, decimal units. */
-export const size = (bytes: number): string =>
-  bytes < 1000
-    ? `${bytes} bytes`
-    : bytes < 1e6
-      ? `${Math.round(bytes / 1000)} kB`
-      : `${(bytes / 1e6).toFixed(1)} MB`;
+/** Findings in words. Gives text; the caller prints it. */
+import { type Diagnostic, heaviestFirst, locationText, weights } from '../diagnostics/diagnostic.ts';
+import { findings } from '../wording/en/findings.ts';
 
 const byPlace = (a: Diagnostic, b: Diagnostic): number =>
-  weights.indexOf(a.weight) - weights.indexOf(b.weight) ||
   (a.location.file < b.location.file ? -1 : a.location.file > b.location.file ? 1 : 0) ||
   a.location.line - b.location.line ||
   a.location.column - b.location.column;
@@ -22,23 +12,25 @@ export const diagnosticsReport = (
   diagnostics: readonly Diagnostic[],
   show: (file: string) => string,
 ): string =>
-  [...diagnostics]
-    .sort(byPlace)
+  heaviestFirst([...diagnostics].sort(byPlace))
     .map(({ weight, rule, location: place, message, fix, related }) => {
       const at = (where: typeof place): string => locationText({ ...where, file: show(where.file) });
-      const lines = [`${at(place)}  ${weight}: ${message}  (${rule})`];
+      const lines = [`${at(place)}  ${findings.weights[weight]}: ${message}  (${rule})`];
       if (related) lines.push(`    ${at(related.location)}: ${related.message}`);
-      if (fix) lines.push(`    Fix: ${fix}`);
+      if (fix) lines.push(`    ${findings.fix(fix)}`);
       return `${lines.join('\n')}\n`;
     })
     .join('');
 
 /** `2 must fix, 1 look at`; empty when there is nothing. */
 export const diagnosticsCount = (diagnostics: readonly Diagnostic[]): string =>
-  weights
-    .map(
-      (weight) => [diagnostics.filter((diagnostic) => diagnostic.weight === weight).length, weight] as const,
-    )
-    .filter(([count]) => count > 0)
-    .map(([count, weight]) => `${count} ${count !== 1 && weight === 'note' ? 'notes' : weight}`)
-    .join(', ');
+  findings.count(
+    weights.map((weight) => [
+      weight,
+      diagnostics.filter((diagnostic) => diagnostic.weight === weight).length,
+    ]),
+  );
+
+/** A heading and what stands under it; nothing where there is nothing. */
+export const part = (heading: string, lines: readonly string[]): string[] =>
+  lines.length === 0 ? [] : ['', heading, ...lines];

@@ -1,6 +1,7 @@
 /** Words in, one command run, report out, exit status. */
 import { readFile } from 'node:fs/promises';
 import { isPublishFailure } from '../io/publish/failure.ts';
+import { commandLine } from '../wording/en/command-line.ts';
 import type { Environment } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 import { commandHelp, programHelp } from './help.ts';
@@ -33,30 +34,25 @@ export const run = async (words: readonly string[], edge: Environment): Promise<
         edge.stdout.write(`${await version()}\n`);
         return EXIT.done;
       case 'mistake':
-        edge.stderr.write(
-          `${asked.message}\nSee: lidlore ${asked.command ? `${asked.command.name} ` : ''}--help\n`,
-        );
+        edge.stderr.write(`${asked.message}\n${commandLine.help.see(asked.command?.name)}\n`);
         return EXIT.usage;
       case 'run':
         return await asked.command.run(asked.values, edge, asked.operands);
     }
   } catch (error) {
     if (isPublishFailure(error) && error.reason !== 'bug') {
-      const said = error.reason === 'disk' ? `The disk refused: ${error.message}` : error.message;
-      edge.stderr.write(
-        `${said}\n${error.halfWay ? 'The site is published in part; the next build finishes it.' : 'Nothing was published; the old site is as it was.'}\n`,
-      );
+      const { disk, inTheWay } = commandLine.failures;
+      const words = error.reason === 'disk' ? disk : inTheWay;
+      edge.stderr.write(`${words(error.message, error.halfWay)}\n`);
       return error.reason === 'disk' ? EXIT.disk : EXIT.usage;
     }
     const refused = diskRefusal(error);
     if (refused) {
-      edge.stderr.write(`The disk refused: ${refused}\nNothing was published; the old site is as it was.\n`);
+      edge.stderr.write(`${commandLine.failures.disk(refused, false)}\n`);
       return EXIT.disk;
     }
     const stack = error instanceof Error ? (error.stack ?? error.message) : String(error);
-    edge.stderr.write(
-      `This is a bug in lidlore, not a mistake of yours. ${isPublishFailure(error) ? 'The site is published in part; the next build finishes it' : 'Nothing was published'}. Please report it with:\n${stack}\n`,
-    );
+    edge.stderr.write(`${commandLine.failures.bug(stack, isPublishFailure(error) && error.halfWay)}\n`);
     return EXIT.bug;
   }
 };

@@ -7,9 +7,13 @@ export interface Location {
   readonly column: number;
 }
 
-/** By consequence: the build cannot go on; a change may be needed; probably fine, but worth knowing. */
-export type Weight = 'must fix' | 'look at' | 'note';
+/** By consequence, the heaviest first: the build cannot go on; a change may be needed; probably fine, but worth knowing. */
+export const weights = ['must fix', 'look at', 'note'] as const;
 
+/** How much a finding weighs. */
+export type Weight = (typeof weights)[number];
+
+/** A finding. */
 export interface Diagnostic {
   readonly weight: Weight;
   /** The rule's name, kebab-case, stable: authors search for it. */
@@ -35,6 +39,10 @@ export interface Checked<T> {
 /** Whether any finding forbids publishing. */
 export const mustFixAny = (diagnostics: readonly Diagnostic[]): boolean =>
   diagnostics.some((diagnostic) => diagnostic.weight === 'must fix');
+
+/** Findings by weight, the heaviest first; of one weight, in the order given. */
+export const heaviestFirst = (diagnostics: readonly Diagnostic[]): readonly Diagnostic[] =>
+  weights.flatMap((weight) => diagnostics.filter((diagnostic) => diagnostic.weight === weight));
 
 /** `file:line:column`, as editors and terminals understand it. */
 export const locationText = (location: Location): string =>

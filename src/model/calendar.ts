@@ -1,7 +1,10 @@
 /** Moments, dates and months, in the box's time zone and language. */
 import { Temporal } from 'temporal-polyfill';
+import { longDate } from '../text/long-date.ts';
 import type { Cycle, Moment, PlainDate } from './box.ts';
 import { type OpenCycle, revealedAt } from './seal.ts';
+
+export { longDate } from '../text/long-date.ts';
 
 /**
  * The moment of an ISO 8601 date-time, local in the zone unless it bears an offset. A time that a change of
@@ -21,12 +24,6 @@ export const momentOf = (text: string, timeZone: string): Moment | undefined => 
 /** The calendar date that a moment falls on in the zone. */
 export const dateInZone = (moment: Moment, timeZone: string): PlainDate =>
   Temporal.Instant.fromEpochMilliseconds(moment).toZonedDateTimeISO(timeZone).toPlainDate().toString();
-
-/** "19 March 2026" */
-export const longDate = (date: PlainDate, lang: string): string =>
-  new Intl.DateTimeFormat(lang, { dateStyle: 'long', timeZone: 'UTC' }).format(
-    Temporal.PlainDate.from(date).toZonedDateTime('UTC').epochMilliseconds,
-  );
 
 /** "19 March 2026, 19:00" in the zone. */
 export const longTime = (moment: Moment, timeZone: string, lang: string): string => {

@@ -1,11 +1,11 @@
 /** A title that names the things, for a cycle whose record gives none. */
 import { monthName } from './calendar.ts';
 
-/** ", 300 ml", ", twelve fingers": what a card adds to a name, and a headline does not. */
-const ADDED = /,.*$/;
+/** Where a card begins to add to a name what a headline leaves out: ", 300 ml", " (bare)". */
+const ADDED = /,|\s[([]/;
 
-/** "Brass plant mister" of "Brass plant mister, 300 ml". */
-export const shortName = (name: string): string => name.replace(ADDED, '');
+/** "Brass plant mister" of "Brass plant mister, 300 ml"; a name that is nothing but what a card adds stays whole. */
+export const shortName = (name: string): string => name.split(ADDED)[0]?.trim() || name;
 
 /** A short name as it stands inside a sentence; "Bee Meadow seeds" is a name of its own and keeps its capitals. */
 export const nameInSentence = (name: string, lang: string): string => {

@@ -1,4 +1,5 @@
 /** The order of the stages, without a disk: Sources → outputs and findings. */
+import { isAtAim } from '../analysis/coverage/aim.ts';
 import { languageFor } from '../analysis/language/language.ts';
 import type { ChannelPlan, ChannelResult, Proof, Tools } from '../channels/channel.ts';
 import { channels, closingChannels } from '../channels/index.ts';
@@ -12,12 +13,12 @@ import { callFindings } from '../model/call-findings.ts';
 import { linkBox } from '../model/link.ts';
 import { isSealed, unsealed } from '../model/seal.ts';
 import type { Output, Where } from '../render/output.ts';
-import { isAtAim } from '../render/proof-words.ts';
 import { type Asset, compileTemplates, type TemplateFile } from '../render/templates.ts';
 import { wordingFor } from '../wording/wording.ts';
 import type { AsOf } from './as-of.ts';
 import { completenessOf } from './completeness.ts';
-import { DEFAULT_AIM, type NameMemory, proofsOf } from './facts.ts';
+import { DEFAULT_AIM } from './defaults.ts';
+import { type NameMemory, proofsOf } from './facts.ts';
 import { type NextBuild, nextBuild } from './next-build.ts';
 import { type ParcelsByCycle, parcelsFindings, parcelsReports } from './parcels.ts';
 import { withReveals } from './reveals.ts';
@@ -25,6 +26,7 @@ import { withReveals } from './reveals.ts';
 /** `records`: texts are checked and linked; `proofs`: articles are read for their coverage; `pages`: channels make their files. */
 export type Stage = 'records' | 'proofs' | 'pages';
 
+/** What a build is made of. */
 export interface BuildInput {
   readonly sources: Sources;
   readonly readFile: FileReader;
@@ -67,6 +69,7 @@ export interface SealedCycle {
   readonly until: string;
 }
 
+/** What a build gave. */
 export interface BuildResult {
   /** Empty when anything must be fixed. Paths are unique within `site` and within `backroom`. */
   readonly outputs: readonly Output[];
@@ -84,7 +87,6 @@ export interface BuildResult {
 const sameContent = (a: Output, b: Output): boolean => {
   if ('text' in a) return 'text' in b && a.text === b.text;
   if ('bytes' in a) return 'bytes' in b && Buffer.compare(a.bytes, b.bytes) === 0;
-  if ('kept' in a) return 'kept' in b;
   const key = ({ picture: { hash, width, height, focus, format, mark } }: typeof a): string =>
     JSON.stringify([hash, width, height, focus?.x, focus?.y, format, mark]);
   return 'picture' in b && key(a) === key(b);
@@ -191,8 +193,11 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     aim: DEFAULT_AIM,
     diagnostics: found,
     names,
-    wanted: (cycle, hash) => cycle === newest || proved.get(cycle.id) !== hash,
+    wanted: () => true,
   });
+  const told = [...proofs].filter(
+    ([cycle, { textHash }]) => cycle === newest?.id || proved.get(cycle) !== textHash,
+  );
 
   onStage('pages');
   const open = unsealed(box, moment);
@@ -217,5 +222,5 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
   const all = [...results, ...closing];
   const diagnostics = [...found, ...all.flatMap((result) => result.diagnostics), ...lacking];
   const outputs = mustFixAny(diagnostics) ? [] : unique(all.flatMap((result) => result.outputs));
-  return { ...known, outputs, diagnostics, proofs: [...proofs.values()].map(inShort) };
+  return { ...known, outputs, diagnostics, proofs: told.map(([, proof]) => inShort(proof)) };
 };

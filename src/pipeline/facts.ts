@@ -8,9 +8,6 @@ import type { Box, Cycle, Item, Moment } from '../model/box.ts';
 import { isSealed } from '../model/seal.ts';
 import { shortHash } from '../text/hash.ts';
 
-/** Standing that every item should reach. Common practice, no source: one clear mention in each good place. */
-export const DEFAULT_AIM = 0.7;
-
 /** Raise when a proof of the same text would read otherwise, so that old pages are made anew. */
 const PROOF_VERSION = 1;
 
@@ -50,6 +47,7 @@ const otherNamesOf = async (
   return new Map(items.map((item) => [item.kind, memory.get(nameKey(item, language.tag)) ?? []]));
 };
 
+/** What proofs are made of. */
 export interface FactsInput {
   readonly box: Box;
   /** The box's own. */

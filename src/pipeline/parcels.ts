@@ -19,17 +19,6 @@ import { withReveals } from './reveals.ts';
 export type { Group } from '../analysis/parcels/compare.ts';
 export type { ParcelsFacts } from '../analysis/parcels/facts.ts';
 export { logLogLimits, type Step, standardError } from '../analysis/parcels/kaplan-meier.ts';
-export {
-  eveningWords,
-  neverWords,
-  outlookWords,
-  overdueWords,
-  paceWords,
-  percent,
-  revealWords,
-  shareWords,
-  stateWords,
-} from '../analysis/parcels/words.ts';
 export { dateOfDay } from '../model/parcels.ts';
 
 /** A list of shipments that lies in the content folder. */
@@ -153,6 +142,7 @@ export const parcelsReports = (wanted: Wanted): ReadonlyMap<string, ParcelsRepor
     ]),
   );
 
+/** Which parcels are asked about. */
 export interface ParcelsQuestion {
   readonly sources: Sources;
   readonly readFile: FileReader;
@@ -165,6 +155,7 @@ export interface ParcelsQuestion {
   readonly share?: number;
 }
 
+/** What is known of them. */
 export interface ParcelsResult {
   /** Of the lists that were read, and of records where no box could be made of them. */
   readonly diagnostics: readonly Diagnostic[];

@@ -1,4 +1,5 @@
 /** What a name or a text says, for somebody choosing words: the way from the edge to the analysis. */
+import type { NameOrigin } from '../analysis/coverage/phrases/name.ts';
 
 /** A name taken apart. */
 export interface NamePhrases {
@@ -8,7 +9,7 @@ export interface NamePhrases {
   /** What it is a kind of: "watering can". */
   readonly kind: string;
   /** What a shopper would type, the fullest first, each with what it was taken from. */
-  readonly phrases: readonly { readonly text: string; readonly origin: string }[];
+  readonly phrases: readonly { readonly text: string; readonly origin: NameOrigin }[];
 }
 
 /** A noun phrase of a text; `start` and `end` are offsets in UTF-16 units. */

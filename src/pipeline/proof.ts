@@ -9,10 +9,12 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { callFindings } from '../model/call-findings.ts';
 import { linkBox } from '../model/link.ts';
 import type { AsOf } from './as-of.ts';
-import { DEFAULT_AIM, type NameMemory, proofsOf } from './facts.ts';
+import { DEFAULT_AIM } from './defaults.ts';
+import { type NameMemory, proofsOf } from './facts.ts';
 import type { ParcelsByCycle } from './parcels.ts';
 import { waitsForParcels, withReveals } from './reveals.ts';
 
+export { isAtAim } from '../analysis/coverage/aim.ts';
 export type {
   Coverage,
   Edit,
@@ -26,20 +28,14 @@ export type {
   SharedPassage,
   StandingPart,
 } from '../analysis/coverage/coverage.ts';
-export { zones as placeNames, zoneWords as placeWords } from '../analysis/coverage/text/zones.ts';
-export {
-  briefName,
-  broughtWords,
-  isAtAim,
-  linkMarkdown,
-  ordinalWord,
-  readingWords,
-  saysItself,
-  standingText,
-  verdictWords,
-} from '../render/proof-words.ts';
+export { broughtFigures, standingText } from '../analysis/coverage/figures.ts';
+export { type Zone, zones } from '../analysis/coverage/text/zones.ts';
+export { verdictOf } from '../analysis/coverage/verdict.ts';
+export { shortName } from '../model/title.ts';
+export { linkMarkdown } from '../render/record-lines.ts';
 export type { NameMemory } from './facts.ts';
 
+/** Which proof is asked for. */
 export interface ProofInput {
   readonly sources: Sources;
   readonly readFile: FileReader;
@@ -53,6 +49,7 @@ export interface ProofInput {
   readonly readParcels?: () => Promise<ParcelsByCycle>;
 }
 
+/** The proof, or what keeps it from being made. */
 export interface ProofResult {
   /** Of the whole content: a fault elsewhere may be what keeps this cycle from being published. */
   readonly diagnostics: readonly Diagnostic[];

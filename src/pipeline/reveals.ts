@@ -4,6 +4,7 @@ import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Moment } from '../model/box.ts';
 import { locationIn } from '../model/location-in.ts';
 import type { Parcels } from '../model/parcels.ts';
+import { percent } from '../text/counting-words.ts';
 
 type Lists = ReadonlyMap<string, Checked<Parcels | undefined>>;
 
@@ -14,8 +15,6 @@ const lookAt = ({ source }: Cycle, rule: string, message: string, fix: string): 
   message,
   fix,
 });
-
-const percent = (share: number): string => `${Math.floor(share * 1000 + 1e-9) / 10}%`;
 
 const revealOf = (box: Box, cycle: Cycle, lists: Lists): Checked<Moment | undefined> => {
   const list = lists.get(cycle.id);
@@ -48,7 +47,7 @@ const revealOf = (box: Box, cycle: Cycle, lists: Lists): Checked<Moment | undefi
             lookAt(
               cycle,
               'reveal-never',
-              `Unexpected end of the parcels with ${percent(delivered / parcels)} of them arrived, expected ${percent(wanted)}; nothing is on its way any more, and the box would stay sealed`,
+              `Unexpected end of the parcels with ${percent(delivered / parcels, wanted)} of them arrived, expected ${percent(wanted)}; nothing is on its way any more, and the box would stay sealed`,
               'Write the moment of the reveal, or a smaller `share` in `reveal` of box.md',
             ),
           ]

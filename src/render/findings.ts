@@ -1,9 +1,13 @@
 /** Findings as a page shows them. */
-import { type Diagnostic, locationText, type Weight } from '../diagnostics/diagnostic.ts';
+import { type Diagnostic, heaviestFirst, locationText } from '../diagnostics/diagnostic.ts';
+import type { Wording } from '../wording/wording.ts';
 import { type Html, html, joinHtml } from './html.ts';
 
+/** A finding as a page shows it. */
 export interface FindingView {
-  readonly weight: Weight;
+  readonly isMustFix: boolean;
+  /** Its weight in words. */
+  readonly weight: string;
   readonly rule: string;
   /** `file:line:column` */
   readonly at: string;
@@ -12,25 +16,23 @@ export interface FindingView {
   readonly related?: { readonly at: string; readonly message: Html };
 }
 
-const weights: readonly Weight[] = ['must fix', 'look at', 'note'];
-
 /** Words with what stands in backticks set as code. */
 const withCode = (text: string): Html =>
   joinHtml(text.split('`').map((piece, i) => (i % 2 === 1 ? html`<code>${piece}</code>` : html`${piece}`)));
 
 /** The heaviest first; of one weight, in the order given. */
-export const findingViews = (diagnostics: readonly Diagnostic[]): readonly FindingView[] =>
-  weights.flatMap((weight) =>
-    diagnostics
-      .filter((diagnostic) => diagnostic.weight === weight)
-      .map(({ rule, location: place, message, fix, related }) => ({
-        weight,
-        rule,
-        at: locationText(place),
-        message: withCode(message),
-        ...(fix !== undefined && { fix: withCode(fix) }),
-        ...(related && {
-          related: { at: locationText(related.location), message: withCode(related.message) },
-        }),
-      })),
-  );
+export const findingViews = (
+  diagnostics: readonly Diagnostic[],
+  { weights }: Wording['findings'],
+): readonly FindingView[] =>
+  heaviestFirst(diagnostics).map(({ weight, rule, location, message, fix, related }) => ({
+    isMustFix: weight === 'must fix',
+    weight: weights[weight],
+    rule,
+    at: locationText(location),
+    message: withCode(message),
+    ...(fix !== undefined && { fix: withCode(fix) }),
+    ...(related && {
+      related: { at: locationText(related.location), message: withCode(related.message) },
+    }),
+  }));

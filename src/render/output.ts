@@ -19,16 +19,19 @@ export interface PictureJob {
   readonly mark?: 'play';
 }
 
+/** A file of text. */
 export interface TextOutput {
   readonly where: Where;
   readonly path: string;
   readonly text: string;
 }
+/** A file of bytes. */
 export interface BytesOutput {
   readonly where: Where;
   readonly path: string;
   readonly bytes: Uint8Array;
 }
+/** A picture to be made. */
 export interface PictureOutput {
   readonly where: Where;
   readonly path: string;
@@ -48,10 +51,5 @@ export interface MadeDocument<Finding> {
   readonly diagnostics?: readonly Finding[];
 }
 
-/** A file of an earlier build that still holds: it stays as it is. */
-export interface KeptOutput {
-  readonly where: Where;
-  readonly path: string;
-  readonly kept: true;
-}
-export type Output = TextOutput | BytesOutput | PictureOutput | KeptOutput;
+/** A file that a build gives. */
+export type Output = TextOutput | BytesOutput | PictureOutput;

@@ -1,7 +1,7 @@
 /** Small drawings that say how much without colour, and are printed as they are. */
 import { type Html, html } from './html.ts';
 
-/** A square filled, half filled, hatched, empty, small or missing: symbols of the page's sprite (proof-marks.eta). */
+/** A square filled, half filled, hatched, empty, small or missing: symbols of the page's sprite (proof-squares.eta). */
 export const squareMark = (name: string): Html =>
   html`<svg class="square" viewBox="0 0 12 12" aria-hidden="true"><use href="#mark-${name.replaceAll(' ', '-')}"/></svg>`;
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Coverage, Edit } from '../../src/analysis/coverage/coverage.ts';
 import { comparisonsOf, coverageOf } from '../../src/analysis/coverage/measure-coverage.ts';
 import type { Cycle } from '../../src/model/box.ts';
+import { coverage } from '../../src/wording/en/coverage.ts';
 import { boxOf, cycleText, english, itemText, NOW } from './article.ts';
 
 type Texts = Readonly<Record<string, string>>;
@@ -22,17 +23,14 @@ const standings = ({ items }: Coverage): Readonly<Record<string, number>> =>
   Object.fromEntries(items.map(({ slug, standing }) => [slug, standing]));
 
 /** Does one edit as its reader would: by the file, the line and the words it names. */
-const done = (texts: Texts, { at, write, words }: Edit): Texts => {
+const done = (texts: Texts, { at, write, action }: Edit): Texts => {
   const lines = (texts[at.file] as string).split('\n');
   const line = lines[at.line - 1] as string;
   const head = line.slice(0, at.column - 1);
   const rest = line.slice(at.column - 1);
-  const called = /now it is only “(?:(?:a|an|the|this|that|these|those|my|your|our|its) )?([^”]+)”/i.exec(
-    words,
-  );
-  if (words.startsWith('Before line')) lines.splice(at.line - 1, 0, `### ${write}`, '');
-  else if (called) {
-    const now = called[1] as string;
+  if (action.kind === 'head') lines.splice(at.line - 1, 0, `### ${write}`, '');
+  else if (action.kind === 'call by name') {
+    const now = action.now.replace(/^(?:a|an|the|this|that|these|those|my|your|our|its) /i, '');
     expect(rest.startsWith(now)).toBe(true);
     // Words of the phrase that stand before its head already are not said twice.
     const before = head.trimEnd().split(/\s+/).reverse();
@@ -132,6 +130,19 @@ describe('advice', () => {
     }
   });
 
+  test('asks nothing of an item that is short of the aim by less than an addition loses', async () => {
+    const texts: Texts = {
+      [CYCLE]: cycleText('A tin came in March.'),
+      'cycles/2026-03/items/01-seed-tin.md': itemText('Seed tin', 'seed tin', 'Shut the tin.', {
+        lead: true,
+      }),
+    };
+    const [{ standing = 0 } = {}] = (await coverageFor(texts)).items;
+    const hardly = await coverageFor(texts, standing + 1e-10);
+    expect({ advice: hardly.advice, outOfReach: hardly.outOfReach }).toEqual({ advice: [], outOfReach: [] });
+    expect((await coverageFor(texts, standing + 1e-4)).advice).not.toEqual([]);
+  });
+
   test('never touches a name, a fact, an address or a subscriber’s words', async () => {
     const { advice, passages } = await coverageFor({
       ...weak,
@@ -142,7 +153,7 @@ describe('advice', () => {
     const untouchable = passages.filter(({ written }) => !written).map(({ field }) => field);
     expect(untouchable).toContain('voices.0.text');
     expect(untouchable).toContain('name');
-    const voice = advice.filter(({ words }) => words.includes('desk'));
+    const voice = advice.filter((edit) => coverage.instruction(edit).includes('desk'));
     expect(voice).toEqual([]);
   });
 });

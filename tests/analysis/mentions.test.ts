@@ -27,7 +27,7 @@ const phrase = (text: string, head?: number): Phrase => {
     text,
     words,
     head: head ?? words.length - 1,
-    origins: [{ from: 'kind', words: 'kind' }],
+    origins: [{ from: 'kind' }],
     weight: 1,
   };
 };

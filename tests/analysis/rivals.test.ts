@@ -4,6 +4,7 @@ import type { Rival } from '../../src/analysis/coverage/coverage.ts';
 import type { Article } from '../../src/analysis/coverage/rivals/article.ts';
 import { articleIndexOf, rivalFor } from '../../src/analysis/coverage/rivals/rivals.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
+import { coverage } from '../../src/wording/en/coverage.ts';
 import { articleFrom, phraseFrom, type Run } from './passages-sample.ts';
 
 const english = await languageFor('en');
@@ -41,12 +42,14 @@ const weak = (cycle: string, linksTo: readonly string[] = []): Article =>
     linksTo,
   );
 
+const whyOf = (rival: Rival | undefined): string => (rival ? coverage.rivalReason(rival.reason) : '');
+
 describe('a page that says a phrase in better places and more often', () => {
   test('is the rival of one that says it in passing, with both scores, the rank and the reason', () => {
     const rival = rivalOf('watering can', '2025-08', [strong('2025-06'), weak('2025-08')]);
     expect(rival).toMatchObject({ cycle: '2025-06', title: 'The article of 2025-06', rank: 2 });
     expect(rival?.score).toBeGreaterThan(rival?.own ?? Number.POSITIVE_INFINITY);
-    expect(rival?.why).toBe('Its title and a heading say it, and its text says it 3 times, this one once.');
+    expect(whyOf(rival)).toBe('Its title and a heading say it, and its text says it 3 times, this one once.');
   });
 
   test('has no rival itself', () => {
@@ -57,7 +60,7 @@ describe('a page that says a phrase in better places and more often', () => {
     const silent = article('2025-09', [filler]);
     const rival = rivalOf('watering can', '2025-09', [strong('2025-06'), weak('2025-08'), silent]);
     expect(rival).toMatchObject({ cycle: '2025-06', own: 0, rank: 3 });
-    expect(rival?.why).toContain('this one never');
+    expect(whyOf(rival)).toContain('this one never');
   });
 
   test('is the same rival in whatever order the articles come, and whatever the plural', () => {
@@ -93,7 +96,7 @@ describe('a page that says a phrase in better places and more often', () => {
       article('2025-06', [title(`The ${written} this month`), `Each ${written}, and then the ${written}.`]),
       article('2025-08', [filler, `It is beside one ${phrase} of ours that stands there.`, filler, filler]),
     ]);
-    expect(rival?.why).toBe('Its title says it, and its text says it twice, this one once.');
+    expect(whyOf(rival)).toBe('Its title says it, and its text says it twice, this one once.');
     expect(rival?.link).toMatchObject({ from: '2025-06', anchor: written, at: { line: 11, column: 6 } });
   });
 
@@ -103,7 +106,7 @@ describe('a page that says a phrase in better places and more often', () => {
       article('2025-06', [title('A watering can'), 'A watering can, in sage. A watering can.']),
       own,
     ]);
-    expect(rival?.why).toBe('Its title says “watering can”, and its text says it twice, this one never.');
+    expect(whyOf(rival)).toBe('Its title says “watering can”, and its text says it twice, this one never.');
     expect(rival?.link.anchor).toBe('watering can');
   });
 });

@@ -18,7 +18,7 @@ const passage = (text: string, zone: Zone = 'body'): Passage => ({
 
 const phrase = (text: string, weight: number): Phrase => {
   const words = english.words(text);
-  return { text, words, head: words.length - 1, origins: [{ from: 'kind', words: 'kind' }], weight };
+  return { text, words, head: words.length - 1, origins: [{ from: 'kind' }], weight };
 };
 
 const ITEMS: readonly TalliedItem[] = [

@@ -1,27 +1,18 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { HtmlValidate, StaticConfigLoader } from 'html-validate';
 import { describe, expect, test } from 'vitest';
+import { languageFor } from '../../src/analysis/language/language.ts';
 import { parcelsFacts } from '../../src/analysis/parcels/facts.ts';
-import { parcelsPage } from '../../src/channels/parcels.ts';
+import { parcels } from '../../src/channels/parcels/index.ts';
 import { dayOfDate, type Parcels } from '../../src/model/parcels.ts';
 import { htmlSource } from '../../src/render/html.ts';
 import { stepCurve } from '../../src/render/step-curve.ts';
-import { compileTemplates } from '../../src/render/templates.ts';
+import { wordingFor } from '../../src/wording/wording.ts';
 import { parcel } from '../analysis/parcels/parcels.ts';
 import { box, cycle } from '../support/box.ts';
+import { carriedOut } from '../support/carried-out.ts';
+import { ownTemplates } from '../support/own-templates.ts';
 
-const folder = join(import.meta.dirname, '../../templates');
-const { value: templates } = compileTemplates(
-  readdirSync(folder)
-    .filter((file) => file.endsWith('.eta'))
-    .map((file) => ({
-      name: file.slice(0, -'.eta'.length),
-      file: `templates/${file}`,
-      text: readFileSync(join(folder, file), 'utf8'),
-    })),
-  [],
-);
+const language = await languageFor('en-GB');
 
 const LEFT = dayOfDate('2026-03-03');
 const list = (age: number, left = LEFT): Parcels => ({
@@ -33,7 +24,7 @@ const list = (age: number, left = LEFT): Parcels => ({
     carrier: i % 3 === 0 ? 'Bell & <Barrow>' : 'Heronway',
   })),
 });
-const page = (age: number, more: Partial<Parameters<typeof parcelsFacts>[0]> = {}): string => {
+const page = async (age: number, more: Partial<Parameters<typeof parcelsFacts>[0]> = {}): Promise<string> => {
   const asOf = (LEFT + age) * 86_400_000 + 72_000_000;
   const facts = parcelsFacts({
     cycle: '2026-03',
@@ -55,16 +46,24 @@ const page = (age: number, more: Partial<Parameters<typeof parcelsFacts>[0]> = {
       message: 'Unexpected `<b>`',
     },
   ];
-  const output = parcelsPage(facts, { box: box(), cycle: cycle(), asOf, templates, diagnostics });
-  expect([output.where, output.path]).toEqual(['backroom', '2026-03/parcels.html']);
-  return output.text;
+  const { files } = await carriedOut(parcels, {
+    box: box({ cycles: [cycle({ id: '2026-02' }), cycle()] }),
+    asOf,
+    templates: ownTemplates,
+    wording: wordingFor('en-GB'),
+    language,
+    proofs: new Map(),
+    parcels: new Map([['2026-03', { facts, diagnostics }]]),
+  });
+  expect([...files.keys()]).toEqual(['2026-03/parcels.html']);
+  return String(files.get('2026-03/parcels.html'));
 };
 const { parcels: _none, ...without } = { parcels: undefined };
 const pages: Readonly<Record<string, string>> = {
-  'of a young cycle': page(5),
-  'of one that has arrived': page(30),
-  'of a young cycle with nothing to go by': page(5, { earlier: [] }),
-  'of a cycle without a parcel yet': page(5, {
+  'of a young cycle': await page(5),
+  'of one that has arrived': await page(30),
+  'of a young cycle with nothing to go by': await page(5, { earlier: [] }),
+  'of a cycle without a parcel yet': await page(5, {
     ...without,
     parcels: { file: 'p.csv', asOf: LEFT, counts: [] },
     leaves: LEFT,
@@ -97,6 +96,33 @@ describe.each(Object.entries(pages))('the paper %s', (_, text) => {
   test('escapes what the list says', () => {
     expect(text).not.toMatch(/<Barrow>|<b>`/);
     expect(text).not.toMatch(/NaN|undefined|Infinity/);
+  });
+});
+
+describe('the paper', () => {
+  const marks = (text: string): readonly string[] =>
+    [...text.matchAll(/<path class="mark" d="M([\d.]+) /g)].map(([, x]) => x as string);
+  const at = (date: number) => ({ planned: date, habit: { weekdays: [4] } });
+
+  test('marks the reveal in the drawing on its day, the day the first left included', async () => {
+    expect(await page(5)).toContain('>Reveal, 19 March 2026</text>');
+    const first = await page(5, at(Date.UTC(2026, 2, 3, 19)));
+    expect(first).toContain('>Reveal, 3 March 2026</text>');
+    // The drawing's left edge.
+    expect(marks(first)).toEqual(['52.0']);
+  });
+
+  test('marks no reveal that was before anything left, and none where none is planned', async () => {
+    expect(marks(await page(5, at(Date.UTC(2026, 2, 2, 19))))).toEqual([]);
+    const { planned: _none, ...unplanned } = at(0);
+    expect(marks(await page(5, { ...unplanned, ...({ planned: undefined } as object) }))).toEqual([]);
+  });
+
+  test('says which carrier is behind, what is overdue on which lines, and what is wrong with the list', async () => {
+    const text = await page(5);
+    expect(text).toContain('<h2 id="by-carrier">Carriers</h2>');
+    expect(text).toContain('<b>look at</b> Unexpected ');
+    expect(text).not.toContain('<h2 id="by-region">');
   });
 });
 

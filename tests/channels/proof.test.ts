@@ -1,29 +1,22 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { join } from 'node:path';
 import { HtmlValidate, StaticConfigLoader } from 'html-validate';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Coverage } from '../../src/analysis/coverage/coverage.ts';
-import { proofPage } from '../../src/channels/proof.ts';
+import type { Coverage, PhraseCoverage } from '../../src/analysis/coverage/coverage.ts';
+import { languageFor } from '../../src/analysis/language/language.ts';
+import type { PrivateInput } from '../../src/channels/channel.ts';
+import { proof } from '../../src/channels/proof/index.ts';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
-import { compileTemplates } from '../../src/render/templates.ts';
-import { box, cycle, item } from '../support/box.ts';
+import { coverage as said } from '../../src/wording/en/coverage.ts';
+import { wordingFor } from '../../src/wording/wording.ts';
+import { carriedOut } from '../support/carried-out.ts';
 import { CHROMIUM } from '../support/chromium.ts';
-import { coverageSample } from '../support/coverage-sample.ts';
+import { coverageSample, sampleBox } from '../support/coverage-sample.ts';
+import { ownTemplates } from '../support/own-templates.ts';
 import { describeWith } from '../support/tools.ts';
 
-const folder = join(import.meta.dirname, '../../templates');
-const { value: templates } = compileTemplates(
-  readdirSync(folder)
-    .filter((file) => file.endsWith('.eta'))
-    .map((file) => ({
-      name: file.slice(0, -'.eta'.length),
-      file: `templates/${file}`,
-      text: readFileSync(join(folder, file), 'utf8'),
-    })),
-  [],
-);
+const language = await languageFor('en-GB');
 
 const diagnostics: readonly Diagnostic[] = [
   {
@@ -42,16 +35,36 @@ const diagnostics: readonly Diagnostic[] = [
   },
 ];
 
-const made = (coverage: Coverage = coverageSample, findings = diagnostics) =>
-  proofPage(coverage, {
-    box: box(),
-    cycle: cycle({ items: [item({ slug: 'seed-tin', also: ['seed tin', 'tin: the good one'] })] }),
-    asOf: Date.UTC(2026, 2, 10),
-    templates,
-    diagnostics: findings,
-    textHash: 'a1b2"c3',
-  });
-const { text, path, where } = made();
+interface Asked {
+  readonly coverage?: Coverage;
+  readonly findings?: readonly Diagnostic[];
+  /** The box's language. */
+  readonly lang?: string;
+  readonly asOf?: number;
+}
+
+const inputOf = ({
+  coverage = coverageSample,
+  findings = diagnostics,
+  lang = 'en-GB',
+  asOf = Date.UTC(2026, 2, 10),
+}: Asked): PrivateInput => ({
+  box: { ...sampleBox, settings: { ...sampleBox.settings, lang } },
+  asOf,
+  templates: ownTemplates,
+  wording: wordingFor(lang),
+  language,
+  proofs: new Map([[coverage.cycle, { coverage, diagnostics: findings, textHash: 'a1b2"c3' }]]),
+  parcels: new Map(),
+});
+
+/** The page of the newest cycle's proof. */
+const made = async (asked: Asked = {}): Promise<string> => {
+  const { files } = await carriedOut(proof, inputOf(asked));
+  expect([...files.keys()]).toEqual(['2026-03/proof.html']);
+  return String(files.get('2026-03/proof.html'));
+};
+const text = await made();
 
 /** The same with twice as much in every place: some phrases then have more than the most that counts. */
 const brimming: Coverage = {
@@ -68,6 +81,8 @@ const brimming: Coverage = {
   }),
 };
 
+const full = await made({ coverage: brimming });
+
 /** What stands between an element's tags. The page's own tables and paragraphs do not nest. */
 const contents = (source: string, pattern: RegExp): readonly string[] =>
   [...source.matchAll(pattern)].map((found) => found[1] as string);
@@ -75,8 +90,9 @@ const bare = (source: string): string => source.replace(/<[^>]*>/g, '').trim();
 const figure = (source: string): number => Math.round(Number(bare(source).replace('−', '-')) * 1000);
 
 describe('the page', () => {
-  test('is one file of the back room, with the text’s hash near its beginning', () => {
-    expect({ path, where }).toEqual({ path: '2026-03/proof.html', where: 'backroom' });
+  test('is one file of the back room for each cycle that was proved, with the text’s hash near its beginning', () => {
+    expect(proof.where).toBe('backroom');
+    expect(sampleBox.cycles.length).toBeGreaterThan(1);
     expect(text.slice(0, 1000)).toContain('<meta name="lidlore-text" content="a1b2&quot;c3">');
   });
   test('asks for nothing from anywhere', () => {
@@ -117,7 +133,7 @@ describe('the page', () => {
   });
   test.each([
     ['as it is', text],
-    ['of phrases that stand at the most there is', made(brimming).text],
+    ['of phrases that stand at the most there is', full],
   ])('opens every standing into figures that add up to the total they stand over, %s', (_, page) => {
     const tables = contents(page, /(<table(?: class="whole"| id="account-[^"]*")[\s\S]*?<\/table>)/g);
     const phrases = coverageSample.items.reduce((sum, one) => sum + one.phrases.length, 0);
@@ -129,6 +145,19 @@ describe('the page', () => {
       expect([gives.reduce((sum, one) => sum + one, 0)], bare(table).slice(0, 60)).toEqual(total);
     }
   });
+  test('names the places that give a phrase nothing in one line, and no other place there', () => {
+    const places = (phrase: PhraseCoverage, isThere: (mentions: number) => boolean): readonly string[] =>
+      phrase.parts.flatMap(({ zone, mentions }) => (isThere(mentions) ? [said.zones[zone]] : []));
+    const tables = contents(text, /<table id="account-[^"]*">([\s\S]*?)<\/table>/g);
+    const phrases = coverageSample.items.flatMap((one) => one.phrases);
+    expect(tables.length).toBe(phrases.length);
+    for (const [i, phrase] of phrases.entries()) {
+      const rows = contents(tables[i] ?? '', /<tr><th scope="row">(.*?)<\/th><td class="figure">/g);
+      expect(rows).toEqual(places(phrase, (mentions) => mentions > 0));
+      const [without = ''] = contents(tables[i] ?? '', /<tr class="none"><th scope="row">(.*?)<\/th>/g);
+      expect(without.split(/, | and /)).toEqual(places(phrase, (mentions) => mentions === 0));
+    }
+  });
   test('puts each edit in the list and beside the line it speaks of', () => {
     for (const [i, edit] of coverageSample.advice.entries()) {
       const beside =
@@ -138,49 +167,58 @@ describe('the page', () => {
     }
   });
   test('gives the line to paste for other names, with those the record has', () => {
-    expect(text).toContain('also: [seed tin, &quot;tin: the good one&quot;, seed box, seed canister]');
+    expect(text).toContain('also: [&quot;tin: the good one&quot;, seed box, seed canister]');
   });
   test('takes off what a phrase has beyond the most that counts', () => {
-    expect(text).not.toContain('not needed');
-    expect(made(brimming).text).toMatch(/beyond 1, not needed<\/th>.*>−0\.\d{3}</);
+    const above = coverageSample.items
+      .flatMap(({ phrases }) => phrases)
+      .filter(({ parts }) => parts.reduce((sum, { gives }) => sum + gives, 0) > 1.001);
+    expect(contents(text, /(not needed)/g).length).toBe(above.length);
+    expect(full).toMatch(/beyond 1, not needed<\/th>.*>−0\.\d{3}</);
   });
   test('says in words what a place has, for those who do not see the squares', () => {
-    expect(text).toContain('<span class="unseen">scattered, 2 mentions</span>');
+    expect(text).toContain('<span class="unseen">scattered, 3 mentions</span>');
   });
-  test('escapes what authors wrote', () => {
+  test('escapes what authors wrote', async () => {
     expect(text).toContain('Unexpected &lt;photo&gt;');
     expect(text).toContain('&lt;first&gt; leaves &amp; no deeper');
-    const wicked = made({
-      ...coverageSample,
-      theme: '</title><script>alert(1)</script>',
-      title: '"><b>',
-    }).text;
+    const wicked = await made({
+      coverage: { ...coverageSample, theme: '</title><script>alert(1)</script>', title: '"><b>' },
+    });
     expect(wicked).not.toContain('alert(1)</script>');
   });
-  test('is in English for an article that is not, and marks the article’s language', () => {
-    const other = proofPage(
-      { ...coverageSample, lang: 'de', limits: ['Names are taken whole in this language.'] },
-      {
-        box: box({ settings: { ...box().settings, lang: 'de' } }),
-        cycle: cycle(),
-        asOf: 0,
-        templates,
-        diagnostics: [],
-        textHash: '',
-      },
-    ).text;
+  test('is in English for an article that is not, and marks the article’s language', async () => {
+    const other = await made({
+      coverage: { ...coverageSample, lang: 'de', limits: ['names taken whole'] },
+      findings: [],
+      lang: 'de',
+    });
     expect(other).toContain('<html lang="en">');
     expect(other).toContain('<div class="text" lang="de">');
-    expect(other).toContain('Names are taken whole in this language.');
+    expect(other).toContain('in English alone: here phrases come from');
     expect(other).not.toContain('Findings');
   });
-  test('has words where there is nothing to report', () => {
+  test('puts what must be fixed first, and all other findings behind the text', () => {
+    const [before = '', after = ''] = text.split('id="text"');
+    expect(before).toContain('allergens-missing');
+    expect(before).not.toContain('photo-small');
+    expect(after).toContain('photo-small');
+    expect(after).not.toContain('allergens-missing');
+  });
+  test('says that a cycle is sealed until its reveal, and shown since', async () => {
+    expect(text).toContain('<strong>Sealed until 19 March 2026</strong>');
+    expect(await made({ asOf: Date.UTC(2026, 2, 20) })).toContain('<p>Shown since 19 March 2026;');
+  });
+  test('has words where there is nothing to report', async () => {
     const items = coverageSample.items.map((one) => ({
       ...one,
       otherNames: [],
       phrases: one.phrases.map(({ rival: _, ...phrase }) => phrase),
     }));
-    const none = made({ ...coverageSample, items, advice: [], overRepeated: [], shared: [] }, []).text;
+    const none = await made({
+      coverage: { ...coverageSample, items, advice: [], overRepeated: [], shared: [] },
+      findings: [],
+    });
     for (const words of [
       '<p>None.</p>',
       'it answers first.',

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { cellsOf, tableLines, wrapped } from '../../src/cli/cells.ts';
+import { cellsOf, tableLines, wrappedInCells } from '../../src/cli/cells.ts';
 import { proofReport } from '../../src/cli/proof-report.ts';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
 import { coverageSample } from '../support/coverage-sample.ts';
@@ -36,7 +36,7 @@ describe('the report', () => {
   test('begins with the weakest item and ends with the verdict', () => {
     const lines = report(100).trimEnd().split('\n');
     const table = lines.slice(lines.findIndex((line) => line.startsWith('Standing')) + 1);
-    expect(table[0]).toMatch(/^ +0\.25 +0\.58 {2}4\. Hori-hori garden knife/);
+    expect(table[0]).toMatch(/^ +0\.54 +0\.71 {2}4\. Hori-hori garden knife/);
     expect(lines.slice(-2).join(' ')).toContain('1 finding must be fixed first.');
   });
   test('leaves out what there is nothing to say of', () => {
@@ -62,9 +62,9 @@ describe('cells', () => {
     ['“tin”', 5],
   ])('of %s are %i', (text, cells) => expect(cellsOf(text)).toBe(cells));
   test('lines break at spaces, and within a word that fits on none', () => {
-    expect(wrapped('a seed tin', 6)).toEqual(['a seed', 'tin']);
-    expect(wrapped('a 園芸ナイフ', 6)).toEqual(['a', '園芸ナ', 'イフ']);
-    expect(wrapped('', 6)).toEqual(['']);
+    expect(wrappedInCells('a seed tin', 6)).toEqual(['a seed', 'tin']);
+    expect(wrappedInCells('a 園芸ナイフ', 6)).toEqual(['a', '園芸ナ', 'イフ']);
+    expect(wrappedInCells('', 6)).toEqual(['']);
   });
   test('a table keeps its columns apart when one of them is in another script', () => {
     const lines = tableLines(

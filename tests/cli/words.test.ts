@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../src/cli/commands.ts';
+import { optionHelp, wordsOf } from '../../src/cli/help.ts';
 import { temporary } from '../io/temporary.ts';
 import { lidlore } from './terminal.ts';
 
@@ -17,6 +18,22 @@ describe('the command line', () => {
       for (const { name } of command.options) expect(stdout).toContain(`--${name}`);
       expect(stdout).toContain('Examples:');
       expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
+    }
+  });
+
+  it('names in its help the aim and the share that hold where none is given', async () => {
+    const helpOn = async (command: string): Promise<string> =>
+      (await lidlore('.', command, '--help')).stdout.replace(/\s+/g, ' ');
+    expect(await helpOn('proof')).toContain('(default: 0.7)');
+    expect(await helpOn('parcels')).toContain('(default: the share in box.md, or 0.9)');
+  });
+
+  it('has words for every command and every option', () => {
+    for (const command of commands) {
+      expect(wordsOf(command).summary).not.toBe('');
+      const described = Object.keys(wordsOf(command).options).sort();
+      expect(described).toEqual(command.options.map(({ name }) => name).sort());
+      for (const option of command.options) expect(optionHelp(command, option)).not.toBe('');
     }
   });
 

@@ -8,7 +8,7 @@ import { earlierOfKind, nextCycle, previousCycle } from '../../src/model/relatio
 import { unsealed } from '../../src/model/seal.ts';
 import { slugOf } from '../../src/model/slug.ts';
 import { tellingOf } from '../../src/model/telling.ts';
-import { titleOf } from '../../src/model/title.ts';
+import { shortName, titleOf } from '../../src/model/title.ts';
 import * as sample from '../support/box.ts';
 
 const months = ['2026-01', '2026-02', '2026-03'];
@@ -156,6 +156,18 @@ test('neighbours and earlier items of a kind are found', () => {
     '2026-02',
     '2026-01',
   ]);
+});
+
+test.each([
+  ['Brass plant mister, 300 ml', 'Brass plant mister'],
+  ['Garden knife (bare), 18 cm', 'Garden knife'],
+  ['Plant mister (300 ml)', 'Plant mister'],
+  ['Mug [blue]', 'Mug'],
+  ['Hori-hori', 'Hori-hori'],
+  [', odd', ', odd'],
+  ['(bare)', '(bare)'],
+])('the short name of %j is without what a card adds: %j', (name, short) => {
+  expect(shortName(name)).toBe(short);
 });
 
 test('a title names the things', () => {

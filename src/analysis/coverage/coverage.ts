@@ -1,10 +1,15 @@
 /** Everything the proof says about one cycle's article. */
 import type { Location } from '../../diagnostics/diagnostic.ts';
 import type { Phrase } from './phrases/phrase.ts';
+import type { FieldName } from './rivals/ranking.ts';
 import type { Passage } from './text/passage.ts';
 import type { Zone } from './text/zones.ts';
 
-export type Grade = 'exact' | 'inflected' | 'same stem' | 'scattered' | 'head only' | 'absent';
+/** Every grade once, the best first. */
+export const grades = ['exact', 'inflected', 'same stem', 'scattered', 'head only', 'absent'] as const;
+
+/** How a phrase is met. */
+export type Grade = (typeof grades)[number];
 
 /** One way a phrase is met in the text. */
 export interface Mention {
@@ -31,6 +36,30 @@ export interface StandingPart {
   readonly grade: Grade;
 }
 
+/** How often a text says something, in so many words where their number is what makes the difference. */
+export interface TextMentions {
+  readonly times: number;
+  readonly words?: number;
+}
+
+/** What a rival does more for a phrase than this article. */
+export type RivalReason =
+  | {
+      /** It says the phrase in better places, or more often; at least one of `fields` and `text` is there. */
+      readonly kind: 'says it';
+      /** What is said of the phrase, where the rival never says the whole of it. */
+      readonly core?: string;
+      /** Fields besides the text that say it oftener than here, the weightiest first, and whether more than once. */
+      readonly fields: readonly { readonly field: FieldName; readonly many: boolean }[];
+      readonly text?: { readonly there: TextMentions; readonly here: TextMentions };
+    }
+  | {
+      /** Its words, though not together, stand oftener in some fields. */
+      readonly kind: 'has its words';
+      readonly phrase: string;
+      readonly fields: readonly FieldName[];
+    };
+
 /** A page of ours that would answer a phrase before this article. */
 export interface Rival {
   readonly cycle: string;
@@ -40,8 +69,8 @@ export interface Rival {
   readonly own: number;
   /** This article's rank for the phrase among the box's articles, from 1. */
   readonly rank: number;
-  /** Why it comes first, in one sentence. */
-  readonly why: string;
+  /** Why it comes first. */
+  readonly reason: RivalReason;
   /** The link to write, from the page that answers first to the other. */
   readonly link: {
     readonly from: string;
@@ -51,6 +80,7 @@ export interface Rival {
   };
 }
 
+/** How well the article carries one phrase, and where. */
 export interface PhraseCoverage {
   readonly phrase: Phrase;
   /** The sum of what `parts` give, at most 1. */
@@ -62,6 +92,7 @@ export interface PhraseCoverage {
   readonly rival?: Rival;
 }
 
+/** How well the article carries one item. */
 export interface ItemCoverage {
   readonly slug: string;
   readonly number: number;
@@ -111,6 +142,18 @@ export interface SharedPassage {
   readonly resemblance: number;
 }
 
+/** What an edit asks for; the words to write are the edit's. */
+export type EditAction =
+  /** Call the thing by its whole name, where `now` stands. */
+  | { readonly kind: 'call by name'; readonly now: string }
+  /** Say the phrase in the sentence that begins so, or in this short text where nothing is given. */
+  | { readonly kind: 'say'; readonly begins?: string }
+  /** Put a heading that says the phrase before this part of the story. */
+  | { readonly kind: 'head' };
+
+/** What the analysis cannot do in a language: take names apart and measure reading; know a word in another form. */
+export type Limit = 'names taken whole' | 'no stemmer';
+
 /** One thing to do. */
 export interface Edit {
   readonly zone: Zone;
@@ -119,20 +162,22 @@ export interface Edit {
   readonly serves: readonly { readonly item: string; readonly phrase: string }[];
   /** The words to write, as they would stand there. */
   readonly write: string;
-  /** As something to do: "Opening, line 14: call it the seed tin once; now it is only “the tin”." */
-  readonly words: string;
+  readonly action: EditAction;
   /** Standing of each item it serves, before and after this edit, in the order of the advice. */
   readonly brings: readonly { readonly item: string; readonly before: number; readonly after: number }[];
 }
 
+/** Everything the proof says about one cycle’s article, as data. */
 export interface Coverage {
+  /** Hash of all that is here: stands for it where it is asked whether anything changed. */
+  readonly digest?: string;
   readonly cycle: string;
   readonly theme: string;
   readonly title: string;
   readonly aim: number;
   readonly lang: string;
-  /** What the analysis cannot do in this language, in words; empty for English. */
-  readonly limits: readonly string[];
+  /** Empty for English. */
+  readonly limits: readonly Limit[];
   readonly passages: readonly Passage[];
   /** In the order of the telling. */
   readonly items: readonly ItemCoverage[];

@@ -4,7 +4,8 @@ import type { Box, Cycle, Item, Moment } from '../../model/box.ts';
 import { isSealed } from '../../model/seal.ts';
 import type {} from '../../model/story.ts';
 import type { Language } from '../language/language.ts';
-import type { Coverage, ItemCoverage, PhraseCoverage } from './coverage.ts';
+import { isAtAim } from './aim.ts';
+import type { Coverage, ItemCoverage, Limit, PhraseCoverage } from './coverage.ts';
 import { overRepetitionsOf } from './over-repetition.ts';
 import { phrasesOf, type SearchIndex, searchIndexOf } from './phrases/phrases.ts';
 import { readingOf } from './reading.ts';
@@ -70,6 +71,7 @@ export const comparisonsOf = (
   };
 };
 
+/** What a proof is made of. */
 export interface CoverageInput {
   readonly box: Box;
   readonly cycle: Cycle;
@@ -81,13 +83,9 @@ export interface CoverageInput {
   readonly otherNames: ReadonlyMap<string, readonly string[]>;
 }
 
-const ENGLISH_ONLY =
-  'Names are taken apart, and reading ease is measured, in English alone: here phrases come from `kind` and `also`.';
-const NO_STEMS = 'There is no stemmer for this language: a word in another form is another word here.';
-
-const limitsOf = ({ english, stems }: Language): readonly string[] => [
-  ...(english ? [] : [ENGLISH_ONLY]),
-  ...(stems ? [] : [NO_STEMS]),
+const limitsOf = ({ english, stems }: Language): readonly Limit[] => [
+  ...(english ? [] : (['names taken whole'] as const)),
+  ...(stems ? [] : (['no stemmer'] as const)),
 ];
 
 /** Everything the proof says about one cycle's article. */
@@ -138,6 +136,6 @@ export const coverageOf = async (input: CoverageInput): Promise<Coverage> => {
     shared: sharedPassagesOf({ cycle: cycle.id, passages }, comparisons.paragraphs),
     reading: await readingOf(passages, language),
     advice: edits,
-    outOfReach: items.filter((item) => item.promised < aim).map(({ slug }) => slug),
+    outOfReach: items.filter((item) => !isAtAim(item.promised, aim)).map(({ slug }) => slug),
   };
 };

@@ -1,9 +1,8 @@
 /** When the wanted share of a cycle's own parcels had arrived: what a reveal waits for. No estimate enters. */
-
 import type { Moment, RevealHabit } from '../../model/box.ts';
 import type { Parcels } from '../../model/parcels.ts';
-import { defined } from '../../text/defined.ts';
-import { DEFAULT_SHARE, evenings } from './reveal.ts';
+import { DEFAULT_SHARE } from './default-share.ts';
+import { evenings } from './reveal.ts';
 
 /** Rounding that a product of a share and a whole number may bring. */
 const ROUNDING = 1e-9;
@@ -40,7 +39,7 @@ export const deliveredOf = ({ counts, toLeave = 0 }: Parcels, habit: RevealHabit
       return arrived >= enough;
     })?.[0];
   const settled = travelling + toLeave === 0;
-  return defined({ wanted, parcels, delivered, settled, day });
+  return { wanted, parcels, delivered, settled, ...(day !== undefined && { day }) };
 };
 
 /**

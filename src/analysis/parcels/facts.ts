@@ -1,21 +1,21 @@
 /** Everything the report on one cycle's parcels is made from. */
-
 import type { Moment, PlainDate, RevealHabit } from '../../model/box.ts';
 import { dateInZone } from '../../model/calendar.ts';
 import { dateOfDay, dayOfDate, type ParcelCount, type Parcels } from '../../model/parcels.ts';
-import { defined } from '../../text/defined.ts';
 import { dateOfShare, type Sending, type Share, sendingsOf, shareByDate } from './calendar-curve.ts';
 import { compareBy, type Group } from './compare.ts';
+import { DEFAULT_SHARE } from './default-share.ts';
 import { histogramOf, type ParcelTally, parcelsIn, pooledHistogram, tallyOf } from './histogram.ts';
-import { type Curve, curveOf } from './kaplan-meier.ts';
+import { arrivedBy, type Curve, curveOf } from './kaplan-meier.ts';
 import { type Overdue, overdueOf } from './overdue.ts';
 import { continued, horizonOf } from './pooled.ts';
 import { type Quantile, quantileOf } from './quantile.ts';
-import { DEFAULT_SHARE, type JudgedReveal, judgeReveal } from './reveal.ts';
+import { type JudgedReveal, judgeReveal } from './reveal.ts';
 
 /** Whose parcels tell when the wanted share arrives: this cycle's, this and earlier ones', earlier ones' or none. */
 export type OutlookSource = 'own' | 'both' | 'earlier' | 'none';
 
+/** When the wanted share arrives, and whose parcels tell it. */
 export interface Outlook {
   readonly source: OutlookSource;
   /** The curve that tells: with `both` this cycle's up to `horizon` and the earlier ones' from there on. */
@@ -28,10 +28,16 @@ export interface Outlook {
   readonly days: Quantile;
   /** The same as day numbers since 1970-01-01, over all sendings. */
   readonly dates: Quantile;
+  /** Whether the day by which the wanted share has arrived is over. */
+  readonly past: boolean;
+  /** Share of this cycle's own parcels that had arrived after `horizon` days, and the most that `curve` comes to; 0 to 1. */
+  readonly atHorizon: number;
+  readonly atMost: number;
   /** The date from which this cycle tells by itself, where it does not yet. */
   readonly oldEnough?: PlainDate;
 }
 
+/** All that is known of one cycle’s parcels. */
 export interface ParcelsFacts {
   /** `2026-03`, or the name of a file that is no cycle's. */
   readonly cycle: string;
@@ -61,6 +67,7 @@ export interface ParcelsFacts {
   readonly atReveal?: Share;
 }
 
+/** What the facts are found from. */
 export interface ParcelsFactsInput {
   readonly cycle: string;
   readonly theme?: string;
@@ -126,16 +133,21 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
   // What hangs on the few that left first is not told.
   const told = source !== 'none';
   const dates = told ? dateOfShare(leaving, curve, wanted) : {};
-  const outlook: Outlook = defined({
+  const outlook: Outlook = {
     source,
     curve,
     horizon,
     cycles: pooled ? earlier.map((one) => one.cycle) : [],
     days: told ? days : {},
     dates,
-    oldEnough:
-      pooled && days.day !== undefined ? dateOfDay(middleSending(leaving) + Math.ceil(days.day)) : undefined,
-  });
+    past: dates.day !== undefined && Math.ceil(dates.day) <= asOfDay,
+    atHorizon: arrivedBy(own, horizon),
+    atMost: arrivedBy(curve, curve.last),
+    ...(pooled &&
+      days.day !== undefined && {
+        oldEnough: dateOfDay(middleSending(leaving) + Math.ceil(days.day)),
+      }),
+  };
 
   const arrived = pooledHistogram([pool, histogram]);
   const overdue = enough || earlier.length > 0 ? overdueOf(counts, arrived) : undefined;
@@ -148,23 +160,21 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
         : told
           ? shareByDate(leaving, curve, eve)
           : undefined;
-  const reveal = judgeReveal(
-    defined({
-      planned,
-      asOf,
-      habit,
-      timeZone,
-      expected: dates,
-      settled,
-      reached,
-      before: atReveal?.share,
-      share: wanted,
-    }),
-  );
-  return defined({
+  const reveal = judgeReveal({
+    ...(planned !== undefined && { planned }),
+    asOf,
+    habit,
+    timeZone,
+    expected: dates,
+    settled,
+    reached,
+    ...(atReveal && { before: atReveal.share }),
+    share: wanted,
+  });
+  return {
     cycle,
-    theme,
-    file: parcels?.file,
+    ...(theme !== undefined && { theme }),
+    ...(parcels && { file: parcels.file }),
     asOf,
     asOfDate: dateOfDay(asOfDay),
     timeZone,
@@ -175,7 +185,7 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
     sendings: counts.length > 0 ? leaving : [],
     curve: own,
     outlook,
-    overdue,
+    ...(overdue && { overdue }),
     carriers: compareBy('carrier', counts, wanted, overdue?.limit),
     regions: compareBy('region', counts, wanted, overdue?.limit),
     reveal,
@@ -183,6 +193,6 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
       moment,
       share: shareByDate(leaving, curve, dayOfDate(dateInZone(moment, timeZone)) - 1).share,
     })),
-    atReveal,
-  });
+    ...(atReveal && { atReveal }),
+  };
 };

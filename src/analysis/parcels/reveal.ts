@@ -1,13 +1,9 @@
 /** When the box may be shown: after the wanted share has arrived, on an evening of the box's habit. */
-
 import type { Moment, RevealHabit } from '../../model/box.ts';
 import { dateInZone, momentOf } from '../../model/calendar.ts';
 import { dateOfDay, dayOfDate } from '../../model/parcels.ts';
-import { defined } from '../../text/defined.ts';
 import type { Quantile } from './quantile.ts';
 
-/** Nine in ten. Common practice, no source. */
-export const DEFAULT_SHARE = 0.9;
 /** Evening in most homes. Common practice, no source. */
 const DEFAULT_TIME = '19:00';
 const EVERY_DAY: readonly number[] = [1, 2, 3, 4, 5, 6, 7];
@@ -50,9 +46,12 @@ export const evenings = (
  */
 export type Verdict = 'safe' | 'close' | 'early' | 'late' | 'never' | 'unknown';
 
+/** A planned reveal as judged, and others that are proposed. */
 export interface JudgedReveal {
   /** The planned moment, where there is one. */
   readonly planned?: Moment;
+  /** Whether the planned moment is over. */
+  readonly past: boolean;
   readonly verdict: Verdict;
   /** The first evening that the habit allows after the share is expected, and the next; empty where unknown, or past. */
   readonly proposed: readonly Moment[];
@@ -60,6 +59,7 @@ export interface JudgedReveal {
   readonly surely?: Moment;
 }
 
+/** What a reveal is judged by. */
 export interface RevealInput {
   readonly planned?: Moment;
   readonly asOf: Moment;
@@ -79,12 +79,12 @@ export interface RevealInput {
 /** Judges the planned moment, and proposes others. An evening counts as after a day from the next day on. */
 export const judgeReveal = (input: RevealInput): JudgedReveal => {
   const { planned, asOf, habit, timeZone, expected, settled, before } = input;
+  const given = planned === undefined ? {} : { planned };
   const past = planned !== undefined && planned <= asOf;
   if (expected.day === undefined) {
     // What was too little on a day gone by needs no estimate of when it is enough.
     const short = past && before !== undefined && before < input.share;
-    const unready: Verdict = short ? 'early' : settled ? 'never' : 'unknown';
-    return defined({ planned, verdict: unready, proposed: [] });
+    return { ...given, past, verdict: short ? 'early' : settled ? 'never' : 'unknown', proposed: [] };
   }
   const ready = Math.ceil(expected.day) + 1;
   const upper = input.reached ? expected.day : expected.upper;
@@ -102,11 +102,12 @@ export const judgeReveal = (input: RevealInput): JudgedReveal => {
     const firstDay = dayOfDate(dateInZone(first as Moment, timeZone));
     return plannedDay - firstDay >= NEEDLESS_DAYS ? 'late' : 'safe';
   };
-  return defined({
-    planned,
+  return {
+    ...given,
+    past,
     verdict: verdict(),
     // What was revealed is not revealed again.
     proposed: past ? [] : evenings(ready, asOf, habit, timeZone),
-    surely: past ? undefined : surely,
-  });
+    ...(surely !== undefined && !past && { surely }),
+  };
 };

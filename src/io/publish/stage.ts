@@ -2,7 +2,7 @@
 import { createHash, randomUUID } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { atOnce } from '../at-once.ts';
+import { mapConcurrently } from '../map-concurrently.ts';
 import type { FileSystem, Found } from './file-system.ts';
 import { type Journal, journalText, type Placing, STAGED_JOURNAL, STAGED_MANIFEST } from './journal.ts';
 import { type Entry, manifestBody, manifestText } from './manifest.ts';
@@ -70,7 +70,7 @@ const inPlace = async (
 /** Rejects with the first failure, once nothing is under way any more, so that what was written can be taken away. */
 const allAtOnce = async <T, R>(entries: readonly T[], work: (entry: T) => Promise<R>): Promise<R[]> => {
   let failed: { readonly error: unknown } | undefined;
-  const results = await atOnce(AT_ONCE, entries, async (entry) => {
+  const results = await mapConcurrently(AT_ONCE, entries, async (entry) => {
     if (failed) return undefined;
     try {
       return { result: await work(entry) };

@@ -13,7 +13,7 @@ import { fixedAt, type Modifier } from './modifiers.ts';
 import { isNumber, type NameWord } from './name-words.ts';
 import { onlyDescribes, readThing, startsWithGoods, type Thing } from './thing.ts';
 
-/** What a phrase keeps of the name it was taken from, in words for the owner. */
+/** What a phrase keeps of the name it was taken from. */
 export type NameOrigin =
   | 'name without its measure'
   | 'name with what follows it'
@@ -23,6 +23,7 @@ export type NameOrigin =
   | 'kind in the name'
   | 'name';
 
+/** A phrase that a name gives. */
 export interface NamePhrase {
   /** Lower case, accents kept, one space between words. */
   readonly text: string;
@@ -31,6 +32,7 @@ export interface NamePhrase {
   readonly head: number;
 }
 
+/** A name taken apart. */
 export interface ReadName {
   /** The word that says what it is, lower case, as it stands in the name; empty where the name has no word. */
   readonly head: string;

@@ -1,15 +1,17 @@
 /** What a shopper would type to find an item. */
 import type { Word } from '../../language/language.ts';
+import type { NameOrigin } from './name.ts';
 
 /** What a phrase was taken from. */
-export type OriginName = 'kind' | 'name' | 'also' | 'material' | 'color' | 'brand' | 'search';
+export type Origin =
+  | { readonly from: 'kind' }
+  | { readonly from: 'name'; readonly part: NameOrigin }
+  /** `value`: what the record says there. */
+  | { readonly from: 'also' | 'material' | 'color' | 'brand'; readonly value: string }
+  /** `count`: how often it was typed; `as`: how, where that is not the phrase's own spelling. */
+  | { readonly from: 'search'; readonly count: number; readonly as?: string };
 
-export interface Origin {
-  readonly from: OriginName;
-  /** In words: "kind", "name without its measure", "also: seed box", "searches.csv, typed 226 times". */
-  readonly words: string;
-}
-
+/** Something a shopper would type to find an item. */
 export interface Phrase {
   /** As a shopper would type it: lower case, accents kept. */
   readonly text: string;

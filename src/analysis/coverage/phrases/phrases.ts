@@ -2,7 +2,7 @@
 import type { Item, Search } from '../../../model/box.ts';
 import type { Language, Word } from '../../language/language.ts';
 import { type NameOrigin, readName } from './name.ts';
-import type { Origin, OriginName, Phrase } from './phrase.ts';
+import type { Origin, Phrase } from './phrase.ts';
 import { type ItemWords, searchIndexOf, type TypedSearches, typedFor } from './typed.ts';
 
 export { searchIndexOf, type TypedSearches as SearchIndex } from './typed.ts';
@@ -92,50 +92,49 @@ const itemWordsOf = (item: Item, language: Language): ItemWords => {
 
 const candidatesOf = (item: Item, language: Language): readonly PhraseCandidate[] => {
   const candidates: PhraseCandidate[] = [];
-  const add = (
-    text: string,
-    head: string | number,
-    from: OriginName,
-    words: string,
-    weight: number,
-  ): void => {
+  const add = (text: string, head: string | number, origin: Origin, weight: number): void => {
     const read = language.words(text);
     if (read.length === 0) return;
     const at = typeof head === 'number' ? Math.min(head, read.length - 1) : headIn(read, head);
-    candidates.push({ text, words: read, head: at, origin: { from, words }, weight });
+    candidates.push({ text, words: read, head: at, origin, weight });
   };
-  const taken = (text: string, from: 'kind' | 'also', words: string, weight: number): void => {
-    add(asTyped(text), readName(text, language).head, from, words, weight);
+  const taken = (text: string, origin: Origin, weight: number): void => {
+    add(asTyped(text), readName(text, language).head, origin, weight);
   };
 
   const name = readName(item.name, language);
   const kind = readName(item.kind, language);
   const isBroader = language.english && !namesIt(name.kind, kind.kind, language);
-  taken(item.kind, 'kind', 'kind', isBroader ? BROADER_KIND_WEIGHT : PHRASE_WEIGHTS.kind);
+  taken(item.kind, { from: 'kind' }, isBroader ? BROADER_KIND_WEIGHT : PHRASE_WEIGHTS.kind);
   for (const other of item.also)
-    taken(other, 'also', `also: ${other}`, PHRASE_WEIGHTS.also / item.also.length);
+    taken(other, { from: 'also', value: other }, PHRASE_WEIGHTS.also / item.also.length);
   if (!language.english) return candidates;
 
   for (const { text, origin, head } of name.phrases) {
     const isKind = isBroader && origin === 'kind in the name';
-    add(text, head, 'name', origin, isKind ? PHRASE_WEIGHTS.kind : NAME_WEIGHTS[origin]);
+    add(text, head, { from: 'name', part: origin }, isKind ? PHRASE_WEIGHTS.kind : NAME_WEIGHTS[origin]);
   }
 
   // "iron hand rake", not "iron hand tool": where name and kind differ, the name's is the nearer word.
   const base = language.word(name.head).key === language.word(kind.head).key ? asTyped(item.kind) : name.kind;
   const baseWords = language.words(base);
-  const qualify = (quality: string, from: 'material' | 'color' | 'brand', words: string): void => {
+  const qualify = (quality: string, from: 'material' | 'color' | 'brand', value: string): void => {
     const own = language.words(quality);
     const repeated = own.some(({ key }) => baseWords.some((word) => word.key === key));
     if (own.length === 0 || own.length > MOST_WORDS_OF_A_QUALITY || repeated) return;
-    add(asTyped(`${quality} ${base}`), own.length + baseWords.length - 1, from, words, PHRASE_WEIGHTS[from]);
+    add(
+      asTyped(`${quality} ${base}`),
+      own.length + baseWords.length - 1,
+      { from, value },
+      PHRASE_WEIGHTS[from],
+    );
   };
   const [material = ''] = item.material;
-  qualify(firstQuality(material, language), 'material', `material: ${material}`);
-  if (item.color) qualify(firstQuality(item.color, language), 'color', `color: ${item.color}`);
+  qualify(firstQuality(material, language), 'material', material);
+  if (item.color) qualify(firstQuality(item.color, language), 'color', item.color);
   // "Tolley of Cable Steps": the maker, without the address.
   const maker = item.brand.split(/\s(?:of|at|in|from|by)\s|[,;(]/i)[0] as string;
-  qualify(maker, 'brand', `brand: ${item.brand}`);
+  qualify(maker, 'brand', item.brand);
   return candidates;
 };
 
@@ -148,8 +147,11 @@ const typedCandidates = (
   for (const { text, head, search } of typedFor(itemWordsOf(item, language), index)) {
     const words = language.words(text);
     const key = keyOf(words);
-    const as = asTyped(search.phrase) === text ? '' : ` as “${search.phrase}”`;
-    const origin: Origin = { from: 'search', words: `searches.csv, typed ${search.count} times${as}` };
+    const origin: Origin = {
+      from: 'search',
+      count: search.count,
+      ...(asTyped(search.phrase) !== text && { as: search.phrase }),
+    };
     const known = totals.get(key);
     if (known) known.count += search.count;
     else
@@ -162,6 +164,13 @@ const typedCandidates = (
     ...first,
     weight: (SEARCH_WEIGHT * Math.min(count, index.most)) / index.most,
   }));
+};
+
+const isSameOrigin = (a: Origin, b: Origin): boolean => {
+  if (a.from === 'kind') return b.from === 'kind';
+  if (a.from === 'name') return b.from === 'name' && a.part === b.part;
+  if (a.from === 'search') return b.from === 'search' && a.count === b.count && a.as === b.as;
+  return a.from === b.from && a.value === b.value;
 };
 
 /** Phrases of one key made one: the weightiest of the record's own origins counts, and what was typed is added. */
@@ -186,7 +195,7 @@ const merged = (own: readonly PhraseCandidate[], typed: readonly PhraseCandidate
       text: shown.text,
       words: shown.words,
       head: shown.head,
-      origins: origins.filter((one, i) => origins.findIndex(({ words }) => words === one.words) === i),
+      origins: origins.filter((one, i) => origins.findIndex((other) => isSameOrigin(other, one)) === i),
       weight: weightOf(ownIn) + weightOf(typedIn),
     };
   });

@@ -3,6 +3,7 @@
 import type { Zone } from '../text/zones.ts';
 import type { RankParameters } from './bm25f.ts';
 
+/** The fields of an article as it is ranked. */
 export type FieldName =
   | 'title'
   | 'address'
@@ -46,16 +47,4 @@ export const RANK_PARAMETERS: RankParameters<FieldName> = {
     'link text': { weight: 1, b: 0.5 },
     'structured data': { weight: 0.5, b: 0.5 },
   },
-};
-
-/** In words for the owner: "its title and two headings". */
-export const fieldWords: Readonly<Record<FieldName, readonly [one: string, more: string]>> = {
-  title: ['its title', 'its title'],
-  address: ['its address', 'its address'],
-  summary: ['its summary', 'its summary'],
-  heading: ['a heading', 'headings'],
-  text: ['its text', 'its text'],
-  'picture text': ['a picture text', 'picture texts'],
-  'link text': ['a link', 'links'],
-  'structured data': ['its structured data', 'its structured data'],
 };

@@ -1,12 +1,10 @@
 /** Pages of ours that would answer a phrase before this article. */
-
-import { capital, listed } from '../../../diagnostics/counting-words.ts';
-import type { Rival } from '../coverage.ts';
+import type { Rival, RivalReason } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
 import type { Article } from './article.ts';
 import { type Contribution, type Ranker, rankerOf } from './bm25f.ts';
 import { type Compounds, compoundsOf, numbersOf, withCompounds } from './compounds.ts';
-import { type FieldName, fieldWords, RANK_PARAMETERS } from './ranking.ts';
+import { type FieldName, RANK_PARAMETERS } from './ranking.ts';
 import {
   keysByField,
   lengthOf,
@@ -58,9 +56,6 @@ export const articleIndexOf = (articles: Iterable<Article>): ArticleIndex => {
 const coreOf = <T>(words: readonly T[], head: number): readonly T[] =>
   head > 0 ? words.slice(head - 1, head + 1) : words.slice(0, 2);
 
-/** "never", "once", "14 times". */
-const timesWords = (count: number): string => ['never', 'once', 'twice'][count] ?? `${count} times`;
-
 const countIn = (spots: readonly StreamSpot[], field: FieldName): number =>
   spots.filter((spot) => spot.field === field).length;
 
@@ -84,38 +79,25 @@ interface Side {
   readonly spots: readonly StreamSpot[];
 }
 
-/** "Its title and a heading say it, and its text says it 14 times, this one 3 times." `words`: what is said. */
-const reasonFor = (rival: Side, own: Side, words: string, whole: boolean): string => {
+/** What the rival does more for a phrase than this article, `phrase` being as much of it as the rival says: the whole or its core. */
+const reasonFor = (rival: Side, own: Side, phrase: string, whole: boolean): RivalReason => {
   const ahead = leads(rival.contributions, own.contributions);
-  const clauses: string[] = [];
-  const named = (): string => (whole || clauses.length > 0 ? 'it' : words);
-
-  const places = ahead.filter(
-    (field) => field !== 'text' && countIn(rival.spots, field) > countIn(own.spots, field),
-  );
-  if (places.length > 0) {
-    const many = (field: FieldName): boolean => countIn(rival.spots, field) > 1;
-    const names = places.map((field) => fieldWords[field][many(field) ? 1 : 0]);
-    const say = places.length > 1 || names[0] !== fieldWords[places[0] as FieldName][0] ? 'say' : 'says';
-    clauses.push(`${listed(names)} ${say} ${named()}`);
-  }
+  const fields = ahead
+    .filter((field) => field !== 'text' && countIn(rival.spots, field) > countIn(own.spots, field))
+    .map((field) => ({ field, many: countIn(rival.spots, field) > 1 }));
   const [there, here] = [countIn(rival.spots, 'text'), countIn(own.spots, 'text')];
   const [length, ownLength] = [lengthOf(rival.stream, 'text'), lengthOf(own.stream, 'text')];
-  if (there > here) {
-    clauses.push(`its text says ${named()} ${timesWords(there)}, this one ${timesWords(here)}`);
-  } else if (there > 0 && ahead.includes('text') && length < ownLength) {
-    const rate = `${timesWords(there)} in ${length} words`;
-    clauses.push(`its text says ${named()} ${rate}, this one ${timesWords(here)} in ${ownLength}`);
-  }
-  if (clauses.length === 0) {
-    const names = ahead.slice(0, 2).map((field) => fieldWords[field][1]);
-    clauses.push(`the words of ${words} stand more often in ${listed(names)}`);
-  }
-  const sentence = clauses.join(', and ');
-  return `${capital(sentence)}.`;
+  const text =
+    there > here
+      ? { there: { times: there }, here: { times: here } }
+      : there > 0 && ahead.includes('text') && length < ownLength
+        ? { there: { times: there, words: length }, here: { times: here, words: ownLength } }
+        : undefined;
+  if (fields.length === 0 && !text) return { kind: 'has its words', phrase, fields: ahead.slice(0, 2) };
+  return { kind: 'says it', ...(!whole && { core: phrase }), fields, ...(text && { text }) };
 };
 
-/** A page packed such a thing, and does not only speak of it, where a heading or its data say so. */
+/** Whether the page is of a box that held such a thing: then a heading or the structured data names it, and not the story alone. */
 const packed = ({ spots }: Side): boolean =>
   spots.some(({ field }) => field === 'heading' || field === 'structured data');
 
@@ -190,7 +172,7 @@ export const rivalFor = (
     score: first.score,
     own,
     rank: ahead.length + 1,
-    why: reasonFor(rival, mine, `“${text}”`, whole),
+    reason: reasonFor(rival, mine, text, whole),
     link: linkBetween(rival, mine, text),
   };
 };

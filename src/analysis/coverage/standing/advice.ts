@@ -1,12 +1,14 @@
 /** The least work that brings every item to the aim. */
 import type { Location } from '../../../diagnostics/diagnostic.ts';
 import type { Language } from '../../language/language.ts';
+import { isAtAim } from '../aim.ts';
 import type { Edit } from '../coverage.ts';
 import type { Passage } from '../text/passage.ts';
 import { candidatesFor, type EditCandidate } from './candidates.ts';
 import { rewritten } from './rewriting.ts';
 import { outcomeOf, type TalliedItem, type Tally, talliedAgain, tallyOf } from './tally.ts';
 
+/** What to change, and what it would bring. */
 export interface Advice {
   readonly edits: readonly Edit[];
   /** Standing of each item by slug after all edits, counted on the changed text. */
@@ -25,7 +27,7 @@ interface Draft {
 }
 
 const shortOf = (aim: number, standings: ReadonlyMap<string, number>): ReadonlySet<string> =>
-  new Set([...standings].filter(([, standing]) => standing < aim).map(([slug]) => slug));
+  new Set([...standings].filter(([, standing]) => !isAtAim(standing, aim)).map(([slug]) => slug));
 
 /** How much nearer to the aim all short items come: more than the aim counts nothing. */
 const gainOf = (
@@ -144,8 +146,8 @@ export const adviceFor = (
         after: after.tally.standings.get(slug) ?? 0,
       }))
       .filter((step) => step.after > step.before);
-    const { zone, at, write, words } = candidate;
-    return { zone, at, serves, write, words, brings };
+    const { zone, at, write, action } = candidate;
+    return { zone, at, serves, write, action, brings };
   });
   return { edits, promised: (drafts.at(-1) as Draft).tally.standings };
 };

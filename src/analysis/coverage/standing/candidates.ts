@@ -1,16 +1,16 @@
 /** Changes that would make an item easier to find: which words, in which place, on which line. */
-import { capital } from '../../../diagnostics/counting-words.ts';
 import type { Location } from '../../../diagnostics/diagnostic.ts';
 import type { Language } from '../../language/language.ts';
-import type { Mention } from '../coverage.ts';
+import type { EditAction, Mention } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
 import { type Passage, whereIs, type ZonedWord } from '../text/passage.ts';
 import { adjacent } from '../text/text-index.ts';
-import { type Zone, zoneWords } from '../text/zones.ts';
+import type { Zone } from '../text/zones.ts';
 import { withinLonger } from './mentions.ts';
 import { changed, type TextChange } from './rewriting.ts';
 import type { Entry, TalliedItem, Tally } from './tally.ts';
 
+/** A change that might be advised, with the text as it would then be. */
 export interface EditCandidate {
   readonly zone: Zone;
   readonly at: Location;
@@ -23,7 +23,7 @@ export interface EditCandidate {
   readonly change: TextChange | undefined;
   readonly fresh: Passage;
   readonly write: string;
-  readonly words: string;
+  readonly action: EditAction;
 }
 
 /**
@@ -43,14 +43,8 @@ const EFFORT: Readonly<Partial<Record<Zone, number>>> = {
 
 const CALL_BY_NAME_EFFORT = 1;
 
-/** Head-only mentions looked at for each phrase and place: the first is as good as any. */
+/** How many of a phrase's head-only mentions in one place are tried: it hardly matters which of them is changed. */
 const TRIED = 2;
-
-const quoted = (text: string): string => `“${text}”`;
-
-const zoneLine = (zone: Zone, at: Location): string => {
-  return `${capital(zoneWords[zone])}, line ${at.line}`;
-};
 
 /** A phrase as it would stand in place of `head`: plural where the head is. */
 const inNumberOf = (phrase: Phrase, head: ZonedWord): string => {
@@ -98,7 +92,7 @@ const callByName = (
     change,
     fresh: changed(passages, change, language),
     write,
-    words: `${zoneLine(mention.zone, at)}: call it the ${quoted(write)} once; now it is only ${quoted(metNow(passage, mention.from))}.`,
+    action: { kind: 'call by name', now: metNow(passage, mention.from) },
   };
 };
 
@@ -119,7 +113,6 @@ const sayIt = (
   const change = { passage: target.passage, start: last.end, end: last.end, text: ` (${phrase.text})` };
   const at = whereIs(passage, first);
   const begins = passage.text.slice(first.start, words[Math.min(4, words.length - 1)]?.end);
-  const where = passage.running ? `in the sentence that begins ${quoted(`${begins} …`)}` : 'here';
   return {
     zone,
     at,
@@ -130,7 +123,7 @@ const sayIt = (
     change,
     fresh: changed(passages, change, language),
     write: phrase.text,
-    words: `${zoneLine(zone, at)}: say ${quoted(phrase.text)} once ${where}.`,
+    action: { kind: 'say', ...(passage.running && { begins }) },
   };
 };
 
@@ -169,7 +162,7 @@ const headIt = (
     change: undefined,
     fresh,
     write: phrase.text,
-    words: `Before line ${at.line}: give this part of the story a heading that says ${quoted(phrase.text)}.`,
+    action: { kind: 'head' },
   };
 };
 

@@ -1,5 +1,6 @@
 /** Where text stands on the finished page, and what a mention there is worth. */
 
+/** A place of the finished page. */
 export type Zone =
   | 'title'
   | 'address'
@@ -25,20 +26,6 @@ export const zones: readonly Zone[] = [
   'link text',
   'structured data',
 ];
-
-/** In words for the owner. */
-export const zoneWords: Readonly<Record<Zone, string>> = {
-  title: 'title',
-  address: 'address',
-  summary: 'summary',
-  heading: 'heading',
-  opening: 'opening',
-  section: 'own section',
-  body: 'elsewhere',
-  'picture text': 'picture text',
-  'link text': 'link text',
-  'structured data': 'structured data',
-};
 
 /** Words that the opening is long. Common practice, no source: what a visitor reads before deciding to stay. */
 export const OPENING_WORDS = 100;

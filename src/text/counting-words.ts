@@ -1,4 +1,4 @@
-/** Numbers and lists in English sentences, for findings and reports alike. */
+/** Numbers and lists in English sentences, for findings, pages and reports alike. */
 
 const SMALL = [
   ...['no', 'one', 'two', 'three', 'four', 'five', 'six'],
@@ -18,3 +18,15 @@ export const listed = (parts: readonly string[], last = 'and'): string =>
 
 /** With a capital letter, as a sentence begins. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/**
+ * A share from 0 to 1 in whole per cent: "91%". It never says all or none of what is not, and a share that falls short
+ * of `wanted` is never rounded up to it.
+ */
+export const percent = (share: number, wanted = 1): string => {
+  const nearest = Math.round(share * 100);
+  const rounded = share < wanted && wanted < 1 && nearest >= wanted * 100 ? Math.floor(share * 100) : nearest;
+  if (rounded === 100 && share < 1) return 'over 99%';
+  if (rounded === 0 && share > 0) return 'under 1%';
+  return `${rounded}%`;
+};

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { type Highlight, highlightedText, runsOf } from '../../src/render/highlights.ts';
 import { htmlSource } from '../../src/render/html.ts';
-import { type MarkedMention, markedText, runsOf } from '../../src/render/marked-text.ts';
 
-const said = (start: number, end: number, item: number, weak = false): MarkedMention => ({
+const said = (start: number, end: number, item: number, weak = false): Highlight => ({
   start,
   end,
   item,
@@ -35,7 +35,9 @@ describe('runs', () => {
 describe('marked text', () => {
   const options = { lang: 'en', asIs: true };
   test('underlines overlapping items one below the other, with each number where its words end', () => {
-    const source = htmlSource(markedText('old seed tin labels', [said(4, 12, 1), said(9, 19, 2)], options));
+    const source = htmlSource(
+      highlightedText('old seed tin labels', [said(4, 12, 1), said(9, 19, 2)], options),
+    );
     expect(source).toBe(
       'old <span id="said-1-4" data-words="exact"></span>' +
         '<span class="said" data-said="said-1-4"><span class="u u1 d0">seed </span></span>' +
@@ -46,14 +48,16 @@ describe('marked text', () => {
     );
   });
   test('is escaped, and typeset across its runs', () => {
-    const source = htmlSource(markedText('"A <tin>" & more', [said(4, 7, 1)], { lang: 'en', asIs: false }));
+    const source = htmlSource(
+      highlightedText('"A <tin>" & more', [said(4, 7, 1)], { lang: 'en', asIs: false }),
+    );
     expect(source).toContain('“A &lt;');
     expect(source).toContain('&gt;” &amp; more');
     expect(source.replace(/<[^>]*>/g, '')).toBe('“A &lt;tin1&gt;” &amp; more');
   });
   test('draws a faint line only where every mention of the item is weak', () => {
-    const faint = (all: readonly MarkedMention[]): boolean =>
-      htmlSource(markedText('tin', all, options)).includes('weak');
+    const faint = (all: readonly Highlight[]): boolean =>
+      htmlSource(highlightedText('tin', all, options)).includes('weak');
     expect([faint([said(0, 3, 1, true)]), faint([said(0, 3, 1, true), said(0, 3, 1)])]).toEqual([
       true,
       false,
@@ -61,7 +65,7 @@ describe('marked text', () => {
   });
   test('shows a border before the run that begins there', () => {
     const border = { at: 4, words: 'the opening ends here' };
-    expect(htmlSource(markedText('one two', [], { ...options, border }))).toBe(
+    expect(htmlSource(highlightedText('one two', [], { ...options, border }))).toBe(
       'one <span class="border">the opening ends here</span> two',
     );
   });

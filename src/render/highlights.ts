@@ -1,9 +1,9 @@
-/** Text with underlines that overlap: cut into runs, each drawn with every mark that holds it. */
+/** Text with underlines that overlap: cut into runs, each drawn with every highlight that holds it. */
 import { type Html, html, joinHtml } from './html.ts';
 import { typesetRuns } from './typeset.ts';
 
 /** One stretch of a text that says something of an item. Offsets in UTF-16 units. */
-export interface MarkedMention {
+export interface Highlight {
   readonly start: number;
   readonly end: number;
   /** The item's number, from 1. */
@@ -16,11 +16,12 @@ export interface MarkedMention {
   readonly words: string;
 }
 
+/** A stretch of text that the same highlights hold. */
 export interface Run {
   readonly text: string;
   readonly start: number;
   /** All that hold this run, in the order given. */
-  readonly said: readonly MarkedMention[];
+  readonly said: readonly Highlight[];
 }
 
 /**
@@ -29,7 +30,7 @@ export interface Run {
  */
 export const runsOf = (
   text: string,
-  said: readonly MarkedMention[],
+  said: readonly Highlight[],
   cuts: readonly number[] = [],
 ): readonly Run[] => {
   const inside = (offset: number): boolean => offset > 0 && offset < text.length;
@@ -70,7 +71,8 @@ const runHtml = (run: Run, text: string, next: Run | undefined): Html => {
   return html`${begins}<span class="said" data-said="${anchors}">${underlined}</span>${numbers}`;
 };
 
-export interface MarkedTextOptions {
+/** How a highlighted text is set. */
+export interface HighlightOptions {
   readonly lang: string;
   /** Letter for letter, not typeset. */
   readonly asIs: boolean;
@@ -79,10 +81,10 @@ export interface MarkedTextOptions {
 }
 
 /** A text with all that is said in it underlined, and each item's number after its words. */
-export const markedText = (
+export const highlightedText = (
   text: string,
-  said: readonly MarkedMention[],
-  options: MarkedTextOptions,
+  said: readonly Highlight[],
+  options: HighlightOptions,
 ): Html => {
   const { lang, asIs, border } = options;
   const runs = runsOf(text, said, border ? [border.at] : []);

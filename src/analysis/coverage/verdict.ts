@@ -1,0 +1,44 @@
+/** What a proof comes to, counted. */
+import { shortName } from '../../model/title.ts';
+import { isAtAim } from './aim.ts';
+
+/** As much of a proof as the verdict is made of: a `Coverage` is one. */
+export interface Judged {
+  readonly aim: number;
+  readonly items: readonly {
+    readonly slug: string;
+    readonly name: string;
+    readonly standing: number;
+    readonly promised: number;
+  }[];
+  readonly advice: readonly unknown[];
+  /** Slugs. */
+  readonly outOfReach: readonly string[];
+}
+
+/** How many items stand at the aim, and what would bring the others there. */
+export interface ProofVerdict {
+  readonly aim: number;
+  readonly items: number;
+  /** Items that stand below the aim, those among them that the advice brings to it, and the short names of the rest. */
+  readonly below: number;
+  readonly reached: number;
+  readonly stuck: readonly string[];
+  readonly edits: number;
+}
+
+/** The verdict on a proof, as figures. */
+export const verdictOf = ({ aim, items, advice, outOfReach }: Judged): ProofVerdict => {
+  const below = items.filter(({ standing }) => !isAtAim(standing, aim));
+  const isReached = ({ slug, promised }: Judged['items'][number]): boolean =>
+    isAtAim(promised, aim) && !outOfReach.includes(slug);
+  const stuck = below.filter((item) => !isReached(item)).map(({ name }) => shortName(name));
+  return {
+    aim,
+    items: items.length,
+    below: below.length,
+    reached: below.length - stuck.length,
+    stuck,
+    edits: advice.length,
+  };
+};

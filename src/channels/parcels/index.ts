@@ -1,0 +1,2 @@
+/** A paper on each cycle's parcels. */
+export { parcels } from './plan.ts';

@@ -1,0 +1,212 @@
+/** The paper on one cycle's parcels: how many have arrived, and when the box may be shown. */
+import type { Group } from '../../analysis/parcels/compare.ts';
+import { logLogLimits, type Step } from '../../analysis/parcels/kaplan-meier.ts';
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { dateInZone, longDate, monthName } from '../../model/calendar.ts';
+import { dayOfDate } from '../../model/parcels.ts';
+import { documentText, schemeElement } from '../../render/document.ts';
+import { type FindingView, findingViews } from '../../render/findings.ts';
+import type { Html } from '../../render/html.ts';
+import type { MadeDocument } from '../../render/output.ts';
+import { pageLang } from '../../render/page-lang.ts';
+import { type CurveStep, stepCurve } from '../../render/step-curve.ts';
+import { typeset } from '../../render/typeset.ts';
+import { longDay } from '../../text/long-date.ts';
+import type { Wording } from '../../wording/wording.ts';
+import type { Tools } from '../channel.ts';
+import type { ParcelsData } from './plan.ts';
+
+type Words = Wording['parcels'];
+
+interface RowView {
+  readonly day: number;
+  readonly atRisk: number;
+  readonly delivered: number;
+  readonly share: string;
+  readonly limits: string | undefined;
+}
+
+interface GroupView extends Omit<Group, 'share' | 'half' | 'newest' | 'pace'> {
+  readonly share: string;
+  readonly half: number | undefined;
+  readonly newest: string | false;
+  /** How it is behind, in a word; empty where it is not. */
+  readonly pace: string;
+}
+
+/** What the template is given. */
+export interface ParcelsView {
+  readonly words: Words;
+  readonly paper: Wording['backRoomPage'];
+  readonly fixLabel: string;
+  readonly lang: string;
+  readonly name: string;
+  readonly month: string;
+  readonly theme: string;
+  readonly scheme: Html;
+  readonly asOf: string;
+  readonly file: string | undefined;
+  readonly headline: string;
+  readonly state: string;
+  readonly explained: readonly string[];
+  readonly reveal: readonly string[];
+  readonly proposed: readonly { readonly words: string; readonly share: string }[];
+  readonly drawing: Html;
+  /** The day from which the drawing counts, where parcels left on several. */
+  readonly first: string | undefined;
+  readonly steps: readonly RowView[];
+  /** Steps that earlier cycles give, after those of this one. */
+  readonly coming: readonly RowView[];
+  readonly pooled: readonly string[];
+  readonly overdue:
+    | false
+    | {
+        readonly words: string;
+        readonly days: readonly {
+          readonly shipped: string;
+          readonly days: number;
+          readonly count: number;
+          readonly lines: string;
+        }[];
+      };
+  readonly groups: readonly {
+    readonly kind: 'carrier' | 'region';
+    readonly title: string;
+    readonly words: readonly string[];
+    readonly rows: readonly GroupView[];
+  }[];
+  readonly findings: readonly FindingView[];
+}
+
+declare module '../../render/templates.ts' {
+  interface TemplateData {
+    parcels: ParcelsView;
+  }
+}
+
+const curveStep = (step: Step): CurveStep => {
+  const limits = logLogLimits(step);
+  return {
+    day: step.day,
+    height: 1 - step.waiting,
+    ...(limits && { lower: 1 - limits.upper, upper: 1 - limits.lower }),
+  };
+};
+
+const rowView = (step: Step): RowView => {
+  const limits = logLogLimits(step);
+  return {
+    day: step.day,
+    atRisk: step.atRisk,
+    delivered: step.delivered,
+    share: (1 - step.waiting).toFixed(3),
+    limits: limits && `${(1 - limits.upper).toFixed(3)}–${(1 - limits.lower).toFixed(3)}`,
+  };
+};
+
+const groupView = (group: Group, lang: string, words: Words): GroupView => ({
+  ...group,
+  name: group.name || words.unnamed,
+  share: words.percent(group.share),
+  half: group.half.day,
+  newest: group.newest !== undefined && longDay(group.newest, lang),
+  pace: words.paces[group.pace],
+});
+
+/** Steps that earlier cycles give, after those of this one. */
+const comingSteps = ({ outlook }: ParcelsData['facts']): readonly Step[] =>
+  outlook.source === 'both' || outlook.source === 'earlier'
+    ? outlook.curve.steps.filter(({ day }) => day > outlook.horizon)
+    : [];
+
+/** Day the first parcels left: days along the foot of the drawing are counted from it. */
+const firstDay = ({ facts: { sendings }, cycle }: ParcelsData): number =>
+  sendings[0]?.shipped ?? dayOfDate(cycle.shipped);
+
+const drawingOf = (data: ParcelsData, lang: string, words: Words): Html => {
+  const { facts } = data;
+  const { curve, outlook, wanted, reveal, timeZone } = facts;
+  const coming = comingSteps(facts).map(curveStep);
+  const evening = reveal.planned === undefined ? undefined : dateInZone(reveal.planned, timeZone);
+  const planned = evening === undefined ? -1 : dayOfDate(evening) - firstDay(data);
+  const mark =
+    evening === undefined || planned < 0
+      ? undefined
+      : { day: planned, label: words.page.revealMark(longDate(evening, lang)) };
+  const own = coming.length > 0 ? Math.max(0, outlook.horizon) : curve.last;
+  // What comes long after everything that is asked about would press the rest together.
+  const far = Math.max(mark?.day ?? 0, outlook.days.day ?? 0, curve.steps.at(-1)?.day ?? 0) + 4;
+  return stepCurve({
+    label: [words.state(facts), ...words.outlook(facts, lang)].join(' '),
+    steps: curve.steps.map(curveStep),
+    end: Math.min(own, far),
+    expected: coming.filter(({ day }) => day <= far),
+    wanted: {
+      height: wanted,
+      label: words.share(wanted),
+      ...(outlook.days.day !== undefined && { day: outlook.days.day }),
+    },
+    ...(mark && { mark }),
+    foot: words.page.foot,
+  });
+};
+
+/** The paper on the parcels of one cycle. */
+export const parcelsPage = (data: ParcelsData, { templates, wording }: Tools): MadeDocument<Diagnostic> => {
+  const { facts, settings, cycle, diagnostics } = data;
+  const { parcels: words } = wording;
+  const { page } = words;
+  // The page is in English, whatever language the articles are in.
+  const lang = pageLang(settings.lang);
+  const [headline = '', ...explained] = words.outlook(facts, lang);
+  const { outlook } = facts;
+  const coming = comingSteps(facts);
+  const groups = [
+    ['carrier', facts.carriers],
+    ['region', facts.regions],
+  ] as const;
+  const document = templates.render('parcels', {
+    words,
+    paper: wording.backRoomPage,
+    fixLabel: wording.findings.fixLabel,
+    lang,
+    name: typeset(settings.name, lang),
+    month: monthName(cycle, lang),
+    theme: typeset(cycle.theme, settings.lang),
+    scheme: schemeElement(cycle.palette),
+    asOf: longDate(facts.asOfDate, lang),
+    file: facts.file,
+    headline,
+    state: words.state(facts),
+    explained: [...explained, words.never(facts)].filter(Boolean),
+    reveal: words.reveal(facts, lang),
+    proposed: facts.evenings.map(({ moment, share }) => ({
+      words: words.evening(moment, facts.timeZone, lang),
+      share: words.percent(share, facts.wanted),
+    })),
+    drawing: drawingOf(data, lang, words),
+    first: facts.sendings.length > 1 ? longDay(firstDay(data), lang) : undefined,
+    steps: facts.curve.steps.filter(({ day }) => coming.length === 0 || day <= outlook.horizon).map(rowView),
+    coming: coming.map(rowView),
+    pooled: outlook.cycles,
+    overdue: facts.parcels > 0 && {
+      words: words.overdue(facts),
+      days: (facts.overdue?.days ?? []).map(({ shipped, days, count, lines }) => ({
+        shipped: longDay(shipped, lang),
+        days,
+        count,
+        lines: lines.join(', ') + (count > lines.length ? page.andMore : ''),
+      })),
+    },
+    groups: groups
+      .filter(([, all]) => all.length > 0)
+      .map(([kind, all]) => ({
+        kind,
+        title: page.groups[kind],
+        words: words.pace(all, kind, lang),
+        rows: all.map((group) => groupView(group, lang, words)),
+      })),
+    findings: findingViews(diagnostics, wording.findings),
+  });
+  return { content: documentText(document) };
+};

@@ -1,0 +1,223 @@
+/** What a proof says of an article, worded alike on its page, on a terminal and in JSON. */
+import type {
+  Edit,
+  Grade,
+  Limit,
+  Reading,
+  RivalReason,
+  TextMentions,
+} from '../../analysis/coverage/coverage.ts';
+import type { NameOrigin } from '../../analysis/coverage/phrases/name.ts';
+import type { Origin } from '../../analysis/coverage/phrases/phrase.ts';
+import type { FieldName } from '../../analysis/coverage/rivals/ranking.ts';
+import type { Zone } from '../../analysis/coverage/text/zones.ts';
+import type { ProofVerdict } from '../../analysis/coverage/verdict.ts';
+import { capital, listed, numberWord } from '../../text/counting-words.ts';
+
+const zones: Readonly<Record<Zone, string>> = {
+  title: 'title',
+  address: 'address',
+  summary: 'summary',
+  heading: 'heading',
+  opening: 'opening',
+  section: 'own section',
+  body: 'elsewhere',
+  'picture text': 'picture text',
+  'link text': 'link text',
+  'structured data': 'structured data',
+};
+
+/** A rival's fields, said of once and of several times: "its title and headings". */
+const fields: Readonly<Record<FieldName, readonly [one: string, more: string]>> = {
+  title: ['its title', 'its title'],
+  address: ['its address', 'its address'],
+  summary: ['its summary', 'its summary'],
+  heading: ['a heading', 'headings'],
+  text: ['its text', 'its text'],
+  'picture text': ['a picture text', 'picture texts'],
+  'link text': ['a link', 'links'],
+  'structured data': ['its structured data', 'its structured data'],
+};
+
+const gradeNames: Readonly<Record<Grade, string>> = {
+  exact: 'exact',
+  inflected: 'inflected',
+  'same stem': 'same stem',
+  scattered: 'scattered',
+  'head only': 'head only',
+  absent: 'absent',
+};
+
+const gradeMeanings: Readonly<Record<Grade, string>> = {
+  exact: 'the very words',
+  inflected: 'singular for plural, or the other way about',
+  'same stem': 'words of the same stem',
+  scattered: 'all its words in one sentence, apart',
+  'head only': 'only the word that says what it is',
+  absent: 'not there',
+};
+
+const limits: Readonly<Record<Limit, string>> = {
+  'names taken whole':
+    'Names are taken apart, and reading ease is measured, in English alone: here phrases come from `kind` and `also`.',
+  'no stemmer': 'There is no stemmer for this language: a word in another form is another word here.',
+};
+
+/** What a phrase keeps of the name it was taken from. */
+const nameParts: Readonly<Record<NameOrigin, string>> = {
+  'name without its measure': 'name without its measure',
+  'name with what follows it': 'name with what follows it',
+  'name without its other qualities': 'name without its other qualities',
+  'both things of the name': 'both things of the name',
+  'what it is for, before the thing': 'what it is for, before the thing',
+  'kind in the name': 'kind in the name',
+  name: 'name',
+};
+
+/** "kind", "name without its measure", "also: seed box", "searches.csv, typed 226 times". */
+const origin = (one: Origin): string => {
+  if (one.from === 'kind') return 'kind';
+  if (one.from === 'name') return nameParts[one.part];
+  if (one.from !== 'search') return `${one.from}: ${one.value}`;
+  const as = one.as === undefined ? '' : ` as “${one.as}”`;
+  return `searches.csv, typed ${one.count} times${as}`;
+};
+
+const quoted = (text: string): string => `“${text}”`;
+
+/** An edit as something to do: "Opening, line 14: call it the “seed tin” once; now it is only “the tin”." */
+const instruction = ({ action, zone, at, write }: Pick<Edit, 'action' | 'zone' | 'at' | 'write'>): string => {
+  const where = `${capital(zones[zone])}, line ${at.line}`;
+  if (action.kind === 'call by name')
+    return `${where}: call it the ${quoted(write)} once; now it is only ${quoted(action.now)}.`;
+  if (action.kind === 'head')
+    return `Before line ${at.line}: give this part of the story a heading that says ${quoted(write)}.`;
+  const sentence =
+    action.begins === undefined ? 'here' : `in the sentence that begins ${quoted(`${action.begins} …`)}`;
+  return `${where}: say ${quoted(write)} once ${sentence}.`;
+};
+
+/** "never", "once", "14 times". */
+const times = (count: number): string => ['never', 'once', 'twice'][count] ?? `${count} times`;
+
+const textClause = (said: string, there: TextMentions, here: TextMentions): string => {
+  const own = `this one ${times(here.times)}`;
+  return there.words === undefined || here.words === undefined
+    ? `its text says ${said} ${times(there.times)}, ${own}`
+    : `its text says ${said} ${times(there.times)} in ${there.words} words, ${own} in ${here.words}`;
+};
+
+/** Why a rival comes first: "Its title and a heading say it, and its text says it 14 times, this one 3 times." */
+const rivalReason = (reason: RivalReason): string => {
+  if (reason.kind === 'has its words') {
+    const names = reason.fields.map((field) => fields[field][1]);
+    return `The words of ${quoted(reason.phrase)} stand more often in ${listed(names)}.`;
+  }
+  const { core, text } = reason;
+  const said = core === undefined ? 'it' : quoted(core);
+  const names = reason.fields.map(({ field, many }) => fields[field][many ? 1 : 0]);
+  const isPlural =
+    names.length > 1 ||
+    reason.fields.some(({ field, many }) => many && fields[field][0] !== fields[field][1]);
+  const clauses = [
+    ...(names.length > 0 ? [`${listed(names)} ${isPlural ? 'say' : 'says'} ${said}`] : []),
+    ...(text ? [textClause(names.length > 0 ? 'it' : said, text.there, text.here)] : []),
+  ];
+  return `${capital(clauses.join(', and '))}.`;
+};
+
+const ordinals = [
+  ...['first', 'second', 'third', 'fourth', 'fifth'],
+  ...['sixth', 'seventh', 'eighth', 'ninth', 'tenth'],
+];
+
+/** "second"; from the eleventh on "in place 11". */
+const ordinal = (rank: number): string => ordinals[rank - 1] ?? `in place ${rank}`;
+
+/** Of what may be many, this many are named; the rest are counted. */
+const MOST_NAMED = 3;
+
+/** "“seed tin”, “tin”, “box” and three others": the first few in quotes, and how many there are besides. */
+const somePhrases = (phrases: readonly string[]): string => {
+  const all = phrases.map(quoted);
+  return listed(
+    all.length <= MOST_NAMED + 1
+      ? all
+      : [...all.slice(0, MOST_NAMED), `${numberWord(all.length - MOST_NAMED)} others`],
+  );
+};
+
+const thoseReached = ({ below, reached, items }: ProofVerdict): string => {
+  if (below === 1) return items === 1 ? 'it' : 'the other';
+  if (reached === below)
+    return below === items ? (items === 2 ? 'both' : 'all') : `the other ${numberWord(below)}`;
+  return reached === 1 ? 'one of them' : `${numberWord(reached)} of them`;
+};
+
+/** The proof in one sentence: how many items stand at the aim, and what would bring the others there. */
+const verdict = (proof: ProofVerdict): string => {
+  const { aim, items, below, reached, stuck, edits } = proof;
+  if (items === 0) return 'There are no items to prove.';
+  if (below === 0)
+    return items === 1
+      ? `The one item stands at the aim of ${aim}.`
+      : `All ${numberWord(items)} items stand at the aim of ${aim}.`;
+  const at = items - below;
+  const stand =
+    items === 1
+      ? `The one item stands below the aim of ${aim}`
+      : at === 0
+        ? `None of the ${numberWord(items)} items stands at the aim of ${aim}`
+        : `${capital(numberWord(at))} of ${numberWord(items)} items ${at === 1 ? 'stands' : 'stand'} at the aim of ${aim}`;
+  const some = `${numberWord(edits)} ${edits === 1 ? 'edit' : 'edits'}`;
+  const stay = stuck.length === 1 ? 'stays' : 'stay';
+  const names = stuck.length <= MOST_NAMED ? listed(stuck) : `${numberWord(stuck.length)} of them`;
+  if (edits === 0) return `${stand}, and there is no edit to propose for ${names}.`;
+  if (reached === 0 && stuck.length > MOST_NAMED)
+    return `${stand}; ${some} would help, but not as far as that.`;
+  if (reached === 0) return `${stand}; ${some} would help, but ${names} ${stay} below it.`;
+  const rest = stuck.length === 0 ? '' : `, and ${names} ${stay} below it`;
+  return `${stand}; ${some} ${edits === 1 ? 'brings' : 'bring'} ${thoseReached(proof)} there${rest}.`;
+};
+
+/** Flesch's own table for his scores (How to Write Plain English, 1979, chapter 2; from memory): the least of each. */
+const EASE: readonly (readonly [number, string])[] = [
+  [90, 'very easy'],
+  [80, 'easy'],
+  [70, 'fairly easy'],
+  [60, 'plain English'],
+  [50, 'fairly difficult'],
+  [30, 'difficult'],
+];
+
+/** The article as reading, in one or two sentences. Numbers are written as `lang`, a BCP 47 tag of English, groups them. */
+const reading = ({ words, sentences, minutes, ease, grade }: Reading, lang: string): string => {
+  const figure = new Intl.NumberFormat(lang);
+  const some = (count: number, one: string): string =>
+    `${figure.format(count)} ${count === 1 ? one : `${one}s`}`;
+  const whole = Math.max(1, Math.round(minutes));
+  const time = `about ${numberWord(whole)} ${whole === 1 ? 'minute' : 'minutes'} of reading`;
+  const first = `${some(words, 'word')} in ${some(sentences, 'sentence')}, ${time}.`;
+  if (ease === undefined || grade === undefined) return first;
+  const years = Math.max(1, Math.round(grade));
+  const school = `somebody with ${numberWord(years)} ${years === 1 ? 'year' : 'years'} of school can follow it`;
+  const easy = EASE.find(([least]) => ease >= least)?.[1] ?? 'very difficult';
+  return `${first} Its reading ease is ${Math.round(ease)}, which Flesch calls ${easy}; by Kincaid’s count ${school}.`;
+};
+
+/** What a proof says of an article. */
+export const coverage = {
+  zones,
+  gradeNames,
+  gradeMeanings,
+  limits,
+  nameParts,
+  origin,
+  instruction,
+  rivalReason,
+  ordinal,
+  quoted,
+  somePhrases,
+  verdict,
+  reading,
+};

@@ -1,0 +1,18 @@
+/** How findings are shown: their weights and what leads to their fixes. What a finding says is worded where it is found. */
+import type { Weight } from '../../diagnostics/diagnostic.ts';
+
+const weights: Readonly<Record<Weight, string>> = {
+  'must fix': 'must fix',
+  'look at': 'look at',
+  note: 'note',
+};
+
+/** `2 must fix, 1 look at`; empty where there are none. `counts` have the heaviest first. */
+const count = (counts: readonly (readonly [Weight, number])[]): string =>
+  counts
+    .filter(([, some]) => some > 0)
+    .map(([weight, some]) => `${some} ${some !== 1 && weight === 'note' ? 'notes' : weights[weight]}`)
+    .join(', ');
+
+/** How findings are shown. */
+export const findings = { weights, count, fix: (text: string) => `Fix: ${text}`, fixLabel: 'Fix:' };
