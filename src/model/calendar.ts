@@ -69,6 +69,20 @@ export const changedOn = (cycle: Cycle, timeZone: string): PlainDate => {
 export const changedAt = (cycle: Cycle, timeZone: string): Moment =>
   Math.max(revealedAt(cycle), (cycle.updated && momentOf(`${cycle.updated}T12:00`, timeZone)) || 0);
 
+/**
+ * When a cycle's article last changed, as ISO 8601: the day that its record states where that is after the reveal's,
+ * else a moment that is never before the reveal.
+ */
+export const lastChanged = (cycle: Cycle, timeZone: string): string => {
+  const { updated } = cycle;
+  const later = updated !== undefined && updated > dateInZone(revealedAt(cycle), timeZone);
+  return later ? updated : isoInstant(changedAt(cycle, timeZone));
+};
+
+/** The day that a cycle's record states as its article's last change; undefined where that is before the reveal. */
+export const mendedOn = (cycle: Cycle, timeZone: string): PlainDate | undefined =>
+  cycle.updated === changedOn(cycle, timeZone) ? cycle.updated : undefined;
+
 /** RFC 5322 §3.3, in the zone's own time: "Thu, 19 Mar 2026 19:00:00 +0000". */
 export const mailDate = (moment: Moment, timeZone: string): string => {
   const zoned = Temporal.Instant.fromEpochMilliseconds(moment).toZonedDateTimeISO(timeZone);

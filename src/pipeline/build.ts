@@ -1,6 +1,13 @@
 /** The order of the stages, without a disk: Sources → outputs and findings. */
 import { languageFor } from '../analysis/language/language.ts';
-import type { ChannelInput, ChannelResult, PlanningChannel, Proof } from '../channels/channel.ts';
+import type {
+  ChannelInput,
+  ChannelResult,
+  PlannedFragment,
+  PlanningChannel,
+  Proof,
+  Tools,
+} from '../channels/channel.ts';
 import { channels, closingChannels } from '../channels/index.ts';
 import { readRecords } from '../content/read.ts';
 import type { FileReader } from '../content/record-file.ts';
@@ -11,7 +18,7 @@ import { revealDay } from '../model/calendar.ts';
 import { callFindings } from '../model/call-findings.ts';
 import { linkBox } from '../model/link.ts';
 import { isSealed, unsealed } from '../model/seal.ts';
-import type { Output } from '../render/output.ts';
+import type { Output, Where } from '../render/output.ts';
 import { isAtAim } from '../render/proof-words.ts';
 import { type Asset, compileTemplates, type TemplateFile } from '../render/templates.ts';
 import { wordingFor } from '../wording/wording.ts';
@@ -129,21 +136,63 @@ const inShort = ({ coverage }: Proof): Proved => {
   };
 };
 
+type Making = Promise<{ readonly content: string; readonly result: ChannelResult }>;
+
+/** Makes each fragment once, however many documents are put together from it. */
+const fragmentMaker = (where: Where, tools: Tools): ((fragment: PlannedFragment) => Making) => {
+  const known = new Map<PlannedFragment, Making>();
+  const made = async ({ of, pathOf, make }: PlannedFragment): Making => {
+    const parts = await Promise.all(of.map(madeOnce));
+    const {
+      content,
+      pictures = [],
+      diagnostics = [],
+    } = await make(
+      tools,
+      parts.map((part) => part.content),
+    );
+    const files: readonly Output[] = pathOf ? [{ where, path: pathOf(content), text: content }] : [];
+    return {
+      content,
+      result: {
+        outputs: [...parts.flatMap(({ result }) => result.outputs), ...files, ...pictures],
+        diagnostics: [...parts.flatMap(({ result }) => result.diagnostics), ...diagnostics],
+      },
+    };
+  };
+  const madeOnce = (fragment: PlannedFragment): Making => {
+    const making = known.get(fragment) ?? made(fragment);
+    known.set(fragment, making);
+    return making;
+  };
+  return madeOnce;
+};
+
 /** A channel's plan with every document made. */
 const carriedOut = async (channel: PlanningChannel, input: ChannelInput): Promise<ChannelResult> => {
   const { documents, pictures = [], diagnostics = [] } = channel.plan(input);
   const { where } = channel;
-  const made = await Promise.all(
-    documents.map(async ({ path, make }) => {
-      const { content, pictures: named = [], diagnostics: found = [] } = await make(input);
+  const fragmentOf = fragmentMaker(where, input);
+  const results = await Promise.all(
+    documents.map(async ({ path, of = [], make }): Promise<ChannelResult> => {
+      const parts = await Promise.all(of.map(fragmentOf));
+      const made = await make(
+        input,
+        parts.map((part) => part.content),
+      );
+      const { content, pictures: named = [], diagnostics: found = [] } = made;
       const file: Output =
         typeof content === 'string' ? { where, path, text: content } : { where, path, bytes: content };
-      return { outputs: [file, ...named], diagnostics: found };
+      return {
+        outputs: [file, ...parts.flatMap(({ result }) => result.outputs), ...named],
+        diagnostics: [...parts.flatMap(({ result }) => result.diagnostics), ...found],
+      };
     }),
   );
   return {
-    outputs: [...made.flatMap((one) => one.outputs), ...pictures],
-    diagnostics: [...diagnostics, ...made.flatMap((one) => one.diagnostics)],
+    outputs: [...results.flatMap((one) => one.outputs), ...pictures],
+    // A fragment that several documents share is found at fault once.
+    diagnostics: [...new Set([...diagnostics, ...results.flatMap((one) => one.diagnostics)])],
   };
 };
 

@@ -1,5 +1,10 @@
 /** English, in parts by what is spoken of. */
+import { site } from './en/site.ts';
+import { structuredData } from './en/structured-data.ts';
+
 export const en = {
   /** BCP 47 language of these words. */
   lang: 'en',
+  site,
+  structuredData,
 };

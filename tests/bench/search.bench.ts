@@ -8,11 +8,13 @@ import { chromium } from 'playwright-core';
 import { afterAll, expect, test } from 'vitest';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { assets } from '../../src/channels/assets.ts';
-import { catalogue } from '../../src/channels/catalogue.ts';
+import { catalogue } from '../../src/channels/catalogue/index.ts';
+import type { ChannelInput } from '../../src/channels/channel.ts';
 import { readScripts, readTemplates } from '../../src/io/read-templates.ts';
 import type { Box } from '../../src/model/box.ts';
 import { compileTemplates } from '../../src/render/templates.ts';
 import { wordingFor } from '../../src/wording/wording.ts';
+import { carriedOut } from '../support/carried-out.ts';
 import { CHROMIUM } from '../support/chromium.ts';
 import { archive } from './archive.ts';
 
@@ -36,10 +38,11 @@ const publish = async (box: Box, to: string) => {
     language,
     proofs: new Map(),
     parcels: new Map(),
-  } as Parameters<typeof catalogue.make>[0];
+  } as ChannelInput;
   const began = performance.now();
-  const outputs = [...catalogue.make(input).outputs, ...assets.make(input).outputs];
-  const made = performance.now() - began;
+  const made = await Promise.all([catalogue, assets].map((channel) => carriedOut(channel, input)));
+  const outputs = made.flatMap((one) => one.outputs);
+  const took = performance.now() - began;
   const sizes: { path: string; raw: number; gzip: number }[] = [];
   for (const output of outputs) {
     if (!('text' in output || 'bytes' in output)) continue;
@@ -49,7 +52,7 @@ const publish = async (box: Box, to: string) => {
     if (/search|catalogue/.test(output.path))
       sizes.push({ path: output.path, raw: bytes.length, gzip: gzipSync(bytes, { level: 9 }).length });
   }
-  return { sizes, made };
+  return { sizes, made: took };
 };
 
 /** What people type: letter by letter, with finished words, slips, beginnings, several words, nothing known. */

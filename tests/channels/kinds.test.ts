@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { kinds } from '../../src/channels/kinds.ts';
 import type { Item } from '../../src/model/box.ts';
 import { box, cycle, item, picture } from '../support/box.ts';
+import { carriedOut } from '../support/carried-out.ts';
 import { publicInput } from '../support/demo-box.ts';
 
 const ASOF = Date.UTC(2026, 8, 1);
@@ -18,7 +19,7 @@ const pageOf = async (...items: readonly Partial<Item>[]): Promise<string> => {
       items: [item({ cycle: id, name: `Mister number ${i + 1}`, ...more })],
     });
   });
-  const { outputs } = kinds.make(await publicInput(box({ cycles }), ASOF));
+  const { outputs } = await carriedOut(kinds, await publicInput(box({ cycles }), ASOF));
   const page = outputs.find(({ path }) => path === 'kinds/plant-mister.html');
   return page && 'text' in page ? page.text : '';
 };

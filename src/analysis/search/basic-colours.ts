@@ -103,7 +103,10 @@ export const basicColoursNamed = (words: string, language: Language): readonly s
  * The basic colours an item is looked for by: those its record says, else the one nearest to its picture's
  * dominant colour. The terms are English; a box in another language has the colours its records say, as they are.
  */
-export const basicColoursOf = (item: Item, language: Language): readonly string[] => {
+export const basicColoursOf = (
+  item: Pick<Item, 'color' | 'pictures'>,
+  language: Language,
+): readonly string[] => {
   if (!language.english) return item.color === undefined ? [] : [item.color];
   const said = basicColoursNamed(item.color ?? '', language);
   const [picture] = item.pictures;
