@@ -8,7 +8,10 @@ import { defined } from '../text/defined.ts';
 import { type Destination, destinationOf, itemDestination, kindPagePath } from './addresses.ts';
 import { type CallFacts, type Frames, type SiteFacts, siteFactsOf } from './site-facts.ts';
 
-/** What stories lead to and show, as far as the box holds it: a tree alone does not say where a record stands. */
+/**
+ * What stories lead to and show, as far as the box holds it: a tree alone does not say where a record stands, and the
+ * seal takes links and pictures out of a story that keeps its digest.
+ */
 export interface StoryFacts {
   /** By `targetKey`. */
   readonly destinations: ReadonlyMap<string, Destination>;

@@ -17,8 +17,9 @@ import {
   storyParts,
 } from '../../analysis/search/documents.ts';
 import type { HeadFile, PublishedParticulars } from '../../analysis/search/published.ts';
-import type { Box, Cycle, Item } from '../../model/box.ts';
+import type { Box, Cycle, Item, Picture } from '../../model/box.ts';
 import { kindGroupOf } from '../../model/kinds.ts';
+import { referencesIn } from '../../model/story-references.ts';
 import { hashedPath } from '../../render/assets.ts';
 import { handingOver } from '../../render/script-data.ts';
 import { remembered } from '../../text/remembered.ts';
@@ -44,6 +45,8 @@ interface CycleItems {
   readonly where: SearchedIn;
   readonly cycle: SearchedCycle;
   readonly items: readonly SearchedItem[];
+  /** Those that the stories show, because the seal takes pictures out of a story that keeps its digest. */
+  readonly pictures: readonly Picture[];
 }
 
 const countItems = ({ where, cycle, items }: CycleItems, { language }: Tools) => ({
@@ -126,7 +129,12 @@ export const searchFragments = (box: Box, cycles: readonly Cycle[]): SearchFragm
   const words = cycles.map((cycle) =>
     plannedFragment(
       `searched words of ${cycle.id}`,
-      { where, cycle: inCycle(cycle), items: cycle.items },
+      {
+        where,
+        cycle: inCycle(cycle),
+        items: cycle.items,
+        pictures: cycle.items.flatMap(({ story }) => referencesIn(story).pictures),
+      },
       countItems,
     ),
   );
