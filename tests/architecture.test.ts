@@ -29,6 +29,8 @@ describe('a file is reported', () => {
     ['rooms', 'src/model/a.ts', "let html: import('../render/html.ts').Html;"],
     ['rooms', 'src/browser/a.ts', "import type { Html } from '../render/html.ts';"],
     ['folders', 'src/browser/a.ts', "import { cover } from '../analysis/coverage/measure-coverage.ts';"],
+    ['folders', 'src/browser/a.ts', "import { wordingFor } from '../wording/wording.ts';"],
+    ['folders', 'src/browser/a.ts', "import { site } from '../wording/en/site.ts';"],
     [
       'libraries',
       'src/browser/a.ts',
@@ -104,6 +106,7 @@ describe('a file is reported', () => {
       'src/browser/a.ts',
       "import { languageFor } from '../analysis/language/language.ts';",
     ],
+    ['what the search says', 'src/browser/a.ts', "import { browser } from '../wording/en/browser.ts';"],
     ['its own room', 'src/model/a.ts', "import type { Box } from './box.ts';"],
     ['the list of channels', 'src/channels/index.ts', "import { article } from './article.ts';"],
     ['the shared type of channels', 'src/channels/a.ts', "import type { Channel } from './channel.ts';"],

@@ -50,6 +50,19 @@ describe('a kind’s page', () => {
     );
   });
 
+  test('says how large the picture of its preview is, which a small photo does not fill', async () => {
+    const page = await pageOf({}, { pictures: [picture({ width: 800, height: 600 })] }, {});
+    expect(page).toContain('<meta property="og:image:width" content="800">');
+    expect(page).toContain('<meta property="og:image:height" content="420">');
+  });
+
+  test('compares makers, materials, colours and sizes, and nothing else', async () => {
+    const page = await pageOf({ color: 'gold', size: '300 ml', weight: '210 g', care: 'Wipe it.' }, {}, {});
+    expect([...page.matchAll(/<dt>(.*?)<\/dt>/g)].map(([, label]) => label)).toEqual([
+      ...['Maker', 'Maker', 'Maker', 'Colour', 'Size'],
+    ]);
+  });
+
   test('names every item in its summary while a search result has room for them', async () => {
     expect(summaryOf(await pageOf({}, {}, {}))).toBe(
       '3 so far, from January 2026 to March 2026: Mister number 3, mister number 2 and mister number 1.',
