@@ -1,7 +1,7 @@
 /** Pages by kind: every item of a kind that three or more share, newest first. */
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Item, Moment } from '../model/box.ts';
-import { changedOn, monthName } from '../model/calendar.ts';
+import { latestChange, monthName } from '../model/calendar.ts';
 import { spareOnSale } from '../model/calls.ts';
 import { type KindGroup, kindsWithPage } from '../model/kinds.ts';
 import { cycleOf } from '../model/relations.ts';
@@ -209,7 +209,7 @@ export const kinds: PlanningChannel = {
   name: 'kinds',
   where: 'site',
   plan: ({ box, asOf }) => {
-    const { palette, timeZone } = box.settings;
+    const { palette } = box.settings;
     const frames = framesOf(box, asOf);
     const [frame, call] = [frames.frame(), frames.call()];
     const groups = kindsWithPage(box);
@@ -226,10 +226,10 @@ export const kinds: PlanningChannel = {
       path: groupPath(group),
       entries: entriesOf(box, group, asOf),
       changed:
-        group.items
-          .map((item) => changedOn(cycleOf(box, item), timeZone))
-          .sort()
-          .at(-1) ?? '',
+        latestChange(
+          box,
+          group.items.map(({ cycle }) => cycle),
+        ) ?? '',
       listed,
     });
     return {

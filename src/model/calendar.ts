@@ -1,6 +1,7 @@
 /** Moments, dates and months, in the box's time zone and language. */
 import { Temporal } from 'temporal-polyfill';
-import type { Cycle, Moment, PlainDate } from './box.ts';
+import { remembered } from '../text/remembered.ts';
+import type { Box, Cycle, Moment, PlainDate } from './box.ts';
 import { revealedAt } from './seal.ts';
 
 /**
@@ -63,6 +64,21 @@ export const changedOn = (cycle: Cycle, timeZone: string): PlainDate => {
   const revealed = dateInZone(revealedAt(cycle), timeZone);
   // ISO 8601 dates sort as texts.
   return [updated, revealed].sort()[1] as PlainDate;
+};
+
+/** Each cycle's `changedOn` in the box's own zone, by its id: lists of items ask for the same few days again and again. */
+const changedDays = remembered(
+  ({ cycles, settings }: Box): ReadonlyMap<string, PlainDate> =>
+    new Map(cycles.map((cycle) => [cycle.id, changedOn(cycle, settings.timeZone)])),
+);
+
+/** The latest of some cycles' days in a box, by their ids; undefined for none. */
+export const latestChange = (box: Box, ids: readonly string[]): PlainDate | undefined => {
+  const days = changedDays(box);
+  return ids
+    .map((id) => days.get(id) ?? '')
+    .sort()
+    .at(-1);
 };
 
 /** The moment a cycle's article last changed; a record states the day alone, which is taken at noon. */

@@ -37,6 +37,8 @@ export const kindKey = (kind: string, lang: string): string => {
 interface Kinds {
   readonly groups: readonly KindGroup[];
   readonly byKey: ReadonlyMap<string, KindGroup>;
+  /** By a kind as an item of the box has it, since working out its key takes time. */
+  readonly bySpelling: ReadonlyMap<string, KindGroup>;
   readonly withPage: readonly KindGroup[];
 }
 
@@ -46,9 +48,11 @@ const fillsPage = ({ slug, items }: KindGroup): boolean => slug !== '' && items.
 const kindsOf = remembered((box: Box): Kinds => {
   const { lang } = box.settings;
   const itemsByKey = new Map<string, Item[]>();
+  const keys = new Map<string, string>();
   for (const { items: packed } of box.cycles)
     for (const item of packed) {
-      const key = kindKey(item.kind, lang);
+      const key = keys.get(item.kind) ?? kindKey(item.kind, lang);
+      keys.set(item.kind, key);
       const items = itemsByKey.get(key);
       if (items) items.push(item);
       else itemsByKey.set(key, [item]);
@@ -59,9 +63,15 @@ const kindsOf = remembered((box: Box): Kinds => {
       return [key, { kind, slug: slugOf(kind), items }];
     }),
   );
+  const bySpelling = new Map(
+    [...keys].flatMap(([kind, key]) => {
+      const group = byKey.get(key);
+      return group ? [[kind, group]] : [];
+    }),
+  );
   const order = new Intl.Collator(lang).compare;
   const groups = [...byKey.values()].sort((a, b) => order(a.kind, b.kind));
-  return { byKey, groups, withPage: groups.filter(fillsPage) };
+  return { byKey, bySpelling, groups, withPage: groups.filter(fillsPage) };
 });
 
 /** Every item under its kind: kinds in the language's order of letters, items oldest first. */
@@ -72,7 +82,7 @@ export const kindsWithPage = (box: Box): readonly KindGroup[] => kindsOf(box).wi
 
 /** The group an item's kind belongs to; undefined for a kind that the box does not hold. */
 export const kindGroupOf = (box: Box, kind: string): KindGroup | undefined =>
-  kindsOf(box).byKey.get(kindKey(kind, box.settings.lang));
+  kindsOf(box).bySpelling.get(kind) ?? kindsOf(box).byKey.get(kindKey(kind, box.settings.lang));
 
 /** By kind, the moment from which enough of its items are unsealed for a page; only kinds that will ever have one. */
 const pageMoments = remembered((box: Box): ReadonlyMap<KindGroup, Moment> => {
