@@ -29,6 +29,8 @@ describe('a file is reported', () => {
     ['rooms', 'src/model/a.ts', "let html: import('../render/html.ts').Html;"],
     ['rooms', 'src/browser/a.ts', "import type { Html } from '../render/html.ts';"],
     ['folders', 'src/browser/a.ts', "import { cover } from '../analysis/coverage/measure-coverage.ts';"],
+    ['folders', 'src/browser/a.ts', "import { wordingFor } from '../wording/wording.ts';"],
+    ['folders', 'src/browser/a.ts', "import { site } from '../wording/en/site.ts';"],
     [
       'libraries',
       'src/browser/a.ts',
@@ -107,6 +109,7 @@ describe('a file is reported', () => {
       'src/browser/a.ts',
       "import { languageFor } from '../analysis/language/language.ts';",
     ],
+    ['what the search says', 'src/browser/a.ts', "import { browser } from '../wording/en/browser.ts';"],
     ['its own room', 'src/model/a.ts', "import type { Box } from './box.ts';"],
     ['a file of its own channel', 'src/channels/proof/a.ts', "import { b } from './b.ts';"],
     [
@@ -116,6 +119,11 @@ describe('a file is reported', () => {
     ],
     ['the list of channels', 'src/channels/index.ts', "import { article } from './article.ts';"],
     ['the shared type of channels', 'src/channels/a.ts', "import type { Channel } from './channel.ts';"],
+    [
+      'a file of the channel’s own folder',
+      'src/channels/a/index.ts',
+      "import { page } from './page.ts';\nimport type { Channel } from '../channel.ts';",
+    ],
     ['a type for the disk', 'src/io/a.ts', "import type { Output } from '../render/output.ts';"],
     ['the edge’s clock', 'src/cli/a.ts', 'export const now = Date.now();'],
     ['a word that only looks like the outside', 'src/pipeline/a.ts', 'const a = { process: 1 }; a.process;'],

@@ -2,6 +2,7 @@
 import type { Answer } from '../analysis/search/find.ts';
 import type { IndexPart } from '../analysis/search/part.ts';
 import { nearestForms } from '../analysis/search/spelling.ts';
+import { browser as words } from '../wording/en/browser.ts';
 import { addressOf, type Query } from './address.ts';
 
 /** Most slips that a word which is only offered may be away. */
@@ -49,26 +50,28 @@ export const emptyResult = (
   const made = document.createDocumentFragment();
   if (unnarrowed > 0) {
     const wide = { ...WIDE, q: query.q };
-    made.append(
-      paragraph('Nothing fits all of that. ', link(`${unnarrowed} without the narrowing`, wide), '.'),
-    );
+    const [before, all, after] = words.empty.narrowed(unnarrowed);
+    made.append(paragraph(before, link(all, wide), after));
     return made;
   }
-  made.append(paragraph(`We have packed nothing that answers to “${query.q.trim()}”.`));
+  made.append(paragraph(words.empty.unknown(query.q.trim())));
   const better = answer && respelt(query, answer, parts);
-  if (better !== undefined)
-    made.append(paragraph('Did you mean ', link(better, { ...query, q: better }), '?'));
+  if (better !== undefined) {
+    const [before, after] = words.empty.meant;
+    made.append(paragraph(before, link(better, { ...query, q: better }), after));
+  }
   const kinds = form.elements.namedItem('kind');
   if (kinds instanceof HTMLSelectElement) {
+    const [before, between, after] = words.empty.kinds;
     const list = [...kinds.options]
       .filter(({ value }) => value !== '')
       .sort((a, b) => Number(b.dataset.all) - Number(a.dataset.all))
       .slice(0, KINDS_OFFERED)
       .flatMap((option, i) => [
-        i > 0 ? ', ' : '',
+        i > 0 ? between : '',
         link(option.dataset.name ?? '', { ...WIDE, q: '', kind: option.value }),
       ]);
-    made.append(paragraph('Look through a kind: ', ...list, '.'));
+    made.append(paragraph(before, ...list, after));
   }
   return made;
 };

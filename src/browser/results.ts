@@ -1,6 +1,7 @@
 /** The list of what answers: the page's entries again, best first, with their words marked. */
 import type { Language } from '../analysis/language/language.ts';
 import type { Answer, Met } from '../analysis/search/find.ts';
+import { browser as words } from '../wording/en/browser.ts';
 import { debounce } from './debounce.ts';
 import type { CatalogueEntry } from './entries.ts';
 import { type Highlighter, highlighterFor, type WordsOf, wordsRemembered } from './highlights.ts';
@@ -29,22 +30,22 @@ const reasons = (
     const touched = texts.filter(marker.touches);
     if (touched.length > 0) lines.push(detail(label, marker.mark(touched.join(', '))));
   };
-  said('Also called ', entry.also);
-  said('Material: ', entry.material);
-  said('Colour: ', [entry.color]);
+  said(words.reason.also, entry.also);
+  said(words.reason.material, entry.material);
+  said(words.reason.colour, [entry.color]);
   // A colour may be said in another word than the one that was asked for, or not at all.
-  said(entry.color === '' ? 'Colour of its picture: ' : `Colour: ${entry.color}, or `, entry.colours);
+  said(entry.color === '' ? words.reason.colourOfPicture : words.reason.colourOr(entry.color), entry.colours);
   // What is met and stands in nothing that is shown: in the story, or the season.
   const unseen = marker.missing().flatMap((asked) => {
     const how = met[marker.asked.indexOf(asked)];
     return how ? [{ word: asked.guesses[0]?.word ?? asked.text, told: how.fields.includes('text') }] : [];
   });
   const line = (label: string, told: boolean): void => {
-    const words = unseen.filter((one) => one.told === told).map(({ word }) => word);
-    if (words.length > 0) lines.push(detail(label, marker.mark(words.join(', '))));
+    const unshown = unseen.filter((one) => one.told === told).map(({ word }) => word);
+    if (unshown.length > 0) lines.push(detail(label, marker.mark(unshown.join(', '))));
   };
-  line('Packed in ', false);
-  line('In its story: ', true);
+  line(words.reason.packed, false);
+  line(words.reason.story, true);
   return lines;
 };
 
@@ -142,7 +143,7 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
       if (hit !== firstInPart) return [line];
       const divider = document.createElement('li');
       divider.className = 'divider';
-      divider.textContent = 'With some of the words';
+      divider.textContent = words.partly;
       return [divider, line];
     });
     rest = rest.slice(count);
@@ -152,8 +153,7 @@ export const resultList = (region: HTMLElement, language: Language): ResultList 
   const completeShown = (): void => {
     for (const { entry, line } of lines) putPicture(entry, line, true);
     more.hidden = rest.length === 0;
-    more.textContent =
-      rest.length > AT_ONCE ? `Show ${AT_ONCE} more of ${rest.length}` : `Show the other ${rest.length}`;
+    more.textContent = rest.length > AT_ONCE ? words.more(AT_ONCE, rest.length) : words.others(rest.length);
   };
   more.addEventListener('click', () => {
     showMore(AT_ONCE)?.querySelector('a')?.focus();

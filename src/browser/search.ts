@@ -5,6 +5,7 @@
 import { languageFor } from '../analysis/language/language.ts';
 import { type Answer, find, type KnownWords } from '../analysis/search/find.ts';
 import { type IndexPart, openPart } from '../analysis/search/part.ts';
+import { browser as words } from '../wording/en/browser.ts';
 import { isNothing, type Query, queryOfAddress, rememberQuery } from './address.ts';
 import { debounce } from './debounce.ts';
 import { emptyResult } from './empty.ts';
@@ -45,7 +46,7 @@ const start = (root: HTMLFormElement): void => {
     region.hidden = nothing;
     form.showReset(!nothing);
     if (!list) {
-      status.textContent = nothing ? '' : 'Looking…';
+      status.textContent = nothing ? '' : words.loading;
       return;
     }
     const answer = query.q.trim() === '' ? undefined : answerTo(query.q);
@@ -87,7 +88,7 @@ const start = (root: HTMLFormElement): void => {
       opened = undefined;
       everything.hidden = false;
       region.hidden = true;
-      status.textContent = 'The search could not be loaded. Everything we have packed is listed below.';
+      status.textContent = words.notLoaded;
     });
     return opened;
   };

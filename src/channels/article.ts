@@ -1,104 +1,192 @@
 /** The article: a cycle's long page. */
+
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Cycle, Picture } from '../model/box.ts';
-import { dateInZone, isoInstant, longDate, monthName } from '../model/calendar.ts';
-import { nextCycle, previousCycle } from '../model/relations.ts';
-import { type OpenCycle, revealedAt } from '../model/seal.ts';
+import { dateInZone, isoInstant, lastChanged, longDate, mendedOn, monthName } from '../model/calendar.ts';
+import { revealedAt } from '../model/seal.ts';
 import { absoluteAddress, articlePath } from '../render/addresses.ts';
-import { callData, contentsOf, type Drawing, drawnParts, plate } from '../render/article-parts.ts';
-import { joinHtml } from '../render/html.ts';
+import { type ArticleFacts, articleFactsOf } from '../render/article-facts.ts';
+import {
+  callView,
+  contentsOf,
+  type Drawing,
+  type DrawnPart,
+  drawnParts,
+  plate,
+} from '../render/article-parts.ts';
+import { type Html, joinHtml } from '../render/html.ts';
 import { itemPlate, leadPlate, smallPlate } from '../render/layouts.ts';
-import { linker, pageOutput } from '../render/page.ts';
+import type { MadeDocument } from '../render/output.ts';
+import { linker, pageText } from '../render/page.ts';
 import { socialPicture, widestPath } from '../render/pictures.ts';
-import { articleGraph } from '../render/structured-data.ts';
+import { type Frames, framesOf, type PageFrame } from '../render/site-facts.ts';
+import { articleGraph, jsonLdScript, type ListedProduct } from '../render/structured-data.ts';
+import type { Templates } from '../render/templates.ts';
 import { typeset } from '../render/typeset.ts';
-import type { Channel, ChannelResult, PublicInput } from './channel.ts';
+import { defined } from '../text/defined.ts';
+import { type ChannelInput, type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
 
-const neighbour = (drawing: Drawing, cycle: Cycle | undefined) =>
-  cycle && {
-    href: linker(drawing.page)(articlePath(cycle)),
-    theme: typeset(cycle.theme, drawing.box.settings.lang),
-    month: monthName(cycle, drawing.box.settings.lang),
-    picture: cycle.hero && plate(drawing, cycle.hero, smallPlate),
+/** The article before or after, as this one names it at its end. */
+interface Neighbour {
+  readonly path: string;
+  readonly theme: string;
+  /** `month` from 1 to 12. */
+  readonly year: number;
+  readonly month: number;
+  readonly hero?: Picture;
+}
+
+interface ArticleData {
+  readonly frame: PageFrame;
+  readonly facts: ArticleFacts;
+  readonly previous?: Neighbour;
+  readonly next?: Neighbour;
+}
+
+const neighbourOf = (cycle: Cycle | undefined): Neighbour | undefined =>
+  cycle &&
+  defined({
+    path: articlePath(cycle),
+    theme: cycle.theme,
+    year: cycle.year,
+    month: cycle.month,
+    hero: cycle.hero,
+  });
+
+const neighbourView = (drawing: Drawing, neighbour: Neighbour | undefined) =>
+  neighbour && {
+    href: linker(drawing.page)(neighbour.path),
+    theme: typeset(neighbour.theme, drawing.facts.site.lang),
+    month: monthName(neighbour, drawing.facts.site.lang),
+    picture: neighbour.hero && plate(drawing, neighbour.hero, smallPlate),
   };
 
-/** Addresses of the pictures that structured data names: the widest JPEG of each, which the plates make. */
-const imageAddresses = ({ box }: Drawing, pictures: readonly Picture[]): readonly string[] =>
-  pictures.map((picture) => absoluteAddress(box.settings, widestPath(picture, itemPlate)));
+const partHtml = ({ render }: Templates, part: DrawnPart): Html => {
+  switch (part.template) {
+    case 'prose':
+      return render(part.template, part.data);
+    case 'item':
+      return render(part.template, part.data);
+    case 'whole-box':
+      return render(part.template, part.data);
+    case 'voices':
+      return render(part.template, part.data);
+    case 'peek':
+      return render(part.template, part.data);
+    case 'call':
+      return render(part.template, part.data);
+  }
+};
 
-const articlePage = (input: PublicInput, cycle: OpenCycle): ChannelResult => {
-  const { box, asOf, templates } = input;
-  const { lang, timeZone } = box.settings;
-  const drawing: Drawing = {
-    box,
-    asOf,
-    cycle,
-    page: articlePath(cycle),
-    away: false,
-    outputs: [],
-    diagnostics: [],
-  };
+const articleView = (drawing: Drawing, { previous, next }: ArticleData, templates: Templates) => {
+  const { cycle, site, call } = drawing.facts;
+  const { lang, timeZone } = site;
   const revealed = dateInZone(revealedAt(cycle), timeZone);
-  const social = cycle.wholeBox ?? cycle.hero;
-  const socialOutput = social && socialPicture(social);
-  const body = templates.render('article', {
+  const mended = mendedOn(cycle, timeZone);
+  return {
+    ...callView(site, call, drawing.words.call),
+    words: drawing.words.article,
     title: typeset(cycle.title, lang),
     theme: typeset(cycle.theme, lang),
     month: monthName(cycle, lang),
     summary: typeset(cycle.summary, lang),
     author: cycle.author,
     date: { iso: revealed, words: longDate(revealed, lang) },
-    updated: cycle.updated && { iso: cycle.updated, words: longDate(cycle.updated, lang) },
+    updated: mended && { iso: mended, words: longDate(mended, lang) },
     hero: cycle.hero && {
       picture: plate(drawing, cycle.hero, leadPlate, true),
       caption: typeset(cycle.hero.caption ?? '', lang),
       number: cycle.items.find((item) => item.pictures[0]?.file === cycle.hero?.file)?.number,
     },
     items: contentsOf(drawing),
-    replay: cycle.replay,
-    ...callData(drawing),
     parts: joinHtml(
-      drawnParts(drawing).map(({ template, data }) => templates.render(template, data)),
+      drawnParts(drawing).map((part) => partHtml(templates, part)),
       '\n',
     ),
-    previous: neighbour(drawing, previousCycle(box, cycle)),
-    next: neighbour(drawing, nextCycle(box, cycle)),
-  });
-  const page = pageOutput({
-    box,
-    asOf,
-    templates,
-    path: drawing.page,
-    title: cycle.title,
-    description: cycle.summary,
-    type: 'article',
-    palette: cycle.palette,
-    cycle,
-    body,
-    published: isoInstant(revealedAt(cycle)),
-    ...(cycle.updated === undefined ? {} : { modified: cycle.updated }),
-    ...(social && socialOutput ? { social: { path: socialOutput.path, alt: social.alt } } : {}),
-    graph: articleGraph({
-      box,
-      cycle,
-      asOf,
-      ...(socialOutput ? { image: absoluteAddress(box.settings, socialOutput.path) } : {}),
-      itemImages: new Map(cycle.items.map((item) => [item.slug, imageAddresses(drawing, item.pictures)])),
-    }),
-  });
+    previous: neighbourView(drawing, previous),
+    next: neighbourView(drawing, next),
+  };
+};
+
+declare module '../render/templates.ts' {
+  interface TemplateData {
+    article: ReturnType<typeof articleView>;
+  }
+}
+
+/** What structured data names of each item: the widest JPEG of each picture, which the plates make. */
+const productsOf = ({ site, cycle, items }: ArticleFacts): ReadonlyMap<string, ListedProduct> =>
+  new Map(
+    cycle.items.map((item) => [
+      item.slug,
+      {
+        images: item.pictures.map((picture) => absoluteAddress(site, widestPath(picture, itemPlate))),
+        onSale: items.get(item.slug)?.onSale ?? false,
+      },
+    ]),
+  );
+
+const articlePage = (data: ArticleData, { templates, wording }: Tools): MadeDocument<Diagnostic> => {
+  const { frame, facts } = data;
+  const { cycle, site } = facts;
+  const drawing: Drawing = {
+    facts,
+    words: wording.site,
+    page: articlePath(cycle),
+    away: false,
+    pictures: [],
+    diagnostics: [],
+  };
+  const body = templates.render('article', articleView(drawing, data, templates));
+  const social = cycle.wholeBox ?? cycle.hero;
+  const preview = social && socialPicture(social);
+  const content = pageText(
+    {
+      frame,
+      path: drawing.page,
+      title: cycle.title,
+      description: cycle.summary,
+      type: 'article',
+      palette: cycle.palette,
+      body,
+      published: isoInstant(revealedAt(cycle)),
+      modified: mendedOn(cycle, site.timeZone) && lastChanged(cycle, site.timeZone),
+      social,
+      graph: jsonLdScript(
+        articleGraph({
+          site,
+          cycle,
+          image: preview && absoluteAddress(site, preview.path),
+          products: productsOf(facts),
+        }),
+      ),
+    },
+    { templates, wording },
+  );
   return {
-    outputs: [page, ...drawing.outputs, ...(socialOutput ? [socialOutput] : [])],
+    content,
+    pictures: [...drawing.pictures, ...(preview ? [preview] : [])],
     diagnostics: drawing.diagnostics,
   };
 };
 
-export const article: Channel<'site'> = {
+const planned = ({ box, asOf }: ChannelInput, frames: Frames, position: number) => {
+  const cycle = box.cycles[position];
+  if (!cycle) return [];
+  const data: ArticleData = defined({
+    frame: frames.frame(cycle),
+    facts: articleFactsOf(box, cycle, asOf, frames),
+    previous: neighbourOf(box.cycles[position - 1]),
+    next: neighbourOf(box.cycles[position + 1]),
+  });
+  return [plannedDocument(articlePath(cycle), 'page', data, articlePage)];
+};
+
+export const article: PlanningChannel = {
   name: 'article',
   where: 'site',
-  make: (input) => {
-    const pages = input.box.cycles.map((cycle) => articlePage(input, cycle));
-    return {
-      outputs: pages.flatMap((page) => page.outputs),
-      diagnostics: pages.flatMap((page) => page.diagnostics),
-    };
+  plan: (input) => {
+    const frames = framesOf(input.box, input.asOf);
+    return { documents: input.box.cycles.flatMap((_, position) => planned(input, frames, position)) };
   },
 };

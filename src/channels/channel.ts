@@ -52,17 +52,42 @@ export interface PrivateInput extends ChannelInput {
   readonly parcels: ReadonlyMap<string, ParcelsReport>;
 }
 
+type Made = MadeDocument<Diagnostic>;
+/** A fragment's content is text, since a document puts it into its own. */
+type MadeText = Made & { readonly content: string };
+
+/**
+ * A part of one or several documents that is made by itself, so that a change elsewhere does not make it anew. Pictures
+ * and findings of its making belong to the build as a document's do.
+ */
+export interface PlannedFragment {
+  /** Says what it is, to people. */
+  readonly name: string;
+  /** As a document's: all that it is made of, apart from the tools and the contents of `of`. */
+  readonly data: unknown;
+  /** Fragments that it is put together from. */
+  readonly of: readonly PlannedFragment[];
+  /** Where its content is published by itself, at step `asset`: for a file whose name follows from its content. */
+  readonly pathOf?: (content: string) => string;
+  /** `contents` are those of `of`, in their order. */
+  readonly make: (tools: Tools, contents: readonly string[]) => MadeText | Promise<MadeText>;
+}
+
 /** A file that a channel wants, and what it would be made of. It is made only where no file of the same data is at hand. */
 export interface PlannedDocument {
   /** Path in the channel's folder, with forward slashes. */
   readonly path: string;
   readonly step: Step;
   /**
-   * All that it is made of, apart from the tools: plain data, maps and sets. Where it equals that of an earlier build,
-   * so does the file. Cycles, items and settings in it cost nothing, because their digests stand for them.
+   * All that it is made of, apart from the tools and the contents of `of`: plain data, maps and sets. Where it equals
+   * that of an earlier build, and so do the fragments', the file does too. Cycles, items and settings in it cost
+   * nothing, because their digests stand for them.
    */
   readonly data: unknown;
-  readonly make: (tools: Tools) => MadeDocument<Diagnostic> | Promise<MadeDocument<Diagnostic>>;
+  /** Fragments that it is put together from. */
+  readonly of?: readonly PlannedFragment[];
+  /** `contents` are those of `of`, in their order. */
+  readonly make: (tools: Tools, contents: readonly string[]) => Made | Promise<Made>;
 }
 
 /** A planned document whose maker is given its data and nothing else, so that no part of what it reads is forgotten. */
@@ -70,8 +95,23 @@ export const plannedDocument = <Data>(
   path: string,
   step: Step,
   data: Data,
-  make: (data: Data, tools: Tools) => MadeDocument<Diagnostic> | Promise<MadeDocument<Diagnostic>>,
-): PlannedDocument => ({ path, step, data, make: (tools) => make(data, tools) });
+  make: (data: Data, tools: Tools, contents: readonly string[]) => Made | Promise<Made>,
+  of: readonly PlannedFragment[] = [],
+): PlannedDocument => ({ path, step, data, of, make: (tools, contents) => make(data, tools, contents) });
+
+/** A planned fragment whose maker is given its data and nothing else. */
+export const plannedFragment = <Data>(
+  name: string,
+  data: Data,
+  make: (data: Data, tools: Tools, contents: readonly string[]) => MadeText | Promise<MadeText>,
+  more: Partial<Pick<PlannedFragment, 'of' | 'pathOf'>> = {},
+): PlannedFragment => ({
+  name,
+  data,
+  of: [],
+  ...more,
+  make: (tools, contents) => make(data, tools, contents),
+});
 
 /** What a channel wants of a box: documents to be made, pictures that no document of it names, and its findings. */
 export interface ChannelPlan {

@@ -1,17 +1,20 @@
 /** The feeds: the last twelve reveals in full, newest first, as Atom 1.0 and JSON Feed 1.1. */
-
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { BoxSettings, Cycle } from '../model/box.ts';
 import { changedAt, isoInstant, monthName } from '../model/calendar.ts';
-import { type OpenCycle, revealedAt } from '../model/seal.ts';
+import { revealedAt } from '../model/seal.ts';
 import { absoluteAddress, articlePath, HOME_PATH } from '../render/addresses.ts';
+import { type ArticleFacts, articleFactsOf } from '../render/article-facts.ts';
 import { contentsOf, type Drawing, drawnParts, plate } from '../render/article-parts.ts';
+import { fragmentHtml, fragmentText } from '../render/document.ts';
 import { atomText, type Feed, type FeedEntry, jsonFeedText } from '../render/feed-formats.ts';
 import { leadPlate } from '../render/layouts.ts';
-import type { Output } from '../render/output.ts';
+import type { MadeDocument } from '../render/output.ts';
 import { FEED_PATH, ICON_PATH, JSON_FEED_PATH } from '../render/page.ts';
 import { awayPicture } from '../render/pictures.ts';
+import { framesOf } from '../render/site-facts.ts';
 import { typeset } from '../render/typeset.ts';
-import type { Channel, PublicInput } from './channel.ts';
+import { type PlanningChannel, plannedDocument, plannedFragment, type Tools } from './channel.ts';
 
 const SHOWN = 12;
 
@@ -24,19 +27,45 @@ const entryId = ({ url }: BoxSettings, { id }: Cycle): string => {
   return `tag:${hostname},${id}:${pathname}reveal`;
 };
 
-const entryOf = ({ box, asOf, templates }: PublicInput, cycle: OpenCycle, outputs: Output[]): FeedEntry => {
-  const { settings } = box;
-  const { lang, timeZone } = settings;
-  // What is found in the text is reported by the article.
+const entryView = (drawing: Drawing) => {
+  const { cycle, site } = drawing.facts;
+  const { lang } = site;
+  return {
+    words: drawing.words.feed,
+    theme: typeset(cycle.theme, lang),
+    month: monthName(cycle, lang),
+    hero: cycle.hero && {
+      picture: plate(drawing, cycle.hero, leadPlate),
+      caption: cycle.hero.caption && typeset(cycle.hero.caption, lang),
+    },
+    items: contentsOf(drawing),
+    parts: drawnParts(drawing),
+  };
+};
+
+declare module '../render/templates.ts' {
+  interface TemplateData {
+    'feed-article': ReturnType<typeof entryView>;
+  }
+}
+
+/** The whole article as an entry holds it; what is found in its text is reported by the article's page. */
+const entryContent = (facts: ArticleFacts, { templates, wording }: Tools) => {
   const drawing: Drawing = {
-    box,
-    asOf,
-    cycle,
-    page: articlePath(cycle),
+    facts,
+    words: wording.site,
+    page: articlePath(facts.cycle),
     away: true,
-    outputs,
+    pictures: [],
     diagnostics: [],
   };
+  const content = fragmentText(templates.render('feed-article', entryView(drawing)));
+  return { content, pictures: drawing.pictures };
+};
+
+/** The frame of an entry, whose content is a fragment. */
+const entryOf = (settings: BoxSettings, cycle: Cycle): Omit<FeedEntry, 'content'> => {
+  const { lang, timeZone } = settings;
   return {
     id: entryId(settings, cycle),
     address: absoluteAddress(settings, articlePath(cycle)),
@@ -47,27 +76,35 @@ const entryOf = ({ box, asOf, templates }: PublicInput, cycle: OpenCycle, output
     updated: isoInstant(changedAt(cycle, timeZone)),
     ...(cycle.hero ? { image: absoluteAddress(settings, awayPicture(cycle.hero, leadPlate).path) } : {}),
     tags: [...new Set(cycle.items.map((item) => item.kind))],
-    content: templates.render('feed-article', {
-      theme: typeset(cycle.theme, lang),
-      month: monthName(cycle, lang),
-      hero: cycle.hero && {
-        picture: plate(drawing, cycle.hero, leadPlate),
-        caption: cycle.hero.caption && typeset(cycle.hero.caption, lang),
-      },
-      items: contentsOf(drawing),
-      parts: drawnParts(drawing),
-    }),
   };
 };
 
-export const feeds: Channel<'site'> = {
+interface FeedData extends Omit<Feed, 'entries'> {
+  /** Their contents are the fragments', in the same order. */
+  readonly entries: readonly Omit<FeedEntry, 'content'>[];
+}
+
+const feedOf = (data: FeedData, contents: readonly string[]): Feed => ({
+  ...data,
+  entries: data.entries.map((entry, i) => ({ ...entry, content: fragmentHtml(contents[i] ?? '') })),
+});
+
+const atom = (data: FeedData, _: Tools, contents: readonly string[]): MadeDocument<Diagnostic> => ({
+  content: atomText(feedOf(data, contents)),
+});
+
+const json = (data: FeedData, _: Tools, contents: readonly string[]): MadeDocument<Diagnostic> => ({
+  content: jsonFeedText(feedOf(data, contents)),
+});
+
+export const feeds: PlanningChannel = {
   name: 'feeds',
   where: 'site',
-  make: (input) => {
-    const { settings, cycles } = input.box;
+  plan: ({ box, asOf }) => {
+    const { settings, cycles } = box;
+    const frames = framesOf(box, asOf);
     const shown = cycles.slice(-SHOWN).reverse();
-    const pictures: Output[] = [];
-    const feed: Feed = {
+    const data: FeedData = {
       title: settings.name,
       description: settings.description,
       lang: settings.lang,
@@ -78,15 +115,16 @@ export const feeds: Channel<'site'> = {
       jsonAddress: absoluteAddress(settings, JSON_FEED_PATH),
       // A feed must say when it changed (RFC 4287 §4.1.1), even one that has told of nothing yet.
       updated: isoInstant(Math.max(0, ...shown.map((cycle) => changedAt(cycle, settings.timeZone)))),
-      entries: shown.map((cycle) => entryOf(input, cycle, pictures)),
+      entries: shown.map((cycle) => entryOf(settings, cycle)),
     };
+    const contents = shown.map((cycle) =>
+      plannedFragment(`feed entry ${cycle.id}`, articleFactsOf(box, cycle, asOf, frames), entryContent),
+    );
     return {
-      outputs: [
-        { where: 'site', path: FEED_PATH, text: atomText(feed) },
-        { where: 'site', path: JSON_FEED_PATH, text: jsonFeedText(feed) },
-        ...pictures,
+      documents: [
+        plannedDocument(FEED_PATH, 'list', data, atom, contents),
+        plannedDocument(JSON_FEED_PATH, 'list', data, json, contents),
       ],
-      diagnostics: [],
     };
   },
 };

@@ -1,98 +1,181 @@
 /** The first page: the newest reveal, what the box is, the call, the last twelve cycles as pictures. */
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Cycle, Picture, Story, Subscription } from '../model/box.ts';
 import { monthName } from '../model/calendar.ts';
-import { callFor } from '../model/calls.ts';
-import { articlePath, HOME_PATH, itemAddress, recordAddress } from '../render/addresses.ts';
+import { addressFrom, articlePath, HOME_PATH, itemDestination } from '../render/addresses.ts';
+import { type StoryFacts, storyFactsOf, targetKey } from '../render/article-facts.ts';
 import { itemPlate, leadPlate, smallPlate } from '../render/layouts.ts';
-import { renderStory } from '../render/markdown.ts';
+import { type RenderedStory, renderStory } from '../render/markdown.ts';
 import { priceText } from '../render/money.ts';
-import { linker, pageOutput } from '../render/page.ts';
-import { pictureMarkup, socialPicture } from '../render/pictures.ts';
-import { homeGraph } from '../render/structured-data.ts';
+import type { MadeDocument, PictureOutput } from '../render/output.ts';
+import { linker, pageText } from '../render/page.ts';
+import { type PictureLayout, pictureMarkup, socialPicture } from '../render/pictures.ts';
+import { framesOf, type PageFrame } from '../render/site-facts.ts';
+import { homeGraph, jsonLdScript, type ListedPage } from '../render/structured-data.ts';
 import { typeset } from '../render/typeset.ts';
-import type { Channel } from './channel.ts';
+import { defined } from '../text/defined.ts';
+import type { Wording } from '../wording/wording.ts';
+import { type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
 
 const SHOWN = 12;
 
-export const home: Channel = {
-  name: 'home',
-  where: 'site',
-  make: ({ box, asOf, templates }) => {
-    const { settings } = box;
-    const { lang } = settings;
-    const link = linker(HOME_PATH);
-    const newest = box.cycles.at(-1);
-    const about = renderStory(settings.story.tree, {
-      file: settings.story.file,
-      page: HOME_PATH,
-      idPrefix: 'about-',
-      topHeading: 3,
-      addressOf: (target) => recordAddress(box, target, HOME_PATH),
-      layout: itemPlate,
-      lang,
-    });
-    const lead = newest?.hero && pictureMarkup(newest.hero, leadPlate, HOME_PATH, { eager: true });
-    const shown = box.cycles
-      .slice(-SHOWN)
-      .reverse()
-      .map((cycle) => ({
-        cycle,
-        picture: cycle.hero && pictureMarkup(cycle.hero, smallPlate, HOME_PATH),
-      }));
-    const social = newest?.wholeBox ?? newest?.hero;
-    const socialOutput = social && socialPicture(social);
-    const offered = settings.subscription?.image && socialPicture(settings.subscription.image);
-    const body = templates.render('home', {
-      name: typeset(settings.name, lang),
-      description: typeset(settings.description, lang),
-      about: about.html,
-      call: callFor(box, undefined, asOf),
-      subscription: settings.subscription && {
-        name: typeset(settings.subscription.name, lang),
-        price: priceText(settings.subscription.price, lang),
-      },
-      newest: newest && {
-        href: link(articlePath(newest)),
-        title: typeset(newest.title, lang),
-        theme: typeset(newest.theme, lang),
-        month: monthName(newest, lang),
+/** A cycle as the row of the last ones shows it. */
+interface ShownCycle {
+  readonly path: string;
+  readonly theme: string;
+  /** `month` from 1 to 12. */
+  readonly year: number;
+  readonly month: number;
+  readonly hero?: Picture;
+  readonly items: readonly ListedPage[];
+}
+
+/** The newest cycle, at the head of the page. */
+interface NewestCycle {
+  readonly summary: string;
+  readonly palette: readonly string[];
+  readonly wholeBox?: Picture;
+}
+
+interface HomeData {
+  readonly frame: PageFrame;
+  readonly palette: readonly string[];
+  readonly about: Story;
+  readonly stories: StoryFacts;
+  readonly subscription?: Subscription;
+  readonly newest?: NewestCycle;
+  /** Newest first. */
+  readonly shown: readonly ShownCycle[];
+  /** Every article, newest first. */
+  readonly articles: readonly ListedPage[];
+}
+
+const shownCycle = (cycle: Cycle): ShownCycle =>
+  defined({
+    path: articlePath(cycle),
+    theme: cycle.theme,
+    year: cycle.year,
+    month: cycle.month,
+    hero: cycle.hero,
+    items: cycle.items.map((item) => ({ name: item.name, to: itemDestination(cycle, item) })),
+  });
+
+const homeView = (
+  data: HomeData,
+  words: Wording['site']['home'],
+  about: RenderedStory,
+  pictures: PictureOutput[],
+) => {
+  const { frame, subscription, newest, shown } = data;
+  const { site } = frame;
+  const { lang } = site;
+  const link = linker(HOME_PATH);
+  const plate = (picture: Picture, layout: PictureLayout, eager: boolean) => {
+    const { html, outputs } = pictureMarkup(picture, layout, HOME_PATH, { eager });
+    pictures.push(...outputs);
+    return html;
+  };
+  const [first] = shown;
+  return {
+    words,
+    name: typeset(site.name, lang),
+    description: typeset(site.description, lang),
+    about: about.html,
+    call: frame.call,
+    subscription: subscription && {
+      name: typeset(subscription.name, lang),
+      price: priceText(subscription.price, lang),
+    },
+    newest: newest &&
+      first && {
+        href: link(first.path),
+        theme: typeset(first.theme, lang),
+        month: monthName(first, lang),
         summary: typeset(newest.summary, lang),
-        picture: lead?.html,
-        items: newest.items.map((item) => ({
-          name: typeset(item.name, lang),
-          href: itemAddress(box, item, HOME_PATH),
+        picture: first.hero && plate(first.hero, leadPlate, true),
+        items: first.items.map(({ name, to }) => ({
+          name: typeset(name, lang),
+          href: addressFrom(HOME_PATH, to),
         })),
       },
-      cycles: shown.map(({ cycle, picture }) => ({
-        href: link(articlePath(cycle)),
-        theme: typeset(cycle.theme, lang),
-        month: monthName(cycle, lang),
-        picture: picture?.html,
-        items: cycle.items.map((item) => typeset(item.name, lang)).join(' · '),
-      })),
-    });
-    const page = pageOutput({
-      box,
-      asOf,
-      templates,
+    cycles: shown.map((cycle) => ({
+      href: link(cycle.path),
+      theme: typeset(cycle.theme, lang),
+      month: monthName(cycle, lang),
+      picture: cycle.hero && plate(cycle.hero, smallPlate, false),
+      items: cycle.items.map(({ name }) => typeset(name, lang)).join(' · '),
+    })),
+  };
+};
+
+declare module '../render/templates.ts' {
+  interface TemplateData {
+    home: ReturnType<typeof homeView>;
+  }
+}
+
+const homePage = (data: HomeData, { templates, wording }: Tools): MadeDocument<Diagnostic> => {
+  const { frame, stories, subscription, newest, shown } = data;
+  const { site } = frame;
+  const about = renderStory(data.about.tree, {
+    file: data.about.file,
+    page: HOME_PATH,
+    idPrefix: 'about-',
+    topHeading: 3,
+    addressOf: (target) => {
+      const to = stories.destinations.get(targetKey(target));
+      return to && addressFrom(HOME_PATH, to);
+    },
+    layout: itemPlate,
+    lang: site.lang,
+    words: wording.site.story,
+  });
+  const pictures: PictureOutput[] = [];
+  const body = templates.render('home', homeView(data, wording.site.home, about, pictures));
+  const social = newest?.wholeBox ?? shown[0]?.hero;
+  const content = pageText(
+    {
+      frame,
       path: HOME_PATH,
-      title: settings.name,
-      description: settings.description,
+      title: site.name,
+      description: site.description,
       type: 'website',
       styles: ['lists.css'],
-      palette: newest?.palette ?? settings.palette,
+      palette: newest?.palette ?? data.palette,
       body,
-      ...(social && socialOutput ? { social: { path: socialOutput.path, alt: social.alt } } : {}),
-      graph: homeGraph({ box, asOf }),
+      social,
+      graph: jsonLdScript(homeGraph({ site, call: frame.call, subscription, articles: data.articles })),
+    },
+    { templates, wording },
+  );
+  const previews = [social, subscription?.image].flatMap((picture) =>
+    picture ? [socialPicture(picture)] : [],
+  );
+  return {
+    content,
+    pictures: [...pictures, ...about.outputs, ...previews],
+    diagnostics: about.diagnostics,
+  };
+};
+
+export const home: PlanningChannel = {
+  name: 'home',
+  where: 'site',
+  plan: ({ box, asOf }) => {
+    const { settings, cycles } = box;
+    const newest = cycles.at(-1);
+    const newestFirst = [...cycles].reverse();
+    const data: HomeData = defined({
+      frame: framesOf(box, asOf).frame(),
+      palette: settings.palette,
+      about: settings.story,
+      stories: storyFactsOf(box, [settings.story]),
+      subscription: settings.subscription,
+      newest:
+        newest && defined({ summary: newest.summary, palette: newest.palette, wholeBox: newest.wholeBox }),
+      shown: newestFirst.slice(0, SHOWN).map(shownCycle),
+      articles: newestFirst.map((cycle) => ({ name: cycle.title, to: { path: articlePath(cycle) } })),
     });
-    const pictures = [lead, ...shown.map(({ picture }) => picture)].flatMap((made) => made?.outputs ?? []);
-    return {
-      outputs: [
-        page,
-        ...pictures,
-        ...about.outputs,
-        ...[socialOutput, offered].filter((made) => made !== undefined),
-      ],
-      diagnostics: about.diagnostics,
-    };
+    return { documents: [plannedDocument(HOME_PATH, 'page', data, homePage)] };
   },
 };

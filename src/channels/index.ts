@@ -2,7 +2,7 @@
 import { article } from './article.ts';
 import { assets } from './assets.ts';
 import { backRoomIndex } from './back-room-index.ts';
-import { catalogue } from './catalogue.ts';
+import { catalogue } from './catalogue/index.ts';
 import type { Channel, ClosingChannel, LateChannel, PlanningChannel } from './channel.ts';
 import { clipSheet } from './clip-sheet.ts';
 import { feeds } from './feeds.ts';

@@ -1,134 +1,239 @@
 /** Pages by kind: every item of a kind that three or more share, newest first. */
-import type { Box, Item } from '../model/box.ts';
-import { changedOn, monthName } from '../model/calendar.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Box, Cycle, Item, Moment } from '../model/box.ts';
+import { latestChange, monthName } from '../model/calendar.ts';
 import { spareOnSale } from '../model/calls.ts';
 import { type KindGroup, kindsWithPage } from '../model/kinds.ts';
 import { cycleOf } from '../model/relations.ts';
 import { namesInLine } from '../model/title.ts';
 import {
   absoluteAddress,
+  addressFrom,
   articlePath,
   CATALOGUE_PATH,
-  itemAddress,
-  kindPagePath,
+  groupPath,
+  itemDestination,
 } from '../render/addresses.ts';
-import { callData, factsOf } from '../render/article-parts.ts';
+import { callView, type StatedFact, statedFacts } from '../render/article-parts.ts';
 import { kindPlate } from '../render/layouts.ts';
 import { priceText } from '../render/money.ts';
-import type { PictureOutput } from '../render/output.ts';
-import { linker, pageOutput } from '../render/page.ts';
+import type { MadeDocument, PictureOutput } from '../render/output.ts';
+import { linker, pageText } from '../render/page.ts';
 import { pictureMarkup, socialPicture, widestPath } from '../render/pictures.ts';
-import { kindGraph } from '../render/structured-data.ts';
+import { type CallFacts, framesOf, type PageFrame } from '../render/site-facts.ts';
+import { jsonLdScript, kindGraph } from '../render/structured-data.ts';
 import { capitalised, typeset } from '../render/typeset.ts';
-import type { Channel, ChannelResult, PublicInput } from './channel.ts';
+import { defined } from '../text/defined.ts';
+import { remembered } from '../text/remembered.ts';
+import type { Wording } from '../wording/wording.ts';
+import { type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
 
 /** As many as a search result has room for. */
 const NAMED_IN_SUMMARY = 5;
 
 /** What tells one of a kind from another at a glance; the rest is in its article. */
-const COMPARED: ReadonlySet<string> = new Set(['Maker', 'Material', 'Colour', 'Size']);
+const COMPARED: ReadonlySet<StatedFact> = new Set(['brand', 'material', 'color', 'size']);
+
+type ShownItem = Pick<
+  Item,
+  'slug' | 'name' | 'description' | 'brand' | 'material' | 'color' | 'size' | 'pictures' | 'spare'
+>;
+
+/** An item of the kind, of which the page shows no story. */
+interface KindEntry {
+  readonly item: ShownItem;
+  readonly cycle: Pick<Cycle, 'address' | 'theme' | 'year' | 'month'>;
+  /** Whether its spare pieces can be bought now. */
+  readonly onSale: boolean;
+}
+
+/** A kind as the pages of other kinds list it. */
+interface ListedKind {
+  readonly kind: string;
+  readonly path: string;
+  readonly count: number;
+}
+
+interface KindData {
+  readonly frame: PageFrame;
+  readonly call: CallFacts;
+  readonly palette: readonly string[];
+  readonly kind: string;
+  readonly path: string;
+  /** Newest cycle first, each cycle in its own order. */
+  readonly entries: readonly KindEntry[];
+  /** The day something on the page last changed. */
+  readonly changed: string;
+  /** Every kind with a page, this one too: one list for all pages. */
+  readonly listed: readonly ListedKind[];
+}
 
 /** "5 so far, from April 2025 to March 2026: …": what the page holds, in plain words. */
-const summaryOf = (box: Box, newestFirst: readonly Item[]): string => {
-  const { lang } = box.settings;
-  const month = (item: Item | undefined): string => (item ? monthName(cycleOf(box, item), lang) : '');
-  const [from, to] = [month(newestFirst.at(-1)), month(newestFirst[0])];
-  const span = from === to ? `in ${from}` : `from ${from} to ${to}`;
+const summaryOf = (
+  newestFirst: readonly KindEntry[],
+  lang: string,
+  words: Wording['site']['kind'],
+): string => {
+  const month = (entry: KindEntry | undefined): string => (entry ? monthName(entry.cycle, lang) : '');
   // "And 1 more" takes the room of its name.
   const all = newestFirst.length <= NAMED_IN_SUMMARY + 1;
-  const names = newestFirst.slice(0, all ? undefined : NAMED_IN_SUMMARY).map(({ name }) => name);
+  const names = newestFirst.slice(0, all ? undefined : NAMED_IN_SUMMARY).map(({ item }) => item.name);
   const more = newestFirst.length - names.length;
-  const line = namesInLine(more > 0 ? [...names, `${more} more`] : names, lang);
-  return `${newestFirst.length} so far, ${span}: ${line}.`;
+  const line = namesInLine(more > 0 ? [...names, words.more(more)] : names, lang);
+  return words.summary(newestFirst.length, month(newestFirst.at(-1)), month(newestFirst[0]), line);
 };
 
-const kindPage = (input: PublicInput, group: KindGroup): ChannelResult => {
-  const { box, asOf, templates } = input;
-  const { settings } = box;
-  const { lang, timeZone } = settings;
-  const path = kindPagePath(box, group.kind) as string;
-  const link = linker(path);
-  const newestFirst = [...group.items].sort((a, b) => (a.cycle === b.cycle ? 0 : a.cycle < b.cycle ? 1 : -1));
-  const title = `${capitalised(group.kind, lang)}: every one we have packed`;
-  const summary = summaryOf(box, newestFirst);
-  const pictures: PictureOutput[] = [];
-
-  const entry = (item: Item, place: number) => {
-    const cycle = cycleOf(box, item);
-    const [first] = item.pictures;
-    const picture = first && pictureMarkup(first, kindPlate, path, { eager: place === 0 });
-    pictures.push(...(picture?.outputs ?? []));
-    const { spare } = item;
-    return {
-      href: itemAddress(box, item, path),
-      name: typeset(item.name, lang),
-      description: typeset(item.description, lang),
-      facts: factsOf(item, lang).filter(({ label }) => COMPARED.has(label)),
-      picture: picture?.html,
-      month: monthName(cycle, lang),
-      theme: typeset(cycle.theme, lang),
-      box: link(articlePath(cycle)),
-      spare: spare &&
-        spareOnSale(item, asOf, timeZone) && {
-          count: spare.count,
-          price: priceText(spare.price, lang),
-          address: spare.address,
-        },
-    };
+const entryView = (
+  { item, cycle, onSale }: KindEntry,
+  first: boolean,
+  { path, frame }: KindData,
+  words: Wording['site'],
+  pictures: PictureOutput[],
+) => {
+  const { lang } = frame.site;
+  const [plate] = item.pictures;
+  const picture = plate && pictureMarkup(plate, kindPlate, path, { eager: first });
+  pictures.push(...(picture?.outputs ?? []));
+  const { spare } = item;
+  return {
+    href: addressFrom(path, itemDestination(cycle, item)),
+    name: typeset(item.name, lang),
+    description: typeset(item.description, lang),
+    facts: statedFacts(item, lang, words.item.facts).filter(({ fact }) => COMPARED.has(fact)),
+    picture: picture?.html,
+    month: monthName(cycle, lang),
+    theme: typeset(cycle.theme, lang),
+    box: linker(path)(articlePath(cycle)),
+    spare:
+      spare && onSale
+        ? { count: spare.count, price: priceText(spare.price, lang), address: spare.address }
+        : undefined,
   };
+};
 
-  const body = templates.render('kind', {
-    kind: typeset(capitalised(group.kind, lang), lang),
+const kindView = (
+  data: KindData,
+  summary: string,
+  { templates, wording }: Tools,
+  pictures: PictureOutput[],
+) => {
+  const { frame, path, kind } = data;
+  const { lang } = frame.site;
+  const link = linker(path);
+  const words = wording.site;
+  const named = (one: string): string => typeset(capitalised(one, lang), lang);
+  return {
+    words: words.kind,
+    kind: named(kind),
     summary: typeset(summary, lang),
-    items: newestFirst.map(entry),
-    others: kindsWithPage(box)
-      .filter((other) => other !== group)
-      .map((other) => ({
-        href: link(kindPagePath(box, other.kind) as string),
-        kind: typeset(capitalised(other.kind, lang), lang),
-        count: other.items.length,
-      })),
+    items: data.entries.map((entry, i) => entryView(entry, i === 0, data, words, pictures)),
+    others: data.listed
+      .filter((other) => other.path !== path)
+      .map((other) => ({ href: link(other.path), kind: named(other.kind), count: other.count })),
     catalogue: link(CATALOGUE_PATH),
-    callPart: templates.render('call', callData({ box, asOf })),
-  });
-  const shown = newestFirst.find((item) => item.pictures[0])?.pictures[0];
-  const social = shown && socialPicture(shown);
-  const page = pageOutput({
-    box,
-    asOf,
-    templates,
-    path,
-    title,
-    description: summary,
-    type: 'website',
-    styles: ['lists.css'],
-    palette: settings.palette,
-    body,
-    ...(shown && social ? { social: { path: social.path, alt: shown.alt } } : {}),
-    graph: kindGraph({
-      box,
-      group,
+    callPart: templates.render('call', callView(frame.site, data.call, words.call)),
+  };
+};
+
+declare module '../render/templates.ts' {
+  interface TemplateData {
+    kind: ReturnType<typeof kindView>;
+  }
+}
+
+const kindPage = (data: KindData, tools: Tools): MadeDocument<Diagnostic> => {
+  const { frame, kind, path, entries, changed } = data;
+  const { site } = frame;
+  const words = tools.wording.site.kind;
+  const title = words.title(capitalised(kind, site.lang));
+  const summary = summaryOf(entries, site.lang, words);
+  const pictures: PictureOutput[] = [];
+  const body = tools.templates.render('kind', kindView(data, summary, tools, pictures));
+  const social = entries.find(({ item }) => item.pictures[0])?.item.pictures[0];
+  const content = pageText(
+    {
+      frame,
       path,
       title,
       description: summary,
-      modified: newestFirst
-        .map((item) => changedOn(cycleOf(box, item), timeZone))
-        .sort()
-        .at(-1) as string,
-      entries: newestFirst.map((item) => {
-        const [first] = item.pictures;
-        return first ? { item, image: absoluteAddress(settings, widestPath(first, kindPlate)) } : { item };
-      }),
-    }),
-  });
-  return { outputs: [page, ...pictures, ...(social ? [social] : [])], diagnostics: [] };
+      type: 'website',
+      styles: ['lists.css'],
+      palette: data.palette,
+      body,
+      social,
+      graph: jsonLdScript(
+        kindGraph({
+          site,
+          kind,
+          path,
+          title,
+          description: summary,
+          modified: changed,
+          entries: entries.map(({ item, cycle }) => {
+            const [first] = item.pictures;
+            return {
+              name: item.name,
+              description: item.description,
+              to: itemDestination(cycle, item),
+              ...(first && { image: absoluteAddress(site, widestPath(first, kindPlate)) }),
+            };
+          }),
+          words: tools.wording.structuredData,
+        }),
+      ),
+    },
+    tools,
+  );
+  return { content, pictures: [...pictures, ...(social ? [socialPicture(social)] : [])] };
 };
 
-export const kinds: Channel<'site'> = {
+/** An item as far as a kind's page shows it: the same object for the same item, so that whoever hashes it does so once. */
+const shownOf = remembered((item: Item): ShownItem => {
+  const { slug, name, description, brand, material, color, size, pictures, spare } = item;
+  return defined({ slug, name, description, brand, material, color, size, pictures, spare });
+});
+
+const entriesOf = (box: Box, { items }: KindGroup, asOf: Moment): readonly KindEntry[] =>
+  [...items]
+    .sort((a, b) => (a.cycle === b.cycle ? 0 : a.cycle < b.cycle ? 1 : -1))
+    .map((item) => {
+      const { address, theme, year, month } = cycleOf(box, item);
+      return {
+        item: shownOf(item),
+        cycle: { address, theme, year, month },
+        onSale: spareOnSale(item, asOf, box.settings.timeZone),
+      };
+    });
+
+export const kinds: PlanningChannel = {
   name: 'kinds',
   where: 'site',
-  make: (input) => ({
-    outputs: kindsWithPage(input.box).flatMap((group) => kindPage(input, group).outputs),
-    diagnostics: [],
-  }),
+  plan: ({ box, asOf }) => {
+    const { palette } = box.settings;
+    const frames = framesOf(box, asOf);
+    const [frame, call] = [frames.frame(), frames.call()];
+    const groups = kindsWithPage(box);
+    const listed = groups.map((group) => ({
+      kind: group.kind,
+      path: groupPath(group),
+      count: group.items.length,
+    }));
+    const dataOf = (group: KindGroup): KindData => ({
+      frame,
+      call,
+      palette,
+      kind: group.kind,
+      path: groupPath(group),
+      entries: entriesOf(box, group, asOf),
+      changed:
+        latestChange(
+          box,
+          group.items.map(({ cycle }) => cycle),
+        ) ?? '',
+      listed,
+    });
+    return {
+      documents: groups.map((group) => plannedDocument(groupPath(group), 'page', dataOf(group), kindPage)),
+    };
+  },
 };

@@ -1,30 +1,58 @@
 /** The page for an address that leads nowhere. A host serves it at any depth, so its addresses are absolute. */
-
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { absoluteAddress, articlePath, CATALOGUE_PATH, HOME_PATH } from '../render/addresses.ts';
 import { documentText, schemeElement } from '../render/document.ts';
+import type { MadeDocument } from '../render/output.ts';
+import { type SiteFacts, siteFactsOf } from '../render/site-facts.ts';
 import { typeset } from '../render/typeset.ts';
-import type { Channel } from './channel.ts';
+import { defined } from '../text/defined.ts';
+import type { Wording } from '../wording/wording.ts';
+import { type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
 
-export const notFound: Channel = {
+interface NotFoundData {
+  readonly site: Pick<SiteFacts, 'name' | 'url' | 'lang'>;
+  readonly palette: readonly string[];
+  readonly newest?: { readonly path: string; readonly theme: string };
+}
+
+const notFoundView = ({ site, palette, newest }: NotFoundData, words: Wording['site']) => {
+  const name = typeset(site.name, site.lang);
+  return {
+    words: words.notFound,
+    title: words.page.title(words.notFound.title, name),
+    lang: site.lang,
+    name,
+    scheme: schemeElement(palette),
+    home: absoluteAddress(site, HOME_PATH),
+    catalogue: absoluteAddress(site, CATALOGUE_PATH),
+    newest: newest && {
+      href: absoluteAddress(site, newest.path),
+      theme: typeset(newest.theme, site.lang),
+    },
+  };
+};
+
+declare module '../render/templates.ts' {
+  interface TemplateData {
+    'not-found': ReturnType<typeof notFoundView>;
+  }
+}
+
+const notFoundPage = (data: NotFoundData, { templates, wording }: Tools): MadeDocument<Diagnostic> => ({
+  content: documentText(templates.render('not-found', notFoundView(data, wording.site))),
+});
+
+export const notFound: PlanningChannel = {
   name: 'not-found',
   where: 'site',
-  make: ({ box, templates }) => {
-    const { settings } = box;
-    const newest = box.cycles.at(-1);
-    const page = templates.render('not-found', {
-      lang: settings.lang,
-      name: typeset(settings.name, settings.lang),
-      scheme: schemeElement(settings.palette),
-      home: absoluteAddress(settings, HOME_PATH),
-      catalogue: absoluteAddress(settings, CATALOGUE_PATH),
-      newest: newest && {
-        href: absoluteAddress(settings, articlePath(newest)),
-        theme: typeset(newest.theme, settings.lang),
-      },
+  plan: ({ box: { settings, cycles } }) => {
+    const newest = cycles.at(-1);
+    const { name, url, lang } = siteFactsOf(settings);
+    const data: NotFoundData = defined({
+      site: { name, url, lang },
+      palette: settings.palette,
+      newest: newest && { path: articlePath(newest), theme: newest.theme },
     });
-    return {
-      outputs: [{ where: 'site', path: '404.html', text: documentText(page) }],
-      diagnostics: [],
-    };
+    return { documents: [plannedDocument('404.html', 'page', data, notFoundPage)] };
   },
 };

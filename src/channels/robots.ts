@@ -3,15 +3,16 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { BoxSettings } from '../model/box.ts';
 import { locationIn } from '../model/location-in.ts';
 import { absoluteAddress, SITEMAP_PATH } from '../render/addresses.ts';
-import type { Channel } from './channel.ts';
+import { type PlanningChannel, plannedDocument } from './channel.ts';
 
-const robotsText = (settings: BoxSettings): string => `# All of this site may be read and indexed.
+/** `sitemap` is its full address. */
+const robotsText = (sitemap: string): string => `# All of this site may be read and indexed.
 # Robots ask for this file at the root of a domain alone (RFC 9309, 2.3): where the site stands in a folder of one,
 # the lines below belong in the file at the root.
 User-agent: *
 Allow: /
 
-Sitemap: ${absoluteAddress(settings, SITEMAP_PATH)}
+Sitemap: ${sitemap}
 `;
 
 /** What the owner of a site in a folder has to know, since no robot will tell. */
@@ -29,11 +30,15 @@ const belowTheRoot = ({ url, source }: BoxSettings): readonly Diagnostic[] => {
   ];
 };
 
-export const robots: Channel<'site'> = {
+export const robots: PlanningChannel = {
   name: 'robots',
   where: 'site',
-  make: ({ box: { settings } }) => ({
-    outputs: [{ where: 'site', path: 'robots.txt', text: robotsText(settings) }],
+  plan: ({ box: { settings } }) => ({
+    documents: [
+      plannedDocument('robots.txt', 'list', absoluteAddress(settings, SITEMAP_PATH), (sitemap) => ({
+        content: robotsText(sitemap),
+      })),
+    ],
     diagnostics: belowTheRoot(settings),
   }),
 };

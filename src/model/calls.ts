@@ -38,17 +38,25 @@ const canBeHad = (
 };
 
 /**
- * The call that holds: the cycle's own, else the box's, else the wait list; the first that has an address and can be
- * had. Undefined where none does: no call is better than one that leads to a closed door.
+ * The call that holds at a moment, as a function of the cycle it is asked for: the cycle's own, else the box's, else the
+ * wait list; the first that has an address and can be had. Undefined where none does: no call is better than one that
+ * leads to a closed door. What the box asks for is worked out once, however many cycles are asked for.
  */
-export const callFor = (box: Box, cycle: Cycle | undefined, asOf: Moment): Call | undefined => {
+export const callsAsOf = (box: Box, asOf: Moment): ((cycle: Cycle | undefined) => Call | undefined) => {
   const { call, calls } = box.settings;
-  const wanted: readonly (readonly [CallKind, Cycle?])[] = [
-    ...(cycle?.call ? [[cycle.call, cycle] as const] : []),
-    [call],
-    ['waitList'],
-  ];
-  const kind = wanted.find(([one, own]) => calls[one] && canBeHad(one, box, own, asOf))?.[0];
-  const terms = kind && calls[kind];
-  return terms && { kind, ...terms };
+  const callOf = (kind: CallKind | undefined): Call | undefined => {
+    const terms = kind && calls[kind];
+    return terms && { kind, ...terms };
+  };
+  const boxCall = callOf(
+    ([call, 'waitList'] as const).find((kind) => calls[kind] && canBeHad(kind, box, undefined, asOf)),
+  );
+  return (cycle) => {
+    const own = cycle?.call;
+    return own && calls[own] && canBeHad(own, box, cycle, asOf) ? callOf(own) : boxCall;
+  };
 };
+
+/** The call that holds at a moment, for a cycle or for the box: see `callsAsOf`. */
+export const callFor = (box: Box, cycle: Cycle | undefined, asOf: Moment): Call | undefined =>
+  callsAsOf(box, asOf)(cycle);

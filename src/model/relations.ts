@@ -1,31 +1,63 @@
 /** Who stands beside whom: cycles before and after, items of one kind. */
+import { remembered } from '../text/remembered.ts';
 import type { Box, Cycle, Item } from './box.ts';
-import { kindGroupOf } from './kinds.ts';
+import { type KindGroup, kindGroupOf } from './kinds.ts';
 
-const neighbour = (box: Box, cycle: Cycle, step: 1 | -1): Cycle | undefined => {
-  const at = box.cycles.findIndex((other) => other.id === cycle.id);
-  return at < 0 ? undefined : box.cycles[at + step];
+/** Each cycle’s position in the box, by its id. */
+const positionsOf = remembered(
+  ({ cycles }: Box): ReadonlyMap<string, number> => new Map(cycles.map(({ id }, position) => [id, position])),
+);
+
+const neighbour = (box: Box, { id }: Cycle, step: 1 | -1): Cycle | undefined => {
+  const position = positionsOf(box).get(id);
+  return position === undefined ? undefined : box.cycles[position + step];
 };
 
+/** The cycle sent before another; undefined for the first, and for one that the box does not hold. */
 export const previousCycle = (box: Box, cycle: Cycle): Cycle | undefined => neighbour(box, cycle, -1);
+/** The cycle sent after another; undefined for the newest, and for one that the box does not hold. */
 export const nextCycle = (box: Box, cycle: Cycle): Cycle | undefined => neighbour(box, cycle, 1);
 
-/** The cycle an item came in, an open one of an open box. Throws when the box does not hold it. */
-export const cycleOf = <C extends Cycle>({ cycles }: { readonly cycles: readonly C[] }, item: Item): C => {
-  const cycle = cycles.find((other) => other.id === item.cycle);
+/** The cycle of an id (`2026-03`); undefined where the box does not hold it. */
+export const findCycle = (box: Box, id: string): Cycle | undefined => {
+  const position = positionsOf(box).get(id);
+  return position === undefined ? undefined : box.cycles[position];
+};
+
+/** The cycle an item came in. Throws when the box does not hold it. */
+export const cycleOf = (box: Box, item: Item): Cycle => {
+  const cycle = findCycle(box, item.cycle);
   if (!cycle) throw new Error(`Expected a cycle ${item.cycle} in the box`);
   return cycle;
 };
 
+/** The item of a cycle with a slug; undefined where the box does not hold it. */
 export const findItem = (box: Box, cycleId: string, slug: string): Item | undefined =>
-  box.cycles.find((cycle) => cycle.id === cycleId)?.items.find((item) => item.slug === slug);
+  findCycle(box, cycleId)?.items.find((item) => item.slug === slug);
 
 /** More than a line or two would be a list, and that is what the kind's own page is. */
 const MOST_EARLIER = 3;
 
-/** The latest items of the same kind from earlier cycles, newest first, at most three; the kind's page has them all. */
+/** For each cycle of a kind's items, the latest items of the cycles before it: one pass over the kind. */
+const earlierByCycle = remembered(({ items }: KindGroup): ReadonlyMap<string, readonly Item[]> => {
+  const earlier = new Map<string, readonly Item[]>();
+  let latest: readonly Item[] = [];
+  let at = 0;
+  while (at < items.length) {
+    const cycle = items[at]?.cycle ?? '';
+    const from = at;
+    while (items[at]?.cycle === cycle) at += 1;
+    earlier.set(cycle, latest);
+    latest = [...items.slice(from, at), ...latest].slice(0, MOST_EARLIER);
+  }
+  return earlier;
+});
+
+/**
+ * The latest items of the same kind from earlier cycles, newest cycle first, at most three; the kind's page has them
+ * all. None for an item whose cycle the box does not hold.
+ */
 export const earlierOfKind = (box: Box, item: Item): readonly Item[] => {
-  const earlier = (kindGroupOf(box, item.kind)?.items ?? []).filter((other) => other.cycle < item.cycle);
-  const cycles = [...new Set(earlier.map((other) => other.cycle))].reverse();
-  return cycles.flatMap((cycle) => earlier.filter((other) => other.cycle === cycle)).slice(0, MOST_EARLIER);
+  const group = kindGroupOf(box, item.kind);
+  return (group && earlierByCycle(group).get(item.cycle)) ?? [];
 };

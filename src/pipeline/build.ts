@@ -131,6 +131,38 @@ const inShort = ({ coverage }: Proof): Proved => {
   };
 };
 
+type Making = Promise<{ readonly content: string; readonly result: ChannelResult }>;
+
+/** Makes each fragment once, however many documents are put together from it. */
+const fragmentMaker = (where: Where, tools: Tools): ((fragment: PlannedFragment) => Making) => {
+  const known = new Map<PlannedFragment, Making>();
+  const made = async ({ of, pathOf, make }: PlannedFragment): Making => {
+    const parts = await Promise.all(of.map(madeOnce));
+    const {
+      content,
+      pictures = [],
+      diagnostics = [],
+    } = await make(
+      tools,
+      parts.map((part) => part.content),
+    );
+    const files: readonly Output[] = pathOf ? [{ where, path: pathOf(content), text: content }] : [];
+    return {
+      content,
+      result: {
+        outputs: [...parts.flatMap(({ result }) => result.outputs), ...files, ...pictures],
+        diagnostics: [...parts.flatMap(({ result }) => result.diagnostics), ...diagnostics],
+      },
+    };
+  };
+  const madeOnce = (fragment: PlannedFragment): Making => {
+    const making = known.get(fragment) ?? made(fragment);
+    known.set(fragment, making);
+    return making;
+  };
+  return madeOnce;
+};
+
 /** A channel's plan with every document made. */
 const carriedOut = async (
   { documents, pictures = [], diagnostics = [] }: ChannelPlan,
@@ -142,12 +174,16 @@ const carriedOut = async (
       const { content, pictures: named = [], diagnostics: found = [] } = await make(input);
       const file: Output =
         typeof content === 'string' ? { where, path, text: content } : { where, path, bytes: content };
-      return { outputs: [file, ...named], diagnostics: found };
+      return {
+        outputs: [file, ...parts.flatMap(({ result }) => result.outputs), ...named],
+        diagnostics: [...parts.flatMap(({ result }) => result.diagnostics), ...found],
+      };
     }),
   );
   return {
-    outputs: [...made.flatMap((one) => one.outputs), ...pictures],
-    diagnostics: [...diagnostics, ...made.flatMap((one) => one.diagnostics)],
+    outputs: [...results.flatMap((one) => one.outputs), ...pictures],
+    // A fragment that several documents share is found at fault once.
+    diagnostics: [...new Set([...diagnostics, ...results.flatMap((one) => one.diagnostics)])],
   };
 };
 

@@ -1,22 +1,28 @@
 /** Where things stand on the site, and how one page names another. Site paths have no leading slash. */
 import type { Box, BoxSettings, Cycle, Item } from '../model/box.ts';
-import { hasKindPage, kindGroupOf } from '../model/kinds.ts';
-import { findItem } from '../model/relations.ts';
+import { hasKindPage, type KindGroup, kindGroupOf } from '../model/kinds.ts';
+import { findCycle, findItem } from '../model/relations.ts';
 import type { Target } from '../model/story.ts';
 
+/** Site paths of the pages that there is one of. */
 export const HOME_PATH = 'index.html';
 export const CATALOGUE_PATH = 'catalogue.html';
 export const SITEMAP_PATH = 'sitemap.xml';
 
 /** Site path of a cycle's article. */
-export const articlePath = (cycle: Cycle): string => `boxes/${cycle.address}.html`;
+export const articlePath = (cycle: Pick<Cycle, 'address'>): string => `boxes/${cycle.address}.html`;
+
+/** Site path of the page of a kind that has one. */
+export const groupPath = ({ slug }: KindGroup): string => `kinds/${slug}.html`;
 
 /** Site path of the page that holds every item of a kind; undefined where too few share it for a page. */
-export const kindPagePath = (box: Box, kind: string): string | undefined =>
-  hasKindPage(box, kind) ? `kinds/${kindGroupOf(box, kind)?.slug}.html` : undefined;
+export const kindPagePath = (box: Box, kind: string): string | undefined => {
+  const group = kindGroupOf(box, kind);
+  return group && hasKindPage(box, kind) ? groupPath(group) : undefined;
+};
 
 /** Fragment, without `#`, of an item's section in its article. */
-export const itemAnchor = (item: Item): string => item.slug;
+export const itemAnchor = (item: Pick<Item, 'slug'>): string => item.slug;
 
 /** A path as it is written in an address: RFC 3986 §2.1 percent-encoding, slashes kept. */
 const encoded = (path: string): string => path.split('/').map(encodeURIComponent).join('/');
@@ -36,36 +42,46 @@ export const relativeAddress = (fromPage: string, toPath: string): string => {
 };
 
 /** Absolute address of a site path; the home page is the site's bare address. */
-export const absoluteAddress = (settings: BoxSettings, path: string): string =>
-  path === HOME_PATH ? settings.url : settings.url + encoded(path);
+export const absoluteAddress = ({ url }: Pick<BoxSettings, 'url'>, path: string): string =>
+  path === HOME_PATH ? url : url + encoded(path);
 
-/**
- * Address of a cycle's article, or of an item's section in it, as seen from `page` (a site path); undefined for a
- * record that the box does not hold.
- */
-export const recordAddress = (box: Box, target: Target, page: string): string | undefined => {
-  const cycle = box.cycles.find((other) => other.id === target.cycle);
+/** Where a record stands on the site: a page, and for an item its section there. */
+export interface Destination {
+  /** Site path. */
+  readonly path: string;
+  /** Without `#`. */
+  readonly fragment?: string;
+}
+
+/** Where an item is told of: its section in its cycle's article. */
+export const itemDestination = (cycle: Pick<Cycle, 'address'>, item: Pick<Item, 'slug'>): Destination => ({
+  path: articlePath(cycle),
+  fragment: itemAnchor(item),
+});
+
+/** Where a link to a record leads; undefined for a record that the box does not hold. */
+export const destinationOf = (box: Box, target: Target): Destination | undefined => {
+  const cycle = findCycle(box, target.cycle);
   if (!cycle) return undefined;
-  const path = articlePath(cycle);
-  const address = relativeAddress(page, path);
-  if (target.item === undefined) return address;
+  if (target.item === undefined) return { path: articlePath(cycle) };
   const item = findItem(box, target.cycle, target.item);
-  return item && `${path === page ? '' : address}#${itemAnchor(item)}`;
+  return item && itemDestination(cycle, item);
 };
 
-/** Address of an item's section as seen from `page`. Throws for an item that is not of the box. */
-export const itemAddress = (box: Box, item: Item, page: string): string => {
-  const address = recordAddress(box, { cycle: item.cycle, item: item.slug }, page);
-  if (address === undefined) throw new Error(`Expected the item ${item.slug} of ${item.cycle} in the box`);
-  return address;
-};
+const withFragment = (address: string, { fragment }: Destination): string =>
+  fragment === undefined ? address : `${address}#${fragment}`;
 
-/** Full address of a record, for what is read away from the site; undefined for one that the box does not hold. */
-export const absoluteRecordAddress = (box: Box, target: Target): string | undefined => {
-  const address = recordAddress(box, target, HOME_PATH);
-  return address && box.settings.url + address;
-};
+/** Address of a destination as seen from `page` (a site path); a section of that page is named by its fragment alone. */
+export const addressFrom = (page: string, to: Destination): string =>
+  withFragment(to.path === page && to.fragment !== undefined ? '' : relativeAddress(page, to.path), to);
+
+/** Full address of a destination, for what is read away from the site. */
+export const fullAddress = (site: Pick<BoxSettings, 'url'>, to: Destination): string =>
+  withFragment(site.url + encoded(to.path), to);
 
 /** Full address of an item's section. Throws for an item that is not of the box. */
-export const absoluteItemAddress = (box: Box, item: Item): string =>
-  box.settings.url + itemAddress(box, item, HOME_PATH);
+export const absoluteItemAddress = (box: Box, item: Item): string => {
+  const to = destinationOf(box, { cycle: item.cycle, item: item.slug });
+  if (!to) throw new Error(`Expected the item ${item.slug} of ${item.cycle} in the box`);
+  return fullAddress(box.settings, to);
+};

@@ -3,116 +3,126 @@
  * feeds are both made of them, so that neither can say what the other does not.
  */
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Box, Cycle, Item, Moment, Picture, Story } from '../model/box.ts';
+import type { Cycle, Item, Picture, Story } from '../model/box.ts';
 import { longDate, monthName } from '../model/calendar.ts';
-import { callFor, spareOnSale } from '../model/calls.ts';
 import { cautionsOf } from '../model/cautions.ts';
 import { chaptersOf, momentAddress } from '../model/chapters.ts';
-import { cycleOf, earlierOfKind } from '../model/relations.ts';
 import { clockText } from '../model/speaking.ts';
-import type { Target } from '../model/story.ts';
 import { type TellingPart, tellingOf } from '../model/telling.ts';
 import { shortName } from '../model/title.ts';
+import type { Wording } from '../wording/wording.ts';
 import {
   absoluteAddress,
-  absoluteRecordAddress,
+  addressFrom,
+  type Destination,
+  fullAddress,
   itemAnchor,
-  kindPagePath,
-  recordAddress,
-  relativeAddress,
+  itemDestination,
 } from './addresses.ts';
+import { type ArticleFacts, type ItemFacts, targetKey } from './article-facts.ts';
 import type { Html } from './html.ts';
 import { itemPlate, widePlate } from './layouts.ts';
 import { renderStory } from './markdown.ts';
 import { priceText } from './money.ts';
-import type { Output } from './output.ts';
+import type { PictureOutput } from './output.ts';
 import { type PictureLayout, pictureMarkup } from './pictures.ts';
+import type { CallFacts, SiteFacts } from './site-facts.ts';
 import { capitalised, typeset } from './typeset.ts';
 
+type Words = Wording['site'];
+
+/** One drawing of an article's parts. */
 export interface Drawing {
-  readonly box: Box;
-  readonly asOf: Moment;
-  readonly cycle: Cycle;
+  readonly facts: ArticleFacts;
+  readonly words: Words;
   /** Site path of the cycle's article. */
   readonly page: string;
   /** Whether it is read away from the site, as in a feed: full addresses, plain pictures, no jumps within the text. */
   readonly away: boolean;
   /** Files to be made and findings, gathered while the parts are drawn. */
-  readonly outputs: Output[];
+  readonly pictures: PictureOutput[];
   readonly diagnostics: Diagnostic[];
 }
 
-/** What one template is given. */
-export interface DrawnPart {
-  readonly template: 'prose' | 'item' | 'whole-box' | 'voices' | 'peek' | 'call';
-  readonly data: object;
-}
+/** Address of a destination as the drawing's reader follows it. */
+const addressOf = ({ facts, page, away }: Drawing, to: Destination): string =>
+  away ? fullAddress(facts.site, to) : addressFrom(page, to);
 
-/** Address of a site path as the drawing's reader follows it. */
-const addressFor = ({ box, page, away }: Drawing, path: string): string =>
-  away ? absoluteAddress(box.settings, path) : relativeAddress(page, path);
+const itemHref = (drawing: Drawing, item: Item): string =>
+  addressOf(drawing, itemDestination(drawing.facts.cycle, item));
 
-const targetAddress = ({ box, page, away }: Drawing, target: Target): string | undefined =>
-  away ? absoluteRecordAddress(box, target) : recordAddress(box, target, page);
-
-const itemHref = (drawing: Drawing, { cycle, slug }: Item): string => {
-  const address = targetAddress(drawing, { cycle, item: slug });
-  if (address === undefined) throw new Error(`Expected the item ${slug} of ${cycle} in the box`);
-  return address;
-};
-
-const awayOption = (drawing: Drawing) =>
-  drawing.away ? { away: (path: string) => absoluteAddress(drawing.box.settings, path) } : {};
+const awayOption = ({ facts, away }: Drawing) =>
+  away ? { away: (path: string) => absoluteAddress(facts.site, path) } : {};
 
 /** A picture of the article; its files are gathered. */
 export const plate = (drawing: Drawing, picture: Picture, layout: PictureLayout, eager = false): Html => {
   const { html, outputs } = pictureMarkup(picture, layout, drawing.page, { eager, ...awayOption(drawing) });
-  drawing.outputs.push(...outputs);
+  drawing.pictures.push(...outputs);
   return html;
 };
 
-const story = (drawing: Drawing, told: Story, idPrefix: string, topHeading: 2 | 3): Html => {
+const storyHtml = (
+  drawing: Drawing,
+  told: Pick<Story, 'file' | 'tree'>,
+  idPrefix: string,
+  topHeading: 2 | 3,
+): Html => {
+  const { facts, words } = drawing;
   const { html, outputs, diagnostics } = renderStory(told.tree, {
     file: told.file,
     page: drawing.page,
     idPrefix,
     topHeading,
-    addressOf: (target) => targetAddress(drawing, target),
+    addressOf: (target) => {
+      const to = facts.stories.destinations.get(targetKey(target));
+      return to && addressOf(drawing, to);
+    },
     layout: itemPlate,
-    lang: drawing.box.settings.lang,
+    lang: facts.site.lang,
+    words: words.story,
     ...awayOption(drawing),
   });
-  drawing.outputs.push(...outputs);
+  drawing.pictures.push(...outputs);
   drawing.diagnostics.push(...diagnostics);
   return html;
 };
 
+/** A country's name in a language; `code` is ISO 3166-1 alpha-2. */
 export const countryName = (code: string, lang: string): string =>
   new Intl.DisplayNames([lang], { type: 'region' }).of(code) ?? code;
 
-/** An item's facts as label and value, those the record gives. */
-export const factsOf = (item: Item, lang: string): readonly { label: string; value: string }[] =>
-  (
-    [
-      ['Maker', item.brand],
-      ['Material', item.material.join(', ')],
-      ['Colour', item.color],
-      ['Size', item.size],
-      ['Weight', item.weight],
-      ['Made in', item.countryOfOrigin && countryName(item.countryOfOrigin, lang)],
-      ['Care', item.care],
-    ] as const
-  )
-    .filter((fact): fact is readonly [(typeof fact)[0], string] => Boolean(fact[1]))
-    .map(([label, value]) => ({ label, value: typeset(value, lang) }));
+/** What an item's record may state of it, in the order in which pages show it. */
+export type StatedFact = keyof Words['item']['facts'];
 
-const spareData = (item: Item, box: Box, asOf: Moment) => {
-  const { spare } = item;
+/** An item's facts with their labels, those that the record gives. */
+export const statedFacts = (
+  item: Pick<Item, 'material'> & Partial<Pick<Item, Exclude<StatedFact, 'material'>>>,
+  lang: string,
+  labels: Words['item']['facts'],
+): readonly { readonly fact: StatedFact; readonly label: string; readonly value: string }[] => {
+  const values: Readonly<Record<StatedFact, string | undefined>> = {
+    brand: item.brand,
+    material: item.material.join(', '),
+    color: item.color,
+    size: item.size,
+    weight: item.weight,
+    countryOfOrigin: item.countryOfOrigin && countryName(item.countryOfOrigin, lang),
+    care: item.care,
+  };
+  const order: readonly StatedFact[] = [
+    ...(['brand', 'material', 'color', 'size', 'weight', 'countryOfOrigin', 'care'] as const),
+  ];
+  return order.flatMap((fact) => {
+    const value = values[fact];
+    return value ? [{ fact, label: labels[fact], value: typeset(value, lang) }] : [];
+  });
+};
+
+const spareView = ({ spare }: Item, { onSale }: ItemFacts, lang: string) => {
   if (!spare) return undefined;
-  const { lang, timeZone } = box.settings;
-  if (!spareOnSale(item, asOf, timeZone)) return { onSale: false, sold: spare.count === 0 };
+  if (!onSale) return { onSale: false as const, sold: spare.count === 0 };
   return {
-    onSale: true,
+    onSale: true as const,
     count: spare.count,
     price: priceText(spare.price, lang),
     address: spare.address,
@@ -120,26 +130,22 @@ const spareData = (item: Item, box: Box, asOf: Moment) => {
   };
 };
 
-/** The page of an item's kind, where there is one. */
-const kindLink = (drawing: Drawing, { kind }: Item) => {
-  const { lang } = drawing.box.settings;
-  const path = kindPagePath(drawing.box, kind);
-  return path === undefined
-    ? undefined
-    : { href: addressFor(drawing, path), kind: typeset(capitalised(kind, lang), lang) };
-};
-
-const itemData = (drawing: Drawing, item: Item) => {
-  const { box, asOf, cycle } = drawing;
-  const { lang } = box.settings;
+const itemView = (drawing: Drawing, item: Item) => {
+  const { facts, words } = drawing;
+  const { cycle, site } = facts;
+  const { lang } = site;
+  const own = facts.items.get(item.slug);
+  if (!own) throw new Error(`Expected the facts of the item ${item.slug} of ${cycle.id}`);
+  const { kindPage, earlier } = own;
   const shownAtHead = cycle.hero?.file;
   const pictures = item.pictures.filter((picture) => picture.file !== shownAtHead);
   return {
+    words: words.item,
     id: itemAnchor(item),
     href: itemHref(drawing, item),
     // Who lands here from a search sees which box it was, and how to get the next one.
     month: monthName(cycle, lang),
-    call: callFor(box, cycle, asOf),
+    call: facts.call.call,
     number: item.number,
     name: typeset(item.name, lang),
     kind: typeset(item.kind, lang),
@@ -149,109 +155,146 @@ const itemData = (drawing: Drawing, item: Item) => {
       picture: plate(drawing, picture, itemPlate),
       caption: picture.caption && typeset(picture.caption, lang),
     })),
-    story: story(drawing, item.story, `${itemAnchor(item)}-`, 3),
+    story: storyHtml(drawing, item.story, `${itemAnchor(item)}-`, 3),
     goesWith: item.goesWith && typeset(item.goesWith, lang),
     leadName: typeset(cycle.items[0]?.name ?? '', lang),
-    facts: factsOf(item, lang),
+    facts: statedFacts(item, lang, words.item.facts),
     cautions: cautionsOf(item).map(({ label, lines }) => ({
       label,
       lines: lines.map((line) => typeset(line, lang)),
     })),
-    spare: spareData(item, box, asOf),
-    earlier: earlierOfKind(box, item).map((other) => ({
+    spare: spareView(item, own, lang),
+    earlier: earlier.map((other) => ({
       name: typeset(other.name, lang),
-      href: itemHref(drawing, other),
-      month: monthName(cycleOf(box, other), lang),
+      href: addressOf(drawing, other.to),
+      month: monthName(other, lang),
     })),
-    ofKind: kindLink(drawing, item),
+    ofKind:
+      kindPage === undefined
+        ? undefined
+        : {
+            href: addressOf(drawing, { path: kindPage }),
+            kind: typeset(capitalised(item.kind, lang), lang),
+          },
   };
 };
 
 /** The cycle's items as links to their sections. */
 export const contentsOf = (drawing: Drawing) =>
-  drawing.cycle.items.map((item) => ({
-    name: typeset(item.name, drawing.box.settings.lang),
+  drawing.facts.cycle.items.map((item) => ({
+    name: typeset(item.name, drawing.facts.site.lang),
     href: itemHref(drawing, item),
   }));
 
 /** What can be done now, and what it costs. */
-export const callData = ({ box, asOf, cycle }: Pick<Drawing, 'box' | 'asOf'> & { cycle?: Cycle }) => {
-  const { settings } = box;
+export const callView = (site: SiteFacts, { call, subscription }: CallFacts, words: Words['call']) => ({
+  words,
+  call,
+  description: typeset(site.description, site.lang),
+  subscription: subscription && {
+    name: typeset(subscription.name, site.lang),
+    price: priceText(subscription.price, site.lang),
+  },
+});
+
+/** The recording, with the moments that a reader of the article would look for. */
+const replayView = (cycle: Cycle, lang: string) => {
+  const { replay } = cycle;
+  return (
+    replay && {
+      ...replay,
+      marks: chaptersOf(cycle)
+        .filter(({ sought }) => sought)
+        .map(({ start, title }) => ({
+          clock: clockText(start),
+          title: typeset(shortName(title), lang),
+          href: momentAddress(replay.address, start),
+        })),
+    }
+  );
+};
+
+const proseView = (drawing: Drawing, part: TellingPart & { part: 'prose' }, position: number) => ({
+  story: storyHtml(
+    drawing,
+    { file: drawing.facts.cycle.story.file, tree: part.tree },
+    `part-${position + 1}-`,
+    2,
+  ),
+  opening: part.opening,
+});
+
+const wholeBoxView = (drawing: Drawing) => {
+  const { facts, words } = drawing;
+  const { wholeBox, hero, value } = facts.cycle;
+  const { lang } = facts.site;
   return {
-    call: callFor(box, cycle, asOf),
-    boxName: typeset(settings.name, settings.lang),
-    description: typeset(settings.description, settings.lang),
-    subscription: settings.subscription && {
-      name: typeset(settings.subscription.name, settings.lang),
-      price: priceText(settings.subscription.price, settings.lang),
+    words: words.wholeBox,
+    picture: wholeBox && wholeBox.file !== hero?.file && plate(drawing, wholeBox, widePlate),
+    caption: wholeBox?.caption && typeset(wholeBox.caption, lang),
+    items: contentsOf(drawing),
+    value: value && {
+      said: words.wholeBox.value(priceText(value.total, lang)),
+      on: { iso: value.on, words: longDate(value.on, lang) },
     },
   };
 };
 
-/** The recording, with the moments that a reader of the article would look for. */
-const replayData = (cycle: Cycle, lang: string) =>
-  cycle.replay && {
-    ...cycle.replay,
-    marks: chaptersOf(cycle)
-      .filter(({ sought }) => sought)
-      .map(({ start, title }) => ({
-        clock: clockText(start),
-        title: typeset(shortName(title), lang),
-        href: momentAddress(cycle.replay?.address as string, start),
-      })),
-  };
+const voicesView = ({ facts, words }: Drawing) => ({
+  words: words.voices,
+  voices: facts.cycle.voices.map((voice) => ({ ...voice, text: typeset(voice.text, facts.site.lang) })),
+  replay: replayView(facts.cycle, facts.site.lang),
+});
 
-const drawnPart = (drawing: Drawing, part: TellingPart, place: number): DrawnPart => {
-  const { cycle, box } = drawing;
-  const { lang } = box.settings;
+const peekView = (drawing: Drawing) => {
+  const { peek } = drawing.facts.cycle;
+  return {
+    words: drawing.words.peek,
+    text: peek && typeset(peek.text, drawing.facts.site.lang),
+    picture: peek?.picture && plate(drawing, peek.picture, itemPlate),
+  };
+};
+
+declare module './templates.ts' {
+  interface TemplateData {
+    prose: ReturnType<typeof proseView>;
+    item: ReturnType<typeof itemView>;
+    'whole-box': ReturnType<typeof wholeBoxView>;
+    voices: ReturnType<typeof voicesView>;
+    peek: ReturnType<typeof peekView>;
+    call: ReturnType<typeof callView>;
+  }
+}
+
+/** What one template is given. */
+export type DrawnPart =
+  | { readonly template: 'prose'; readonly data: ReturnType<typeof proseView> }
+  | { readonly template: 'item'; readonly data: ReturnType<typeof itemView> }
+  | { readonly template: 'whole-box'; readonly data: ReturnType<typeof wholeBoxView> }
+  | { readonly template: 'voices'; readonly data: ReturnType<typeof voicesView> }
+  | { readonly template: 'peek'; readonly data: ReturnType<typeof peekView> }
+  | { readonly template: 'call'; readonly data: ReturnType<typeof callView> };
+
+const drawnPart = (drawing: Drawing, part: TellingPart, position: number): DrawnPart => {
   switch (part.part) {
     case 'prose':
-      return {
-        template: 'prose',
-        data: {
-          story: story(drawing, { file: cycle.story.file, tree: part.tree }, `part-${place + 1}-`, 2),
-          opening: part.opening,
-        },
-      };
+      return { template: 'prose', data: proseView(drawing, part, position) };
     case 'item':
-      return { template: 'item', data: itemData(drawing, part.item) };
+      return { template: 'item', data: itemView(drawing, part.item) };
     case 'box':
-      return {
-        template: 'whole-box',
-        data: {
-          picture:
-            cycle.wholeBox &&
-            cycle.wholeBox.file !== cycle.hero?.file &&
-            plate(drawing, cycle.wholeBox, widePlate),
-          caption: cycle.wholeBox?.caption && typeset(cycle.wholeBox.caption, lang),
-          items: contentsOf(drawing),
-          value: cycle.value && {
-            total: priceText(cycle.value.total, lang),
-            on: { iso: cycle.value.on, words: longDate(cycle.value.on, lang) },
-          },
-        },
-      };
+      return { template: 'whole-box', data: wholeBoxView(drawing) };
     case 'voices':
-      return {
-        template: 'voices',
-        data: {
-          voices: cycle.voices.map((voice) => ({ ...voice, text: typeset(voice.text, lang) })),
-          replay: replayData(cycle, lang),
-        },
-      };
+      return { template: 'voices', data: voicesView(drawing) };
     case 'peek':
-      return {
-        template: 'peek',
-        data: {
-          text: cycle.peek && typeset(cycle.peek.text, lang),
-          picture: cycle.peek?.picture && plate(drawing, cycle.peek.picture, itemPlate),
-        },
-      };
+      return { template: 'peek', data: peekView(drawing) };
     case 'call':
-      return { template: 'call', data: callData(drawing) };
+      return {
+        template: 'call',
+        data: callView(drawing.facts.site, drawing.facts.call, drawing.words.call),
+      };
   }
 };
 
 /** Every part of the cycle's article, in order. */
 export const drawnParts = (drawing: Drawing): readonly DrawnPart[] =>
-  tellingOf(drawing.cycle).parts.map((part, place) => drawnPart(drawing, part, place));
+  tellingOf(drawing.facts.cycle).parts.map((part, position) => drawnPart(drawing, part, position));

@@ -1,6 +1,6 @@
 /** The style sheet and the fonts: files of templates/ that are published under a name that bears their hash. */
 import { shortHash } from '../text/hash.ts';
-import type { BytesOutput, TextOutput } from './output.ts';
+import { remembered } from '../text/remembered.ts';
 import type { Asset, Templates } from './templates.ts';
 
 /** Site path of a file that may be kept for ever: its name changes with its content. */
@@ -20,21 +20,30 @@ const styleText = (asset: Asset, assets: readonly Asset[]): string =>
     },
   );
 
-/** Site path of a file of templates/, or undefined where there is no such file. */
-export const assetPath = (templates: Templates, path: string): string | undefined => {
-  const asset = templates.assets.find((other) => other.path === path);
-  if (!asset) return undefined;
-  return hashedPath(path, isStyle(asset) ? styleText(asset, templates.assets) : asset.bytes);
-};
+interface PublishedAssets {
+  /** Site path by the file's path in templates/. */
+  readonly paths: ReadonlyMap<string, string>;
+  /** By site path. */
+  readonly contents: ReadonlyMap<string, string | Uint8Array>;
+}
 
-/** Every file of templates/ that is not a template, style sheets with their font addresses put right. */
-export const assetOutputs = (templates: Templates): readonly (TextOutput | BytesOutput)[] =>
-  templates.assets.map((asset) =>
-    isStyle(asset)
-      ? {
-          where: 'site',
-          path: assetPath(templates, asset.path) as string,
-          text: styleText(asset, templates.assets),
-        }
-      : { where: 'site', path: hashedPath(asset.path, asset.bytes), bytes: asset.bytes },
-  );
+/** Every page asks for some of them, and the hashes of fonts take time. */
+const publishedOf = remembered((assets: readonly Asset[]): PublishedAssets => {
+  const files = assets.map((asset) => {
+    const content = isStyle(asset) ? styleText(asset, assets) : asset.bytes;
+    return { asset, content, path: hashedPath(asset.path, content) };
+  });
+  return {
+    paths: new Map(files.map(({ asset, path }) => [asset.path, path])),
+    contents: new Map(files.map(({ path, content }) => [path, content])),
+  };
+});
+
+/** Site path of a file of templates/, or undefined where there is no such file. */
+export const assetPath = ({ assets }: Pick<Templates, 'assets'>, path: string): string | undefined =>
+  publishedOf(assets).paths.get(path);
+
+/** Every file of templates/ that is not a template, by its site path, style sheets with their font addresses put right. */
+export const publishedAssets = ({
+  assets,
+}: Pick<Templates, 'assets'>): ReadonlyMap<string, string | Uint8Array> => publishedOf(assets).contents;

@@ -8,3 +8,9 @@ export const schemeElement = (palette: readonly string[]): Html =>
 
 /** A whole page as a file's text. */
 export const documentText = (page: Html): string => `<!doctype html>\n${htmlSource(page)}`;
+
+/** Markup as a fragment's text, which stands by itself until a document is put together from it. */
+export const fragmentText = (markup: Html): string => htmlSource(markup);
+
+/** A fragment's text as the markup it was. Only for what `fragmentText` gave. */
+export const fragmentHtml = (text: string): Html => trusted(text);

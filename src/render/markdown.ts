@@ -25,6 +25,7 @@ import { SKIP, visit } from 'unist-util-visit';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Picture } from '../model/box.ts';
 import type { Target } from '../model/story.ts';
+import type { Wording } from '../wording/wording.ts';
 import { type Html, trusted } from './html.ts';
 import type { PictureOutput } from './output.ts';
 import { type PictureLayout, type PictureParts, pictureParts } from './pictures.ts';
@@ -43,6 +44,8 @@ export interface StoryOptions {
   readonly layout: PictureLayout;
   /** BCP 47; decides quotes and dashes. */
   readonly lang: string;
+  /** What stands in a story that no author wrote. */
+  readonly words: Wording['site']['story'];
   /** The file the tree was read from: findings name it. */
   readonly file?: string;
   /** Full address of a site path, for a story that is read away from the site: see PictureOptions. */
@@ -176,10 +179,10 @@ const dressPictures = (tree: Root, options: StoryOptions): readonly PictureOutpu
 };
 
 /** A wide table scrolls by itself, also from the keyboard (WCAG 2.2, 2.1.1). */
-const dressTables = (tree: Root): void => {
+const dressTables = (tree: Root, label: string): void => {
   visit(tree, 'table', (node, index, parent) => {
     if (!parent || index === undefined) return undefined;
-    const properties = { className: ['table'], tabIndex: 0, role: 'region', ariaLabel: 'Table' };
+    const properties = { className: ['table'], tabIndex: 0, role: 'region', ariaLabel: label };
     replace(parent, index, [dressed('div', properties, [node])]);
     return [SKIP, index + 1];
   });
@@ -255,11 +258,11 @@ const rawHtmlFindings = (tree: Root, file: string): readonly Diagnostic[] => {
  * remark-html hands no footnote options through to mdast-util-to-hast, but a handler is given the state that
  * holds them: the root's handler runs first, the foot of the story is made last.
  */
-const footnoteHandlers = (idPrefix: string, noteHeading: number): Handlers => ({
+const footnoteHandlers = (idPrefix: string, noteHeading: number, label: string): Handlers => ({
   root: (state, node) => {
     Object.assign(state.options, {
       clobberPrefix: idPrefix,
-      footnoteLabel: 'Notes',
+      footnoteLabel: label,
       footnoteLabelTagName: `h${noteHeading}`,
       footnoteLabelProperties: { className: ['visually-hidden'] },
     });
@@ -281,8 +284,8 @@ export const renderStory = (given: Root, options: StoryOptions): RenderedStory =
   }
   const outputs = dressPictures(tree, options);
   if (options.away) dressNotesAway(tree);
-  else dressTables(tree);
-  const handlers = footnoteHandlers(options.idPrefix, options.topHeading);
+  else dressTables(tree, options.words.table);
+  const handlers = footnoteHandlers(options.idPrefix, options.topHeading, options.words.notes);
   const source = unified()
     .use(remarkHtml, { handlers, sanitize: storySchema(options.idPrefix) })
     .stringify(tree);

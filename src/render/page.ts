@@ -1,20 +1,24 @@
 /** The frame that every public page shares: head, masthead, foot. */
 
-import type { Box, Cycle, Moment } from '../model/box.ts';
-import { callFor } from '../model/calls.ts';
-import { absoluteAddress, articlePath, CATALOGUE_PATH, HOME_PATH, relativeAddress } from './addresses.ts';
+import type { Wording } from '../wording/wording.ts';
+import { absoluteAddress, CATALOGUE_PATH, HOME_PATH, relativeAddress } from './addresses.ts';
 import { assetPath } from './assets.ts';
 import { documentText, schemeElement } from './document.ts';
 import type { Html } from './html.ts';
-import type { TextOutput } from './output.ts';
-import { jsonLdScript } from './structured-data.ts';
+import { type PictureSource, socialPicture } from './pictures.ts';
+import type { PageFrame } from './site-facts.ts';
 import type { Templates } from './templates.ts';
 import { typeset } from './typeset.ts';
 
-export interface PageInput {
-  readonly box: Box;
-  readonly asOf: Moment;
+/** What every page is rendered with: the same for all of a build. */
+export interface PageTools {
   readonly templates: Templates;
+  readonly wording: Wording;
+}
+
+/** One page's own part. */
+export interface PageInput {
+  readonly frame: PageFrame;
   /** Site path, `boxes/2026-03-first-sowings.html`. */
   readonly path: string;
   readonly title: string;
@@ -22,14 +26,15 @@ export interface PageInput {
   readonly type: 'article' | 'website';
   readonly palette: readonly string[];
   readonly body: Html;
-  readonly graph: object;
+  /** The page's graph as a script element. */
+  readonly graph: Html;
   /** Style sheets of templates/ that this page needs beside the site's own. */
   readonly styles?: readonly string[];
-  /** The cycle the page tells of: its call stands in the masthead. */
-  readonly cycle?: Cycle;
-  readonly social?: { readonly path: string; readonly alt: string };
+  /** The picture that a link preview shows. */
+  readonly social?: (PictureSource & { readonly alt: string }) | undefined;
+  /** ISO 8601, for an article. */
   readonly published?: string;
-  readonly modified?: string;
+  readonly modified?: string | undefined;
 }
 
 export const ICON_PATH = 'icon.svg';
@@ -45,44 +50,65 @@ export const linker =
   (path: string): string =>
     relativeAddress(page, path);
 
-/** A public page as a file. */
-export const pageOutput = (input: PageInput): TextOutput => {
-  const { box, templates, path } = input;
-  const { settings } = box;
+/** The picture of a link preview as the page names it: sizes are those of the published file, in pixels. */
+const socialView = ({ frame, social }: PageInput) => {
+  if (!social) return undefined;
+  const { path, picture } = socialPicture(social);
+  const { width, height } = picture;
+  return { address: absoluteAddress(frame.site, path), width, height, alt: social.alt };
+};
+
+const pageView = (input: PageInput, { templates, wording }: PageTools) => {
+  const { frame, path } = input;
+  const { site, newest } = frame;
   const link = linker(path);
+  const words = wording.site.page;
+  const name = typeset(site.name, site.lang);
+  const title = typeset(input.title, site.lang);
   const published = (paths: readonly string[]): readonly string[] =>
     paths
       .map((asset) => assetPath(templates, asset))
       .filter((asset) => asset !== undefined)
       .map(link);
-  const newest = box.cycles.at(-1);
-  const body = templates.render('page', {
-    lang: settings.lang,
-    title: typeset(input.title, settings.lang),
-    siteName: typeset(settings.name, settings.lang),
-    description: typeset(input.description, settings.lang),
+  return {
+    words,
+    lang: site.lang,
+    title,
+    /** Of the browser's window. */
+    windowTitle: path === HOME_PATH ? name : words.title(title, name),
+    siteName: name,
+    description: typeset(input.description, site.lang),
     isHome: path === HOME_PATH,
-    canonical: absoluteAddress(settings, path),
+    canonical: absoluteAddress(site, path),
     type: input.type,
     published: input.published,
     modified: input.modified,
-    social: input.social && { address: absoluteAddress(settings, input.social.path), alt: input.social.alt },
-    locale: settings.lang.replace('-', '_'),
+    social: socialView(input),
+    locale: site.lang.replace('-', '_'),
     styles: published(['site.css', ...(input.styles ?? [])]),
     fonts: published(FIRST_FONTS),
     scheme: schemeElement(input.palette),
     icon: link(ICON_PATH),
     feed: link(FEED_PATH),
     jsonFeed: link(JSON_FEED_PATH),
-    jsonLd: jsonLdScript(input.graph),
+    jsonLd: input.graph,
     home: link(HOME_PATH),
     catalogue: link(CATALOGUE_PATH),
-    newest: newest && { href: link(articlePath(newest)), current: articlePath(newest) === path },
-    call: callFor(box, input.cycle, input.asOf),
-    email: settings.email,
-    tagline: typeset(settings.description, settings.lang),
-    postal: settings.postalAddress && Object.values(settings.postalAddress).filter(Boolean).join(', '),
+    newest: newest === undefined ? undefined : { href: link(newest), current: newest === path },
+    call: frame.call,
+    email: site.email,
+    tagline: typeset(site.description, site.lang),
+    postal: site.postalAddress && Object.values(site.postalAddress).filter(Boolean).join(', '),
     body: input.body,
-  });
-  return { where: 'site', path, text: documentText(body) };
+  };
 };
+
+declare module './templates.ts' {
+  interface TemplateData {
+    page: ReturnType<typeof pageView>;
+  }
+}
+
+/** A public page as a file's text. */
+export const pageText = (input: PageInput, tools: PageTools): string =>
+  documentText(tools.templates.render('page', pageView(input, tools)));

@@ -5,6 +5,10 @@ import { relativeAddress } from './addresses.ts';
 import { type Html, html, joinHtml } from './html.ts';
 import type { PictureJob, PictureOutput } from './output.ts';
 
+/** What of a picture its published files depend on: its words are left out, so that a new word makes no new file. */
+export type PictureSource = Pick<Picture, 'file' | 'hash' | 'width' | 'height' | 'focus'>;
+
+/** How wide a place on a page shows its picture. */
 export interface PictureLayout {
   readonly name: string;
   /** Widths of the published renditions, in pixels, narrowest first. */
@@ -69,7 +73,7 @@ const baseName = (file: string): string => {
 
 /** One rendition. Its name changes when the photo's bytes or the way it is made change, and only then. */
 const rendition = (
-  picture: Picture,
+  picture: PictureSource,
   width: number,
   height: number,
   format: Format,
@@ -95,7 +99,7 @@ const rendition = (
 };
 
 /** The layout's widths that the photo can fill without being enlarged; its own width if it can fill none. */
-const fittingWidths = (picture: Picture, layout: PictureLayout): readonly number[] => {
+const fittingWidths = (picture: PictureSource, layout: PictureLayout): readonly number[] => {
   const widest = Math.floor(
     layout.ratio === undefined ? picture.width : Math.min(picture.width, picture.height * layout.ratio),
   );
@@ -103,7 +107,7 @@ const fittingWidths = (picture: Picture, layout: PictureLayout): readonly number
   return fitting.length > 0 ? fitting : [Math.max(1, widest)];
 };
 
-const heightAt = (width: number, picture: Picture, { ratio }: PictureLayout): number =>
+const heightAt = (width: number, picture: PictureSource, { ratio }: PictureLayout): number =>
   Math.max(1, Math.round(width / (ratio ?? picture.width / picture.height)));
 
 /** Fills the column of a feed reader on a phone with two or three pixels to each CSS pixel. */
@@ -189,11 +193,13 @@ export const pictureMarkup = (
 };
 
 /** Site path of the widest JPEG of a picture as plates show it: what structured data and the sitemap name. */
-export const widestPath = (picture: Picture, layout: PictureLayout): string =>
-  (pictureParts(picture, layout, '').outputs.at(-1) as PictureOutput).path;
+export const widestPath = (picture: PictureSource, layout: PictureLayout): string => {
+  const width = fittingWidths(picture, layout).at(-1) as number;
+  return rendition(picture, width, heightAt(width, picture, layout), 'jpeg').path;
+};
 
 /** The picture of a link preview: 1200 × 630 pixels or, from a smaller photo, the largest of that shape. */
-export const socialPicture = (picture: Picture): PictureOutput => {
+export const socialPicture = (picture: PictureSource): PictureOutput => {
   const share = Math.min(1, picture.width / SOCIAL_WIDTH, picture.height / SOCIAL_HEIGHT);
   const pixels = (length: number): number => Math.max(1, Math.floor(length * share));
   return rendition(picture, pixels(SOCIAL_WIDTH), pixels(SOCIAL_HEIGHT), 'jpeg');

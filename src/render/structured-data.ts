@@ -15,45 +15,52 @@ import type {
   Thing,
   WebSite,
 } from 'schema-dts';
-import type { Box, BoxSettings, CallKind, Cycle, Item, Moment } from '../model/box.ts';
-import { isoInstant } from '../model/calendar.ts';
-import { callFor, spareOnSale } from '../model/calls.ts';
-import { type KindGroup, kindGroups } from '../model/kinds.ts';
-import { type OpenCycle, revealedAt } from '../model/seal.ts';
-import { absoluteAddress, absoluteItemAddress, articlePath, CATALOGUE_PATH } from './addresses.ts';
+import type { CallKind, Cycle, Item, Subscription } from '../model/box.ts';
+import { isoInstant, lastChanged } from '../model/calendar.ts';
+import type { Call } from '../model/calls.ts';
+import { revealedAt } from '../model/seal.ts';
+import { defined } from '../text/defined.ts';
+import type { Wording } from '../wording/wording.ts';
+import {
+  absoluteAddress,
+  articlePath,
+  CATALOGUE_PATH,
+  type Destination,
+  fullAddress,
+  itemDestination,
+} from './addresses.ts';
 import { type Html, trusted } from './html.ts';
 import { socialPicture } from './pictures.ts';
 import { scriptJson } from './script-data.ts';
+import type { SiteFacts } from './site-facts.ts';
 
-const organizationId = (settings: BoxSettings): string => `${settings.url}#organization`;
-const websiteId = (settings: BoxSettings): string => `${settings.url}#website`;
-const subscriptionId = (settings: BoxSettings): string => `${settings.url}#subscription`;
-const articleAddress = (box: Box, cycle: Cycle): string => absoluteAddress(box.settings, articlePath(cycle));
-const articleId = (box: Box, cycle: Cycle): string => `${articleAddress(box, cycle)}#article`;
+const organizationId = (site: SiteFacts): string => `${site.url}#organization`;
+const websiteId = (site: SiteFacts): string => `${site.url}#website`;
+const subscriptionId = (site: SiteFacts): string => `${site.url}#subscription`;
 
 const graphOf = (things: readonly Thing[]): Graph => ({ '@context': 'https://schema.org', '@graph': things });
 
-const organization = ({ settings }: Box): Organization => ({
+const organization = (site: SiteFacts): Organization => ({
   '@type': 'Organization',
-  '@id': organizationId(settings),
-  name: settings.name,
-  url: settings.url,
-  description: settings.description,
-  ...(settings.email === undefined ? {} : { email: settings.email }),
-  ...(settings.postalAddress
-    ? { address: { '@type': 'PostalAddress', ...settings.postalAddress } satisfies PostalAddressLd }
+  '@id': organizationId(site),
+  name: site.name,
+  url: site.url,
+  description: site.description,
+  ...(site.email === undefined ? {} : { email: site.email }),
+  ...(site.postalAddress
+    ? { address: { '@type': 'PostalAddress', ...site.postalAddress } satisfies PostalAddressLd }
     : {}),
-  ...(settings.profiles.length > 0 ? { sameAs: settings.profiles } : {}),
+  ...(site.profiles.length > 0 ? { sameAs: site.profiles } : {}),
 });
 
-const website = ({ settings }: Box): WebSite => ({
+const website = (site: SiteFacts): WebSite => ({
   '@type': 'WebSite',
-  '@id': websiteId(settings),
-  name: settings.name,
-  url: settings.url,
-  description: settings.description,
-  inLanguage: settings.lang,
-  publisher: { '@id': organizationId(settings) },
+  '@id': websiteId(site),
+  name: site.name,
+  url: site.url,
+  description: site.description,
+  inLanguage: site.lang,
+  publisher: { '@id': organizationId(site) },
 });
 
 /** Pages from the home page down to this one, each with its absolute address. */
@@ -90,26 +97,25 @@ export const weightOf = (text: string): QuantitativeValue | undefined => {
   };
 };
 
-const spareOffer = (box: Box, item: Item, asOf: Moment): Offer | undefined => {
-  const { spare } = item;
-  if (!spare || !spareOnSale(item, asOf, box.settings.timeZone)) return undefined;
-  return {
+const spareOffer = (site: SiteFacts, { spare }: Item): Offer | undefined =>
+  spare && {
     '@type': 'Offer',
     price: spare.price.amount,
     priceCurrency: spare.price.currency,
     availability: 'https://schema.org/InStock',
     url: spare.address,
-    seller: { '@id': organizationId(box.settings) },
+    seller: { '@id': organizationId(site) },
     ...(spare.until === undefined ? {} : { validThrough: spare.until }),
   };
-};
 
-/** Optional facts: only those that the record gives. */
-const given = <T extends object>(facts: { [K in keyof T]: T[K] | undefined }): Partial<T> =>
-  Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined)) as Partial<T>;
+/** An item of an article's list: the addresses of its pictures, and whether its spare pieces can be bought now. */
+export interface ListedProduct {
+  readonly images: readonly string[];
+  readonly onSale: boolean;
+}
 
-const product = (box: Box, item: Item, asOf: Moment, images: readonly string[]): Product => {
-  const address = absoluteItemAddress(box, item);
+const product = (site: SiteFacts, cycle: Cycle, item: Item, { images, onSale }: ListedProduct): Product => {
+  const address = fullAddress(site, itemDestination(cycle, item));
   return {
     '@type': 'Product',
     '@id': address,
@@ -124,15 +130,15 @@ const product = (box: Box, item: Item, asOf: Moment, images: readonly string[]):
     ...(item.countryOfOrigin === undefined
       ? {}
       : { countryOfOrigin: { '@type': 'Country', name: item.countryOfOrigin } }),
-    ...given({
+    ...defined({
       color: item.color,
       size: item.size,
       weight: item.weight === undefined ? undefined : weightOf(item.weight),
       sku: item.sku,
       gtin: item.gtin,
-      offers: spareOffer(box, item, asOf),
+      offers: onSale ? spareOffer(site, item) : undefined,
     }),
-  } as Product;
+  };
 };
 
 /** A wait list takes names for a box that cannot be had now; spare pieces say nothing of the next box. */
@@ -142,42 +148,36 @@ const availabilityByCall: Record<CallKind, ItemAvailability> = {
   spare: 'https://schema.org/OutOfStock',
 };
 
-const subscription = (box: Box, asOf: Moment): Product | undefined => {
-  const { settings } = box;
-  const terms = settings.subscription;
-  if (!terms) return undefined;
-  const call = callFor(box, undefined, asOf);
+const subscriptionProduct = (site: SiteFacts, terms: Subscription, call: Call | undefined): Product => {
   const offer: Offer = {
     '@type': 'Offer',
     price: terms.price.amount,
     priceCurrency: terms.price.currency,
     availability: availabilityByCall[call?.kind ?? 'spare'],
-    url: call?.address ?? settings.url,
-    seller: { '@id': organizationId(settings) },
+    url: call?.address ?? site.url,
+    seller: { '@id': organizationId(site) },
   };
   return {
     '@type': 'Product',
-    '@id': subscriptionId(settings),
+    '@id': subscriptionId(site),
     name: terms.name,
-    description: terms.description ?? settings.description,
-    url: settings.url,
-    brand: { '@type': 'Brand', name: settings.name },
-    ...(terms.image ? { image: absoluteAddress(settings, socialPicture(terms.image).path) } : {}),
+    description: terms.description ?? site.description,
+    url: site.url,
+    brand: { '@type': 'Brand', name: site.name },
+    ...(terms.image ? { image: absoluteAddress(site, socialPicture(terms.image).path) } : {}),
     offers: offer,
   };
 };
 
-/** An article's graph. `image` and `itemImages` (by item slug) are absolute addresses. */
+/** An article's graph. `image` is an absolute address; `products` are by item slug, their images absolute addresses too. */
 export const articleGraph = (input: {
-  readonly box: Box;
-  readonly cycle: OpenCycle;
-  readonly asOf: Moment;
-  readonly image?: string;
-  readonly itemImages: ReadonlyMap<string, readonly string[]>;
+  readonly site: SiteFacts;
+  readonly cycle: Cycle;
+  readonly image?: string | undefined;
+  readonly products: ReadonlyMap<string, ListedProduct>;
 }): object => {
-  const { box, cycle, asOf, image, itemImages } = input;
-  const { settings } = box;
-  const address = articleAddress(box, cycle);
+  const { site, cycle, image, products } = input;
+  const address = absoluteAddress(site, articlePath(cycle));
   const list: ItemList = {
     '@type': 'ItemList',
     '@id': `${address}#items`,
@@ -187,73 +187,92 @@ export const articleGraph = (input: {
       (item, i): ListItem => ({
         '@type': 'ListItem',
         position: i + 1,
-        item: product(box, item, asOf, itemImages.get(item.slug) ?? []),
+        item: product(site, cycle, item, products.get(item.slug) ?? { images: [], onSale: false }),
       }),
     ),
   };
   const article: Article = {
     '@type': 'BlogPosting',
-    '@id': articleId(box, cycle),
+    '@id': `${address}#article`,
     url: address,
     mainEntityOfPage: address,
     headline: cycle.title,
     description: cycle.summary,
     ...(image === undefined ? {} : { image }),
     datePublished: isoInstant(revealedAt(cycle)),
-    dateModified: cycle.updated ?? isoInstant(revealedAt(cycle)),
+    dateModified: lastChanged(cycle, site.timeZone),
     author: { '@type': 'Person', name: cycle.author },
-    publisher: { '@id': organizationId(settings) },
-    isPartOf: { '@id': websiteId(settings) },
-    inLanguage: settings.lang,
+    publisher: { '@id': organizationId(site) },
+    isPartOf: { '@id': websiteId(site) },
+    inLanguage: site.lang,
     mainEntity: list,
   };
   return graphOf([
     article,
     breadcrumbs(address, [
-      [settings.name, settings.url],
+      [site.name, site.url],
       [cycle.title, address],
     ]),
-    organization(box),
-    website(box),
+    organization(site),
+    website(site),
   ]);
 };
 
+/** A page or a section of one, as a list names it. */
+export interface ListedPage {
+  readonly name: string;
+  readonly to: Destination;
+}
+
 /** The home page's graph: who sends the box, the site, the subscription, and the articles, newest first. */
-export const homeGraph = ({ box, asOf }: { readonly box: Box; readonly asOf: Moment }): object => {
-  const offered = subscription(box, asOf);
-  const newestFirst = [...box.cycles].reverse();
+export const homeGraph = (input: {
+  readonly site: SiteFacts;
+  /** What can be done now. */
+  readonly call?: Call | undefined;
+  readonly subscription?: Subscription | undefined;
+  readonly articles: readonly ListedPage[];
+}): object => {
+  const { site, call, subscription, articles } = input;
   const list: ItemList = {
     '@type': 'ItemList',
-    '@id': `${box.settings.url}#boxes`,
-    name: box.settings.name,
-    numberOfItems: newestFirst.length,
-    itemListElement: newestFirst.map(
-      (cycle, i): ListItem => ({
+    '@id': `${site.url}#boxes`,
+    name: site.name,
+    numberOfItems: articles.length,
+    itemListElement: articles.map(
+      ({ name, to }, i): ListItem => ({
         '@type': 'ListItem',
         position: i + 1,
-        name: cycle.title,
-        url: articleAddress(box, cycle),
+        name,
+        url: fullAddress(site, to),
       }),
     ),
   };
-  return graphOf([organization(box), website(box), ...(offered ? [offered] : []), list]);
+  return graphOf([
+    organization(site),
+    website(site),
+    ...(subscription ? [subscriptionProduct(site, subscription, call)] : []),
+    list,
+  ]);
 };
 
-/** The catalogue's graph: every item of every unsealed cycle, by kind, each named by its place in its article. */
-export const catalogueGraph = ({ box }: { readonly box: Box; readonly asOf: Moment }): object => {
-  const { settings } = box;
-  const address = absoluteAddress(settings, CATALOGUE_PATH);
-  const items = kindGroups(box).flatMap((group) => group.items);
+/** The catalogue's graph: every item of every unsealed cycle, by kind, each named by its section in its article. */
+export const catalogueGraph = (input: {
+  readonly site: SiteFacts;
+  readonly items: readonly ListedPage[];
+  readonly words: Wording['structuredData'];
+}): object => {
+  const { site, items, words } = input;
+  const address = absoluteAddress(site, CATALOGUE_PATH);
   const list: ItemList = {
     '@type': 'ItemList',
     '@id': `${address}#items`,
     numberOfItems: items.length,
     itemListElement: items.map(
-      (item, i): ListItem => ({
+      ({ name, to }, i): ListItem => ({
         '@type': 'ListItem',
         position: i + 1,
-        name: item.name,
-        url: absoluteItemAddress(box, item),
+        name,
+        url: fullAddress(site, to),
       }),
     ),
   };
@@ -261,52 +280,52 @@ export const catalogueGraph = ({ box }: { readonly box: Box; readonly asOf: Mome
     '@type': 'CollectionPage',
     '@id': `${address}#page`,
     url: address,
-    name: settings.name,
-    inLanguage: settings.lang,
-    isPartOf: { '@id': websiteId(settings) },
+    name: site.name,
+    inLanguage: site.lang,
+    isPartOf: { '@id': websiteId(site) },
     mainEntity: list,
   };
   return graphOf([
     page,
     breadcrumbs(address, [
-      [settings.name, settings.url],
-      ['Catalogue', address],
+      [site.name, site.url],
+      [words.catalogue, address],
     ]),
-    organization(box),
-    website(box),
+    organization(site),
+    website(site),
   ]);
 };
 
-/** The graph of a kind's page: every item of the kind, each named by its place in its article. */
+/** The graph of a kind's page: every item of the kind, each named by its section in its article. */
 export const kindGraph = (input: {
-  readonly box: Box;
-  readonly group: KindGroup;
+  readonly site: SiteFacts;
+  readonly kind: string;
   /** Site path of the page. */
   readonly path: string;
   readonly title: string;
   readonly description: string;
   /** Newest first, each with the address of its picture where it has one. */
-  readonly entries: readonly { readonly item: Item; readonly image?: string }[];
+  readonly entries: readonly (ListedPage & { readonly description: string; readonly image?: string })[];
   /** The day something on it last changed. */
   readonly modified: string;
+  readonly words: Wording['structuredData'];
 }): object => {
-  const { box, group, path, title, description, entries, modified } = input;
-  const { settings } = box;
-  const address = absoluteAddress(settings, path);
+  const { site, kind, path, title, description, entries, modified, words } = input;
+  const address = absoluteAddress(site, path);
   const list: ItemList = {
     '@type': 'ItemList',
     '@id': `${address}#items`,
-    name: group.kind,
+    name: kind,
     numberOfItems: entries.length,
     itemListOrder: 'https://schema.org/ItemListOrderDescending',
     itemListElement: entries.map(
-      ({ item, image }, i): ListItem => ({
+      (entry, i): ListItem => ({
         '@type': 'ListItem',
         position: i + 1,
-        name: item.name,
-        description: item.description,
-        url: absoluteItemAddress(box, item),
-        ...(image === undefined ? {} : { image }),
+        name: entry.name,
+        description: entry.description,
+        url: fullAddress(site, entry.to),
+        ...(entry.image === undefined ? {} : { image: entry.image }),
       }),
     ),
   };
@@ -319,19 +338,19 @@ export const kindGraph = (input: {
     description,
     dateModified: modified,
     ...(first?.image === undefined ? {} : { image: first.image }),
-    inLanguage: settings.lang,
-    isPartOf: { '@id': websiteId(settings) },
+    inLanguage: site.lang,
+    isPartOf: { '@id': websiteId(site) },
     mainEntity: list,
   };
   return graphOf([
     page,
     breadcrumbs(address, [
-      [settings.name, settings.url],
-      ['Catalogue', absoluteAddress(settings, CATALOGUE_PATH)],
-      [group.kind, address],
+      [site.name, site.url],
+      [words.catalogue, absoluteAddress(site, CATALOGUE_PATH)],
+      [kind, address],
     ]),
-    organization(box),
-    website(box),
+    organization(site),
+    website(site),
   ]);
 };
 

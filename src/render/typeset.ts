@@ -96,19 +96,17 @@ export const typesetRuns = (
     }
     return [...cut, { run, text: text.slice(at), asIs: false }];
   });
+  // What follows each piece, in its neighbours' own signs: empty pieces are looked through.
+  const following = pieces.map(() => '');
+  for (let i = pieces.length - 2, next = ''; i >= 0; i -= 1) {
+    next = pieces[i + 1]?.text.charAt(0) || next;
+    following[i] = next;
+  }
   const set = runs.map(() => '');
+  let before = '';
   pieces.forEach((piece, i) => {
-    const before = pieces
-      .slice(0, i)
-      .map((other) => other.text)
-      .join('')
-      .slice(-1);
-    const after = pieces
-      .slice(i + 1)
-      .map((other) => other.text)
-      .join('')
-      .slice(0, 1);
-    set[piece.run] += piece.asIs ? piece.text : words(piece.text, lang, open, before, after);
+    set[piece.run] += piece.asIs ? piece.text : words(piece.text, lang, open, before, following[i] ?? '');
+    before = piece.text.slice(-1) || before;
   });
   return set;
 };

@@ -8,13 +8,13 @@ import { chromium } from 'playwright-core';
 import { afterAll, expect, test } from 'vitest';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { assets } from '../../src/channels/assets.ts';
-import { catalogue } from '../../src/channels/catalogue.ts';
-import type { PublicInput } from '../../src/channels/channel.ts';
+import { catalogue } from '../../src/channels/catalogue/index.ts';
+import type { ChannelInput } from '../../src/channels/channel.ts';
 import { readScripts, readTemplates } from '../../src/io/read-templates.ts';
 import type { Box } from '../../src/model/box.ts';
-import { unsealed } from '../../src/model/seal.ts';
 import { compileTemplates } from '../../src/render/templates.ts';
 import { wordingFor } from '../../src/wording/wording.ts';
+import { carriedOut } from '../support/carried-out.ts';
 import { CHROMIUM } from '../support/chromium.ts';
 import { archive } from './archive.ts';
 
@@ -30,16 +30,19 @@ const publish = async (box: Box, to: string) => {
   const scripts = await readScripts(join(root, 'dist/browser'));
   const templates = compileTemplates(files, own, scripts).value;
   const language = await languageFor(box.settings.lang);
-  const input: PublicInput = {
-    box: unsealed(box, Number.MAX_SAFE_INTEGER),
+  const input = {
+    box,
     asOf: Date.UTC(2026, 0, 1),
     templates,
     wording: wordingFor(box.settings.lang),
     language,
-  };
+    proofs: new Map(),
+    parcels: new Map(),
+  } as ChannelInput;
   const began = performance.now();
-  const outputs = [...catalogue.make(input).outputs, ...assets.make(input).outputs];
-  const made = performance.now() - began;
+  const made = await Promise.all([catalogue, assets].map((channel) => carriedOut(channel, input)));
+  const outputs = made.flatMap((one) => one.outputs);
+  const took = performance.now() - began;
   const sizes: { path: string; raw: number; gzip: number }[] = [];
   for (const output of outputs) {
     if (!('text' in output || 'bytes' in output)) continue;
@@ -49,7 +52,7 @@ const publish = async (box: Box, to: string) => {
     if (/search|catalogue/.test(output.path))
       sizes.push({ path: output.path, raw: bytes.length, gzip: gzipSync(bytes, { level: 9 }).length });
   }
-  return { sizes, made };
+  return { sizes, made: took };
 };
 
 /** What people type: letter by letter, with finished words, slips, beginnings, several words, nothing known. */

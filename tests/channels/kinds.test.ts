@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { kinds } from '../../src/channels/kinds.ts';
 import type { Item } from '../../src/model/box.ts';
 import { box, cycle, item, picture } from '../support/box.ts';
+import { carriedOut } from '../support/carried-out.ts';
 import { publicInput } from '../support/demo-box.ts';
 
 const ASOF = Date.UTC(2026, 8, 1);
@@ -18,7 +19,7 @@ const pageOf = async (...items: readonly Partial<Item>[]): Promise<string> => {
       items: [item({ cycle: id, name: `Mister number ${i + 1}`, ...more })],
     });
   });
-  const { outputs } = kinds.make(await publicInput(box({ cycles }), ASOF));
+  const { outputs } = await carriedOut(kinds, await publicInput(box({ cycles }), ASOF));
   const page = outputs.find(({ path }) => path === 'kinds/plant-mister.html');
   return page && 'text' in page ? page.text : '';
 };
@@ -47,6 +48,19 @@ describe('a kind’s page', () => {
     expect(page).toMatch(
       /<meta property="og:image" content="https:\/\/sillandsprig\.example\/pictures\/mister-1-/,
     );
+  });
+
+  test('says how large the picture of its preview is, which a small photo does not fill', async () => {
+    const page = await pageOf({}, { pictures: [picture({ width: 800, height: 600 })] }, {});
+    expect(page).toContain('<meta property="og:image:width" content="800">');
+    expect(page).toContain('<meta property="og:image:height" content="420">');
+  });
+
+  test('compares makers, materials, colours and sizes, and nothing else', async () => {
+    const page = await pageOf({ color: 'gold', size: '300 ml', weight: '210 g', care: 'Wipe it.' }, {}, {});
+    expect([...page.matchAll(/<dt>(.*?)<\/dt>/g)].map(([, label]) => label)).toEqual([
+      ...['Maker', 'Maker', 'Maker', 'Colour', 'Size'],
+    ]);
   });
 
   test('names every item in its summary while a search result has room for them', async () => {

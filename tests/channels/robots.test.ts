@@ -2,10 +2,11 @@ import { describe, expect, test } from 'vitest';
 import type { PublicInput } from '../../src/channels/channel.ts';
 import { robots } from '../../src/channels/robots.ts';
 import { box, settings } from '../support/box.ts';
+import { carriedOut } from '../support/carried-out.ts';
 import { readRobots } from '../support/read-robots.ts';
 
 const madeFor = (url: string) =>
-  robots.make({
+  carriedOut(robots, {
     box: box({
       settings: settings({
         url,
@@ -21,8 +22,8 @@ const madeFor = (url: string) =>
 describe('robots.txt', () => {
   test.each(['https://sill.example/', 'https://sill.example/boxes/and more/'])(
     'of a site at %s names its sitemap in full and forbids nothing',
-    (url) => {
-      const [output] = madeFor(url).outputs;
+    async (url) => {
+      const [output] = (await madeFor(url)).outputs;
       const rules = readRobots(
         'https://sill.example/robots.txt',
         output && 'text' in output ? output.text : '',
@@ -31,9 +32,9 @@ describe('robots.txt', () => {
       expect(rules.isAllowed(`${url}index.html`, 'anyone')).toBe(true);
     },
   );
-  test('below a domain’s root has no effect, and a note says so (RFC 9309, 2.3)', () => {
-    expect(madeFor('https://sill.example/').diagnostics).toEqual([]);
-    expect(madeFor('https://sill.example/box/').diagnostics).toMatchObject([
+  test('below a domain’s root has no effect, and a note says so (RFC 9309, 2.3)', async () => {
+    expect((await madeFor('https://sill.example/')).diagnostics).toEqual([]);
+    expect((await madeFor('https://sill.example/box/')).diagnostics).toMatchObject([
       { weight: 'note', rule: 'robots-root', location: { file: 'box.md', line: 3, column: 6 } },
     ]);
   });

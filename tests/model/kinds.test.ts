@@ -119,4 +119,21 @@ describe('kinds of a box', () => {
       '2026-02',
     ]);
   });
+  test('of a long archive take no longer for each item than of a short one', () => {
+    const months = Array.from({ length: 6000 }, (_, i) => {
+      const id = `${1500 + Math.floor(i / 12)}-${String((i % 12) + 1).padStart(2, '0')}`;
+      return cycle({ id, items: [item({ cycle: id })] });
+    });
+    const long = box({ cycles: months });
+    const began = performance.now();
+    for (const { items } of months)
+      for (const one of items) {
+        earlierOfKind(long, one);
+        hasKindPage(long, one.kind, Date.UTC(2026, 2, 19));
+      }
+    // Looking through the whole kind for each of its items took minutes; this takes a tenth of a second.
+    expect(performance.now() - began).toBeLessThan(5000);
+    const [first, second, third, fourth] = months.map(({ items }) => items[0]);
+    expect(fourth && earlierOfKind(long, fourth)).toEqual([third, second, first]);
+  });
 });

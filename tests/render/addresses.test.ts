@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import type { Target } from '../../src/model/story.ts';
 import {
   absoluteAddress,
   absoluteItemAddress,
-  absoluteRecordAddress,
+  addressFrom,
   articlePath,
+  destinationOf,
+  fullAddress,
   kindPagePath,
   relativeAddress,
 } from '../../src/render/addresses.ts';
@@ -31,13 +34,22 @@ describe('addresses', () => {
   });
   test('a record has a full address for readers away from the site', () => {
     const full = 'https://sillandsprig.example/boxes/2026-03-first-sowings.html';
-    expect(absoluteRecordAddress(box(), { cycle: '2026-03' })).toBe(full);
-    expect(absoluteRecordAddress(box(), { cycle: '2026-03', item: 'plant-mister' })).toBe(
-      `${full}#plant-mister`,
-    );
-    expect(absoluteRecordAddress(box(), { cycle: '2026-09' })).toBeUndefined();
+    const addressOf = (target: Target): string | undefined => {
+      const to = destinationOf(box(), target);
+      return to && fullAddress(settings(), to);
+    };
+    expect(addressOf({ cycle: '2026-03' })).toBe(full);
+    expect(addressOf({ cycle: '2026-03', item: 'plant-mister' })).toBe(`${full}#plant-mister`);
+    expect(addressOf({ cycle: '2026-09' })).toBeUndefined();
+    expect(addressOf({ cycle: '2026-03', item: 'no-such-thing' })).toBeUndefined();
     expect(absoluteItemAddress(box(), item())).toBe(`${full}#plant-mister`);
     expect(() => absoluteItemAddress(box(), item({ cycle: '2026-09' }))).toThrow('Expected the item');
+  });
+  test('a section is named by its fragment alone on its own page, and by its page elsewhere', () => {
+    const to = { path: 'boxes/a b.html', fragment: 'tin' };
+    expect(addressFrom('boxes/a b.html', to)).toBe('#tin');
+    expect(addressFrom('boxes/c.html', to)).toBe('a%20b.html#tin');
+    expect(addressFrom('boxes/a b.html', { path: 'boxes/a b.html' })).toBe('a%20b.html');
   });
   test('a kind’s page has the slug of the oldest spelling, and none while fewer than three share it', () => {
     const cycles = ['Plant Mister', 'plant misters', 'plant mister'].map((kind, i) =>

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { parseMarkdown } from '../../src/content/markdown.ts';
 import { htmlSource } from '../../src/render/html.ts';
 import { renderStory } from '../../src/render/markdown.ts';
+import { en } from '../../src/wording/en.ts';
 
 const named: Record<string, string> = {
   '&quot;': '"',
@@ -35,6 +36,7 @@ const ours = (markdown: string): string =>
       addressOf: () => undefined,
       layout: { name: 'plate', widths: [400], sizes: '100vw' },
       lang: 'en',
+      words: en.site.story,
       plain: true,
     }).html,
   );

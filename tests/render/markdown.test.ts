@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { parseMarkdown } from '../../src/content/markdown.ts';
 import { htmlSource } from '../../src/render/html.ts';
 import { renderStory, type StoryOptions } from '../../src/render/markdown.ts';
+import { en } from '../../src/wording/en.ts';
 import { picture } from '../support/box.ts';
 
 const parse = (text: string): Root => parseMarkdown(text);
@@ -14,6 +15,7 @@ const options: StoryOptions = {
   addressOf: ({ cycle }) => (cycle === '2026-02' ? 'b.html#tin' : undefined),
   layout: { name: 'plate', widths: [400], sizes: '100vw' },
   lang: 'en',
+  words: en.site.story,
 };
 const render = (tree: Root | string, more: Partial<StoryOptions> = {}) =>
   renderStory(typeof tree === 'string' ? parse(tree) : tree, { ...options, ...more });

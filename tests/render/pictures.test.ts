@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { htmlSource } from '../../src/render/html.ts';
-import { pictureMarkup, socialPicture } from '../../src/render/pictures.ts';
+import { pictureMarkup, socialPicture, widestPath } from '../../src/render/pictures.ts';
 import { picture } from '../support/box.ts';
 
 const layout = { name: 'plate', widths: [400, 800], sizes: '(min-width: 60rem) 24rem, 100vw' };
@@ -20,6 +20,10 @@ describe('picture markup', () => {
     );
     expect(source).toContain('width="800" height="533"');
     expect(source).toContain('loading="lazy" decoding="async" style="background-color:#8a9a7b"');
+  });
+  test('names the widest JPEG where one file stands for the picture', () => {
+    for (const shown of [picture(), picture({ width: 300, height: 200 })])
+      expect(pictureMarkup(shown, layout, page).outputs.at(-1)?.path).toBe(widestPath(shown, layout));
   });
   test('never asks for more pixels than the photo has', () => {
     const small = picture({ width: 300, height: 200 });

@@ -1,12 +1,16 @@
 import { describe, expect, test } from 'vitest';
+import type { Cycle } from '../../src/model/box.ts';
 import { htmlSource } from '../../src/render/html.ts';
+import { siteFactsOf } from '../../src/render/site-facts.ts';
 import {
   articleGraph,
   catalogueGraph,
   homeGraph,
   jsonLdScript,
+  kindGraph,
   weightOf,
 } from '../../src/render/structured-data.ts';
+import { en } from '../../src/wording/en.ts';
 import { box, cycle, item, settings } from '../support/box.ts';
 import { checkJsonLd } from '../support/schema-org.ts';
 
@@ -35,22 +39,52 @@ const whole = box({
   }),
   cycles: [cycle({ items: [full] })],
 });
-const asOf = Date.UTC(2026, 3, 1);
-const article = (items = [full]) =>
+const site = siteFactsOf(whole.settings);
+const article = (items = [full], more: Partial<Cycle> = {}, onSale = true) =>
   articleGraph({
-    box: box({ ...whole, cycles: [cycle({ items })] }),
-    cycle: { ...cycle({ items }), reveal: Date.UTC(2026, 2, 19, 19) },
-    asOf,
+    site,
+    cycle: cycle({ items, ...more }),
     image: 'https://sillandsprig.example/pictures/a.jpg',
-    itemImages: new Map([['plant-mister', ['https://sillandsprig.example/pictures/b.jpg']]]),
+    products: new Map([
+      ['plant-mister', { images: ['https://sillandsprig.example/pictures/b.jpg'], onSale }],
+    ]),
   });
+const mister = {
+  name: 'Brass plant mister',
+  description: 'A mister that fits the hand.',
+  to: { path: 'boxes/a.html', fragment: 'plant-mister' },
+};
+const words = en.structuredData;
+const home = homeGraph({
+  site,
+  call: { kind: 'join', address: 'https://sillandsprig.example/join', text: 'Join' },
+  subscription: whole.settings.subscription,
+  articles: [{ name: 'First Sowings', to: { path: 'boxes/a.html' } }],
+});
+const kind = kindGraph({
+  site,
+  kind: 'plant mister',
+  path: 'kinds/plant-mister.html',
+  title: 'Plant misters',
+  description: 'Three of them.',
+  entries: [{ ...mister, image: 'https://sillandsprig.example/pictures/b.jpg' }],
+  modified: '2026-03-19',
+  words,
+});
+
+const articleOf = (graph: object) =>
+  (graph as { '@graph': { dateModified: string; datePublished: string }[] })['@graph'][0] as {
+    dateModified: string;
+    datePublished: string;
+  };
 
 describe('structured data', () => {
   // The published vocabulary of schema.org, release 29.4.
   test.each([
     ['article', article()],
-    ['home', homeGraph({ box: whole, asOf })],
-    ['catalogue', catalogueGraph({ box: whole, asOf })],
+    ['home', home],
+    ['catalogue', catalogueGraph({ site, items: [mister], words })],
+    ['page of a kind', kind],
   ])('of the %s fits the schema.org vocabulary', async (_, graph) => {
     expect(await checkJsonLd(graph)).toEqual([]);
   });
@@ -79,10 +113,14 @@ describe('structured data', () => {
   test('an item that is sold out, or was never spare, has no offer', () => {
     expect(JSON.stringify(article())).toContain('"Offer"');
     expect(JSON.stringify(article([item()]))).not.toContain('"Offer"');
-    const soldOut = item({
-      spare: { count: 0, price: { amount: '1.00', currency: 'GBP' }, address: 'https://x.example/' },
-    });
-    expect(JSON.stringify(article([soldOut]))).not.toContain('"Offer"');
+    expect(JSON.stringify(article([full], {}, false))).not.toContain('"Offer"');
+  });
+  test('an article never changed before it was published', () => {
+    const { dateModified, datePublished } = articleOf(article([full], { updated: '2026-03-01' }));
+    expect(dateModified).toBe('2026-03-19T19:00:00Z');
+    expect(datePublished).toBe('2026-03-19T19:00:00Z');
+    expect(articleOf(article([full], { updated: '2026-03-19' })).dateModified).toBe('2026-03-19T19:00:00Z');
+    expect(articleOf(article([full], { updated: '2026-03-20' })).dateModified).toBe('2026-03-20');
   });
   test('no name can close the script element', () => {
     const source = htmlSource(

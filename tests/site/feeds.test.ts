@@ -12,6 +12,7 @@ import { callFor } from '../../src/model/calls.ts';
 import { cautionsOf } from '../../src/model/cautions.ts';
 import { unsealed } from '../../src/model/seal.ts';
 import { typeset } from '../../src/render/typeset.ts';
+import { carriedOut } from '../support/carried-out.ts';
 import { checksFile } from '../support/checks-folder.ts';
 import { demoBox, publicInput } from '../support/demo-box.ts';
 import { htmlValidateFaults, nuErrors } from '../support/html-checkers.ts';
@@ -256,9 +257,9 @@ describe('the content of an entry', () => {
 test('the feeds are the same bytes when they are made again, and a day later', async () => {
   const whole = await demoBox(join(site, '../.lidlore'));
   const made = async (asOf: number) =>
-    feeds
-      .make(await publicInput(whole, asOf))
-      .outputs.flatMap((output) => ('text' in output ? [output.text] : []));
+    (await carriedOut(feeds, await publicInput(whole, asOf))).outputs.flatMap((output) =>
+      'text' in output ? [output.text] : [],
+    );
   const now = await made(AS_OF);
   expect(now[0]).toBe(atom);
   expect(await made(AS_OF)).toEqual(now);

@@ -9,6 +9,7 @@ import { cycleOf } from '../../src/model/relations.ts';
 import { unsealed } from '../../src/model/seal.ts';
 import { escapeHtml } from '../../src/render/html.ts';
 import { typeset } from '../../src/render/typeset.ts';
+import { carriedOut } from '../support/carried-out.ts';
 import { demoBox, publicInput } from '../support/demo-box.ts';
 import { filesBelow } from '../support/tools.ts';
 
@@ -120,7 +121,7 @@ test('an item of a kind without a page links to none', () => {
 
 test('a kind whose third item is sealed has no page until its reveal', async () => {
   const pathsAt = async (asOf: number) =>
-    kinds.make(await publicInput(whole, asOf)).outputs.map(({ path }) => path);
+    (await carriedOut(kinds, await publicInput(whole, asOf))).outputs.map(({ path }) => path);
   const reveal = whole.cycles.at(-1)?.reveal ?? 0;
   expect(await pathsAt(reveal - 1)).not.toContain('kinds/seed-packet.html');
   expect(await pathsAt(reveal)).toContain('kinds/seed-packet.html');

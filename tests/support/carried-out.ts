@@ -1,25 +1,64 @@
-/** A channel's plan, carried out: what a build would be given. */
-import type { ChannelPlan, PrivateInput, PublicInput } from '../../src/channels/channel.ts';
-import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
-import type { PictureOutput } from '../../src/render/output.ts';
+/** A channel's plan with every document made, as a build makes it: each fragment once. */
+import type {
+  ChannelInput,
+  ChannelPlan,
+  ChannelResult,
+  PlannedDocument,
+  PlannedFragment,
+  PlanningChannel,
+  Tools,
+} from '../../src/channels/channel.ts';
+import type { Output } from '../../src/render/output.ts';
 
-/** Every document of a plan by its path, with the pictures and findings that planning and making gave. */
-export interface CarriedOut {
-  readonly files: ReadonlyMap<string, string | Uint8Array>;
-  readonly pictures: readonly PictureOutput[];
-  readonly diagnostics: readonly Diagnostic[];
+/** A document or a fragment with its content. */
+export interface MadeOne {
+  readonly planned: PlannedDocument | PlannedFragment;
+  readonly content: string | Uint8Array;
+  readonly result: ChannelResult;
 }
 
-/** Plans, and makes every document of the plan. */
-export const carriedOut = async <Input extends PublicInput | PrivateInput>(
-  channel: { readonly plan: (input: Input) => ChannelPlan },
-  input: Input,
-): Promise<CarriedOut> => {
-  const { documents, pictures = [], diagnostics = [] } = channel.plan(input);
-  const made = await Promise.all(documents.map(async ({ path, make }) => ({ path, ...(await make(input)) })));
+/** Everything that a plan makes, fragments first met first. */
+export const madeOf = async (plan: ChannelPlan, tools: Tools): Promise<readonly MadeOne[]> => {
+  const made = new Map<PlannedDocument | PlannedFragment, Promise<MadeOne>>();
+  const makeOne = async (planned: PlannedDocument | PlannedFragment): Promise<MadeOne> => {
+    const parts = await Promise.all((planned.of ?? []).map(madeOnce));
+    const {
+      content,
+      pictures = [],
+      diagnostics = [],
+    } = await planned.make(
+      tools,
+      parts.map((part) => String(part.content)),
+    );
+    const path = 'path' in planned ? planned.path : planned.pathOf?.(String(content));
+    const file: readonly Output[] =
+      path === undefined
+        ? []
+        : typeof content === 'string'
+          ? [{ where: 'site', path, text: content }]
+          : [{ where: 'site', path, bytes: content }];
+    return { planned, content, result: { outputs: [...file, ...pictures], diagnostics } };
+  };
+  const madeOnce = (planned: PlannedDocument | PlannedFragment): Promise<MadeOne> => {
+    const making = made.get(planned) ?? makeOne(planned);
+    made.set(planned, making);
+    return making;
+  };
+  await Promise.all(plan.documents.map(madeOnce));
+  return Promise.all(made.values());
+};
+
+/** What a channel gives for an input: its files, the pictures they name, and all findings. */
+export const carriedOut = async (channel: PlanningChannel, input: ChannelInput): Promise<ChannelResult> => {
+  const plan = channel.plan(input);
+  const made = await madeOf(plan, input);
   return {
-    files: new Map(made.map(({ path, content }) => [path, content])),
-    pictures: [...pictures, ...made.flatMap((one) => one.pictures ?? [])],
-    diagnostics: [...diagnostics, ...made.flatMap((one) => one.diagnostics ?? [])],
+    outputs: [
+      ...made
+        .flatMap(({ result }) => result.outputs)
+        .map((output): Output => ({ ...output, where: channel.where })),
+      ...(plan.pictures ?? []),
+    ],
+    diagnostics: [...(plan.diagnostics ?? []), ...made.flatMap(({ result }) => result.diagnostics)],
   };
 };

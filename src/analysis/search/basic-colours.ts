@@ -1,6 +1,7 @@
 /** Colours as people say them: the eleven basic terms of English (Berlin & Kay 1969, "Basic Color Terms"). */
 import { colorsNamed, differenceCiede2000, formatHex } from 'culori';
-import type { Item } from '../../model/box.ts';
+import type { Item, Picture } from '../../model/box.ts';
+import { remembered } from '../../text/remembered.ts';
 import type { Language } from '../language/language.ts';
 
 /**
@@ -99,13 +100,19 @@ export const basicColoursNamed = (words: string, language: Language): readonly s
   ),
 ];
 
+/** Several parts of the search ask it of the same pictures. */
+const basicColourOf = remembered(({ dominant }: Picture): string => nearestBasicColour(dominant));
+
 /**
  * The basic colours an item is looked for by: those its record says, else the one nearest to its picture's
  * dominant colour. The terms are English; a box in another language has the colours its records say, as they are.
  */
-export const basicColoursOf = (item: Item, language: Language): readonly string[] => {
+export const basicColoursOf = (
+  item: Pick<Item, 'color' | 'pictures'>,
+  language: Language,
+): readonly string[] => {
   if (!language.english) return item.color === undefined ? [] : [item.color];
   const said = basicColoursNamed(item.color ?? '', language);
   const [picture] = item.pictures;
-  return said.length > 0 || !picture ? said : [nearestBasicColour(picture.dominant)];
+  return said.length > 0 || !picture ? said : [basicColourOf(picture)];
 };

@@ -1,12 +1,68 @@
-/** Documents → one part of the index, ready to be published. */
-import MiniSearch from 'minisearch';
+/** Documents → one part of the index, ready to be published: each document's words are counted by themselves first. */
 import type { Language } from '../language/language.ts';
 import { type PackedForm, type PackedIndex, packIndex } from './compact.ts';
-import { type IndexedDocument, indexOptions } from './options.ts';
 import { searchedWords } from './text.ts';
 
 /** A document's texts by field. */
 export type FieldTexts = Readonly<Record<string, string>>;
+
+/** What an index needs of a document: plain data, which may be kept as JSON and outlives the other documents. */
+export interface CountedDocument {
+  /** Its words as they are folded, each with its stem. */
+  readonly forms: readonly (readonly [word: string, stem: string])[];
+  /** By field: its stems and how often each is there. */
+  readonly counts: Readonly<Record<string, readonly (readonly [stem: string, count: number])[]>>;
+}
+
+/** A document's words, counted in each of `fields`. Cutting and stemming is what making an index costs. */
+export const countedDocument = (
+  texts: FieldTexts,
+  fields: readonly string[],
+  language: Language,
+): CountedDocument => {
+  const forms = new Map<string, string>();
+  const countsOf = (field: string): readonly (readonly [string, number])[] => {
+    const counts = new Map<string, number>();
+    for (const { folded, stem } of searchedWords(texts[field] ?? '', language)) {
+      forms.set(folded, stem);
+      counts.set(stem, (counts.get(stem) ?? 0) + 1);
+    }
+    return [...counts];
+  };
+  const counts = Object.fromEntries(fields.map((field) => [field, countsOf(field)]));
+  return { forms: [...forms], counts };
+};
+
+/** The index of counted documents, numbered from `first` in their order. The same documents give the same bytes. */
+export const indexOf = (
+  documents: readonly CountedDocument[],
+  fields: readonly string[],
+  first = 0,
+): PackedIndex => {
+  const forms = new Map<string, PackedForm>();
+  const index = new Map<string, Record<string, Record<string, number>>>();
+  documents.forEach((document, number) => {
+    for (const [word, stem] of document.forms) forms.set(word, { word, stem });
+    fields.forEach((field, id) => {
+      for (const [stem, count] of document.counts[field] ?? []) {
+        const ofStem = index.get(stem) ?? {};
+        index.set(stem, ofStem);
+        const postings = ofStem[id] ?? {};
+        ofStem[id] = postings;
+        postings[number] = count;
+      }
+    });
+  });
+  return packIndex(
+    {
+      documentCount: documents.length,
+      fieldIds: Object.fromEntries(fields.map((field, id) => [field, id])),
+      index: [...index],
+    },
+    [...forms.values()],
+    first,
+  );
+};
 
 /** The index of `documents`, numbered from `first` in their order. The same documents give the same bytes. */
 export const buildIndex = (
@@ -14,16 +70,9 @@ export const buildIndex = (
   fields: readonly string[],
   language: Language,
   first = 0,
-): PackedIndex => {
-  const index = new MiniSearch<IndexedDocument>(indexOptions(fields));
-  const forms = new Map<string, PackedForm>();
-  documents.forEach((texts, i) => {
-    const stems = fields.map((field): [string, string] => {
-      const words = searchedWords(texts[field] ?? '', language);
-      for (const { folded, stem } of words) forms.set(folded, { word: folded, stem });
-      return [field, words.map(({ stem }) => stem).join(' ')];
-    });
-    index.add({ ...Object.fromEntries(stems.filter(([, text]) => text !== '')), id: first + i });
-  });
-  return packIndex(index.toJSON(), [...forms.values()], first);
-};
+): PackedIndex =>
+  indexOf(
+    documents.map((texts) => countedDocument(texts, fields, language)),
+    fields,
+    first,
+  );

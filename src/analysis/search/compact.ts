@@ -101,7 +101,11 @@ const wayTo = ({ word, stem }: PackedForm): string => {
  * Packs an index whose documents are numbered `first`, `first + 1` and so on, in that order. `forms` must hold a
  * word of every term.
  */
-export const packIndex = (index: AsPlainObject, forms: readonly PackedForm[], first: number): PackedIndex => {
+export const packIndex = (
+  index: Pick<AsPlainObject, 'documentCount' | 'fieldIds' | 'index'>,
+  forms: readonly PackedForm[],
+  first: number,
+): PackedIndex => {
   const sorted = [...forms].sort((a, b) => (a.word < b.word ? -1 : 1));
   const ways = sorted.map(wayTo);
   const counts = new Map<string, number>();
