@@ -39,6 +39,7 @@ import {
 import { shareBar, squareMark } from '../render/quiet-marks.ts';
 import type { Templates } from '../render/templates.ts';
 import { typeset } from '../render/typeset.ts';
+import { wordingFor } from '../wording/wording.ts';
 import type { Channel } from './channel.ts';
 
 export interface ProofContext {
@@ -353,7 +354,7 @@ export const proofPage = (coverage: Coverage, context: ProofContext): TextOutput
     scheme: schemeElement(cycle.palette),
     asOf: longDate(dateInZone(asOf, settings.timeZone), lang),
     sealed: isSealed(cycle, asOf),
-    reveal: revealDay(cycle, settings.timeZone, lang),
+    reveal: wordingFor(lang).calendar.revealDay(revealDay(cycle, settings.timeZone, lang)),
     aim: coverage.aim,
     verdict: verdictWords(coverage),
     reading: readingWords(coverage.reading, lang),

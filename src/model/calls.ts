@@ -52,3 +52,7 @@ export const callFor = (box: Box, cycle: Cycle | undefined, asOf: Moment): Call 
   const terms = kind && calls[kind];
   return terms && { kind, ...terms };
 };
+
+/** An address as it is said: without what a browser adds by itself. */
+export const saidAddress = (address: string): string =>
+  address.replace(/^https?:\/\/(?:www\.)?/i, '').replace(/\/$/, '');

@@ -1,6 +1,6 @@
 /** The order of the stages, without a disk: Sources → outputs and findings. */
 import { languageFor } from '../analysis/language/language.ts';
-import type { ChannelInput, ChannelResult, PlanningChannel, Proof } from '../channels/channel.ts';
+import type { ChannelPlan, ChannelResult, Proof, Tools } from '../channels/channel.ts';
 import { channels, closingChannels } from '../channels/index.ts';
 import { readRecords } from '../content/read.ts';
 import type { FileReader } from '../content/record-file.ts';
@@ -11,12 +11,13 @@ import { revealDay } from '../model/calendar.ts';
 import { callFindings } from '../model/call-findings.ts';
 import { linkBox } from '../model/link.ts';
 import { isSealed, unsealed } from '../model/seal.ts';
-import type { Output } from '../render/output.ts';
+import type { Output, Where } from '../render/output.ts';
 import { isAtAim } from '../render/proof-words.ts';
 import { type Asset, compileTemplates, type TemplateFile } from '../render/templates.ts';
 import { wordingFor } from '../wording/wording.ts';
 import type { AsOf } from './as-of.ts';
-import { completenessOf } from './completeness.ts';
+import { completenessOf } from './completeness/completeness.ts';
+import { readingOf } from './completeness/facts.ts';
 import { DEFAULT_AIM, type NameMemory, proofsOf } from './facts.ts';
 import { type NextBuild, nextBuild } from './next-build.ts';
 import { type ParcelsByCycle, parcelsFindings, parcelsReports } from './parcels.ts';
@@ -110,7 +111,7 @@ const sealedIn = (box: Box, asOf: Moment): readonly SealedCycle[] => {
       cycle: id,
       theme,
       ...(reveal !== undefined && { reveal }),
-      until: revealDay({ reveal }, timeZone, lang),
+      until: wordingFor(lang).calendar.revealDay(revealDay({ reveal }, timeZone, lang)),
     }));
 };
 
@@ -130,12 +131,14 @@ const inShort = ({ coverage }: Proof): Proved => {
 };
 
 /** A channel's plan with every document made. */
-const carriedOut = async (channel: PlanningChannel, input: ChannelInput): Promise<ChannelResult> => {
-  const { documents, pictures = [], diagnostics = [] } = channel.plan(input);
-  const { where } = channel;
+const carriedOut = async (
+  where: Where,
+  { documents, pictures = [], diagnostics = [] }: ChannelPlan,
+  tools: Tools,
+): Promise<ChannelResult> => {
   const made = await Promise.all(
     documents.map(async ({ path, make }) => {
-      const { content, pictures: named = [], diagnostics: found = [] } = await make(input);
+      const { content, pictures: named = [], diagnostics: found = [] } = await make(tools);
       const file: Output =
         typeof content === 'string' ? { where, path, text: content } : { where, path, bytes: content };
       return { outputs: [file, ...named], diagnostics: found };
@@ -188,6 +191,7 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     asOf: moment,
     aim: DEFAULT_AIM,
     diagnostics: found,
+    cautionText: wordingFor(box.settings.lang).cautions.text,
     names,
     wanted: (cycle, hash) => cycle === newest || proved.get(cycle.id) !== hash,
   });
@@ -205,12 +209,20 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
   const results = await Promise.all(
     channels.map((channel) => {
       const input = channel.where === 'site' ? outside : inside;
-      return 'plan' in channel ? carriedOut(channel, input) : channel.make(input);
+      return 'plan' in channel ? carriedOut(channel.where, channel.plan(input), input) : channel.make(input);
     }),
   );
   const made = results.flatMap((result) => result.outputs);
-  const { whole, diagnostics: lacking } = completenessOf(box, moment, made);
-  const closing = closingChannels.map(({ make }) => make({ ...inside, outputs: made, completeness: whole }));
+  const { whole, diagnostics: lacking } = completenessOf({
+    box,
+    asOf: moment,
+    wording: shared.wording,
+    reading: readingOf(made),
+  });
+  const last = { ...inside, files: made.map(({ where, path }) => ({ where, path })), completeness: whole };
+  const closing = await Promise.all(
+    closingChannels.map(({ where, plan }) => carriedOut(where, plan(last), last)),
+  );
   const all = [...results, ...closing];
   const diagnostics = [...found, ...all.flatMap((result) => result.diagnostics), ...lacking];
   const outputs = mustFixAny(diagnostics) ? [] : unique(all.flatMap((result) => result.outputs));

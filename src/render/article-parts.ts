@@ -13,6 +13,7 @@ import { clockText } from '../model/speaking.ts';
 import type { Target } from '../model/story.ts';
 import { type TellingPart, tellingOf } from '../model/telling.ts';
 import { shortName } from '../model/title.ts';
+import { wordingFor } from '../wording/wording.ts';
 import {
   absoluteAddress,
   absoluteRecordAddress,
@@ -153,10 +154,9 @@ const itemData = (drawing: Drawing, item: Item) => {
     goesWith: item.goesWith && typeset(item.goesWith, lang),
     leadName: typeset(cycle.items[0]?.name ?? '', lang),
     facts: factsOf(item, lang),
-    cautions: cautionsOf(item).map(({ label, lines }) => ({
-      label,
-      lines: lines.map((line) => typeset(line, lang)),
-    })),
+    cautions: cautionsOf(item)
+      .map(wordingFor(lang).cautions.text)
+      .map(({ label, lines }) => ({ label, lines: lines.map((line) => typeset(line, lang)) })),
     spare: spareData(item, box, asOf),
     earlier: earlierOfKind(box, item).map((other) => ({
       name: typeset(other.name, lang),
@@ -194,10 +194,10 @@ const replayData = (cycle: Cycle, lang: string) =>
     ...cycle.replay,
     marks: chaptersOf(cycle)
       .filter(({ sought }) => sought)
-      .map(({ start, title }) => ({
-        clock: clockText(start),
-        title: typeset(shortName(title), lang),
-        href: momentAddress(cycle.replay?.address as string, start),
+      .map((chapter) => ({
+        clock: clockText(chapter.start),
+        title: typeset(shortName(wordingFor(lang).live.chapterTitle(chapter)), lang),
+        href: momentAddress(cycle.replay?.address as string, chapter.start),
       })),
   };
 

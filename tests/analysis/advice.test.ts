@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Coverage, Edit } from '../../src/analysis/coverage/coverage.ts';
 import { comparisonsOf, coverageOf } from '../../src/analysis/coverage/measure-coverage.ts';
 import type { Cycle } from '../../src/model/box.ts';
+import { cautionText } from '../support/telling-input.ts';
 import { boxOf, cycleText, english, itemText, NOW } from './article.ts';
 
 type Texts = Readonly<Record<string, string>>;
@@ -13,7 +14,8 @@ const coverageFor = async (texts: Texts, aim = 0.7): Promise<Coverage> => {
     cycle: box.cycles.at(-1) as Cycle,
     asOf: NOW,
     aim,
-    comparisons: comparisonsOf(box, NOW, english, new Set()),
+    comparisons: comparisonsOf(box, NOW, english, new Set(), cautionText),
+    cautionText,
     otherNames: new Map(),
   });
 };
