@@ -9,6 +9,7 @@ import { shortName } from '../../model/title.ts';
 import { subRip, type TimedText, webVtt } from '../../render/captions.ts';
 import { documentText, schemeElement } from '../../render/document.ts';
 import { embeddedFonts } from '../../render/embedded-fonts.ts';
+import { madeOnce } from '../../render/made-once.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { pageLang } from '../../render/page-lang.ts';
 import { spokenWordsFor } from '../../render/spoken-words.ts';
@@ -26,14 +27,16 @@ declare module '../../render/templates.ts' {
 }
 
 /** What a clip sheet is made of. */
-export interface ClipSheetData extends LiveInput {
+export interface ClipSheetData {
+  readonly told: LiveInput;
   readonly sealed: boolean;
 }
 
-const clipFor = (input: LiveInput, wording: Wording): Clip => {
+/** The clip itself: its words are tried against its length, which takes longer than all else. */
+const clipFor = madeOnce((input: LiveInput, wording: Wording): Clip => {
   const { lang } = input.settings;
   return clipOf(input, spokenWordsFor(wording, lang), (text) => typeset(text, lang));
-};
+});
 
 /** "4.8", of milliseconds */
 const tenths = (milliseconds: number): string => (milliseconds / 1000).toFixed(1);
@@ -87,7 +90,8 @@ const shotView = (shot: Shot, number: number, lang: string, words: Wording['clip
 });
 
 const sheetView = (clip: Clip, data: ClipSheetData, { templates, wording }: Tools) => {
-  const { cycle, settings, sealed } = data;
+  const { told, sealed } = data;
+  const { cycle, settings } = told;
   const { lang } = settings;
   const own = pageLang(lang);
   const words = wording.clip;
@@ -95,7 +99,7 @@ const sheetView = (clip: Clip, data: ClipSheetData, { templates, wording }: Tool
   const theme = typeset(cycle.theme, lang);
   const name = typeset(settings.name, lang);
   const said = clip.shots.map(({ say }) => say).filter(Boolean);
-  const post = postText(clip, data, wording);
+  const post = postText(clip, told, wording);
   // Words of people who had it for less are an advertisement unless that is said (US 16 CFR 255.5).
   const given = cycle.voices.filter((voice) => voice.given).map((voice) => typeset(voice.name, lang));
   return {
@@ -124,9 +128,12 @@ const sheetView = (clip: Clip, data: ClipSheetData, { templates, wording }: Tool
 
 /** The clip sheet as HTML, with the findings about the clip. */
 export const clipSheetPage = (data: ClipSheetData, tools: Tools): MadeDocument<Diagnostic> => {
-  const clip = clipFor(data, tools.wording);
+  const clip = clipFor(data.told, tools.wording);
   const page = tools.templates.render('clip-sheet', sheetView(clip, data, tools));
-  return { content: documentText(page), diagnostics: clipFindings(clip, data) };
+  return {
+    content: documentText(page),
+    diagnostics: clipFindings(clip, { cycle: data.told.cycle, sealed: data.sealed }),
+  };
 };
 
 /** The words over the clip's pictures as WebVTT. */

@@ -16,7 +16,7 @@ export const planClips = ({ box, asOf }: ChannelInput): ChannelPlan => {
         plannedDocument(
           `${cycle.id}/clip-sheet.html`,
           'page',
-          { ...told, sealed: isSealed(cycle, asOf) },
+          { told, sealed: isSealed(cycle, asOf) },
           clipSheetPage,
         ),
         plannedDocument(`${cycle.id}/clip.vtt`, 'page', told, webVttFile),

@@ -20,6 +20,7 @@ const invitedTo = ({ cycles }: Box, asOf: Moment): readonly Cycle[] => {
 const dataFor = (box: Box, cycle: Cycle, asOf: Moment): InvitationData => {
   const { settings } = box;
   const before = previousCycle(box, cycle);
+  const sealed = isSealed(cycle, asOf);
   const { year, month } = nextCycle(box, cycle) ?? {
     year: cycle.year,
     month: cycle.month + settings.everyMonths,
@@ -29,9 +30,10 @@ const dataFor = (box: Box, cycle: Cycle, asOf: Moment): InvitationData => {
     settings,
     call: callFor(box, cycle, cycle.reveal ?? asOf),
     ...(before?.peek ? { peekBefore: before.peek.text } : {}),
-    ...(before ? { peekAt: locationIn(before.source, 'peek.text', 'peek') } : {}),
+    // Findings, which name the place, are for what is to come.
+    ...(before && sealed ? { peekAt: locationIn(before.source, 'peek.text', 'peek') } : {}),
     next: { year, month },
-    sealed: isSealed(cycle, asOf),
+    sealed,
   };
 };
 

@@ -3,6 +3,7 @@ import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { BoxSettings, Cycle, Moment } from '../../model/box.ts';
 import { mailDate, monthName, revealDay } from '../../model/calendar.ts';
 import { documentText, schemeElement } from '../../render/document.ts';
+import { madeOnce } from '../../render/made-once.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { typeset } from '../../render/typeset.ts';
 import type { Tools } from '../channel.ts';
@@ -21,13 +22,15 @@ declare module '../../render/templates.ts' {
 }
 
 /** What a whole message is made of. */
-export interface MessageData extends LetterInput {
+export interface MessageData {
+  readonly told: LetterInput;
   /** The moment of its Date header. */
   readonly sent: Moment;
 }
 
 /** What the sheet is made of. */
-export interface LetterSheetData extends LetterInput {
+export interface LetterSheetData {
+  readonly told: LetterInput;
   readonly sealed: boolean;
 }
 
@@ -38,7 +41,7 @@ interface Headed {
   readonly preheaders: readonly Line[];
 }
 
-const headed = (input: LetterInput, { wording }: Tools): Headed => {
+const headed = madeOnce((input: LetterInput, { wording }: Tools): Headed => {
   const { cycle, settings } = input;
   const { lines } = wording.letter;
   const letter = letterOf(input, wording.cautions.text);
@@ -47,14 +50,17 @@ const headed = (input: LetterInput, { wording }: Tools): Headed => {
     subjects: subjectsOf(cycle, settings, lines),
     preheaders: preheadersOf(cycle, letter, lines),
   };
-};
+});
 
-const htmlOf = ({ letter, subjects, preheaders }: Headed, { palette }: Cycle, tools: Tools): string =>
-  letterHtml(
-    letter,
-    { subject: subjects[0]?.text ?? '', preheader: preheaders[0]?.text ?? '', palette },
-    tools,
-  );
+const htmlOf = madeOnce((input: LetterInput, tools: Tools): string => {
+  const { letter, subjects, preheaders } = headed(input, tools);
+  const head = {
+    subject: subjects[0]?.text ?? '',
+    preheader: preheaders[0]?.text ?? '',
+    palette: input.cycle.palette,
+  };
+  return letterHtml(letter, head, tools);
+});
 
 /** Unique in the world and the same each time (RFC 5322 §3.6.4): the cycle, and the site's own folder and host. */
 const messageId = ({ url }: BoxSettings, { id }: Cycle): string => {
@@ -77,28 +83,29 @@ const utf8Length = (text: string): number => new TextEncoder().encode(text).leng
 
 /** The letter as HTML. */
 export const letterPage = (input: LetterInput, tools: Tools): MadeDocument<Diagnostic> => ({
-  content: htmlOf(headed(input, tools), input.cycle, tools),
+  content: htmlOf(input, tools),
 });
 
 /** The letter without markup. */
-export const plainLetter = (input: LetterInput, { wording }: Tools): MadeDocument<Diagnostic> => ({
-  content: letterText(letterOf(input, wording.cautions.text), wording.letter),
+export const plainLetter = (input: LetterInput, tools: Tools): MadeDocument<Diagnostic> => ({
+  content: letterText(headed(input, tools).letter, tools.wording.letter),
 });
 
 /** Both forms in one message, addressed to nobody. */
 export const wholeMessage = (data: MessageData, tools: Tools): MadeDocument<Diagnostic> => {
-  const { cycle, settings, sent } = data;
-  const made = headed(data, tools);
+  const { told, sent } = data;
+  const { cycle, settings } = told;
+  const { letter, subjects } = headed(told, tools);
   const unsubscribe = oneClick(settings);
   const content = messageText({
     from: { name: settings.name, address: senderOf(settings) },
     date: mailDate(sent, settings.timeZone),
     id: messageId(settings, cycle),
-    subject: made.subjects[0]?.text ?? '',
+    subject: subjects[0]?.text ?? '',
     lang: settings.lang,
     ...(unsubscribe ? { unsubscribe } : {}),
-    text: letterText(made.letter, tools.wording.letter),
-    html: htmlOf(made, cycle, tools),
+    text: letterText(letter, tools.wording.letter),
+    html: htmlOf(told, tools),
   });
   return { content };
 };
@@ -108,8 +115,8 @@ const linesView = (heading: string, lines: readonly Line[], most: number) => ({
   wordings: lines.map(({ text, length }) => ({ text, length, isCutOff: length > most })),
 });
 
-const sheetView = (data: LetterSheetData, made: Headed, bytes: number, { wording }: Tools) => {
-  const { cycle, settings, call, sealed } = data;
+const sheetView = ({ told, sealed }: LetterSheetData, made: Headed, bytes: number, { wording }: Tools) => {
+  const { cycle, settings, call } = told;
   const { lang, timeZone } = settings;
   const words = wording.letter.sheet;
   const month = monthName(cycle, lang);
@@ -138,8 +145,9 @@ const sheetView = (data: LetterSheetData, made: Headed, bytes: number, { wording
 
 /** The sheet for sending it, with a finding about the letter's length. */
 export const letterSheet = (data: LetterSheetData, tools: Tools): MadeDocument<Diagnostic> => {
-  const made = headed(data, tools);
-  const bytes = utf8Length(htmlOf(made, data.cycle, tools));
-  const sheet = tools.templates.render('letter-sheet', sheetView(data, made, bytes, tools));
-  return { content: documentText(sheet), diagnostics: sizeFinding(data.cycle, bytes) };
+  const { told } = data;
+  const bytes = utf8Length(htmlOf(told, tools));
+  const view = sheetView(data, headed(told, tools), bytes, tools);
+  const sheet = tools.templates.render('letter-sheet', view);
+  return { content: documentText(sheet), diagnostics: sizeFinding(told.cycle, bytes) };
 };

@@ -19,7 +19,7 @@ export const planLetters = ({ box, asOf }: ChannelInput): ChannelPlan => {
     documents: cycles.flatMap((cycle) => {
       const told = { cycle, settings, call: callFor(box, cycle, asOf) };
       // A letter that waits for its parcels bears the moment of its build.
-      const message = { ...told, sent: cycle.reveal ?? asOf };
+      const message = { told, sent: cycle.reveal ?? asOf };
       const file = (name: string): string => `${cycle.id}/${name}`;
       return [
         plannedDocument(file('letter.html'), 'page', told, letterPage),
@@ -28,7 +28,7 @@ export const planLetters = ({ box, asOf }: ChannelInput): ChannelPlan => {
         plannedDocument(
           file('letter-sheet.html'),
           'page',
-          { ...told, sealed: isSealed(cycle, asOf) },
+          { told, sealed: isSealed(cycle, asOf) },
           letterSheet,
         ),
       ];

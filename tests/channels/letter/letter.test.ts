@@ -209,6 +209,24 @@ describe('pictures', () => {
     expect(paths(AFTER + 1)).toEqual(['pictures/box-play-960', 'pictures/bees-play-960']);
   });
 
+  test('show of an item what is not at the top already, wide for the lead item and narrower for another', () => {
+    const hero = picture({ file: 'cycles/2026-03/photos/first.jpg' });
+    const second = picture({ file: 'cycles/2026-03/photos/second.jpg' });
+    const fork = picture({ file: 'cycles/2026-03/photos/fork.jpg' });
+    const items = [
+      item({ pictures: [hero, second] }),
+      item({ slug: 'fork', lead: false, number: 2, pictures: [fork] }),
+      item({ slug: 'only', lead: false, number: 3, pictures: [hero] }),
+    ];
+    const shown = picturesOf(box({ settings: whole, cycles: [cycle({ hero, items })] }));
+    expect(shown.map(({ path }) => path.split('.')[0])).toEqual([
+      'pictures/first-960',
+      'pictures/second-960',
+      'pictures/fork-640',
+      'pictures/first-640',
+    ]);
+  });
+
   test('bear a play mark only where there is a film', async () => {
     const [output] = picturesOf(given);
     expect(output?.picture).toMatchObject({ mark: 'play', format: 'jpeg' });
