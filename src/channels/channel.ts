@@ -3,7 +3,8 @@ import type { Coverage } from '../analysis/coverage/coverage.ts';
 import type { Language } from '../analysis/language/language.ts';
 import type { ParcelsFacts } from '../analysis/parcels/facts.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Box, Moment, Piece } from '../model/box.ts';
+import type { Box, Moment } from '../model/box.ts';
+import type { Completeness } from '../model/carried.ts';
 import type { OpenBox } from '../model/seal.ts';
 import type { MadeDocument, Output, PictureOutput, Step, Where } from '../render/output.ts';
 import type { Templates } from '../render/templates.ts';
@@ -145,45 +146,22 @@ export interface ChannelResult {
 
 export type Channel<W extends Where = Where> = WayOut<W, 'make', ChannelResult>;
 
-/** A channel whose libraries are slow to load, and are loaded only for a box that wants what it makes. */
-export type LateChannel<W extends Where = Where> = WayOut<W, 'make', Promise<ChannelResult>>;
-
-/** How a piece stands to one thing: `not asked` is one that it need not carry, `kept still` one that it must not name. */
-export type PieceState =
-  | 'there'
-  | 'absent'
-  | 'sealed'
-  | 'not made'
-  | 'not asked'
-  | 'kept still'
-  | 'given away';
-
-export interface CarriedRow {
-  readonly kind: 'item' | 'caution' | 'peek' | 'call';
-  readonly label: string;
-  /** One for each of the cycle's pieces. */
-  readonly states: readonly PieceState[];
+/** A file by its place. */
+export interface FilePlace {
+  readonly where: Where;
+  readonly path: string;
 }
-
-/** What each chosen piece of a cycle carries, as its files say. */
-export interface CycleCompleteness {
-  readonly cycle: string;
-  readonly pieces: readonly Piece[];
-  readonly rows: readonly CarriedRow[];
-}
-
-/** Of every cycle, in the order of the box. */
-export type Completeness = readonly CycleCompleteness[];
 
 /** What a channel is given that speaks of the files of all others. */
 export interface ClosingInput extends PrivateInput {
-  readonly outputs: readonly Output[];
+  /** Every file that the other channels make. */
+  readonly files: readonly FilePlace[];
   readonly completeness: Completeness;
 }
 
-/** A private channel that is made after every other, of what they made. */
+/** A channel that is planned after every other, of what they make. */
 export interface ClosingChannel {
   readonly name: string;
   readonly where: 'backroom';
-  readonly make: (input: ClosingInput) => ChannelResult;
+  readonly plan: (input: ClosingInput) => ChannelPlan;
 }

@@ -1,23 +1,23 @@
-/** Every way out, in the order they are made. A new one is a file, a template and a line here. */
+/** Every way out, in the order they are made. A new one is a file or a folder, a template and a line here. */
 import { article } from './article.ts';
 import { assets } from './assets.ts';
-import { backRoomIndex } from './back-room-index.ts';
+import { backRoomIndex } from './back-room-index/index.ts';
 import { catalogue } from './catalogue/index.ts';
-import type { Channel, ClosingChannel, LateChannel, PlanningChannel } from './channel.ts';
-import { clipSheet } from './clip-sheet.ts';
+import type { ClosingChannel, PlanningChannel } from './channel.ts';
+import { clipSheet } from './clip/index.ts';
 import { feeds } from './feeds.ts';
 import { home } from './home.ts';
-import { invitation } from './invitation.ts';
+import { invitation } from './invitation/index.ts';
 import { kinds } from './kinds.ts';
-import { letter, letterPictures } from './letter.ts';
+import { letter, letterPictures } from './letter/index.ts';
+import { runSheet } from './live/index.ts';
 import { notFound } from './not-found.ts';
 import { parcels } from './parcels/index.ts';
 import { proof } from './proof/index.ts';
 import { robots } from './robots.ts';
-import { runSheet } from './run-sheet.ts';
 import { sitemap } from './sitemap.ts';
 
-export const channels: readonly (Channel | LateChannel | PlanningChannel)[] = [
+export const channels: readonly (Channel | PlanningChannel)[] = [
   article,
   home,
   catalogue,

@@ -1,6 +1,6 @@
 /**
- * The beats of a live reveal by the names that an owner writes in cycle.md, and what each is called. The order of
- * telling is common practice, no source.
+ * The beats of a live reveal by the names that an owner writes in cycle.md. The order of telling is common practice, no
+ * source.
  */
 
 export const BEAT_KINDS = [
@@ -18,35 +18,15 @@ export const BEAT_KINDS = [
 ] as const;
 export type BeatKind = (typeof BEAT_KINDS)[number];
 
-/** Titles on the run sheet; an item's beat bears the item's name. */
-export const beatTitles: Readonly<Record<Exclude<BeatKind, 'item'>, string>> = {
-  stage: 'Set the stage',
-  hook: 'The hook',
-  greet: 'Who is here?',
-  about: 'What this box is for',
-  chosen: 'How it was chosen',
-  mishap: 'The mishap',
-  questions: 'Questions',
-  whole: 'The whole box',
-  peek: 'The peek',
-  call: 'The call',
-};
+/** Kinds that are named as they are; an item's beat is named by its slug, and the stage is set before the recording. */
+export type NamedKind = Exclude<BeatKind, 'item' | 'stage'>;
 
-/** Titles of a recording's chapters, for people who were not there. */
-export const chapterTitles: Readonly<Record<Exclude<BeatKind, 'item' | 'stage'>, string>> = {
-  hook: 'The beginning',
-  greet: 'Who is here',
-  about: 'What this box is',
-  chosen: 'How it was chosen',
-  mishap: 'What went wrong',
-  questions: 'Questions',
-  whole: 'The whole box',
-  peek: 'A look at the next box',
-  call: 'How to get the next one',
-};
+export const NAMED_KINDS: readonly NamedKind[] = BEAT_KINDS.filter(
+  (kind) => kind !== 'item' && kind !== 'stage',
+);
 
 /** The kind that a name in cycle.md means where it is no item's: `questions-2` is the second run of questions. */
-export const namedKind = (name: string): Exclude<BeatKind, 'item' | 'stage'> | undefined => {
+export const namedKind = (name: string): NamedKind | undefined => {
   const kind = name.replace(/^questions-[1-9]\d?$/, 'questions');
-  return kind in chapterTitles ? (kind as Exclude<BeatKind, 'item' | 'stage'>) : undefined;
+  return NAMED_KINDS.find((one) => one === kind);
 };

@@ -38,9 +38,12 @@ export const longTime = (moment: Moment, timeZone: string, lang: string): string
 export const endOfDay = (date: PlainDate, timeZone: string): Moment =>
   Temporal.PlainDate.from(date).add({ days: 1 }).toZonedDateTime(timeZone).epochMilliseconds;
 
-/** What a cycle is sealed until, in English for the owner's papers: "19 March 2026", "its parcels have arrived". */
-export const revealDay = ({ reveal }: Pick<Cycle, 'reveal'>, timeZone: string, lang: string): string =>
-  reveal === undefined ? 'its parcels have arrived' : longDate(dateInZone(reveal, timeZone), lang);
+/** The day of a reveal in the zone, "19 March 2026"; undefined while the cycle waits for its parcels. */
+export const revealDay = (
+  { reveal }: Pick<Cycle, 'reveal'>,
+  timeZone: string,
+  lang: string,
+): string | undefined => (reveal === undefined ? undefined : longDate(dateInZone(reveal, timeZone), lang));
 
 /** "March 2026"; `month` from 1 to 12. */
 export const monthName = (

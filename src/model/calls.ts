@@ -60,3 +60,7 @@ export const callsAsOf = (box: Box, asOf: Moment): ((cycle: Cycle | undefined) =
 /** The call that holds at a moment, for a cycle or for the box: see `callsAsOf`. */
 export const callFor = (box: Box, cycle: Cycle | undefined, asOf: Moment): Call | undefined =>
   callsAsOf(box, asOf)(cycle);
+
+/** An address as it is said: without what a browser adds by itself. */
+export const saidAddress = (address: string): string =>
+  address.replace(/^https?:\/\/(?:www\.)?/i, '').replace(/\/$/, '');

@@ -1,109 +1,65 @@
 /**
- * The usual cautions, made from what a record states. The wording is ours and no legal advice: what a label must
- * say is local law.
+ * The usual cautions, as data made from what a record states: which there are and with which values. Their sentences
+ * are the wording's, and no legal advice: what a label must say is local law.
  */
 import type { Category, Hazards, Item } from './box.ts';
 
-export interface Caution {
-  readonly sort: string;
+/** One caution by its sort. An item has at most one of each. */
+export type Caution =
+  | {
+      readonly sort: 'allergens';
+      /** As US FDA's nine and EU 1169/2011 Annex II's fourteen name them; see content/allergens.ts. */
+      readonly contains: readonly string[];
+      readonly mayContain: readonly string[];
+    }
+  | { readonly sort: 'ingredients'; readonly ingredients: string }
+  | { readonly sort: 'skin' }
+  | { readonly sort: 'flame' }
+  | { readonly sort: 'blade' }
+  /** `toxicTo` names animals, at least one. */
+  | { readonly sort: 'pets'; readonly toxicTo: readonly string[] }
+  /** Years of age, and dangers by name; at least one of the two. */
+  | { readonly sort: 'children'; readonly minAge?: number; readonly hazards: readonly string[] }
+  /** The owner's own lines, at least one. */
+  | { readonly sort: 'more'; readonly lines: readonly string[] };
+
+/** A caution in words. */
+export interface CautionText {
   readonly label: string;
+  /** Whole sentences, at least one. */
   readonly lines: readonly string[];
 }
 
-const list = (words: readonly string[]): string => words.join(', ');
+/** Gives a caution's words: the wording's part in what the model and the analysis say of an item. */
+export type CautionWords = (caution: Caution) => CautionText;
 
-/** "cats, dogs and rabbits" */
-const together = (words: readonly string[]): string =>
-  new Intl.ListFormat('en-GB', { type: 'conjunction' }).format(words);
+const ingredientsOf = ({ ingredients }: Hazards): readonly Caution[] =>
+  ingredients ? [{ sort: 'ingredients', ingredients }] : [];
 
-const HAZARD_LINES: ReadonlyMap<string, string> = new Map([
-  ['small parts', 'Small parts can choke a child.'],
-  ['cords', 'Cords can strangle a child; keep them short and out of a cot.'],
-]);
+const eaten = (hazards: Hazards): readonly Caution[] => {
+  const { allergens = [], mayContain = [] } = hazards;
+  return [{ sort: 'allergens', contains: allergens, mayContain }, ...ingredientsOf(hazards)];
+};
 
-/** What the record names is always said, in our words or in its own. */
-const hazardLine = (hazard: string): string =>
-  HAZARD_LINES.get(hazard.toLowerCase()) ?? `Beware of ${hazard}.`;
-
-/** Allergens are named as US FDA's nine and EU 1169/2011 Annex II's fourteen name them; see content/allergens.ts. */
-const allergenLines = ({ allergens = [], mayContain = [] }: Hazards): readonly string[] => [
-  allergens.length > 0 ? `Contains ${list(allergens)}.` : 'None of the major allergens is an ingredient.',
-  ...(mayContain.length > 0 ? [`May contain traces of ${list(mayContain)}.`] : []),
-];
-
-const eaten = (hazards: Hazards): readonly Caution[] => [
-  { sort: 'allergens', label: 'Allergens', lines: allergenLines(hazards) },
-  ...ingredients(hazards),
-];
-
-const ingredients = (hazards: Hazards): readonly Caution[] =>
-  hazards.ingredients ? [{ sort: 'ingredients', label: 'Ingredients', lines: [hazards.ingredients] }] : [];
-
-const rules: Record<Category, (hazards: Hazards) => readonly Caution[]> = {
+const rules: Readonly<Record<Category, (hazards: Hazards) => readonly Caution[]>> = {
   food: eaten,
   drink: eaten,
-  // The patch test is common practice, no source.
-  cosmetic: (hazards) => [
-    ...ingredients(hazards),
-    {
-      sort: 'skin',
-      label: 'On the skin',
-      lines: [
-        'Try a little on the inside of your arm and wait a day before you use it. Stop if it itches or reddens.',
-      ],
-    },
-  ],
-  // After ASTM F2058 (voluntary): within sight, away from things that catch fire, away from children and pets.
-  // The wick's 6 mm are the quarter inch that makers' associations advise.
-  candle: () => [
-    {
-      sort: 'flame',
-      label: 'Burning',
-      lines: [
-        'Burn it within sight and put it out before you leave the room.',
-        'Keep it away from anything that can catch fire, and from children and pets.',
-        'If it has a wick, trim it to 6 mm each time before you light it.',
-        'Stand it on something level that heat does not harm, and out of draughts.',
-      ],
-    },
-  ],
-  // Common practice, no source.
-  blade: () => [
-    {
-      sort: 'blade',
-      label: 'Sharp edge',
-      lines: [
-        'It is sharp. Cut away from yourself, close it after use and keep it out of the reach of children.',
-      ],
-    },
-  ],
-  // Which plants are toxic is the record's statement; the advice is common practice, no source.
-  plant: ({ toxicTo = [] }) =>
-    toxicTo.length > 0
-      ? [
-          {
-            sort: 'pets',
-            label: 'Pets',
-            lines: [
-              `Harmful to ${together(toxicTo)} if eaten. Keep it out of their reach, and ask a vet at once if some was.`,
-            ],
-          },
-        ]
-      : [],
-  // After US 16 CFR 1501 (ages 3 to 6: from memory).
-  children: ({ minAge, hazards = [] }) => [
-    {
-      sort: 'children',
-      label: 'Small children',
-      lines: [...(minAge ? [`Not for children under ${minAge}.`] : []), ...hazards.map(hazardLine)],
-    },
-  ],
+  cosmetic: (hazards) => [...ingredientsOf(hazards), { sort: 'skin' }],
+  candle: () => [{ sort: 'flame' }],
+  blade: () => [{ sort: 'blade' }],
+  // Which plants are toxic is the record's statement.
+  plant: ({ toxicTo = [] }) => (toxicTo.length > 0 ? [{ sort: 'pets', toxicTo }] : []),
+  children: ({ minAge, hazards = [] }) =>
+    minAge || hazards.length > 0 ? [{ sort: 'children', ...(minAge ? { minAge } : {}), hazards }] : [],
 };
 
 /** Everything an item must be shown with, in the order of harm; empty for an item that hurts nobody. */
-export const cautionsOf = ({ hazards }: Item): readonly Caution[] => {
+export const cautionsOf = ({ hazards }: Pick<Item, 'hazards'>): readonly Caution[] => {
   const all = hazards.categories.flatMap((category) => rules[category](hazards));
-  const own = hazards.more.length > 0 ? [{ sort: 'more', label: 'Please note', lines: hazards.more }] : [];
+  const own: readonly Caution[] = hazards.more.length > 0 ? [{ sort: 'more', lines: hazards.more }] : [];
   const seen = new Set<string>();
-  return [...all, ...own].filter(({ sort, lines }) => lines.length > 0 && !seen.has(sort) && seen.add(sort));
+  return [...all, ...own].filter(({ sort }) => !seen.has(sort) && seen.add(sort));
 };
+
+/** Whether a caution tells of a danger: that is said aloud and under a video, while ingredients are read on the card. */
+export const isDanger = ({ sort }: Pick<Caution, 'sort'>): boolean => sort !== 'ingredients';

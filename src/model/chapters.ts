@@ -1,11 +1,14 @@
 /** A recording's chapters: when each beat began, from the times that the owner wrote down afterwards. */
-import { chapterTitles, namedKind } from './beat-names.ts';
+import { type NamedKind, namedKind } from './beat-names.ts';
 import type { Cycle } from './box.ts';
 
 export interface Chapter {
   /** As cycle.md has it: `hook`, or an item's slug. */
   readonly name: string;
-  readonly title: string;
+  /** What it tells, where it is not an item. */
+  readonly kind?: NamedKind;
+  /** The item's whole name, where it is one. */
+  readonly item?: string;
   /** Seconds from the start of the recording. */
   readonly start: number;
   /** The next one's start; the last ends with the recording. */
@@ -20,7 +23,7 @@ const LAST_CHAPTER = 60;
 const SOUGHT: ReadonlySet<string> = new Set(['chosen', 'mishap', 'whole', 'peek']);
 
 /** The chapters of a cycle's recording in order; none where no times are known. They neither overlap nor leave gaps. */
-export const chaptersOf = ({ replay, items }: Cycle): readonly Chapter[] => {
+export const chaptersOf = ({ replay, items }: Pick<Cycle, 'replay' | 'items'>): readonly Chapter[] => {
   const beats = replay?.beats ?? [];
   return beats.map(({ name, at }, i) => {
     const kind = namedKind(name);
@@ -28,7 +31,8 @@ export const chaptersOf = ({ replay, items }: Cycle): readonly Chapter[] => {
     const end = beats[i + 1]?.at ?? Math.max((replay?.minutes ?? 0) * 60, at + LAST_CHAPTER);
     return {
       name,
-      title: kind ? chapterTitles[kind] : (item?.name ?? name),
+      ...(kind ? { kind } : {}),
+      ...(item && !kind ? { item: item.name } : {}),
       start: at,
       end,
       sought: item !== undefined || SOUGHT.has(name),

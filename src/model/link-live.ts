@@ -4,7 +4,7 @@ import type { CycleRecord } from '../content/schemas.ts';
 import type { ReportFinding } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
 import { defined } from '../text/defined.ts';
-import { chapterTitles, namedKind } from './beat-names.ts';
+import { NAMED_KINDS, namedKind } from './beat-names.ts';
 import type { Item, LiveWords, Moment, Replay, ReplayBeat } from './box.ts';
 import { momentOf } from './calendar.ts';
 
@@ -45,7 +45,7 @@ const beatsOf = (
   items: readonly Slugged[],
   report: ReportFinding,
 ): readonly ReplayBeat[] => {
-  const names = [...Object.keys(chapterTitles), ...items.map(({ slug }) => slug)];
+  const names = [...NAMED_KINDS, ...items.map(({ slug }) => slug)];
   const beats: ReplayBeat[] = [];
   for (const [name, time] of Object.entries(replay.beats ?? {})) {
     const location = record.locationOf(['replay', 'beats', name]);

@@ -1,49 +1,50 @@
-/**
- * What is said at a live where neither the owner nor the stories give the words. English alone: a box in another
- * language writes these itself, and is told so.
- */
+/** What a live asks of the wording: what is said where no author gives the words, and what is held up or done. */
 import type { Call } from './calls.ts';
+import type { Caution, CautionWords } from './cautions.ts';
 
+/** What is said at a live where neither the owner nor the stories give the words. */
 export interface StockWords {
+  /** Questions to the people who are there, at the beginning. */
   readonly greet: readonly string[];
   readonly about: (name: string, description: string) => string;
+  /** Between two items, or after the only one; empty where there is nothing to ask. */
   readonly question: (earlier: string | undefined, later: string) => string;
   readonly whole: (names: string) => string;
   readonly call: (call: Call, address: string) => readonly string[];
 }
 
-const described = (name: string, description: string): string =>
-  /^(?:An?|The|One|Our) /.test(description)
-    ? `${name} is ${description.charAt(0).toLowerCase()}${description.slice(1)}`
-    : description;
+/** The words that a live needs besides its records, in the language in which it is held as far as there are any. */
+export interface SpokenWords {
+  readonly stock: StockWords;
+  readonly caution: CautionWords;
+  /** Said instead of cautions that were said of an earlier item. */
+  readonly sameCautions: (earlier: string) => string;
+}
 
-const english: StockWords = {
-  greet: [
-    'Hello, and come in. Where are you watching from?',
-    'And has yours arrived? Tell me what you unpacked first.',
-  ],
-  about: (name, description) => `If this is your first time here: ${described(name, description)}`,
-  question: (earlier, later) =>
-    earlier === undefined
-      ? `What would you do with the ${later} first?`
-      : `Of the ${earlier} and the ${later}: which would you use first, and where?`,
-  whole: (names) => `And that is all of it, on one table. ${names}.`,
-  call: ({ text, places }, address) => [
-    `${text}: ${address}.`,
-    ...(places === undefined ? [] : [places === 1 ? 'There is one place.' : `There are ${places} places.`]),
-  ],
-};
+/** What to hold up or do, to be worded where it is shown. */
+export type Direction =
+  | { readonly direction: 'own'; readonly text: string }
+  | { readonly direction: 'nearest'; readonly name: string }
+  | { readonly direction: 'in order'; readonly names: readonly string[] }
+  | { readonly direction: 'address card' | 'hold card'; readonly address: string }
+  /** `beside` is the lead item's kind. */
+  | { readonly direction: 'hold up'; readonly beside?: string }
+  | { readonly direction: 'picture'; readonly alt: string }
+  | {
+      readonly direction:
+        | 'box closed'
+        | 'lid'
+        | 'board'
+        | 'plain clothes'
+        | 'look up'
+        | 'open box'
+        | 'read answers'
+        | 'everything'
+        | 'empty hands';
+    };
 
-const silent: StockWords = {
-  greet: [],
-  about: (_, description) => description,
-  question: () => '',
-  whole: (names) => `${names}.`,
-  call: ({ text }, address) => [`${text}: ${address}`],
-};
-
-export const stockWords = (lang: string): StockWords => (/^en\b/i.test(lang) ? english : silent);
-
-/** An address as it is said: without what a browser adds by itself. */
-export const saidAddress = (address: string): string =>
-  address.replace(/^https?:\/\/(?:www\.)?/i, '').replace(/\/$/, '');
+/** Cautions of one sort as they are said. */
+export interface SpokenCaution {
+  readonly sort: Caution['sort'];
+  readonly lines: readonly string[];
+}

@@ -11,25 +11,34 @@ export const makesPiece = ({ pieces = WITHOUT_A_WORD }: BoxSettings, piece: Piec
 /** Every piece, in the order in which a reveal is told. */
 export const pieceOrder: readonly Piece[] = PIECES;
 
-export const pieceTitles: Readonly<Record<Piece, string>> = {
-  invitation: 'Invitation',
-  live: 'Run sheet',
-  article: 'Article',
-  letter: 'Letter',
-  clip: 'Clip sheet',
-  cards: 'Cards',
-};
-
 /** The pieces a box makes, in the order of `pieceOrder`. */
 export const piecesOf = (settings: BoxSettings): readonly Piece[] =>
   pieceOrder.filter((piece) => makesPiece(settings, piece));
 
+/** Every paper by name; the article is in the site. */
+export type PaperName =
+  | 'parcels'
+  | 'proof'
+  | 'invitation'
+  | 'event'
+  | 'run sheet'
+  | 'chapters'
+  | 'article'
+  | 'letter'
+  | 'letter page'
+  | 'letter text'
+  | 'letter message'
+  | 'clip sheet'
+  | 'clip subtitles'
+  | 'clip SubRip';
+
+/** A paper of a cycle. */
 export interface Paper {
-  /** The file's name in the cycle's folder of the back room; none for the article, which is in the site. */
+  readonly name: PaperName;
+  /** The file's name in the cycle's folder of the back room; none for the article. */
   readonly file?: string;
-  readonly title: string;
   /** What belongs to it. */
-  readonly more?: readonly { readonly file: string; readonly title: string }[];
+  readonly more?: readonly { readonly name: PaperName; readonly file: string }[];
 }
 
 /**
@@ -37,34 +46,26 @@ export interface Paper {
  * telling live, and then in writing. The letter leads to the article, so the article goes first.
  */
 export const papersInOrder: readonly Paper[] = [
-  { file: 'parcels.html', title: 'Parcels' },
-  { file: 'proof.html', title: 'Proof' },
+  { name: 'parcels', file: 'parcels.html' },
+  { name: 'proof', file: 'proof.html' },
+  { name: 'invitation', file: 'invitation.html', more: [{ name: 'event', file: 'invitation.ics' }] },
+  { name: 'run sheet', file: 'run-sheet.html', more: [{ name: 'chapters', file: 'chapters.vtt' }] },
+  { name: 'article' },
   {
-    file: 'invitation.html',
-    title: 'Invitation',
-    more: [{ file: 'invitation.ics', title: 'event for calendars' }],
-  },
-  {
-    file: 'run-sheet.html',
-    title: 'Run sheet',
-    more: [{ file: 'chapters.vtt', title: 'chapters of the recording' }],
-  },
-  { title: 'Article' },
-  {
+    name: 'letter',
     file: 'letter-sheet.html',
-    title: 'Letter',
     more: [
-      { file: 'letter.html', title: 'as it is read' },
-      { file: 'letter.txt', title: 'plain text' },
-      { file: 'letter.eml', title: 'whole message' },
+      { name: 'letter page', file: 'letter.html' },
+      { name: 'letter text', file: 'letter.txt' },
+      { name: 'letter message', file: 'letter.eml' },
     ],
   },
   {
+    name: 'clip sheet',
     file: 'clip-sheet.html',
-    title: 'Clip sheet',
     more: [
-      { file: 'clip.vtt', title: 'subtitles, WebVTT' },
-      { file: 'clip.srt', title: 'SubRip' },
+      { name: 'clip subtitles', file: 'clip.vtt' },
+      { name: 'clip SubRip', file: 'clip.srt' },
     ],
   },
 ];

@@ -1,4 +1,5 @@
 /** A title that names the things, for a cycle whose record gives none. */
+import { listInWords } from '../text/list-in-words.ts';
 import { monthName } from './calendar.ts';
 
 /** Where a card begins to add to a name what a headline leaves out: ", 300 ml", " (bare)". */
@@ -16,10 +17,7 @@ export const nameInSentence = (name: string, lang: string): string => {
 /** "Wooden seed tray, seed packets and wooden dibber": names as one run of words, without what a card adds to them. */
 export const namesInLine = (names: readonly string[], lang: string): string => {
   const [first = '', ...others] = names;
-  return new Intl.ListFormat('en-GB', { type: 'conjunction' }).format([
-    shortName(first),
-    ...others.map((name) => nameInSentence(name, lang)),
-  ]);
+  return listInWords([shortName(first), ...others.map((name) => nameInSentence(name, lang))], lang);
 };
 
 /** "Wooden seed tray, four seed packets and wooden dibber: the March 2026 box". `names` lead item first. */

@@ -1,262 +1,230 @@
-/** The order of the stages, without a disk: Sources → outputs and findings. */
-import { isAtAim } from '../analysis/coverage/aim.ts';
+/** The order of the stages, without a disk: the box as of a moment → files by key, and what is wrong. */
 import { languageFor } from '../analysis/language/language.ts';
-import type { ChannelPlan, ChannelResult, Proof, Tools } from '../channels/channel.ts';
+import type { ChannelPlan, PrivateInput, PublicInput, Tools } from '../channels/channel.ts';
 import { channels, closingChannels } from '../channels/index.ts';
-import { readRecords } from '../content/read.ts';
-import type { FileReader } from '../content/record-file.ts';
-import type { Sources } from '../content/sources.ts';
 import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment } from '../model/box.ts';
-import { revealDay } from '../model/calendar.ts';
-import { callFindings } from '../model/call-findings.ts';
-import { linkBox } from '../model/link.ts';
-import { isSealed, unsealed } from '../model/seal.ts';
-import type { Output, Where } from '../render/output.ts';
-import { type Asset, compileTemplates, type TemplateFile } from '../render/templates.ts';
+import { unsealed } from '../model/seal.ts';
+import type { PictureOutput, Step, Where } from '../render/output.ts';
+import { jobKey } from '../render/pictures.ts';
+import type { Templates } from '../render/templates.ts';
+import type { Memory } from '../text/memory.ts';
 import { wordingFor } from '../wording/wording.ts';
-import type { AsOf } from './as-of.ts';
-import { completenessOf } from './completeness.ts';
-import { DEFAULT_AIM } from './defaults.ts';
-import { type NameMemory, proofsOf } from './facts.ts';
-import { type NextBuild, nextBuild } from './next-build.ts';
-import { type ParcelsByCycle, parcelsFindings, parcelsReports } from './parcels.ts';
-import { withReveals } from './reveals.ts';
+import { completenessOf } from './completeness/completeness.ts';
+import { contentOf, factsOf, type KeyedDocument, keyOf, type Making } from './documents.ts';
+import { type ParcelsByCycle, parcelsReports } from './parcels.ts';
+import { type Proved, type ProofsFor, proofsFor } from './proofs.ts';
+import { rememberedReading } from './remembered-reading.ts';
 
-/** `records`: texts are checked and linked; `proofs`: articles are read for their coverage; `pages`: channels make their files. */
-export type Stage = 'records' | 'proofs' | 'pages';
+/** `facts`: articles are read for their coverage; `pages`: documents are planned and made. */
+export type Stage = 'facts' | 'pages';
 
-/** What a build is made of. */
+/** What a build may be asked to leave out. */
+export const LEAVABLE = ['proof'] as const;
+export type Leavable = (typeof LEAVABLE)[number];
+
+/** One of several shares of the work: builds on several machines make one each, into one memory. */
+export interface Share {
+  /** From 1. */
+  readonly number: number;
+  readonly of: number;
+}
+
 export interface BuildInput {
-  readonly sources: Sources;
-  readonly readFile: FileReader;
-  readonly templates: {
-    readonly files: readonly TemplateFile[];
-    readonly assets: readonly Asset[];
-    /** Scripts for visitors' browsers, `search.en.js`; without them the pages do without. */
-    readonly scripts?: readonly Asset[];
-  };
-  readonly asOf: AsOf;
-  /** Filled with what the dictionary is asked. */
-  readonly names?: NameMemory;
-  /** The hash that each cycle's proof in the back room was made from, by cycle. */
-  readonly proved?: ReadonlyMap<string, string>;
-  /** Each cycle's list of shipments, as `parcelsReaders` read it; none where there is none. */
-  readonly parcels?: ParcelsByCycle;
+  readonly box: Box;
+  readonly asOf: Moment;
+  /** Each cycle's list of shipments; none where there is none. */
+  readonly parcels: ParcelsByCycle;
+  readonly templates: Templates;
+  /** Digest of the program and of every template: what it was made with is part of what a document is. */
+  readonly tooling: string;
+  readonly memory: Memory;
+  /** Findings so far: a proof shows those of its cycle. */
+  readonly diagnostics: readonly Diagnostic[];
+  readonly without?: ReadonlySet<Leavable>;
+  readonly share?: Share;
   /** Called as each stage begins; the core has no clock, but the edge may time it so. */
   readonly onStage?: (stage: Stage) => void;
 }
 
-/** A proof that this build made, in short. */
-export interface Proved {
-  readonly cycle: string;
-  readonly theme: string;
-  readonly aim: number;
-  readonly items: number;
-  readonly atAim: number;
-  readonly weakest?: { readonly name: string; readonly standing: number };
-  readonly crowded: number;
-  readonly rivals: number;
+/** A file that is no picture, with what it is known by. */
+export interface BuiltFile {
+  readonly where: Where;
+  readonly path: string;
+  readonly step: Step;
+  readonly key: string;
+  readonly content: () => Promise<Uint8Array>;
 }
 
-/** A cycle that is not shown yet. */
-export interface SealedCycle {
-  readonly cycle: string;
-  readonly theme: string;
-  /** Absent while it waits for its parcels, and `until` says so. */
-  readonly reveal?: Moment;
-  /** What it is sealed until: the day of the reveal in the box's zone, or that its parcels have arrived. */
-  readonly until: string;
-}
-
-/** What a build gave. */
 export interface BuildResult {
-  /** Empty when anything must be fixed. Paths are unique within `site` and within `backroom`. */
-  readonly outputs: readonly Output[];
+  /** Empty when anything must be fixed, and for a share. Paths are unique within `site` and within `backroom`. */
+  readonly files: readonly BuiltFile[];
+  /** Each once. */
+  readonly pictures: readonly PictureOutput[];
   readonly diagnostics: readonly Diagnostic[];
-  /** Absent when the records do not make a box. */
-  readonly box?: Box;
-  readonly asOf?: Moment;
-  readonly sealed: readonly SealedCycle[];
-  /** When the same content will give another site; absent where no moment is known. */
-  readonly next?: NextBuild;
-  /** Of the newest cycle and of every cycle whose text changed. */
+  /** Of the newest cycle, and of every cycle whose proof was made now. */
   readonly proofs: readonly Proved[];
 }
 
-const sameContent = (a: Output, b: Output): boolean => {
-  if ('text' in a) return 'text' in b && a.text === b.text;
-  if ('bytes' in a) return 'bytes' in b && Buffer.compare(a.bytes, b.bytes) === 0;
-  const key = ({ picture: { hash, width, height, focus, format, mark } }: typeof a): string =>
-    JSON.stringify([hash, width, height, focus?.x, focus?.y, format, mark]);
-  return 'picture' in b && key(a) === key(b);
+const keyed = (where: Where, { documents }: ChannelPlan, tooling: string): readonly KeyedDocument[] =>
+  documents.map((planned) => ({
+    where,
+    path: planned.path,
+    step: planned.step,
+    key: keyOf(`${where}/${planned.path}`, planned, tooling),
+    planned,
+  }));
+
+/** The months of a path's cycle together: what was read of a cycle for one of its files is at hand for the next. */
+const byCycle = (a: KeyedDocument, b: KeyedDocument): number => {
+  const month = ({ path }: KeyedDocument): string => /\d{4}-\d{2}/.exec(path)?.[0] ?? '';
+  const [one, other] = [month(a), month(b)];
+  return one < other ? -1 : one > other ? 1 : 0;
 };
 
-/** One output a path; throws when two channels want different files in one place. */
-const unique = (outputs: readonly Output[]): readonly Output[] => {
-  const byPath = new Map<string, Output>();
-  for (const output of outputs) {
-    const key = `${output.where}/${output.path}`;
-    const other = byPath.get(key);
-    if (other && !sameContent(other, output)) throw new Error(`Two different files of one path: ${key}`);
-    byPath.set(key, other ?? output);
+/** Whether a document falls to a share of the work: by its key, so that every machine says the same. */
+const fallsTo = ({ number, of }: Share, { key }: KeyedDocument): boolean =>
+  Number.parseInt(key.slice(0, 8), 16) % of === number - 1;
+
+interface MadeFiles {
+  readonly files: readonly BuiltFile[];
+  readonly pictures: readonly PictureOutput[];
+  readonly diagnostics: readonly Diagnostic[];
+  /** Paths of the documents that were made now. */
+  readonly fresh: ReadonlySet<string>;
+}
+
+const carryOut = async (documents: readonly KeyedDocument[], making: Making): Promise<MadeFiles> => {
+  const files: BuiltFile[] = [];
+  const pictures: PictureOutput[] = [];
+  const diagnostics: Diagnostic[] = [];
+  const fresh = new Set<string>();
+  for (const document of [...documents].sort(byCycle)) {
+    const { where, path, step, key } = document;
+    const { facts, isNew } = await factsOf(document, making);
+    if (isNew) fresh.add(path);
+    files.push({ where, path, step, key, content: () => contentOf(document, making) });
+    for (const named of facts.named)
+      files.push({
+        where,
+        path: named.path,
+        step: 'asset',
+        key: named.key,
+        content: async () => making.memory.recall(named.key) ?? partOf(document, named.key, making),
+      });
+    pictures.push(...facts.pictures);
+    diagnostics.push(...facts.diagnostics);
+  }
+  return { files, pictures, diagnostics, fresh };
+};
+
+/** A fragment that was forgotten is made again with its document. */
+const partOf = async (document: KeyedDocument, key: string, making: Making): Promise<Uint8Array> => {
+  await contentOf({ ...document, key: `${document.key} again` }, making);
+  const content = making.memory.recall(key);
+  if (!content) throw new Error(`Expected a part of ${document.path} to be remembered once it is made`);
+  return content;
+};
+
+/** One file a path; throws when two channels want different files in one place. */
+const unique = (files: readonly BuiltFile[]): readonly BuiltFile[] => {
+  const byPath = new Map<string, BuiltFile>();
+  for (const file of files) {
+    const place = `${file.where}/${file.path}`;
+    const other = byPath.get(place);
+    if (other && other.key !== file.key) throw new Error(`Two different files of one path: ${place}`);
+    byPath.set(place, file);
   }
   return [...byPath.values()];
 };
 
-const sealedIn = (box: Box, asOf: Moment): readonly SealedCycle[] => {
-  const { timeZone, lang } = box.settings;
-  return box.cycles
-    .filter((cycle) => isSealed(cycle, asOf))
-    .map(({ id, theme, reveal }) => ({
-      cycle: id,
-      theme,
-      ...(reveal !== undefined && { reveal }),
-      until: revealDay({ reveal }, timeZone, lang),
-    }));
+const uniquePictures = (pictures: readonly PictureOutput[]): readonly PictureOutput[] => {
+  const byPath = new Map<string, PictureOutput>();
+  for (const picture of pictures) {
+    const other = byPath.get(picture.path);
+    if (other && jobKey(other.picture) !== jobKey(picture.picture))
+      throw new Error(`Two different pictures of one path: ${picture.path}`);
+    byPath.set(picture.path, picture);
+  }
+  return [...byPath.values()];
 };
 
-const inShort = ({ coverage }: Proof): Proved => {
-  const { cycle, theme, aim, items, overRepeated: crowded } = coverage;
-  const [weakest] = [...items].sort((a, b) => a.standing - b.standing);
-  return {
-    cycle,
-    theme,
-    aim,
-    items: items.length,
-    atAim: items.filter(({ standing }) => isAtAim(standing, aim)).length,
-    ...(weakest ? { weakest: { name: weakest.name, standing: weakest.standing } } : {}),
-    crowded: crowded.length,
-    rivals: items.flatMap(({ phrases }) => phrases).filter(({ rival }) => rival).length,
-  };
-};
+/** Findings, each once: a part that several documents share is found at fault in each. */
+const distinct = (diagnostics: readonly Diagnostic[]): readonly Diagnostic[] => [
+  ...new Map(diagnostics.map((diagnostic) => [JSON.stringify(diagnostic), diagnostic])).values(),
+];
 
-type Making = Promise<{ readonly content: string; readonly result: ChannelResult }>;
-
-/** Makes each fragment once, however many documents are put together from it. */
-const fragmentMaker = (where: Where, tools: Tools): ((fragment: PlannedFragment) => Making) => {
-  const known = new Map<PlannedFragment, Making>();
-  const made = async ({ of, pathOf, make }: PlannedFragment): Making => {
-    const parts = await Promise.all(of.map(madeOnce));
-    const {
-      content,
-      pictures = [],
-      diagnostics = [],
-    } = await make(
-      tools,
-      parts.map((part) => part.content),
-    );
-    const files: readonly Output[] = pathOf ? [{ where, path: pathOf(content), text: content }] : [];
-    return {
-      content,
-      result: {
-        outputs: [...parts.flatMap(({ result }) => result.outputs), ...files, ...pictures],
-        diagnostics: [...parts.flatMap(({ result }) => result.diagnostics), ...diagnostics],
-      },
-    };
-  };
-  const madeOnce = (fragment: PlannedFragment): Making => {
-    const making = known.get(fragment) ?? made(fragment);
-    known.set(fragment, making);
-    return making;
-  };
-  return madeOnce;
-};
-
-/** A channel's plan with every document made. */
-const carriedOut = async (
-  { documents, pictures = [], diagnostics = [] }: ChannelPlan,
-  where: Where,
-  input: Tools,
-): Promise<ChannelResult> => {
-  const made = await Promise.all(
-    documents.map(async ({ path, make }) => {
-      const { content, pictures: named = [], diagnostics: found = [] } = await make(input);
-      const file: Output =
-        typeof content === 'string' ? { where, path, text: content } : { where, path, bytes: content };
-      return {
-        outputs: [file, ...parts.flatMap(({ result }) => result.outputs), ...named],
-        diagnostics: [...parts.flatMap(({ result }) => result.diagnostics), ...found],
-      };
-    }),
-  );
-  return {
-    outputs: [...results.flatMap((one) => one.outputs), ...pictures],
-    // A fragment that several documents share is found at fault once.
-    diagnostics: [...new Set([...diagnostics, ...results.flatMap((one) => one.diagnostics)])],
-  };
+const plansOf = (
+  input: Pick<BuildInput, 'box' | 'asOf' | 'parcels'>,
+  tools: Tools,
+  proofs: ProofsFor['proofs'],
+): readonly (readonly [Where, ChannelPlan])[] => {
+  const { box, asOf, parcels } = input;
+  const outside: PublicInput = { ...tools, asOf, box: unsealed(box, asOf) };
+  const inside: PrivateInput = { ...tools, asOf, box, proofs, parcels: parcelsReports(input) };
+  return channels.map((channel) => [
+    channel.where,
+    channel.where === 'site' ? channel.plan(outside) : channel.plan(inside),
+  ]);
 };
 
 /** All files of the site and the back room as of a moment, or what must be fixed first. */
 export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
-  const {
-    sources,
-    readFile,
-    templates,
-    asOf,
-    proved = new Map(),
-    names = new Map(),
-    parcels = new Map(),
-    onStage = () => {},
-  } = input;
-  onStage('records');
-  const records = readRecords(sources, readFile);
-  const linked = linkBox(records.value, sources);
-  const compiled = compileTemplates(templates.files, templates.assets, templates.scripts);
-  const read = [
-    ...records.diagnostics,
-    ...linked.diagnostics,
-    ...compiled.diagnostics,
-    ...parcelsFindings(parcels),
-  ];
-  if (!linked.value) return { outputs: [], diagnostics: read, sealed: [], proofs: [] };
+  const { box, asOf, templates, tooling, memory, diagnostics: found, without, share } = input;
+  const onStage = input.onStage ?? (() => {});
+  if (mustFixAny(found)) return { files: [], pictures: [], diagnostics: found, proofs: [] };
+  const { lang } = box.settings;
+  const tools: Tools = { templates, wording: wordingFor(lang), language: await languageFor(lang) };
+  const making: Making = { memory, tools, tooling };
 
-  const { value: box, diagnostics: waiting } = withReveals(linked.value, parcels);
-  const moment = typeof asOf === 'number' ? asOf : asOf(box.settings.timeZone);
-  const found = [...read, ...waiting, ...callFindings(box, moment)];
-  const next = nextBuild(box, moment);
-  const known = { box, asOf: moment, sealed: sealedIn(box, moment), ...(next && { next }), proofs: [] };
-  if (mustFixAny(found)) return { outputs: [], diagnostics: found, ...known };
-
-  onStage('proofs');
-  const newest = box.cycles.at(-1);
-  const language = await languageFor(box.settings.lang);
-  const proofs = await proofsOf({
-    box,
-    language,
-    sources,
-    asOf: moment,
-    aim: DEFAULT_AIM,
-    diagnostics: found,
-    names,
-    wanted: () => true,
-  });
-  const told = [...proofs].filter(
-    ([cycle, { textHash }]) => cycle === newest?.id || proved.get(cycle) !== textHash,
-  );
+  onStage('facts');
+  const { proofs, summaries } = without?.has('proof')
+    ? { proofs: new Map(), summaries: () => [] }
+    : await proofsFor({ box, asOf, tools, tooling, memory, diagnostics: found });
 
   onStage('pages');
-  const open = unsealed(box, moment);
-  const shared = {
-    asOf: moment,
-    templates: compiled.value,
-    language,
-    wording: wordingFor(box.settings.lang),
+  const plans = plansOf(input, tools, proofs);
+  const documents = plans.flatMap(([where, plan]) => keyed(where, plan, tooling));
+  const mine = share ? documents.filter((document) => fallsTo(share, document)) : documents;
+  const made = await carryOut(mine, making);
+  const pictures = uniquePictures([...plans.flatMap(([, plan]) => plan.pictures ?? []), ...made.pictures]);
+  const planned = plans.flatMap(([, plan]) => plan.diagnostics ?? []);
+  if (share)
+    return { files: [], pictures, diagnostics: distinct([...found, ...planned, ...made.diagnostics]), proofs: [] };
+
+  const { whole, diagnostics: lacking } = await completenessOf({
+    box,
+    asOf,
+    wording: tools.wording,
+    reading: await rememberedReading(made.files, memory),
+  });
+  const last = {
+    ...tools,
+    asOf,
+    box,
+    proofs,
+    parcels: parcelsReports(input),
+    files: made.files.map(({ where, path }) => ({ where, path })),
+    completeness: whole,
   };
-  const inside = { ...shared, box, proofs, parcels: parcelsReports({ box, asOf: moment, parcels }) };
-  const outside = { ...shared, box: open };
-  const results = await Promise.all(
-    channels.map((channel) => {
-      if (channel.where === 'site')
-        return 'plan' in channel ? carriedOut(channel.plan(outside), 'site', outside) : channel.make(outside);
-      return 'plan' in channel ? carriedOut(channel.plan(inside), 'backroom', inside) : channel.make(inside);
-    }),
+  const closingPlans = closingChannels.map(({ where, plan }) => [where, plan(last)] as const);
+  const closing = await carryOut(
+    closingPlans.flatMap(([where, plan]) => keyed(where, plan, tooling)),
+    making,
   );
-  const made = results.flatMap((result) => result.outputs);
-  const { whole, diagnostics: lacking } = completenessOf(box, moment, made);
-  const closing = closingChannels.map(({ make }) => make({ ...inside, outputs: made, completeness: whole }));
-  const all = [...results, ...closing];
-  const diagnostics = [...found, ...all.flatMap((result) => result.diagnostics), ...lacking];
-  const outputs = mustFixAny(diagnostics) ? [] : unique(all.flatMap((result) => result.outputs));
-  return { ...known, outputs, diagnostics, proofs: told.map(([, proof]) => inShort(proof)) };
+  const diagnostics = distinct([
+    ...found,
+    ...planned,
+    ...made.diagnostics,
+    ...closingPlans.flatMap(([, plan]) => plan.diagnostics ?? []),
+    ...closing.diagnostics,
+    ...lacking,
+  ]);
+  if (mustFixAny(diagnostics)) return { files: [], pictures: [], diagnostics, proofs: [] };
+  return {
+    files: unique([...made.files, ...closing.files]),
+    pictures,
+    diagnostics,
+    proofs: summaries(made.fresh),
+  };
 };

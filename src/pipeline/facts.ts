@@ -5,6 +5,7 @@ import type { Proof } from '../channels/channel.ts';
 import type { Sources } from '../content/sources.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Item, Moment } from '../model/box.ts';
+import type { CautionWords } from '../model/cautions.ts';
 import { isSealed } from '../model/seal.ts';
 import { shortHash } from '../text/hash.ts';
 
@@ -56,6 +57,8 @@ export interface FactsInput {
   readonly asOf: Moment;
   readonly aim: number;
   readonly diagnostics: readonly Diagnostic[];
+  /** Words of the cautions that articles show. */
+  readonly cautionText: CautionWords;
   /** What the dictionary was found to have before, by `nameKey`; what is looked up now is added. */
   readonly names: NameMemory;
   /** Whether a cycle's proof has to be made, by the hash of what it would be made from. */
@@ -67,7 +70,7 @@ export interface FactsInput {
  * some proof is. A sealed cycle is compared with the open ones, and never the other way about.
  */
 export const proofsOf = async (input: FactsInput): Promise<ReadonlyMap<string, Proof>> => {
-  const { box, language, sources, asOf, aim, diagnostics, names, wanted } = input;
+  const { box, language, sources, asOf, aim, diagnostics, cautionText, names, wanted } = input;
   const hashes = new Map(box.cycles.map((cycle) => [cycle.id, textHashOf(sources, cycle, asOf)]));
   const chosen = box.cycles.filter((cycle) => wanted(cycle, hashes.get(cycle.id) as string));
   if (chosen.length === 0) return new Map();
@@ -80,15 +83,15 @@ export const proofsOf = async (input: FactsInput): Promise<ReadonlyMap<string, P
   );
   let open: Comparisons | undefined;
   const comparisonsFor = (cycle: Cycle): Comparisons => {
-    if (isSealed(cycle, asOf)) return comparisonsOf(box, asOf, language, new Set([cycle.id]));
-    open ??= comparisonsOf(box, asOf, language, new Set());
+    if (isSealed(cycle, asOf)) return comparisonsOf(box, asOf, language, new Set([cycle.id]), cautionText);
+    open ??= comparisonsOf(box, asOf, language, new Set(), cautionText);
     return open;
   };
   const proofs = new Map<string, Proof>();
   for (const cycle of chosen) {
     const comparisons = comparisonsFor(cycle);
     proofs.set(cycle.id, {
-      coverage: await coverageOf({ box, cycle, asOf, aim, comparisons, otherNames }),
+      coverage: await coverageOf({ box, cycle, asOf, aim, comparisons, cautionText, otherNames }),
       diagnostics: diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)),
       textHash: hashes.get(cycle.id) as string,
     });

@@ -8,6 +8,7 @@ import type { Sources } from '../content/sources.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { callFindings } from '../model/call-findings.ts';
 import { linkBox } from '../model/link.ts';
+import { wordingFor } from '../wording/wording.ts';
 import type { AsOf } from './as-of.ts';
 import { DEFAULT_AIM } from './defaults.ts';
 import { type NameMemory, proofsOf } from './facts.ts';
@@ -86,6 +87,7 @@ export const proofOf = async ({
     asOf: moment,
     aim: aim ?? DEFAULT_AIM,
     diagnostics,
+    cautionText: wordingFor(box.settings.lang).cautions.text,
     names,
     wanted: (cycle) => cycle.id === id,
   });

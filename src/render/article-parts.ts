@@ -159,10 +159,9 @@ const itemView = (drawing: Drawing, item: Item) => {
     goesWith: item.goesWith && typeset(item.goesWith, lang),
     leadName: typeset(cycle.items[0]?.name ?? '', lang),
     facts: statedFacts(item, lang, words.item.facts),
-    cautions: cautionsOf(item).map(({ label, lines }) => ({
-      label,
-      lines: lines.map((line) => typeset(line, lang)),
-    })),
+    cautions: cautionsOf(item)
+      .map(wordingFor(lang).cautions.text)
+      .map(({ label, lines }) => ({ label, lines: lines.map((line) => typeset(line, lang)) })),
     spare: spareView(item, own, lang),
     earlier: earlier.map((other) => ({
       name: typeset(other.name, lang),

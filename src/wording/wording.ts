@@ -6,3 +6,7 @@ export type Wording = typeof en;
 
 /** The wording of a language. English until another is written, so a caller that needs the page's own language asks `lang` of it. */
 export const wordingFor = (_lang: string): Wording => en;
+
+/** Whether a wording is in a language (BCP 47), whatever its region. */
+export const isWordedIn = ({ lang }: Wording, wanted: string): boolean =>
+  wanted.split('-')[0]?.toLowerCase() === lang;

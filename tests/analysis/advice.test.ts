@@ -3,6 +3,7 @@ import type { Coverage, Edit } from '../../src/analysis/coverage/coverage.ts';
 import { comparisonsOf, coverageOf } from '../../src/analysis/coverage/measure-coverage.ts';
 import type { Cycle } from '../../src/model/box.ts';
 import { coverage } from '../../src/wording/en/coverage.ts';
+import { cautionText } from '../support/telling-input.ts';
 import { boxOf, cycleText, english, itemText, NOW } from './article.ts';
 
 type Texts = Readonly<Record<string, string>>;
@@ -14,7 +15,8 @@ const coverageFor = async (texts: Texts, aim = 0.7): Promise<Coverage> => {
     cycle: box.cycles.at(-1) as Cycle,
     asOf: NOW,
     aim,
-    comparisons: comparisonsOf(box, NOW, english, new Set()),
+    comparisons: comparisonsOf(box, NOW, english, new Set(), cautionText),
+    cautionText,
     otherNames: new Map(),
   });
 };

@@ -3,6 +3,7 @@ import type { Coverage } from '../../src/analysis/coverage/coverage.ts';
 import { comparisonsOf, coverageOf } from '../../src/analysis/coverage/measure-coverage.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import type { Cycle } from '../../src/model/box.ts';
+import { cautionText } from '../support/telling-input.ts';
 import { BOX, boxOf, cycleText, itemText } from './article.ts';
 
 type Texts = Readonly<Record<string, string>>;
@@ -11,13 +12,14 @@ const coverageFor = async (texts: Texts, id: string, asOf: number): Promise<Cove
   const box = boxOf(texts);
   const language = await languageFor(box.settings.lang);
   const cycle = box.cycles.find((one) => one.id === id) as Cycle;
-  const comparisons = comparisonsOf(box, asOf, language, new Set([id]));
+  const comparisons = comparisonsOf(box, asOf, language, new Set([id]), cautionText);
   return coverageOf({
     box,
     cycle,
     asOf,
     aim: 0.7,
     comparisons,
+    cautionText,
     otherNames: new Map([['seed tray', ['flat']]]),
   });
 };

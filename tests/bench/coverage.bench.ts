@@ -11,6 +11,7 @@ import type { Sources, TextSource } from '../../src/content/sources.ts';
 import type { Cycle } from '../../src/model/box.ts';
 import { linkBox } from '../../src/model/link.ts';
 import { readFrontMatter } from '../support/read-front-matter.ts';
+import { cautionText } from '../support/telling-input.ts';
 
 const root = join(import.meta.dirname, '../..');
 const content = join(root, 'content');
@@ -89,9 +90,17 @@ const measure = async (articles: number): Promise<Measured> => {
   const asOf = Date.UTC(2100, 0, 1);
   const cycle = box.cycles.at(-1) as Cycle;
   const began = performance.now();
-  const comparisons = comparisonsOf(box, asOf, english, new Set());
+  const comparisons = comparisonsOf(box, asOf, english, new Set(), cautionText);
   const compared = performance.now();
-  const coverage = await coverageOf({ box, cycle, asOf, aim: 0.7, comparisons, otherNames: new Map() });
+  const coverage = await coverageOf({
+    box,
+    cycle,
+    asOf,
+    aim: 0.7,
+    comparisons,
+    cautionText,
+    otherNames: new Map(),
+  });
   return {
     articles,
     words: coverage.reading.words,

@@ -6,11 +6,12 @@ import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { clipSheet } from '../../src/channels/clip-sheet.ts';
-import { runSheet } from '../../src/channels/run-sheet.ts';
+import { clipSheet } from '../../src/channels/clip/index.ts';
+import { LINE_LENGTH, LINES, READING_SPEED } from '../../src/channels/clip/overlay.ts';
+import { runSheet } from '../../src/channels/live/index.ts';
 import type { Box, Piece } from '../../src/model/box.ts';
-import { LINE_LENGTH, LINES, READING_SPEED } from '../../src/model/overlay.ts';
 import type { TextOutput } from '../../src/render/output.ts';
+import { carriedOut } from '../support/carried-out.ts';
 import { CHROMIUM } from '../support/chromium.ts';
 import { demoBox, privateInput } from '../support/demo-box.ts';
 import { htmlValidateFaults, nuErrors } from '../support/html-checkers.ts';
@@ -21,12 +22,12 @@ const NOW = Date.UTC(2026, 2, 27, 12);
 const box = await demoBox(join(import.meta.dirname, '../../.lidlore'));
 const input = await privateInput(box, NOW);
 
-const made = (pieces: readonly Piece[], of: Box = box): readonly TextOutput[] =>
-  [runSheet, clipSheet].flatMap(
-    ({ make }) =>
-      make({ ...input, box: { ...of, settings: { ...of.settings, pieces } } }).outputs as TextOutput[],
-  );
-const files = made(['live', 'clip']);
+const made = async (pieces: readonly Piece[], of: Box = box): Promise<readonly TextOutput[]> => {
+  const given = { ...input, box: { ...of, settings: { ...of.settings, pieces } } };
+  const results = await Promise.all([runSheet, clipSheet].map((channel) => carriedOut(channel, given)));
+  return results.flatMap(({ outputs }) => outputs.filter((output) => 'text' in output));
+};
+const files = await made(['live', 'clip']);
 const ending = (end: string): readonly TextOutput[] => files.filter(({ path }) => path.endsWith(end));
 const textOf = (path: string): string => {
   const file = files.find((one) => one.path === path);
@@ -35,11 +36,11 @@ const textOf = (path: string): string => {
 };
 
 describe('the sheets', () => {
-  test('are made of every cycle, for the pieces that the box makes and no others', () => {
+  test('are made of every cycle, for the pieces that the box makes and no others', async () => {
     expect(ending('run-sheet.html')).toHaveLength(box.cycles.length);
     expect(ending('clip-sheet.html')).toHaveLength(box.cycles.length);
-    expect(made(['article'])).toEqual([]);
-    expect(made(['live']).filter(({ path }) => path.includes('clip'))).toEqual([]);
+    expect(await made(['article'])).toEqual([]);
+    expect((await made(['live'])).filter(({ path }) => path.includes('clip'))).toEqual([]);
     expect(new Set(files.map(({ where }) => where))).toEqual(new Set(['backroom']));
   });
 

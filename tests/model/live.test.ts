@@ -1,22 +1,32 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { liveFindings as findingsAbout } from '../../src/channels/live/findings.ts';
 import { parseMarkdown } from '../../src/content/markdown.ts';
 import { readRecords } from '../../src/content/read.ts';
 import { locationText } from '../../src/diagnostics/diagnostic.ts';
-import { type Live, liveOf } from '../../src/model/beats.ts';
-import type { Cycle, Item, LiveWords } from '../../src/model/box.ts';
+import { liveOf as beatsOf, type Live } from '../../src/model/beats.ts';
+import type { Box, Cycle, Item, LiveWords, Moment } from '../../src/model/box.ts';
 import { chaptersOf, momentAddress } from '../../src/model/chapters.ts';
 import { linkBox } from '../../src/model/link.ts';
 import { secondsOf } from '../../src/model/link-live.ts';
-import { liveFindings } from '../../src/model/live-findings.ts';
+import { isSealed } from '../../src/model/seal.ts';
 import { clockText, firstSentences, secondsToSay } from '../../src/model/speaking.ts';
+import { defined } from '../../src/text/defined.ts';
 import { wordCount } from '../../src/text/segments.ts';
 import { sentencesOf } from '../../src/text/sentences.ts';
+import { wordingFor } from '../../src/wording/wording.ts';
 import { box, cycle, item, settings } from '../support/box.ts';
 import { readFrontMatter } from '../support/read-front-matter.ts';
+import { spokenIn, tellingInput } from '../support/telling-input.ts';
 
 const NOW = Date.UTC(2026, 2, 1);
 const english = { lang: 'en-GB', pace: 150 };
+
+const { beatTitle, chapterTitle } = wordingFor('en').live;
+const liveOf = (whole: Box, one: Cycle, asOf: Moment): Live =>
+  beatsOf(tellingInput(whole, one, asOf), spokenIn(whole));
+const liveFindings = (found: Live, one: Cycle, asOf: Moment) =>
+  findingsAbout(found, { cycle: one, sealed: isSealed(one, asOf) }, beatTitle);
 
 const told = (text: string) => ({ file: 'cycles/2026-03/cycle.md', tree: parseMarkdown(text) });
 const live = (more: Partial<Cycle> = {}, pace?: number): Live => {
@@ -312,7 +322,12 @@ describe('a replay', () => {
   test('gives chapters that follow each other to the end', () => {
     const { findings, cycle: one } = replay('    hook: "0:00"\n    teapot: "4:10"\n    questions-2: 300\n');
     expect(findings).toEqual([]);
-    expect(chaptersOf(one as Cycle)).toEqual([
+    expect(
+      chaptersOf(one as Cycle).map(({ kind, item, ...chapter }) => ({
+        ...chapter,
+        title: chapterTitle({ name: chapter.name, ...defined({ kind, item }) }),
+      })),
+    ).toEqual([
       { name: 'hook', title: 'The beginning', start: 0, end: 250, sought: false },
       { name: 'teapot', title: 'Teapot', start: 250, end: 300, sought: true },
       { name: 'questions-2', title: 'Questions', start: 300, end: 600, sought: false },

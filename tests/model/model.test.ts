@@ -3,13 +3,16 @@ import { parseMarkdown } from '../../src/content/markdown.ts';
 import type { Box, Cycle } from '../../src/model/box.ts';
 import { momentOf } from '../../src/model/calendar.ts';
 import { callFor, spareOnSale } from '../../src/model/calls.ts';
-import { cautionsOf } from '../../src/model/cautions.ts';
+import { cautionsOf as cautionsAbout } from '../../src/model/cautions.ts';
 import { earlierOfKind, nextCycle, previousCycle } from '../../src/model/relations.ts';
 import { unsealed } from '../../src/model/seal.ts';
 import { slugOf } from '../../src/model/slug.ts';
 import { tellingOf } from '../../src/model/telling.ts';
 import { shortName, titleOf } from '../../src/model/title.ts';
 import * as sample from '../support/box.ts';
+import { cautionText } from '../support/telling-input.ts';
+
+const cautionsOf = (one: Parameters<typeof cautionsAbout>[0]) => cautionsAbout(one).map(cautionText);
 
 const months = ['2026-01', '2026-02', '2026-03'];
 const cycles: Cycle[] = months.map((id, i) =>

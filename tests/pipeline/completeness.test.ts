@@ -1,11 +1,16 @@
 import { expect, test } from 'vitest';
 import type { Box, Piece } from '../../src/model/box.ts';
-import { completenessOf } from '../../src/pipeline/completeness.ts';
+import { completenessOf as completed } from '../../src/pipeline/completeness/completeness.ts';
+import { readingOf } from '../../src/pipeline/completeness/facts.ts';
 import type { Output } from '../../src/render/output.ts';
 import { plainWords } from '../../src/render/plain-words.ts';
+import { wordingFor } from '../../src/wording/wording.ts';
 import { box, cycle, item, settings } from '../support/box.ts';
 
 const asOf = Date.UTC(2026, 2, 27);
+
+const completenessOf = (whole: Box, moment: number, outputs: readonly Output[]) =>
+  completed({ box: whole, asOf: moment, wording: wordingFor('en'), reading: readingOf(outputs) });
 
 const basket = item({
   slug: 'basket',

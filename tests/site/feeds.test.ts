@@ -16,6 +16,7 @@ import { carriedOut } from '../support/carried-out.ts';
 import { checksFile } from '../support/checks-folder.ts';
 import { demoBox, publicInput } from '../support/demo-box.ts';
 import { htmlValidateFaults, nuErrors } from '../support/html-checkers.ts';
+import { cautionText } from '../support/telling-input.ts';
 import { describeWith } from '../support/tools.ts';
 
 interface JsonItem {
@@ -199,7 +200,7 @@ describe('the content of an entry', () => {
       for (const item of cycle.items) {
         said(item.name);
         said(item.description);
-        for (const { lines } of cautionsOf(item))
+        for (const { lines } of cautionsOf(item).map(cautionText))
           for (const line of lines) {
             said(line);
             cautions += 1;

@@ -16,6 +16,7 @@ import { htmlValidateFaults, nuErrors } from '../support/html-checkers.ts';
 import { droppedBy, featuresIn } from '../support/mail-features.ts';
 import { bodiesOf, messageFaults } from '../support/message-faults.ts';
 import { readMessage } from '../support/read-message.ts';
+import { cautionText } from '../support/telling-input.ts';
 import { describeWith, filesBelow } from '../support/tools.ts';
 
 const site = inject('demoSite');
@@ -53,7 +54,11 @@ describe.each(box.cycles.map((cycle) => ({ id: cycle.id, cycle })))('the letter 
   test.each(forms)('names every item, every caution, the peek and the call: %s', (_, text) => {
     const wanted = [
       ...cycle.items.map(({ name }) => name),
-      ...cycle.items.flatMap((item) => cautionsOf(item).flatMap(({ lines }) => lines)),
+      ...cycle.items.flatMap((item) =>
+        cautionsOf(item)
+          .map(cautionText)
+          .flatMap(({ lines }) => lines),
+      ),
       ...(cycle.peek ? [cycle.peek.text] : []),
       ...cycle.voices.map((voice) => voice.text),
     ];

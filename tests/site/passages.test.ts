@@ -11,6 +11,7 @@ import type { Box, Cycle } from '../../src/model/box.ts';
 import { cautionsOf } from '../../src/model/cautions.ts';
 import { linkBox } from '../../src/model/link.ts';
 import { readFrontMatter } from '../support/read-front-matter.ts';
+import { cautionText } from '../support/telling-input.ts';
 
 const site = inject('demoSite');
 const root = join(import.meta.dirname, '../..');
@@ -63,7 +64,7 @@ const furniture = async (box: Box): Promise<ReadonlySet<string>> => {
     theme,
     author,
     ...items.flatMap((item) => [
-      ...cautionsOf(item).map(({ label }) => label),
+      ...cautionsOf(item).map((caution) => cautionText(caution).label),
       item.countryOfOrigin ? countries.of(item.countryOfOrigin) : '',
     ]),
   ]);
@@ -91,7 +92,7 @@ describe('the passages of an article', () => {
   test.each(['2025-04', '2025-11', '2026-02', '2026-03'])('of %s are all on its page', async (id) => {
     const cycle = box.cycles.find((one) => one.id === id) as Cycle;
     const page = ` ${shownWords(await pageOf(cycle)).join(' ')} `;
-    const passages = passagesOf(box, cycle, NOW, english).filter(isShown);
+    const passages = passagesOf(box, cycle, NOW, english, cautionText).filter(isShown);
     expect(passages.length).toBeGreaterThan(50);
     const absent = passages.filter((passage) => !page.includes(` ${wordsOf([passage]).join(' ')} `));
     expect(absent.map(({ text }) => text)).toEqual([]);
@@ -100,7 +101,7 @@ describe('the passages of an article', () => {
   test.each(['2025-04', '2025-11', '2026-02', '2026-03'])('of %s leave none of its words out', async (id) => {
     const cycle = box.cycles.find((one) => one.id === id) as Cycle;
     const counts = new Map<string, number>();
-    for (const word of wordsOf(passagesOf(box, cycle, NOW, english).filter(isShown)))
+    for (const word of wordsOf(passagesOf(box, cycle, NOW, english, cautionText).filter(isShown)))
       counts.set(word, (counts.get(word) ?? 0) + 1);
     const left = shownWords(await pageOf(cycle)).filter((word) => {
       const count = counts.get(word) ?? 0;

@@ -52,8 +52,6 @@ const ONLY_IN: Readonly<Record<string, string>> = {
   'gray-matter': 'content',
   'remark-parse': 'content',
   'remark-html': 'render',
-  juice: 'render',
-  nodemailer: 'render',
   sharp: 'io',
   'heic-decode': 'io',
   natural: 'analysis',
@@ -104,6 +102,16 @@ const importsOf = (source: string): string[] =>
     ...source.matchAll(/\b(?:import|require)\s*\(\s*['"`]([^'"`]+)['"`]/g),
   ].map((found) => found[1] as string);
 
+/**
+ * Channels know the shared types and the files of their own folder; the list alone names channels, each by its file or
+ * its folder's index. `name` is the importer's file or folder in the room.
+ */
+const mayImportInChannels = (name: string, path: string): boolean => {
+  const [, , targetName = '', inFolder = 'index.ts'] = path.split('/');
+  if (name === 'index.ts') return inFolder === 'index.ts';
+  return targetName === 'channel.ts' || (targetName === name && !name.endsWith('.ts'));
+};
+
 const breachesIn = (file: string, source: string): Breach[] => {
   const breaches: Breach[] = [];
   const breach = (rule: string, what: string): void => {
@@ -118,16 +126,15 @@ const breachesIn = (file: string, source: string): Breach[] => {
   const typesAlone = typeImportsOf(code);
   for (const specifier of importsOf(code)) {
     if (specifier.startsWith('.')) {
-      const [, target = '', ...below] = posix.join(posix.dirname(file), specifier).split('/');
-      const [targetName = ''] = below;
+      const path = posix.join(posix.dirname(file), specifier);
+      const [, target = '', targetName = ''] = path.split('/');
       if (target !== room && !MAY_IMPORT[room]?.includes(target)) breach('rooms', specifier);
       const folders = FOLDERS_ONLY[room]?.[target];
       if (folders && !folders.some((folder) => below.join('/').startsWith(folder)))
         breach('folders', specifier);
       if (TYPES_ONLY[room]?.includes(target) && !typesAlone.has(specifier)) breach('types', specifier);
-      // A channel of several files is a folder: those may import each other, and nobody else may import them.
-      const isShared = name === 'index.ts' || targetName === 'channel.ts' || name === targetName;
-      if (room === 'channels' && target === 'channels' && !isShared) breach('channels', specifier);
+      if (room === 'channels' && target === 'channels' && !mayImportInChannels(name, path))
+        breach('channels', specifier);
       continue;
     }
     const library = Object.keys(ONLY_IN).find((one) => specifier === one || specifier.startsWith(`${one}/`));

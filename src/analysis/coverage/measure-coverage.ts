@@ -1,6 +1,7 @@
 /** The proof of a cycle's article: its phrases, where they stand and how well, and the least work that would mend it. */
 import { visit } from 'unist-util-visit';
 import type { Box, Cycle, Item, Moment } from '../../model/box.ts';
+import type { CautionWords } from '../../model/cautions.ts';
 import { isSealed } from '../../model/seal.ts';
 import type {} from '../../model/story.ts';
 import type { Language } from '../language/language.ts';
@@ -50,6 +51,7 @@ export const comparisonsOf = (
   asOf: Moment,
   language: Language,
   proved: ReadonlySet<string>,
+  cautionText: CautionWords,
 ): Comparisons => {
   const cycles = box.cycles.filter((cycle) => !isSealed(cycle, asOf) || proved.has(cycle.id));
   const paragraphs = emptyPassageIndex();
@@ -57,7 +59,7 @@ export const comparisonsOf = (
   const articles = function* (): Generator<Article> {
     for (const cycle of cycles) {
       // What is compared are words: nobody asks where sentences end.
-      const passages = passagesOf(box, cycle, asOf, language, () => []);
+      const passages = passagesOf(box, cycle, asOf, language, cautionText, () => []);
       const article = { cycle: cycle.id, title: cycle.title, passages, linksTo: linkedCycles(cycle) };
       addToPassageIndex(paragraphs, article);
       yield article;
@@ -79,6 +81,8 @@ export interface CoverageInput {
   /** Standing that every item should reach, more than 0 and less than 1. */
   readonly aim: number;
   readonly comparisons: Comparisons;
+  /** Words of the cautions that the article shows. */
+  readonly cautionText: CautionWords;
   /** Other names that a dictionary has, by kind. */
   readonly otherNames: ReadonlyMap<string, readonly string[]>;
 }
@@ -90,9 +94,9 @@ const limitsOf = ({ english, stems }: Language): readonly Limit[] => [
 
 /** Everything the proof says about one cycle's article. */
 export const coverageOf = async (input: CoverageInput): Promise<Coverage> => {
-  const { box, cycle, asOf, aim, comparisons, otherNames } = input;
+  const { box, cycle, asOf, aim, comparisons, cautionText, otherNames } = input;
   const { language } = comparisons;
-  const passages = passagesOf(box, cycle, asOf, language);
+  const passages = passagesOf(box, cycle, asOf, language, cautionText);
   const tallied = cycle.items.map(
     (item): TalliedItem => ({
       slug: item.slug,

@@ -1,7 +1,7 @@
 /** A cycle's article as passages: the same telling that is rendered, before any markup. */
 import type { Box, Cycle, Item, Moment, Picture, RecordSource } from '../../../model/box.ts';
 import { callFor, spareOnSale } from '../../../model/calls.ts';
-import { cautionsOf } from '../../../model/cautions.ts';
+import { type CautionWords, cautionsOf } from '../../../model/cautions.ts';
 import { hasKindPage } from '../../../model/kinds.ts';
 import { earlierOfKind } from '../../../model/relations.ts';
 import { tellingOf } from '../../../model/telling.ts';
@@ -21,6 +21,7 @@ interface Writing {
   readonly sentencesIn: SentenceCutter;
   readonly passages: Passage[];
   readonly texts: Map<string, SourceText>;
+  readonly cautionText: CautionWords;
   /** Words of running text so far. */
   running: number;
 }
@@ -170,7 +171,7 @@ const addItem = (writing: Writing, box: Box, cycle: Cycle, item: Item, asOf: Mom
   if (item.goesWith && lead)
     addField(writing, lead.source, 'name', { form: 'fact', zone: 'section', text: lead.name, item: slug });
   field('goesWith', 'paragraph', 'section', item.goesWith);
-  for (const { lines } of cautionsOf(item))
+  for (const { lines } of cautionsOf(item).map(writing.cautionText))
     for (const line of lines) field('kind', 'paragraph', 'section', line, { written: false, made: true });
   for (const other of earlierOfKind(box, item))
     addField(writing, other.source, 'name', {
@@ -217,17 +218,26 @@ const addContents = (writing: Writing, cycle: Cycle): void => {
 
 /**
  * Every passage of a cycle's article in the order of the page: head, opening, the telling's parts, and what
- * machines read. Labels of the templates (“The whole box”) are left out: they are the same on every page.
- * Where nobody asks for sentences, another cutter may be given.
+ * machines read. `cautionText` gives the words of the cautions that its page shows. Labels of the templates (“The
+ * whole box”) are left out: they are the same on every page. Where nobody asks for sentences, another cutter may be
+ * given.
  */
 export const passagesOf = (
   box: Box,
   cycle: Cycle,
   asOf: Moment,
   language: Language,
+  cautionText: CautionWords,
   sentencesIn: SentenceCutter = (text) => sentenceSpans(text, language.tag),
 ): readonly Passage[] => {
-  const writing: Writing = { language, sentencesIn, passages: [], texts: new Map(), running: 0 };
+  const writing: Writing = {
+    language,
+    sentencesIn,
+    passages: [],
+    texts: new Map(),
+    cautionText,
+    running: 0,
+  };
   const { source } = cycle;
   const field = (name: string, form: PassageForm, zone: Zone, text: string | undefined): void =>
     addField(writing, source, name, { form, zone, text });

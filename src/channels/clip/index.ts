@@ -1,0 +1,5 @@
+/** The clip sheet: the short vertical video shot by shot, its subtitles as files, and the post it goes out with. */
+import type { PlanningChannel } from '../channel.ts';
+import { planClips } from './plan.ts';
+
+export const clipSheet: PlanningChannel = { name: 'clip-sheet', where: 'backroom', plan: planClips };

@@ -1,0 +1,154 @@
+/**
+ * Words laid over a picture that moves: a text cut into pieces of at most two lines, each shown long enough to be
+ * read. Limits are common practice in subtitling.
+ */
+import { graphemeCount, graphemesOf, wordPieces } from '../../text/segments.ts';
+
+/** Graphemes a line. */
+export const LINE_LENGTH = 42;
+export const LINES = 2;
+/** Graphemes a second that a reader follows, spaces included. */
+export const READING_SPEED = 17;
+/** Milliseconds that even one word stays. */
+const SHORTEST = 1000;
+
+/** Words that are shown at one time. */
+export interface Overlay {
+  /** One or two, none longer than `LINE_LENGTH`. */
+  readonly lines: readonly string[];
+  /** Milliseconds that reading them takes at least. */
+  readonly least: number;
+}
+
+/** What may not be parted from the word before it, and from the word after it. */
+const CLINGS_BEFORE = /^[\p{Pe}\p{Pf}\p{Po}\p{Pd}\p{Mn}\u2019\u3001\u3002]+$/u;
+const CLINGS_AFTER = /[\p{Ps}\p{Pi}]$/u;
+
+/** A piece of text that a line may end after, with the space that follows it in the text. */
+interface Unit {
+  readonly text: string;
+  readonly space: string;
+  readonly length: number;
+  /** Ends a clause. */
+  readonly pause: boolean;
+}
+
+/** A word too long for a line, in parts that are not: a hyphen shows where it was cut. */
+const inParts = (word: string, lang: string): readonly string[] => {
+  const signs = graphemesOf(word, lang);
+  if (signs.length <= LINE_LENGTH) return [word];
+  const parts: string[] = [];
+  for (let at = 0; at < signs.length; at += LINE_LENGTH - 1) {
+    const part = signs.slice(at, at + LINE_LENGTH - 1).join('');
+    parts.push(at + LINE_LENGTH - 1 < signs.length ? `${part}-` : part);
+  }
+  return parts;
+};
+
+const unitsOf = (text: string, lang: string): readonly Unit[] => {
+  const units: { text: string; space: string }[] = [];
+  let opening = '';
+  for (const piece of wordPieces(text.trim().replace(/\s+/g, ' '), lang)) {
+    const last = units.at(-1);
+    if (piece.text.trim() === '') {
+      if (last && opening === '') last.space = ' ';
+      else opening += opening === '' ? '' : ' ';
+    } else if (last && last.space === '' && opening === '' && CLINGS_BEFORE.test(piece.text))
+      last.text += piece.text;
+    else if (CLINGS_AFTER.test(piece.text) && !piece.isWord) opening += piece.text;
+    else {
+      // "co-op": after a sign that is no space the word goes on, unless the language writes without spaces.
+      const goesOn = last && last.space === '' && opening === '' && /[-/'’_.@:]$/u.test(last.text);
+      if (goesOn) last.text += piece.text;
+      else units.push({ text: opening + piece.text, space: '' });
+      opening = '';
+    }
+  }
+  if (opening.trim() !== '') units.push({ text: opening.trim(), space: '' });
+  return units.flatMap(({ text: word, space }) => {
+    const parts = inParts(word, lang);
+    return parts.map((part, i) => ({
+      text: part,
+      space: i === parts.length - 1 ? space : '',
+      length: graphemeCount(part, lang),
+      pause: /[\p{Po}\p{Pd}]["”’»)]*$/u.test(part) && i === parts.length - 1,
+    }));
+  });
+};
+
+const joined = (units: readonly Unit[]): string =>
+  units
+    .map(({ text, space }) => text + space)
+    .join('')
+    .trim();
+
+/** Graphemes of any run of units without the space after it, from sums that are made once. */
+const measured = (units: readonly Unit[]): ((from: number, to: number) => number) => {
+  const sums = [0];
+  for (const { length, space } of units) sums.push((sums.at(-1) as number) + length + space.length);
+  return (from, to) =>
+    to <= from ? 0 : (sums[to] as number) - (sums[from] as number) - (units[to - 1] as Unit).space.length;
+};
+
+/** An upright picture is narrow: what is longer than this goes on two lines where it can. */
+const COMFORTABLE = 26;
+
+/**
+ * Where to break a run of units into two lines of most equal length; `from` for one line, undefined where two lines do
+ * not hold it.
+ */
+const breakOf = (
+  widthOf: (from: number, to: number) => number,
+  from: number,
+  to: number,
+): number | undefined => {
+  const width = widthOf(from, to);
+  if (width <= COMFORTABLE) return from;
+  let best: { readonly at: number; readonly longest: number } | undefined;
+  for (let at = from + 1; at < to; at += 1) {
+    const longest = Math.max(widthOf(from, at), widthOf(at, to));
+    if (longest <= LINE_LENGTH && (!best || longest < best.longest)) best = { at, longest };
+  }
+  return best?.at ?? (width <= LINE_LENGTH ? from : undefined);
+};
+
+/** One overlay more is worse than any raggedness. */
+const COST_OF_ONE = 10_000;
+/** Graphemes of raggedness that a break inside a clause is as bad as. */
+const COST_INSIDE = 26;
+
+/** Milliseconds that reading takes. */
+export const readingTime = (text: string, lang: string): number =>
+  Math.max(SHORTEST, Math.ceil((graphemeCount(text, lang) * 1000) / READING_SPEED));
+
+/** A text as overlays in order: as few as hold it, alike in length, parted where a clause ends. */
+export const overlaysOf = (text: string, lang: string): readonly Overlay[] => {
+  const units = unitsOf(text, lang);
+  if (units.length === 0) return [];
+  const widthOf = measured(units);
+  const whole = widthOf(0, units.length);
+  const ideal = whole / Math.ceil(whole / (LINE_LENGTH * LINES));
+  // The cheapest way to part the first n units, with where its last overlay begins.
+  const ways: { readonly cost: number; readonly from: number }[] = [{ cost: 0, from: 0 }];
+  for (let to = 1; to <= units.length; to += 1) {
+    let best = { cost: Number.POSITIVE_INFINITY, from: to - 1 };
+    for (let from = to - 1; from >= 0; from -= 1) {
+      const width = widthOf(from, to);
+      if (width > LINE_LENGTH * LINES + 1) break;
+      if (breakOf(widthOf, from, to) === undefined) continue;
+      const inside = to < units.length && !(units[to - 1] as Unit).pause ? COST_INSIDE ** 2 : 0;
+      const cost = (ways[from] as { cost: number }).cost + COST_OF_ONE + (ideal - width) ** 2 + inside;
+      if (cost < best.cost) best = { cost, from };
+    }
+    ways.push(best);
+  }
+  const overlays: Overlay[] = [];
+  for (let to = units.length; to > 0; ) {
+    const { from } = ways[to] as { from: number };
+    const at = breakOf(widthOf, from, to) ?? from;
+    const lines = [units.slice(from, at), units.slice(at, to)].map(joined).filter((line) => line !== '');
+    overlays.unshift({ lines, least: readingTime(lines.join(' '), lang) });
+    to = from;
+  }
+  return overlays;
+};

@@ -1,0 +1,14 @@
+/**
+ * The letter: a cycle's reveal as an e-mail, in the back room, for the owner's sending service to send. Its pictures
+ * are in the site, because a reader's program fetches them; a public channel makes them, which knows no sealed cycle.
+ */
+import type { PlanningChannel } from '../channel.ts';
+import { planLetterPictures, planLetters } from './plan.ts';
+
+export const letter: PlanningChannel = { name: 'letter', where: 'backroom', plan: planLetters };
+
+export const letterPictures: PlanningChannel = {
+  name: 'letter pictures',
+  where: 'site',
+  plan: planLetterPictures,
+};

@@ -1,0 +1,142 @@
+/**
+ * A cycle's reveal as a letter tells it, before any markup: both forms of the letter are made of this, so that neither
+ * says what the other does not. Its words are the article's own.
+ */
+import type { BoxSettings, Cycle, Item } from '../../model/box.ts';
+import { monthName } from '../../model/calendar.ts';
+import type { Call } from '../../model/calls.ts';
+import { type CautionText, type CautionWords, cautionsOf } from '../../model/cautions.ts';
+import { paragraphsOf } from '../../model/paragraphs.ts';
+import { sentencesOf } from '../../text/sentences.ts';
+import { tellingOf } from '../../model/telling.ts';
+import { absoluteAddress, articlePath, itemAnchor } from '../../render/addresses.ts';
+import { countryName } from '../../render/article-parts.ts';
+import { priceText } from '../../render/money.ts';
+import { typeset } from '../../render/typeset.ts';
+import { itemPicture, type LetterPicture, peekPicture, topPicture } from './pictures.ts';
+
+/** What a letter is made of. */
+export interface LetterInput {
+  readonly cycle: Cycle;
+  readonly settings: BoxSettings;
+  /** The call that holds. */
+  readonly call: Call | undefined;
+}
+
+export interface LetterItem {
+  readonly number: number;
+  readonly name: string;
+  readonly kind: string;
+  readonly lead: boolean;
+  readonly href: string;
+  /** What the lead item is; of another, how it goes with it. */
+  readonly line: string;
+  readonly picture?: LetterPicture;
+  readonly cautions: readonly CautionText[];
+}
+
+export interface Letter {
+  readonly lang: string;
+  readonly boxName: string;
+  readonly month: string;
+  readonly theme: string;
+  readonly title: string;
+  readonly article: string;
+  /** What stands at the top, and where it leads: to the film where there is one. */
+  readonly top?: LetterPicture & { readonly href: string };
+  readonly replay?: { readonly address: string; readonly minutes?: number };
+  /** The article's first paragraph. */
+  readonly hook?: string;
+  /** Lead item first. */
+  readonly items: readonly LetterItem[];
+  /** What its picture at the top is captioned. */
+  readonly wholeBox?: string;
+  readonly voices: readonly { readonly text: string; readonly name: string; readonly given: boolean }[];
+  readonly peek?: { readonly text: string; readonly picture?: LetterPicture };
+  readonly call?: Call;
+  readonly description: string;
+  /** Of one box, for a call that sells boxes. */
+  readonly price?: string;
+  readonly author: string;
+  readonly postal?: string;
+  readonly email?: string;
+  readonly unsubscribe?: string;
+}
+
+const letterItem = ({ cycle, settings }: LetterInput, item: Item, cautionText: CautionWords): LetterItem => {
+  const { lang } = settings;
+  const picture = itemPicture(settings, cycle, item);
+  const line = item.lead ? item.description : (item.goesWith ?? sentencesOf(item.description, lang)[0] ?? '');
+  return {
+    number: item.number,
+    name: typeset(item.name, lang),
+    kind: typeset(item.kind, lang),
+    lead: item.lead,
+    href: `${absoluteAddress(settings, articlePath(cycle))}#${itemAnchor(item)}`,
+    line: typeset(line, lang),
+    ...(picture ? { picture } : {}),
+    cautions: cautionsOf(item)
+      .map(cautionText)
+      .map(({ label, lines }) => ({ label, lines: lines.map((one) => typeset(one, lang)) })),
+  };
+};
+
+/** The items in the order of the telling, but the lead item first wherever the article places it. */
+const itemsOf = (cycle: Cycle): readonly Item[] => {
+  const told = tellingOf(cycle).parts.flatMap((part) => (part.part === 'item' ? [part.item] : []));
+  return [...told.filter(({ lead }) => lead), ...told.filter(({ lead }) => !lead)];
+};
+
+/** The first paragraph of the opening, as plain words. */
+const hookOf = (cycle: Cycle, lang: string): string | undefined => {
+  const opening = tellingOf(cycle).parts.find((part) => part.part === 'prose');
+  const first = opening?.part === 'prose' && paragraphsOf(opening.tree, cycle.story.file)[0];
+  return first ? typeset(first.text, lang) : undefined;
+};
+
+/** The letter of a cycle. */
+export const letterOf = (input: LetterInput, cautionText: CautionWords): Letter => {
+  const { cycle, settings, call } = input;
+  const { lang, postalAddress, subscription } = settings;
+  const { replay, peek } = cycle;
+  const article = absoluteAddress(settings, articlePath(cycle));
+  const top = topPicture(settings, cycle);
+  const shownPeek = peekPicture(settings, cycle);
+  const hook = hookOf(cycle, lang);
+  const country = postalAddress?.addressCountry;
+  const postal = Object.values({
+    ...postalAddress,
+    // A letter goes abroad, where the code says little.
+    ...(country === undefined ? {} : { addressCountry: countryName(country, lang) }),
+  })
+    .filter(Boolean)
+    .join(', ');
+  return {
+    lang,
+    boxName: typeset(settings.name, lang),
+    month: monthName(cycle, lang),
+    theme: typeset(cycle.theme, lang),
+    title: typeset(cycle.title, lang),
+    article,
+    ...(top ? { top: { ...top, href: replay?.address ?? article } } : {}),
+    ...(replay ? { replay } : {}),
+    ...(hook === undefined ? {} : { hook }),
+    items: itemsOf(cycle).map((item) => letterItem(input, item, cautionText)),
+    ...(cycle.wholeBox?.caption ? { wholeBox: typeset(cycle.wholeBox.caption, lang) } : {}),
+    voices: cycle.voices.map(({ text, name, given }) => ({
+      text: typeset(text, lang),
+      name: typeset(name, lang),
+      given,
+    })),
+    ...(peek
+      ? { peek: { text: typeset(peek.text, lang), ...(shownPeek ? { picture: shownPeek } : {}) } }
+      : {}),
+    ...(call ? { call } : {}),
+    description: typeset(settings.description, lang),
+    ...(subscription && call?.kind !== 'spare' ? { price: priceText(subscription.price, lang) } : {}),
+    author: cycle.author,
+    ...(postal ? { postal: typeset(postal, lang) } : {}),
+    ...(settings.email === undefined ? {} : { email: settings.email }),
+    ...(settings.unsubscribe === undefined ? {} : { unsubscribe: settings.unsubscribe }),
+  };
+};

@@ -1,0 +1,153 @@
+/** The letter as files: as it is read, without markup, as a whole message, and the sheet for sending it. */
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import type { BoxSettings, Cycle, Moment } from '../../model/box.ts';
+import { mailDate, monthName, revealDay } from '../../model/calendar.ts';
+import { documentText, schemeElement } from '../../render/document.ts';
+import { madeOnce } from '../../render/made-once.ts';
+import type { MadeDocument } from '../../render/output.ts';
+import { typeset } from '../../render/typeset.ts';
+import type { Tools } from '../channel.ts';
+import { LETTER_BYTES, sizeFinding } from './findings.ts';
+import { letterHtml } from './html.ts';
+import { type Letter, type LetterInput, letterOf } from './letter.ts';
+import { mailAddress, messageText } from './message.ts';
+import { letterFiles } from './pictures.ts';
+import { letterText } from './plain-text.ts';
+import { type Line, PREHEADER_LENGTH, preheadersOf, SUBJECT_LENGTH, subjectsOf } from './subjects.ts';
+
+declare module '../../render/templates.ts' {
+  interface TemplateData {
+    'letter-sheet': ReturnType<typeof sheetView>;
+  }
+}
+
+/** What a whole message is made of. */
+export interface MessageData {
+  readonly told: LetterInput;
+  /** The moment of its Date header. */
+  readonly sent: Moment;
+}
+
+/** What the sheet is made of. */
+export interface LetterSheetData {
+  readonly told: LetterInput;
+  readonly sealed: boolean;
+}
+
+/** A letter with what lists of mail show of it, the chosen line first. */
+interface Headed {
+  readonly letter: Letter;
+  readonly subjects: readonly Line[];
+  readonly preheaders: readonly Line[];
+}
+
+const headed = madeOnce((input: LetterInput, { wording }: Tools): Headed => {
+  const { cycle, settings } = input;
+  const { lines } = wording.letter;
+  const letter = letterOf(input, wording.cautions.text);
+  return {
+    letter,
+    subjects: subjectsOf(cycle, settings, lines),
+    preheaders: preheadersOf(cycle, letter, lines),
+  };
+});
+
+const htmlOf = madeOnce((input: LetterInput, tools: Tools): string => {
+  const { letter, subjects, preheaders } = headed(input, tools);
+  const head = {
+    subject: subjects[0]?.text ?? '',
+    preheader: preheaders[0]?.text ?? '',
+    palette: input.cycle.palette,
+  };
+  return letterHtml(letter, head, tools);
+});
+
+/** Unique in the world and the same each time (RFC 5322 §3.6.4): the cycle, and the site's own folder and host. */
+const messageId = ({ url }: BoxSettings, { id }: Cycle): string => {
+  const { hostname, pathname } = new URL(url);
+  const folder = pathname.split(/[^A-Za-z0-9]+/).filter(Boolean);
+  return `${[id, 'letter', ...folder].join('.')}@${hostname}`;
+};
+
+/** The one https address of RFC 8058, as a header can bear it; a placeholder is none. */
+const oneClick = ({ unsubscribe }: BoxSettings): string | undefined =>
+  unsubscribe !== undefined && /^https:\/\/\S+$/i.test(unsubscribe) && URL.canParse(unsubscribe)
+    ? new URL(unsubscribe).href
+    : undefined;
+
+/** What a message comes from: the box's address, or a stand-in where no header can bear it. */
+const senderOf = ({ email, url }: BoxSettings): string =>
+  (email === undefined ? undefined : mailAddress(email)) ?? `letter@${new URL(url).hostname}`;
+
+const utf8Length = (text: string): number => new TextEncoder().encode(text).length;
+
+/** The letter as HTML. */
+export const letterPage = (input: LetterInput, tools: Tools): MadeDocument<Diagnostic> => ({
+  content: htmlOf(input, tools),
+});
+
+/** The letter without markup. */
+export const plainLetter = (input: LetterInput, tools: Tools): MadeDocument<Diagnostic> => ({
+  content: letterText(headed(input, tools).letter, tools.wording.letter),
+});
+
+/** Both forms in one message, addressed to nobody. */
+export const wholeMessage = (data: MessageData, tools: Tools): MadeDocument<Diagnostic> => {
+  const { told, sent } = data;
+  const { cycle, settings } = told;
+  const { letter, subjects } = headed(told, tools);
+  const unsubscribe = oneClick(settings);
+  const content = messageText({
+    from: { name: settings.name, address: senderOf(settings) },
+    date: mailDate(sent, settings.timeZone),
+    id: messageId(settings, cycle),
+    subject: subjects[0]?.text ?? '',
+    lang: settings.lang,
+    ...(unsubscribe ? { unsubscribe } : {}),
+    text: letterText(letter, tools.wording.letter),
+    html: htmlOf(told, tools),
+  });
+  return { content };
+};
+
+const linesView = (heading: string, lines: readonly Line[], most: number) => ({
+  heading,
+  wordings: lines.map(({ text, length }) => ({ text, length, isCutOff: length > most })),
+});
+
+const sheetView = ({ told, sealed }: LetterSheetData, made: Headed, bytes: number, { wording }: Tools) => {
+  const { cycle, settings, call } = told;
+  const { lang, timeZone } = settings;
+  const words = wording.letter.sheet;
+  const month = monthName(cycle, lang);
+  return {
+    words,
+    pageTitle: words.title(month, typeset(settings.name, lang)),
+    heading: words.heading(month, typeset(cycle.theme, lang)),
+    scheme: schemeElement(cycle.palette),
+    sealed: sealed && wording.calendar.sealedUntil(revealDay(cycle, timeZone, lang)),
+    lists: [
+      linesView(words.subjects, made.subjects, SUBJECT_LENGTH),
+      linesView(words.preheaders, made.preheaders, PREHEADER_LENGTH),
+    ],
+    publishFirst: words.publishFirst(letterFiles(cycle).length),
+    formsEnd: words.forms.end(`${settings.name} <${senderOf(settings)}>`),
+    oneClick: oneClick(settings),
+    placeholder: settings.unsubscribe,
+    size: words.size(
+      words.kilobytes((bytes / 1000).toFixed(1)),
+      words.kilobytes(String(LETTER_BYTES / 1000)),
+    ),
+    replay: cycle.replay?.address,
+    call: call && { address: call.address, words: words.test.callWords(call.text) },
+  };
+};
+
+/** The sheet for sending it, with a finding about the letter's length. */
+export const letterSheet = (data: LetterSheetData, tools: Tools): MadeDocument<Diagnostic> => {
+  const { told } = data;
+  const bytes = utf8Length(htmlOf(told, tools));
+  const view = sheetView(data, headed(told, tools), bytes, tools);
+  const sheet = tools.templates.render('letter-sheet', view);
+  return { content: documentText(sheet), diagnostics: sizeFinding(told.cycle, bytes) };
+};

@@ -1,0 +1,5 @@
+/** The run sheet: a live reveal beat by beat, to print, to read and to be led by; and the recording's chapters. */
+import type { PlanningChannel } from '../channel.ts';
+import { planLive } from './plan.ts';
+
+export const runSheet: PlanningChannel = { name: 'run-sheet', where: 'backroom', plan: planLive };

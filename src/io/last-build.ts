@@ -1,0 +1,114 @@
+/**
+ * What the last build of a box saw and left. Where all of it still holds, a build has nothing to do; to find that out
+ * nothing is loaded but this file and what lists folders.
+ */
+import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { sha256 } from '../text/hash.ts';
+import { type ListedFile, listFiles } from './list-files.ts';
+import { intact } from './publish/intact.ts';
+
+/** As in `know-files.ts`. */
+const TOO_FRESH = 50;
+
+/** The folders of a build, absolute paths. */
+export interface BuildFolders {
+  readonly content: string;
+  /** The author's own templates; they may be absent. */
+  readonly templates: string;
+  readonly site: string;
+  readonly backroom: string;
+  /** What is remembered between runs. */
+  readonly memory: string;
+}
+
+/** What tells one build of these folders from another, the files apart. */
+export interface Asked {
+  /** Identity of the program. */
+  readonly program: string;
+  /** The options, as they were given. */
+  readonly options: string;
+  /** The moment, where the options name none and it is now; milliseconds since 1970. */
+  readonly now: number | undefined;
+}
+
+/** The moments as of which the same content gives the same files: from the first, up to but not the second. */
+export interface Validity {
+  readonly from: number;
+  readonly until: number;
+}
+
+interface Written extends Validity {
+  readonly program: string;
+  readonly options: string;
+  readonly inputs: string;
+  readonly outputs: string;
+  readonly report: unknown;
+}
+
+const listedIn = (dir: string): readonly ListedFile[] => {
+  try {
+    return listFiles(dir);
+  } catch {
+    // Templates of one's own are seldom there.
+    return [];
+  }
+};
+
+const rows = (files: readonly ListedFile[]): string => files.map(({ path, stamp }) => `${path}\0${stamp}`).join('\n');
+
+const inputsOf = (content: readonly ListedFile[], templates: readonly ListedFile[]): string =>
+  sha256(`${rows(content)}\n\n${rows(templates)}`);
+
+/** Both folders' manifests; undefined where either is not as we left it. A back room that was never made is none. */
+const outputsOf = ({ site, backroom }: BuildFolders): string | undefined => {
+  const [open, closed] = [intact(site), intact(backroom)];
+  if (open === undefined || (closed === undefined && existsSync(backroom))) return undefined;
+  return `${open} ${closed ?? 'none'}`;
+};
+
+/** Builds of one content folder into several places are remembered side by side. */
+const fileFor = ({ memory, site, backroom }: BuildFolders): string =>
+  join(memory, `last-build-${sha256(`${site}\0${backroom}`).slice(0, 16)}.json`);
+
+/** The report of the last build into these folders, where a build now would give the same files. Never throws. */
+export const reportOfLastBuild = (folders: BuildFolders, { program, options, now }: Asked): unknown => {
+  try {
+    const last = JSON.parse(readFileSync(fileFor(folders), 'utf8')) as Written;
+    if (last.program !== program || last.options !== options) return undefined;
+    if (now !== undefined && !(last.from <= now && now < last.until)) return undefined;
+    if (last.inputs !== inputsOf(listFiles(folders.content), listedIn(folders.templates))) return undefined;
+    return last.outputs === outputsOf(folders) ? last.report : undefined;
+  } catch {
+    return undefined;
+  }
+};
+
+/**
+ * Writes down what a build saw and left. `content` and `templates` are as they were listed before anything was read, so
+ * that what was changed while the build ran is seen the next time. Does nothing where the disk refuses.
+ */
+export const rememberBuild = (
+  folders: BuildFolders,
+  { program, options }: Asked,
+  { from, until }: Validity,
+  seen: { readonly content: readonly ListedFile[]; readonly templates: readonly ListedFile[]; readonly at: number },
+  report: unknown,
+): void => {
+  const outputs = outputsOf(folders);
+  // A file changed just before it was read may be changed again without another stamp.
+  const tooFresh = [...seen.content, ...seen.templates].some(({ changed }) => changed > seen.at - TOO_FRESH);
+  if (outputs === undefined || tooFresh) return;
+  const inputs = inputsOf(seen.content, seen.templates);
+  const written: Written = { program, options, from, until, inputs, outputs, report };
+  const file = fileFor(folders);
+  try {
+    mkdirSync(folders.memory, { recursive: true });
+    writeFileSync(`${file}.${process.pid}`, JSON.stringify(written));
+    renameSync(`${file}.${process.pid}`, file);
+  } catch {
+    // The next build looks at everything once more.
+  }
+};
+
+export { listedIn as listTemplates };

@@ -1,0 +1,79 @@
+/** Cautions in English. The wording is ours and no legal advice. */
+import type { Caution, CautionText } from '../../model/cautions.ts';
+import { listInWords } from '../../text/list-in-words.ts';
+
+const LANG = 'en-GB';
+
+const hazardLines: ReadonlyMap<string, string> = new Map([
+  ['small parts', 'Small parts can choke a child.'],
+  ['cords', 'Cords can strangle a child; keep them short and out of a cot.'],
+]);
+
+/** What the record names is always said, in our words or in its own. */
+const hazardLine = (hazard: string): string =>
+  hazardLines.get(hazard.toLowerCase()) ?? `Beware of ${hazard}.`;
+
+const labels: Readonly<Record<Caution['sort'], string>> = {
+  allergens: 'Allergens',
+  ingredients: 'Ingredients',
+  skin: 'On the skin',
+  flame: 'Burning',
+  blade: 'Sharp edge',
+  pets: 'Pets',
+  children: 'Small children',
+  more: 'Please note',
+};
+
+const linesOf = (caution: Caution): readonly string[] => {
+  switch (caution.sort) {
+    case 'allergens':
+      return [
+        caution.contains.length > 0
+          ? `Contains ${caution.contains.join(', ')}.`
+          : 'None of the major allergens is an ingredient.',
+        ...(caution.mayContain.length > 0 ? [`May contain traces of ${caution.mayContain.join(', ')}.`] : []),
+      ];
+    case 'ingredients':
+      return [caution.ingredients];
+    case 'skin':
+      // The patch test is common practice, no source.
+      return [
+        'Try a little on the inside of your arm and wait a day before you use it. Stop if it itches or reddens.',
+      ];
+    case 'flame':
+      // After ASTM F2058 (voluntary): within sight, away from things that catch fire, away from children and pets.
+      // The wick's 6 mm are the quarter inch that makers' associations advise.
+      return [
+        'Burn it within sight and put it out before you leave the room.',
+        'Keep it away from anything that can catch fire, and from children and pets.',
+        'If it has a wick, trim it to 6 mm each time before you light it.',
+        'Stand it on something level that heat does not harm, and out of draughts.',
+      ];
+    case 'blade':
+      // Common practice, no source.
+      return [
+        'It is sharp. Cut away from yourself, close it after use and keep it out of the reach of children.',
+      ];
+    case 'pets':
+      // The advice is common practice, no source.
+      return [
+        `Harmful to ${listInWords(caution.toxicTo, LANG)} if eaten. Keep it out of their reach, and ask a vet at once if some was.`,
+      ];
+    case 'children':
+      // After US 16 CFR 1501 (ages 3 to 6: from memory).
+      return [
+        ...(caution.minAge ? [`Not for children under ${caution.minAge}.`] : []),
+        ...caution.hazards.map(hazardLine),
+      ];
+    case 'more':
+      return caution.lines;
+  }
+};
+
+/** What an item is shown with when it can hurt somebody. */
+export const cautions = {
+  /** What a caution is called. */
+  labels,
+  /** A caution's label and its sentences. */
+  text: (caution: Caution): CautionText => ({ label: labels[caution.sort], lines: linesOf(caution) }),
+};

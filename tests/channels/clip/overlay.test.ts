@@ -1,0 +1,75 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { LINE_LENGTH, LINES, overlaysOf, READING_SPEED } from '../../../src/channels/clip/overlay.ts';
+
+/** Counted apart from the code under test. */
+const signs = (text: string): number =>
+  [...new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text)].length;
+const bare = (text: string): string => text.replace(/[\s-]/g, '');
+
+const scripts = [
+  'the wooden seed tray, and “a brass mister” (300 ml)',
+  '木製の種まきトレイ「四つの種袋」と霧吹き。',
+  'Donaudampfschifffahrtselektrizitätenhauptbetriebswerkbauunterbeamtengesellschaft',
+  '👩‍🌾🌱 ça alors ! co-op 10:30 e\u0301clair',
+  'พันธุ์ไม้ในกระถาง',
+];
+const piece = fc.oneof(
+  fc.constantFrom(...scripts.flatMap((text) => text.split(' '))),
+  fc.string({ unit: 'grapheme', maxLength: 60 }),
+  fc.constantFrom('.', ',', ' – ', '…', '”', '«', '。'),
+);
+const text = fc
+  .array(piece, { maxLength: 40 })
+  .chain((pieces) => fc.constantFrom(' ', '', ', ').map((between) => pieces.join(between)));
+const lang = fc.constantFrom('en-GB', 'ja', 'de', 'th', 'zh-Hant');
+
+describe('words over a picture', () => {
+  test('stand in one or two lines of at most 42 graphemes, long enough to be read', () => {
+    fc.assert(
+      fc.property(text, lang, (words, tag) => {
+        for (const { lines, least } of overlaysOf(words, tag)) {
+          expect(lines.length).toBeGreaterThan(0);
+          expect(lines.length).toBeLessThanOrEqual(LINES);
+          for (const line of lines) {
+            expect(line.trim()).not.toBe('');
+            expect(signs(line)).toBeLessThanOrEqual(LINE_LENGTH);
+          }
+          expect((signs(lines.join(' ')) * 1000) / least).toBeLessThanOrEqual(READING_SPEED);
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('lose and add nothing but spaces and the hyphens of cut words', () => {
+    fc.assert(
+      fc.property(text, lang, (words, tag) => {
+        const shown = overlaysOf(words, tag).flatMap(({ lines }) => lines);
+        expect(bare(shown.join(''))).toBe(bare(words));
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('break where a clause ends', () => {
+    const words =
+      'Tomato and basil fill the tray’s two halves; the other two seed packets lean on it and wait.';
+    expect(overlaysOf(words, 'en').map(({ lines }) => lines.join(' / '))).toEqual([
+      'Tomato and basil fill / the tray’s two halves;',
+      'the other two seed packets / lean on it and wait.',
+    ]);
+  });
+
+  test('do not begin with a closing sign, and are broken between words where no spaces are written', () => {
+    const lines = overlaysOf(`${'木製の種まきトレイと霧吹き、'.repeat(8)}。`, 'ja').flatMap(
+      (one) => one.lines,
+    );
+    expect(lines.length).toBeGreaterThan(2);
+    expect(lines.filter((line) => /^[、。]/.test(line))).toEqual([]);
+  });
+
+  test('are none where there is nothing to say', () => {
+    expect(overlaysOf('  ', 'en')).toEqual([]);
+  });
+});
