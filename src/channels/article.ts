@@ -132,6 +132,7 @@ const articlePage = (data: ArticleData, { templates, wording }: Tools): MadeDocu
   const drawing: Drawing = {
     facts,
     words: wording.site,
+    wording,
     page: articlePath(cycle),
     away: false,
     pictures: [],
@@ -182,7 +183,7 @@ const planned = ({ box, asOf }: ChannelInput, frames: Frames, position: number) 
   return [plannedDocument(articlePath(cycle), 'page', data, articlePage)];
 };
 
-export const article: PlanningChannel = {
+export const article: PlanningChannel<'site'> = {
   name: 'article',
   where: 'site',
   plan: (input) => {

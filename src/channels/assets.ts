@@ -28,7 +28,7 @@ const asset = (path: string, { templates }: Tools): MadeDocument<Diagnostic> => 
   return { content };
 };
 
-export const assets: PlanningChannel = {
+export const assets: PlanningChannel<'site'> = {
   name: 'assets',
   where: 'site',
   plan: ({ box: { settings }, templates }) => ({

@@ -1,4 +1,5 @@
 /** The feeds: the last twelve reveals in full, newest first, as Atom 1.0 and JSON Feed 1.1. */
+import type { OpenCycle } from '../model/seal.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { BoxSettings, Cycle } from '../model/box.ts';
 import { changedAt, isoInstant, monthName } from '../model/calendar.ts';
@@ -54,6 +55,7 @@ const entryContent = (facts: ArticleFacts, { templates, wording }: Tools) => {
   const drawing: Drawing = {
     facts,
     words: wording.site,
+    wording,
     page: articlePath(facts.cycle),
     away: true,
     pictures: [],
@@ -64,7 +66,7 @@ const entryContent = (facts: ArticleFacts, { templates, wording }: Tools) => {
 };
 
 /** The frame of an entry, whose content is a fragment. */
-const entryOf = (settings: BoxSettings, cycle: Cycle): Omit<FeedEntry, 'content'> => {
+const entryOf = (settings: BoxSettings, cycle: OpenCycle): Omit<FeedEntry, 'content'> => {
   const { lang, timeZone } = settings;
   return {
     id: entryId(settings, cycle),
@@ -97,7 +99,7 @@ const json = (data: FeedData, _: Tools, contents: readonly string[]): MadeDocume
   content: jsonFeedText(feedOf(data, contents)),
 });
 
-export const feeds: PlanningChannel = {
+export const feeds: PlanningChannel<'site'> = {
   name: 'feeds',
   where: 'site',
   plan: ({ box, asOf }) => {

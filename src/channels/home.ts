@@ -158,7 +158,7 @@ const homePage = (data: HomeData, { templates, wording }: Tools): MadeDocument<D
   };
 };
 
-export const home: PlanningChannel = {
+export const home: PlanningChannel<'site'> = {
   name: 'home',
   where: 'site',
   plan: ({ box, asOf }) => {

@@ -17,7 +17,7 @@ import { proof } from './proof/index.ts';
 import { robots } from './robots.ts';
 import { sitemap } from './sitemap.ts';
 
-export const channels: readonly (Channel | PlanningChannel)[] = [
+export const channels: readonly PlanningChannel[] = [
   article,
   home,
   catalogue,

@@ -205,7 +205,7 @@ const entriesOf = (box: Box, { items }: KindGroup, asOf: Moment): readonly KindE
       };
     });
 
-export const kinds: PlanningChannel = {
+export const kinds: PlanningChannel<'site'> = {
   name: 'kinds',
   where: 'site',
   plan: ({ box, asOf }) => {

@@ -42,7 +42,7 @@ const notFoundPage = (data: NotFoundData, { templates, wording }: Tools): MadeDo
   content: documentText(templates.render('not-found', notFoundView(data, wording.site))),
 });
 
-export const notFound: PlanningChannel = {
+export const notFound: PlanningChannel<'site'> = {
   name: 'not-found',
   where: 'site',
   plan: ({ box: { settings, cycles } }) => {

@@ -30,7 +30,7 @@ const belowTheRoot = ({ url, source }: BoxSettings): readonly Diagnostic[] => {
   ];
 };
 
-export const robots: PlanningChannel = {
+export const robots: PlanningChannel<'site'> = {
   name: 'robots',
   where: 'site',
   plan: ({ box: { settings } }) => ({

@@ -83,7 +83,7 @@ const documentsOf = (data: SitemapData): readonly PlannedDocument[] => {
   );
 };
 
-export const sitemap: PlanningChannel = {
+export const sitemap: PlanningChannel<'site'> = {
   name: 'sitemap',
   where: 'site',
   plan: ({ box }) => {

@@ -1,42 +1,66 @@
 /** Templates and what belongs to them, ours and the author's. */
-import { readFile, stat } from 'node:fs/promises';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Asset, TemplateFile } from '../render/templates.ts';
-import { walk } from './walk.ts';
+import { digestOf } from '../text/digest.ts';
+import { sha256 } from '../text/hash.ts';
+import { type ListedFile, listFiles } from './list-files.ts';
 
 const TEXTS = /\.(css|svg|txt|js|json)$/i;
 
-/** The scripts that compiling made for visitors' browsers; none where the program runs uncompiled. */
-export const readScripts = async (dir: string): Promise<readonly Asset[]> => {
-  const found = (await stat(dir).catch(() => undefined)) ? await walk(dir) : [];
-  const paths = found.filter((path) => path.endsWith('.js')).sort();
-  return Promise.all(paths.map(async (path) => ({ path, bytes: await readFile(join(dir, path)) })));
+/** Every file of a folder that may not be there. */
+export const listedIn = (dir: string): readonly ListedFile[] => {
+  try {
+    return listFiles(dir);
+  } catch {
+    return [];
+  }
 };
 
-/**
- * Every file of `ownDir`; a file of the same path in `overrideDir` takes its place, and files that are only
- * there are added.
- */
-export const readTemplates = async (
-  ownDir: string,
-  overrideDir?: string,
-): Promise<{ files: readonly TemplateFile[]; assets: readonly Asset[] }> => {
-  const from = new Map((await walk(ownDir)).map((path) => [path, ownDir]));
-  const overrides = overrideDir && (await stat(overrideDir).catch(() => undefined))?.isDirectory();
-  if (overrideDir && overrides) for (const path of await walk(overrideDir)) from.set(path, overrideDir);
+/** The scripts that compiling made for visitors' browsers; none where the program runs uncompiled. */
+const readScripts = (dir: string): readonly Asset[] =>
+  listedIn(dir)
+    .filter(({ path }) => path.endsWith('.js'))
+    .map(({ path }) => ({ path, bytes: readFileSync(join(dir, path)) }));
 
+export interface TemplateFolders {
+  /** Ours. */
+  readonly own: string;
+  /** The author's: a file of the same path takes ours' place, and others are added. */
+  readonly theirs?: string;
+  /** Scripts for browsers. */
+  readonly scripts?: string;
+}
+
+export interface ReadTemplates {
+  readonly files: readonly TemplateFile[];
+  readonly assets: readonly Asset[];
+  readonly scripts: readonly Asset[];
+  /** Of all of them: equal digests mean equal templates. */
+  readonly digest: string;
+}
+
+/** Every template, asset and script. */
+export const readTemplates = ({ own, theirs, scripts }: TemplateFolders): ReadTemplates => {
+  const from = new Map(listFiles(own).map(({ path }) => [path, own]));
+  if (theirs !== undefined) for (const { path } of listedIn(theirs)) from.set(path, theirs);
   const files: TemplateFile[] = [];
   const assets: Asset[] = [];
+  const digests: string[] = [];
   for (const [path, dir] of [...from].sort(([a], [b]) => (a < b ? -1 : 1))) {
-    const bytes = await readFile(join(dir, path));
-    if (path.endsWith('.eta')) {
+    const bytes = readFileSync(join(dir, path));
+    digests.push(path, sha256(bytes));
+    if (path.endsWith('.eta'))
       files.push({
         name: path.slice(0, -'.eta'.length),
         file: `templates/${path}`,
         text: bytes.toString('utf8'),
+        isOwn: dir === own,
       });
-    } else if (TEXTS.test(path)) assets.push({ path, bytes, text: bytes.toString('utf8') });
+    else if (TEXTS.test(path)) assets.push({ path, bytes, text: bytes.toString('utf8') });
     else assets.push({ path, bytes });
   }
-  return { files, assets };
+  const made = scripts === undefined ? [] : readScripts(scripts);
+  for (const { path, bytes } of made) digests.push(path, sha256(bytes));
+  return { files, assets, scripts: made, digest: digestOf(digests) };
 };

@@ -2,8 +2,8 @@
 import { Temporal } from 'temporal-polyfill';
 import { longDate } from '../text/long-date.ts';
 import { remembered } from '../text/remembered.ts';
-import type { Box, Cycle, Moment, PlainDate } from './box.ts';
-import { type OpenCycle, revealedAt } from './seal.ts';
+import type { Cycle, Moment, PlainDate } from './box.ts';
+import { type OpenBox, type OpenCycle, revealedAt } from './seal.ts';
 
 export { longDate } from '../text/long-date.ts';
 
@@ -68,12 +68,12 @@ export const changedOn = (cycle: OpenCycle, timeZone: string): PlainDate => {
 
 /** Each cycle's `changedOn` in the box's own zone, by its id: lists of items ask for the same few days again and again. */
 const changedDays = remembered(
-  ({ cycles, settings }: Box): ReadonlyMap<string, PlainDate> =>
+  ({ cycles, settings }: OpenBox): ReadonlyMap<string, PlainDate> =>
     new Map(cycles.map((cycle) => [cycle.id, changedOn(cycle, settings.timeZone)])),
 );
 
 /** The latest of some cycles' days in a box, by their ids; undefined for none. */
-export const latestChange = (box: Box, ids: readonly string[]): PlainDate | undefined => {
+export const latestChange = (box: OpenBox, ids: readonly string[]): PlainDate | undefined => {
   const days = changedDays(box);
   return ids
     .map((id) => days.get(id) ?? '')
@@ -89,14 +89,14 @@ export const changedAt = (cycle: OpenCycle, timeZone: string): Moment =>
  * When a cycle's article last changed, as ISO 8601: the day that its record states where that is after the reveal's,
  * else a moment that is never before the reveal.
  */
-export const lastChanged = (cycle: Cycle, timeZone: string): string => {
+export const lastChanged = (cycle: OpenCycle, timeZone: string): string => {
   const { updated } = cycle;
   const later = updated !== undefined && updated > dateInZone(revealedAt(cycle), timeZone);
   return later ? updated : isoInstant(changedAt(cycle, timeZone));
 };
 
 /** The day that a cycle's record states as its article's last change; undefined where that is before the reveal. */
-export const mendedOn = (cycle: Cycle, timeZone: string): PlainDate | undefined =>
+export const mendedOn = (cycle: OpenCycle, timeZone: string): PlainDate | undefined =>
   cycle.updated === changedOn(cycle, timeZone) ? cycle.updated : undefined;
 
 /** RFC 5322 §3.3, in the zone's own time: "Thu, 19 Mar 2026 19:00:00 +0000". */

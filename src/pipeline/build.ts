@@ -8,6 +8,7 @@ import { unsealed } from '../model/seal.ts';
 import type { PictureOutput, Step, Where } from '../render/output.ts';
 import { jobKey } from '../render/pictures.ts';
 import type { Templates } from '../render/templates.ts';
+import { digestOf } from '../text/digest.ts';
 import type { Memory } from '../text/memory.ts';
 import { wordingFor } from '../wording/wording.ts';
 import { completenessOf } from './completeness/completeness.ts';
@@ -36,8 +37,10 @@ export interface BuildInput {
   /** Each cycle's list of shipments; none where there is none. */
   readonly parcels: ParcelsByCycle;
   readonly templates: Templates;
-  /** Digest of the program and of every template: what it was made with is part of what a document is. */
-  readonly tooling: string;
+  /** Digest of the program, its wording among it: what a document was made with is part of what it is. */
+  readonly program: string;
+  /** Digest of every template, asset and script. */
+  readonly templatesDigest: string;
   readonly memory: Memory;
   /** Findings so far: a proof shows those of its cycle. */
   readonly diagnostics: readonly Diagnostic[];
@@ -170,20 +173,21 @@ const plansOf = (
 
 /** All files of the site and the back room as of a moment, or what must be fixed first. */
 export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
-  const { box, asOf, templates, tooling, memory, diagnostics: found, without, share } = input;
+  const { box, asOf, templates, program, memory, diagnostics: found, without, share } = input;
   const onStage = input.onStage ?? (() => {});
   if (mustFixAny(found)) return { files: [], pictures: [], diagnostics: found, proofs: [] };
   const { lang } = box.settings;
+  const tooling = digestOf(program, input.templatesDigest);
   const tools: Tools = { templates, wording: wordingFor(lang), language: await languageFor(lang) };
   const making: Making = { memory, tools, tooling };
 
   onStage('facts');
   const { proofs, summaries } = without?.has('proof')
     ? { proofs: new Map(), summaries: () => [] }
-    : await proofsFor({ box, asOf, tools, tooling, memory, diagnostics: found });
+    : await proofsFor({ box, asOf, tools, program, memory, diagnostics: found });
 
   onStage('pages');
-  const plans = plansOf(input, tools, proofs);
+  const plans = plansOf({ box, asOf, parcels: input.parcels }, tools, proofs);
   const documents = plans.flatMap(([where, plan]) => keyed(where, plan, tooling));
   const mine = share ? documents.filter((document) => fallsTo(share, document)) : documents;
   const made = await carryOut(mine, making);
@@ -196,14 +200,14 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     box,
     asOf,
     wording: tools.wording,
-    reading: await rememberedReading(made.files, memory),
+    reading: rememberedReading(made.files, memory),
   });
   const last = {
     ...tools,
     asOf,
     box,
     proofs,
-    parcels: parcelsReports(input),
+    parcels: parcelsReports({ box, asOf, parcels: input.parcels }),
     files: made.files.map(({ where, path }) => ({ where, path })),
     completeness: whole,
   };

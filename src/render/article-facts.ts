@@ -1,4 +1,5 @@
 /** What an article and its entry in the feeds are made of: the cycle, and as much of the rest of the box as they show. */
+import type { OpenBox, OpenCycle } from '../model/seal.ts';
 import type { Box, Cycle, Item, Moment, Picture, Story } from '../model/box.ts';
 import { spareOnSale } from '../model/calls.ts';
 import { cycleOf, earlierOfKind } from '../model/relations.ts';
@@ -58,7 +59,7 @@ export interface ItemFacts {
 /** All that the parts of an article say. */
 export interface ArticleFacts {
   readonly site: SiteFacts;
-  readonly cycle: Cycle;
+  readonly cycle: OpenCycle;
   readonly stories: StoryFacts;
   /** By the item's slug. */
   readonly items: ReadonlyMap<string, ItemFacts>;
@@ -77,7 +78,7 @@ const itemFactsOf = (box: Box, item: Item, asOf: Moment): ItemFacts =>
   });
 
 /** What the article of a cycle says at a moment. */
-export const articleFactsOf = (box: Box, cycle: Cycle, asOf: Moment, frames: Frames): ArticleFacts => ({
+export const articleFactsOf = (box: OpenBox, cycle: OpenCycle, asOf: Moment, frames: Frames): ArticleFacts => ({
   site: siteFactsOf(box.settings),
   cycle,
   stories: storyFactsOf(box, [cycle.story, ...cycle.items.map(({ story }) => story)]),

@@ -35,6 +35,8 @@ type Words = Wording['site'];
 export interface Drawing {
   readonly facts: ArticleFacts;
   readonly words: Words;
+  /** What cautions and chapters are called. */
+  readonly wording: Pick<Wording, 'cautions' | 'live'>;
   /** Site path of the cycle's article. */
   readonly page: string;
   /** Whether it is read away from the site, as in a feed: full addresses, plain pictures, no jumps within the text. */
@@ -160,7 +162,7 @@ const itemView = (drawing: Drawing, item: Item) => {
     leadName: typeset(cycle.items[0]?.name ?? '', lang),
     facts: statedFacts(item, lang, words.item.facts),
     cautions: cautionsOf(item)
-      .map(wordingFor(lang).cautions.text)
+      .map(drawing.wording.cautions.text)
       .map(({ label, lines }) => ({ label, lines: lines.map((line) => typeset(line, lang)) })),
     spare: spareView(item, own, lang),
     earlier: earlier.map((other) => ({
@@ -197,17 +199,18 @@ export const callView = (site: SiteFacts, { call, subscription }: CallFacts, wor
 });
 
 /** The recording, with the moments that a reader of the article would look for. */
-const replayView = (cycle: Cycle, lang: string) => {
+const replayView = ({ facts: { cycle, site }, wording }: Drawing) => {
+  const { lang } = site;
   const { replay } = cycle;
   return (
     replay && {
       ...replay,
       marks: chaptersOf(cycle)
         .filter(({ sought }) => sought)
-        .map(({ start, title }) => ({
-          clock: clockText(start),
-          title: typeset(shortName(title), lang),
-          href: momentAddress(replay.address, start),
+        .map((chapter) => ({
+          clock: clockText(chapter.start),
+          title: typeset(shortName(wording.live.chapterTitle(chapter)), lang),
+          href: momentAddress(replay.address, chapter.start),
         })),
     }
   );
@@ -239,10 +242,10 @@ const wholeBoxView = (drawing: Drawing) => {
   };
 };
 
-const voicesView = ({ facts, words }: Drawing) => ({
-  words: words.voices,
-  voices: facts.cycle.voices.map((voice) => ({ ...voice, text: typeset(voice.text, facts.site.lang) })),
-  replay: replayView(facts.cycle, facts.site.lang),
+const voicesView = (drawing: Drawing) => ({
+  words: drawing.words.voices,
+  voices: drawing.facts.cycle.voices.map((voice) => ({ ...voice, text: typeset(voice.text, drawing.facts.site.lang) })),
+  replay: replayView(drawing),
 });
 
 const peekView = (drawing: Drawing) => {

@@ -1,4 +1,5 @@
 /** What search engines and assistants read: one schema.org graph a page, as JSON-LD. */
+import type { OpenCycle } from '../model/seal.ts';
 import type {
   Article,
   BreadcrumbList,
@@ -172,7 +173,7 @@ const subscriptionProduct = (site: SiteFacts, terms: Subscription, call: Call | 
 /** An article's graph. `image` is an absolute address; `products` are by item slug, their images absolute addresses too. */
 export const articleGraph = (input: {
   readonly site: SiteFacts;
-  readonly cycle: Cycle;
+  readonly cycle: OpenCycle;
   readonly image?: string | undefined;
   readonly products: ReadonlyMap<string, ListedProduct>;
 }): object => {

@@ -1,6 +1,7 @@
 /** Templates: text with holes, compiled once, whose holes escape whatever is not Html. */
 import { Eta } from 'eta/core';
 import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
+import { lazily } from '../text/lazy.ts';
 import { type Html, htmlSource, trusted } from './html.ts';
 
 export interface TemplateFile {
@@ -9,6 +10,8 @@ export interface TemplateFile {
   /** The file as diagnostics show it. */
   readonly file: string;
   readonly text: string;
+  /** One of the program’s own, which its tests compile: it is compiled when it is first rendered. */
+  readonly isOwn?: boolean;
 }
 
 /** A file of templates/ that is published beside the pages. */
@@ -80,7 +83,7 @@ const firstLine = (error: unknown): string =>
   (error instanceof Error ? error.message : String(error)).split('\n')[0] ?? '';
 
 /**
- * Compiles templates. A template that does not compile, or prints unescaped with `<%~ %>`, is a must-fix
+ * Compiles templates. One of the author’s that does not compile, or prints unescaped with `<%~ %>`, is a must-fix
  * diagnostic at its line, and is left out. In every template `it.part(name, data)` gives another one's Html.
  */
 export const compileTemplates = (
@@ -89,9 +92,21 @@ export const compileTemplates = (
   scripts: readonly Asset[] = [],
 ): Checked<Templates> => {
   const eta = new Eta({ escapeFunction: htmlSource, debug: true, cache: false });
-  const compiled = new Map<string, (data: object) => string>();
+  const compiled = new Map<string, () => (data: object) => string>();
   const diagnostics: Diagnostic[] = [];
-  for (const { name, file, text } of files) {
+  const compile = ({ file, text }: TemplateFile): ((data: object) => string) => {
+    const run = eta.compile(text, { filepath: file });
+    return (data) => run.call(eta, data, { filepath: file });
+  };
+  for (const template of files) {
+    const { name, file, text, isOwn = false } = template;
+    if (isOwn) {
+      compiled.set(
+        name,
+        lazily(() => compile(template)),
+      );
+      continue;
+    }
     let tags: readonly Tag[] = [];
     try {
       tags = eta.parse(text).filter((piece): piece is Tag & { val: string } => typeof piece !== 'string');
@@ -100,8 +115,8 @@ export const compileTemplates = (
         diagnostics.push(rawTagFault(file, raw));
         continue;
       }
-      const run = eta.compile(text, { filepath: file });
-      compiled.set(name, (data) => run.call(eta, data, { filepath: file }));
+      const run = compile(template);
+      compiled.set(name, () => run);
     } catch (error) {
       const message = `Unexpected template source: ${firstLine(error)}`;
       diagnostics.push(
@@ -110,7 +125,7 @@ export const compileTemplates = (
     }
   }
   const render = (name: string, data: object): Html => {
-    const run = compiled.get(name);
+    const run = compiled.get(name)?.();
     if (!run)
       throw new Error(`Expected a template named \`${name}\`, found ${[...compiled.keys()].join(', ')}`);
     return trusted(run({ ...data, part: (other: string, more: object = {}) => render(other, more) }));

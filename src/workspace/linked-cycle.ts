@@ -9,6 +9,7 @@ import type { Cycle, RecordSource, Story } from '../model/box.ts';
 import { type LinkTargets, linkStory } from '../model/link-stories.ts';
 import type { Target } from '../model/story.ts';
 import { digestOf } from '../text/digest.ts';
+import { lazily } from '../text/lazy.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
 import { type ParsedRecord, recallRecord } from './record-reader.ts';
 
@@ -122,14 +123,6 @@ export const DAMAGED_MEMORY = 'ERR_DAMAGED_MEMORY';
 
 const damaged = (file: string): Error =>
   Object.assign(new Error(`What is remembered of ${file} is damaged`), { code: DAMAGED_MEMORY });
-
-const lazily = <T>(make: () => T): (() => T) => {
-  let made: { readonly value: T } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
-};
 
 /** Gives a lean story and its source back what was left out, read at the first use. */
 export const furnish = (whole: Told, slugs: readonly string[] | undefined, shelf: RecordShelf): void => {

@@ -124,7 +124,7 @@ const scriptFile = (lang: string, { templates }: Tools): MadeDocument<Diagnostic
   return { content: script.bytes };
 };
 
-export const catalogue: PlanningChannel = {
+export const catalogue: PlanningChannel<'site'> = {
   name: 'catalogue',
   where: 'site',
   plan: ({ box, asOf, templates }) => {

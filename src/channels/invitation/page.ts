@@ -88,7 +88,7 @@ const pageView = (
     })),
     event: words.event(minutes, REMINDER),
     moved: moved > 0 && words.moved(moved),
-    findings: findingViews(findings),
+    findings: findingViews(findings, wording.findings),
   };
 };
 

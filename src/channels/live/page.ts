@@ -105,7 +105,7 @@ const sheetView = (
     pace: words.pace(speechOf(settings).pace),
     beats: live.beats.map((beat) => beatView(beat, lang, wording)),
     chapters: chapterLines(chaptersOf(cycle), lang, words),
-    findings: findingViews(findings),
+    findings: findingViews(findings, wording.findings),
   };
 };
 

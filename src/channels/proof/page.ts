@@ -212,7 +212,7 @@ export const proofPage = (data: ProofData, { templates, wording }: Tools): MadeD
     scheme: schemeElement(cycle.palette),
     asOf: longDate(asOf, lang),
     sealed,
-    reveal: revealDay(cycle, settings.timeZone, lang),
+    reveal: wording.calendar.revealDay(revealDay(cycle, settings.timeZone, lang)),
     aim: coverage.aim,
     verdict: words.verdict(verdictOf(coverage)),
     reading: words.reading(coverage.reading, lang),

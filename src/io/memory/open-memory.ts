@@ -2,6 +2,7 @@
  * The memory between runs, in a folder of packs. Each run writes packs of its own and never changes another's, so that
  * two runs at once do not meet; what neither reads any more is left out when packs are put together.
  */
+import { randomUUID } from 'node:crypto';
 import {
   closeSync,
   fstatSync,
@@ -85,8 +86,14 @@ const attempt = (work: () => void): boolean => {
   }
 };
 
-/** Opens the memory in a folder, which need not be there yet. */
-export const openMemory = (folder: string): LastingMemory => {
+/** A name that no other run has, on this machine or on another whose memory is put beside this one's; in the order of time. */
+const freshName = (): string => `${Date.now().toString(36)}-${randomUUID().slice(0, 8)}`;
+
+/**
+ * Opens the memory in a folder, which need not be there yet. One that is not trusted recalls nothing but what it keeps
+ * itself, and what it keeps takes the place of what is there.
+ */
+export const openMemory = (folder: string, isTrusted = true): LastingMemory => {
   const places = new Map<string, Place>();
   const packs: OpenPack[] = [];
   const used = new Set<string>();
@@ -95,7 +102,7 @@ export const openMemory = (folder: string): LastingMemory => {
   let own: { readonly pack: OpenPack; readonly entries: PackEntry[]; end: number } | undefined;
   let writable = true;
 
-  for (const name of packsIn(folder)) {
+  for (const name of isTrusted ? packsIn(folder) : []) {
     const path = join(folder, name);
     const file = openPack(path);
     if (file === undefined) continue;
@@ -108,7 +115,7 @@ export const openMemory = (folder: string): LastingMemory => {
 
   const begin = (): NonNullable<typeof own> => {
     mkdirSync(folder, { recursive: true });
-    const path = join(folder, `${Date.now().toString(36)}-${process.pid.toString(36)}${ENDING}`);
+    const path = join(folder, `${freshName()}${ENDING}`);
     // An existing name is another run's, and is left to it.
     const file = openSync(path, 'wx+');
     writeSync(file, PACK_HEAD);
@@ -155,7 +162,7 @@ export const openMemory = (folder: string): LastingMemory => {
   /** Writes all that is used into one pack, and takes the others away. */
   const tidy = (): void => {
     const live = [...places].filter(([key]) => used.has(key));
-    const target = join(folder, `${Date.now().toString(36)}-${process.pid.toString(36)}-tidied${ENDING}`);
+    const target = join(folder, `${freshName()}${ENDING}`);
     const temporary = `${target}.part`;
     const file = openSync(temporary, 'wx');
     const entries: PackEntry[] = [];

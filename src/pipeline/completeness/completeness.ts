@@ -21,11 +21,11 @@ interface Completed<Whole> {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-const ofCycle = (cycle: Cycle, input: CompletenessInput): Completed<CycleCompleteness> => {
+const ofCycle = async (cycle: Cycle, input: CompletenessInput): Promise<Completed<CycleCompleteness>> => {
   const { box, asOf, wording, reading } = input;
   const pieces = piecesOf(box.settings);
   const things = soughtIn(box, cycle, asOf, wording);
-  const told = pieces.map((piece) => toldIn(cycle, piece, things, asOf, reading));
+  const told = await Promise.all(pieces.map((piece) => toldIn(cycle, piece, things, asOf, reading)));
   const judged = things.map((thing, i) => ({
     thing,
     verdicts: told.map((one) => ({ one, state: stateOf(thing, i, one), lacking: lackedBy(i, one) })),
@@ -48,8 +48,8 @@ const ofCycle = (cycle: Cycle, input: CompletenessInput): Completed<CycleComplet
 };
 
 /** What every cycle's pieces carry, and findings about what they do not. */
-export const completenessOf = (input: CompletenessInput): Completed<Completeness> => {
-  const found = input.box.cycles.map((cycle) => ofCycle(cycle, input));
+export const completenessOf = async (input: CompletenessInput): Promise<Completed<Completeness>> => {
+  const found = await Promise.all(input.box.cycles.map((cycle) => ofCycle(cycle, input)));
   const whole = found.map((one) => one.whole);
   return {
     whole,

@@ -5,7 +5,6 @@ import type { PieceState } from '../../model/carried.ts';
 import { formsOfPiece } from '../../model/pieces.ts';
 import { isSealed } from '../../model/seal.ts';
 import { articlePath } from '../../render/addresses.ts';
-import type { Output } from '../../render/output.ts';
 import { plainWords } from '../../render/plain-words.ts';
 import { type Duty, duties } from './duties.ts';
 import { isOwed, type SoughtTexts, type SoughtThing, soughtTexts } from './sought.ts';
@@ -27,20 +26,7 @@ export const heldBy = (
 export type FileReading = (
   place: FilePlace,
   sought: readonly SoughtTexts[],
-) => readonly boolean[] | undefined;
-
-/** Reads a build's files as they are about to be written. */
-export const readingOf = (outputs: readonly Output[]): FileReading => {
-  const texts: ReadonlyMap<string, string> = new Map(
-    outputs.flatMap((output) =>
-      'text' in output ? [[`${output.where}/${output.path}`, output.text] as const] : [],
-    ),
-  );
-  return ({ where, path }, sought) => {
-    const text = texts.get(`${where}/${path}`);
-    return text === undefined ? undefined : heldBy({ path, text }, sought);
-  };
-};
+) => Promise<readonly boolean[] | undefined>;
 
 /** A piece of a cycle as its files tell it. */
 export interface ToldPiece {
@@ -58,18 +44,19 @@ const placesOf = (cycle: Cycle, piece: Piece): readonly FilePlace[] =>
     : formsOfPiece[piece].map((file) => ({ where: 'backroom', path: `${cycle.id}/${file}` }));
 
 /** What the files of a cycle's piece hold of the things looked for. */
-export const toldIn = (
+export const toldIn = async (
   cycle: Cycle,
   piece: Piece,
   things: readonly SoughtThing[],
   asOf: Moment,
   reading: FileReading,
-): ToldPiece => {
+): Promise<ToldPiece> => {
   const sought = things.map((thing) => soughtTexts(thing, piece));
-  const forms = placesOf(cycle, piece).flatMap((place) => {
-    const holds = reading(place, sought);
-    return holds ? [{ path: place.path, holds }] : [];
-  });
+  const forms: { readonly path: string; readonly holds: readonly boolean[] }[] = [];
+  for (const place of placesOf(cycle, piece)) {
+    const holds = await reading(place, sought);
+    if (holds) forms.push({ path: place.path, holds });
+  }
   const duty = duties[piece];
   if (forms.length > 0) return { piece, duty, forms };
   const without = piece === 'article' && isSealed(cycle, asOf) ? 'sealed' : 'not made';

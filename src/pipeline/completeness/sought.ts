@@ -19,6 +19,7 @@ export interface SoughtThing {
   readonly texts: SoughtTexts;
   /** What will do for a piece that has not the time for more. */
   readonly begun?: SoughtTexts;
+  /** Asked only for a finding, because it is read from the record’s file. */
   readonly location: Location;
   /** As a finding calls it. */
   readonly called: string;
@@ -51,7 +52,9 @@ const itemThings = ({ items }: Cycle, { cautions }: Wording): readonly SoughtThi
       {
         thing: { kind: 'item', name: item.name },
         texts: [[name]],
-        location: locationIn(item.source, 'name'),
+        get location() {
+          return locationIn(item.source, 'name');
+        },
         called: `\`${name}\``,
       },
       ...cautionsOf(item).map((caution): SoughtThing => {
@@ -59,7 +62,9 @@ const itemThings = ({ items }: Cycle, { cautions }: Wording): readonly SoughtThi
         return {
           thing: { kind: 'caution', sort: caution.sort },
           texts: lines.map((line) => [line]),
-          location: locationIn(item.source, 'category', 'cautions', 'name'),
+          get location() {
+            return locationIn(item.source, 'category', 'cautions', 'name');
+          },
           called: `the caution “${label}” of \`${name}\``,
         };
       }),
@@ -73,7 +78,9 @@ const peekThings = ({ peek, live, source }: Cycle, lang: string): readonly Sough
           thing: { kind: 'peek' },
           texts: [[peek.text]],
           begun: [[live?.peek ?? sentencesOf(peek.text, lang)[0] ?? '']],
-          location: locationIn(source, 'peek.text', 'peek'),
+          get location() {
+            return locationIn(source, 'peek.text', 'peek');
+          },
           called: 'the peek',
         },
       ]
@@ -87,13 +94,17 @@ const callThings = (box: Box, cycle: Cycle, asOf: Moment): readonly SoughtThing[
     {
       thing: { kind: 'call', text: call.text },
       texts: [[call.text]],
-      location: locationIn(source, `calls.${call.kind}.text`, 'calls', 'name'),
+      get location() {
+        return locationIn(source, `calls.${call.kind}.text`, 'calls', 'name');
+      },
       called: `the call “${call.text}”`,
     },
     {
       thing: { kind: 'address' },
       texts: [[call.address, saidAddress(call.address)]],
-      location: locationIn(source, `calls.${call.kind}.address`, 'calls', 'name'),
+      get location() {
+        return locationIn(source, `calls.${call.kind}.address`, 'calls', 'name');
+      },
       called: `the call’s address ${call.address}`,
     },
   ];

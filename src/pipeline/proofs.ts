@@ -1,0 +1,208 @@
+/**
+ * The proofs of cycles: each part is kept by what it depends on. What an article says itself depends on its cycle; how it
+ * stands beside others on the small indexes of them all. A whole proof is put together only where somebody reads it.
+ */
+import { isAtAim } from '../analysis/coverage/aim.ts';
+import type { Coverage } from '../analysis/coverage/coverage.ts';
+import type {
+  ArticleIndex,
+  ComparedCoverage,
+  OwnCoverage,
+  Surroundings,
+} from '../analysis/coverage/measure-coverage.ts';
+import type { Language } from '../analysis/language/language.ts';
+import type { Proof, Tools } from '../channels/channel.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Box, Cycle, Item, Moment } from '../model/box.ts';
+import { isSealed } from '../model/seal.ts';
+import { digestOf } from '../text/digest.ts';
+import { knownBy, lazily } from '../text/lazy.ts';
+import { keepData, type Memory, recallData } from '../text/memory.ts';
+import { DEFAULT_AIM } from './defaults.ts';
+
+/** A proof in short. */
+export interface Proved {
+  readonly cycle: string;
+  readonly theme: string;
+  readonly aim: number;
+  readonly items: number;
+  readonly atAim: number;
+  readonly weakest?: { readonly name: string; readonly standing: number };
+  readonly crowded: number;
+  readonly rivals: number;
+}
+
+export interface ProofsInput {
+  readonly box: Box;
+  readonly asOf: Moment;
+  readonly tools: Tools;
+  /** Digest of the program: another one may read the same text otherwise. */
+  readonly program: string;
+  readonly memory: Memory;
+  /** Findings of the whole content: a proof shows those of its cycle, and those of no cycle. */
+  readonly diagnostics: readonly Diagnostic[];
+  /** Standing that every item should reach; more than 0 and less than 1. */
+  readonly aim?: number;
+  /** The cycles to prove; all where it is left out. */
+  readonly only?: ReadonlySet<string>;
+}
+
+export interface ProofsFor {
+  /** By cycle, the oldest first. */
+  readonly proofs: ReadonlyMap<string, Proof>;
+  /** In short, those of the newest cycle and of the cycles whose `proof.html` is among these paths. */
+  readonly summaries: (fresh: ReadonlySet<string>) => readonly Proved[];
+}
+
+const concerns = ({ id }: Cycle, { location }: Diagnostic): boolean =>
+  location.file.startsWith(`cycles/${id}/`) || !location.file.startsWith('cycles/');
+
+const nameKey = ({ kind, name, also }: Item, { tag }: Language): string =>
+  digestOf('other names', 1, tag, kind, name, also);
+
+/** Other names of some items by kind. The dictionary is opened only for what is not remembered. */
+const otherNamesOf = async (
+  items: readonly Item[],
+  language: Language,
+  memory: Memory,
+): Promise<ReadonlyMap<string, readonly string[]>> => {
+  const known = new Map(
+    items.map((item) => [item, recallData(memory, nameKey(item, language)) as readonly string[] | undefined]),
+  );
+  const unknown = items.filter((item) => known.get(item) === undefined);
+  if (unknown.length === 0) return new Map(items.map((item) => [item.kind, known.get(item) ?? []]));
+  const { otherNames } = await import('../analysis/coverage/phrases/other-names.ts');
+  const found = await otherNames(unknown, language);
+  for (const item of unknown) {
+    const names = found.get(item.kind) ?? [];
+    known.set(item, names);
+    keepData(memory, nameKey(item, language), names);
+  }
+  return new Map(items.map((item) => [item.kind, known.get(item) ?? []]));
+};
+
+/** What stands around a cycle, as far as its passages read it. */
+const surroundingFacts = ({ settings, items, call }: Surroundings): unknown => [
+  settings,
+  items.map(({ earlier, onSale, hasKindPage }) => [earlier.map(({ name }) => name), onSale, hasKindPage]),
+  call,
+];
+
+/** A cycle with what its parts are known by. */
+interface Subject {
+  readonly cycle: Cycle;
+  /** What its passages are made of. */
+  readonly textKey: string;
+}
+
+const inShort = ({ cycle, theme, aim, items, overRepeated }: OwnCoverage, { rivals }: ComparedCoverage): Proved => {
+  const [weakest] = [...items].sort((a, b) => a.standing - b.standing);
+  return {
+    cycle,
+    theme,
+    aim,
+    items: items.length,
+    atAim: items.filter(({ standing }) => isAtAim(standing, aim)).length,
+    ...(weakest ? { weakest: { name: weakest.name, standing: weakest.standing } } : {}),
+    crowded: overRepeated.length,
+    rivals: rivals.length,
+  };
+};
+
+/** The proofs of the cycles that are asked for. A sealed cycle is compared with the open ones, and never the other way about. */
+export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
+  const { box, asOf, tools, program, memory, diagnostics, only } = input;
+  const { language, wording } = tools;
+  const cautionText = wording.cautions.text;
+  const aim = input.aim ?? DEFAULT_AIM;
+  const chosen = box.cycles.filter(({ id }) => only?.has(id) ?? true);
+  const isOpen = (cycle: Cycle): boolean => !isSealed(cycle, asOf);
+  const coverage = await import('../analysis/coverage/measure-coverage.ts');
+
+  const surroundings = new Map<Cycle, Surroundings>();
+  const subjectOf = (cycle: Cycle): Subject => {
+    const around = coverage.surroundingsOf(box, cycle, asOf);
+    surroundings.set(cycle, around);
+    return { cycle, textKey: digestOf('passages', program, cycle, surroundingFacts(around), language.tag) };
+  };
+  const subjects = new Map(
+    box.cycles.filter((cycle) => isOpen(cycle) || chosen.includes(cycle)).map((cycle) => [cycle, subjectOf(cycle)]),
+  );
+  const passagesOf = (cycle: Cycle) =>
+    coverage.passagesOf(cycle, surroundings.get(cycle) ?? coverage.surroundingsOf(box, cycle, asOf), language, cautionText);
+
+  const indexOf = ({ cycle, textKey }: Subject): ArticleIndex => {
+    const key = digestOf('article index', textKey);
+    const known = memory.recall(key);
+    const decoded = known && coverage.decodeIndex(known);
+    if (decoded) return decoded;
+    const index = coverage.indexArticle(coverage.articleOf(cycle, passagesOf(cycle)));
+    memory.keep(key, coverage.encodeIndex(index));
+    return index;
+  };
+
+  const names = await otherNamesOf(
+    chosen.flatMap(({ items }) => items),
+    language,
+    memory,
+  );
+  const searches = lazily(() => coverage.searchIndexOf(box.searches, language));
+  const searchesDigest = digestOf(box.searches);
+  const ownOf = async (
+    { cycle, textKey }: Subject,
+  ): Promise<{ readonly own: OwnCoverage; readonly key: string }> => {
+    const others = cycle.items.map(({ kind }) => names.get(kind) ?? []);
+    const key = digestOf('own coverage', textKey, searchesDigest, aim, others);
+    const known = recallData(memory, key) as OwnCoverage | undefined;
+    if (known) return { own: known, key };
+    const own = await coverage.ownCoverage({
+      cycle,
+      passages: passagesOf(cycle),
+      searches: searches(),
+      aim,
+      language,
+      otherNames: names,
+    });
+    keepData(memory, key, own);
+    return { own, key };
+  };
+
+  const openSubjects = [...subjects.values()].filter(({ cycle }) => isOpen(cycle));
+  const openIndexes = lazily(() => openSubjects.map(indexOf));
+  const asked = new Set(chosen.map(({ id }) => id));
+  const openArchive = lazily(() => coverage.archiveOf(openIndexes(), asked));
+  const openKey = digestOf(openSubjects.map(({ textKey }) => textKey));
+  const comparedOf = (subject: Subject, own: OwnCoverage, ownKey: string): ComparedCoverage => {
+    const key = digestOf('compared', ownKey, openKey, subject.textKey);
+    const known = recallData(memory, key) as ComparedCoverage | undefined;
+    if (known) return known;
+    const archive = isOpen(subject.cycle)
+      ? openArchive()
+      : coverage.archiveOf([...openIndexes(), indexOf(subject)], new Set([subject.cycle.id]));
+    const compared = coverage.comparedCoverage(own, archive, language);
+    keepData(memory, key, compared);
+    return compared;
+  };
+
+  const proofs = new Map<string, Proof>();
+  const shorts = new Map<string, Proved>();
+  for (const cycle of chosen) {
+    const subject = subjects.get(cycle);
+    if (!subject) throw new Error(`Expected ${cycle.id} among the cycles that are read`);
+    const { own, key } = await ownOf(subject);
+    const compared = comparedOf(subject, own, key);
+    shorts.set(cycle.id, inShort(own, compared));
+    proofs.set(cycle.id, {
+      coverage: knownBy(digestOf('coverage', key, compared), (): Coverage =>
+        coverage.coverageOf(own, compared, passagesOf(cycle), language),
+      ),
+      diagnostics: diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)),
+    });
+  }
+  const newest = box.cycles.at(-1)?.id;
+  return {
+    proofs,
+    summaries: (fresh) =>
+      [...shorts].flatMap(([cycle, short]) => (cycle === newest || fresh.has(`${cycle}/proof.html`) ? [short] : [])),
+  };
+};
