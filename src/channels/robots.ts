@@ -3,12 +3,13 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { BoxSettings } from '../model/box.ts';
 import { locationIn } from '../model/location-in.ts';
 import { absoluteAddress, SITEMAP_PATH } from '../render/addresses.ts';
-import { type PlanningChannel, plannedDocument } from './channel.ts';
+import { type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
 
 /** `sitemap` is its full address. */
-const robotsText = (sitemap: string): string => `# All of this site may be read and indexed.
-# Robots ask for this file at the root of a domain alone (RFC 9309, 2.3): where the site stands in a folder of one,
-# the lines below belong in the file at the root.
+const robotsText = (
+  sitemap: string,
+  comment: readonly string[],
+): string => `${comment.map((line) => `# ${line}`).join('\n')}
 User-agent: *
 Allow: /
 
@@ -30,15 +31,15 @@ const belowTheRoot = ({ url, source }: BoxSettings): readonly Diagnostic[] => {
   ];
 };
 
+const robotsFile = (sitemap: string, { wording }: Tools) => ({
+  content: robotsText(sitemap, wording.site.robots),
+});
+
 export const robots: PlanningChannel<'site'> = {
   name: 'robots',
   where: 'site',
   plan: ({ box: { settings } }) => ({
-    documents: [
-      plannedDocument('robots.txt', 'list', absoluteAddress(settings, SITEMAP_PATH), (sitemap) => ({
-        content: robotsText(sitemap),
-      })),
-    ],
+    documents: [plannedDocument('robots.txt', 'list', absoluteAddress(settings, SITEMAP_PATH), robotsFile)],
     diagnostics: belowTheRoot(settings),
   }),
 };

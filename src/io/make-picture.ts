@@ -4,6 +4,9 @@ import type { PictureJob } from '../render/output.ts';
 import { openPhoto } from './open-photo.ts';
 import { playMark } from './play-mark.ts';
 
+/** What of a job decides its pixels, before it is marked and encoded. */
+type JobPixels = Pick<PictureJob, 'width' | 'height' | 'focus'>;
+
 interface Pixels {
   readonly data: Buffer;
   readonly width: number;
@@ -68,17 +71,25 @@ const startAround = (focus: number, length: number, whole: number): number =>
 const withPlayMark = async (pixels: Pixels): Promise<Pixels> =>
   pixelsOf(pipeline(pixels).composite([{ input: Buffer.from(playMark(pixels.width, pixels.height)) }]));
 
+/** How each format is written. Whoever changes it raises the recipe's version, so that no old picture passes for a new one. */
+export const ENCODINGS = {
+  jpeg: { mozjpeg: true, quality: 80 },
+  webp: { quality: 75, effort: 4 },
+  // Effort 4 takes ten times as long for about a tenth fewer bytes.
+  avif: { quality: 50, effort: 2 },
+  png: { compressionLevel: 9 },
+} as const;
+
 const encode = (image: Sharp, format: PictureJob['format']): Promise<Buffer> => {
   switch (format) {
     case 'jpeg':
-      return image.flatten({ background: '#ffffff' }).jpeg({ mozjpeg: true, quality: 80 }).toBuffer();
+      return image.flatten({ background: '#ffffff' }).jpeg(ENCODINGS.jpeg).toBuffer();
     case 'webp':
-      return image.webp({ quality: 75, effort: 4 }).toBuffer();
+      return image.webp(ENCODINGS.webp).toBuffer();
     case 'avif':
-      // Effort 4 takes ten times as long for about a tenth fewer bytes.
-      return image.avif({ quality: 50, effort: 2 }).toBuffer();
+      return image.avif(ENCODINGS.avif).toBuffer();
     case 'png':
-      return image.png({ compressionLevel: 9 }).toBuffer();
+      return image.png(ENCODINGS.png).toBuffer();
   }
 };
 
@@ -113,7 +124,7 @@ export const makePictures = async (
   const busiestFor = once(async (ratio: number) => busiest(await copy(COPIES.length - 1), ratio));
 
   /** The smallest copy whose part is as large as the job wants. */
-  const copyFor = async (job: PictureJob): Promise<Pixels> => {
+  const copyFor = async (job: JobPixels): Promise<Pixels> => {
     for (let index = COPIES.length - 1; index > 0; index--) {
       const candidate = await copy(index);
       const part = partSize(candidate, job.width / job.height);
@@ -123,9 +134,9 @@ export const makePictures = async (
   };
 
   const sized = once(async (key: string): Promise<Pixels> => {
-    const job = JSON.parse(key) as Omit<PictureJob, 'format' | 'mark'>;
+    const job: JobPixels = JSON.parse(key);
     const ratio = job.width / job.height;
-    const from = await copyFor(job as PictureJob);
+    const from = await copyFor(job);
     const part = partSize(from, ratio);
     // A shape that differs by rounding alone is the photo's own: nothing to crop.
     const whole = Math.abs(full.width / ratio - full.height) <= Math.max(1, full.width / job.width);
@@ -155,8 +166,9 @@ export const makePictures = async (
   });
 
   for (const job of jobs) {
-    const { format, mark, ...size } = job;
-    const pixels = await sized(JSON.stringify(size));
+    const { format, mark, width, height, focus } = job;
+    const wanted: JobPixels = { width, height, ...(focus && { focus }) };
+    const pixels = await sized(JSON.stringify(wanted));
     const marked = mark ? await withPlayMark(pixels) : pixels;
     await done(job, await encode(pipeline(marked), format));
   }

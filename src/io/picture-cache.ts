@@ -1,31 +1,11 @@
 /** Published pictures, kept between runs under a key that says all that went into them. */
-import { createHash } from 'node:crypto';
 import { mkdir, readdir, readFile, rename, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { PictureJob } from '../render/output.ts';
 import { mapConcurrently } from './map-concurrently.ts';
 
-/** Raise when the same job would give other bytes, so that cached pictures are made anew. */
-const RECIPE_VERSION = 1;
-
 /** Photos decoded at once: one for each of two processors. */
 const PHOTOS_AT_ONCE = 2;
-
-const keyOf = ({ hash, width, height, focus, format, mark }: PictureJob): string =>
-  createHash('sha256')
-    .update(
-      JSON.stringify([
-        RECIPE_VERSION,
-        hash,
-        width,
-        height,
-        focus?.x,
-        focus?.y,
-        format,
-        ...(mark ? [mark] : []),
-      ]),
-    )
-    .digest('hex');
 
 export interface CachedPictures {
   /** Absolute path of a job's picture. */
@@ -47,7 +27,7 @@ export const cachePictures = async (
   const folder = join(cache, 'pictures');
   await mkdir(folder, { recursive: true });
   const there = new Set(await readdir(folder));
-  const wanted = new Map(jobs.map((job) => [keyOf(job), job]));
+  const wanted = new Map(jobs.map((job) => [job.key, job]));
   const missing = [...wanted].filter(([key]) => !there.has(key)).map(([, job]) => job);
   const byPhoto = new Map<string, PictureJob[]>();
   for (const job of missing) byPhoto.set(job.source, [...(byPhoto.get(job.source) ?? []), job]);
@@ -57,7 +37,7 @@ export const cachePictures = async (
     let done = 0;
     await mapConcurrently(PHOTOS_AT_ONCE, [...byPhoto], async ([source, ofPhoto]) => {
       await makePictures(await readFile(join(contentDir, source)), ofPhoto, async (job, picture) => {
-        const file = join(folder, keyOf(job));
+        const file = join(folder, job.key);
         // Written aside first: a run that is stopped must not leave half a picture under a good key.
         await writeFile(`${file}.${process.pid}`, picture);
         await rename(`${file}.${process.pid}`, file);
@@ -66,7 +46,7 @@ export const cachePictures = async (
     });
   }
   return {
-    fileOf: (job) => join(folder, keyOf(job)),
+    fileOf: (job) => join(folder, job.key),
     made: missing.length,
     fromCache: wanted.size - missing.length,
   };

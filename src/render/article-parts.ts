@@ -93,8 +93,19 @@ const storyHtml = (
 export const countryName = (code: string, lang: string): string =>
   new Intl.DisplayNames([lang], { type: 'region' }).of(code) ?? code;
 
-/** What an item's record may state of it, in the order in which pages show it. */
+/** What an item's record may state of it. */
 export type StatedFact = keyof Words['item']['facts'];
+
+/** As pages show them. */
+const FACT_ORDER: readonly StatedFact[] = [
+  'brand',
+  'material',
+  'color',
+  'size',
+  'weight',
+  'countryOfOrigin',
+  'care',
+];
 
 /** An item's facts with their labels, those that the record gives. */
 export const statedFacts = (
@@ -111,10 +122,7 @@ export const statedFacts = (
     countryOfOrigin: item.countryOfOrigin && countryName(item.countryOfOrigin, lang),
     care: item.care,
   };
-  const order: readonly StatedFact[] = [
-    ...(['brand', 'material', 'color', 'size', 'weight', 'countryOfOrigin', 'care'] as const),
-  ];
-  return order.flatMap((fact) => {
+  return FACT_ORDER.flatMap((fact) => {
     const value = values[fact];
     return value ? [{ fact, label: labels[fact], value: typeset(value, lang) }] : [];
   });

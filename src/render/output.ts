@@ -17,6 +17,8 @@ export interface PictureJob {
   readonly format: 'avif' | 'webp' | 'jpeg' | 'png';
   /** Drawn over the middle: `play` says that the picture leads to a film. */
   readonly mark?: 'play';
+  /** Stands for all that the file is made of: see `jobKey`. Jobs of one key give the same bytes. */
+  readonly key: string;
 }
 
 /** A file of text. */

@@ -1,9 +1,9 @@
 /** Picture markup together with the files it names, so that the two cannot disagree. */
 import type { Picture } from '../model/box.ts';
-import { shortHash } from '../text/hash.ts';
 import { relativeAddress } from './addresses.ts';
 import { type Html, html, joinHtml } from './html.ts';
 import type { PictureJob, PictureOutput } from './output.ts';
+import { jobKey } from './picture-recipe.ts';
 
 /** What of a picture its published files depend on: its words are left out, so that a new word makes no new file. */
 export type PictureSource = Pick<Picture, 'file' | 'hash' | 'width' | 'height' | 'focus'>;
@@ -71,6 +71,9 @@ const baseName = (file: string): string => {
   return fit || 'picture';
 };
 
+/** Of a key, in a published name: enough that two of a site's pictures never share one. */
+const NAMED_DIGITS = 10;
+
 /** One rendition. Its name changes when the photo's bytes or the way it is made change, and only then. */
 const rendition = (
   picture: PictureSource,
@@ -79,22 +82,21 @@ const rendition = (
   format: Format,
   mark?: NonNullable<PictureJob['mark']>,
 ): PictureOutput => {
-  const focus = picture.focus;
-  const cut = focus ? `${focus.x},${focus.y}` : 'auto';
-  const recipe = [picture.hash, width, height, cut, format, ...(mark ? [mark] : [])].join(' ');
+  const job = {
+    source: picture.file,
+    hash: picture.hash,
+    width,
+    height,
+    ...(picture.focus && { focus: picture.focus }),
+    format,
+    ...(mark && { mark }),
+  };
+  const key = jobKey(job);
   const name = [baseName(picture.file), ...(mark ? [mark] : []), width].join('-');
   return {
     where: 'site',
-    path: `pictures/${name}.${shortHash(recipe)}.${extensions[format]}`,
-    picture: {
-      source: picture.file,
-      hash: picture.hash,
-      width,
-      height,
-      ...(focus ? { focus } : {}),
-      format,
-      ...(mark ? { mark } : {}),
-    },
+    path: `pictures/${name}.${key.slice(0, NAMED_DIGITS)}.${extensions[format]}`,
+    picture: { ...job, key },
   };
 };
 

@@ -1,5 +1,5 @@
 /** What pages say of the box around their own text: as much of its settings as is published, and no more. */
-import type { Box, BoxSettings, Moment, Subscription } from '../model/box.ts';
+import type { Box, BoxSettings, Cycle, Moment, Subscription } from '../model/box.ts';
 import { type Call, callsAsOf } from '../model/calls.ts';
 import { defined } from '../text/defined.ts';
 import { remembered } from '../text/remembered.ts';
@@ -34,8 +34,8 @@ export interface CallFacts {
 
 /** The frames and calls of a box's pages at a moment: for a page about one cycle, else for a page about the box. */
 export interface Frames {
-  readonly frame: (cycle?: Box['cycles'][number]) => PageFrame;
-  readonly call: (cycle?: Box['cycles'][number]) => CallFacts;
+  readonly frame: (cycle?: Cycle) => PageFrame;
+  readonly call: (cycle?: Cycle) => CallFacts;
 }
 
 /** The frames of a box's pages at a moment. */

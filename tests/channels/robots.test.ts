@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { PublicInput } from '../../src/channels/channel.ts';
 import { robots } from '../../src/channels/robots.ts';
+import { en } from '../../src/wording/en.ts';
 import { box, settings } from '../support/box.ts';
 import { carriedOut } from '../support/carried-out.ts';
 import { readRobots } from '../support/read-robots.ts';
@@ -17,6 +18,7 @@ const madeFor = (url: string) =>
         },
       }),
     }),
+    wording: en,
   } as PublicInput);
 
 describe('robots.txt', () => {

@@ -4,8 +4,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp, { type ChannelStats } from 'sharp';
 import { describe, expect, it } from 'vitest';
-import { makePictures } from '../../src/io/make-picture.ts';
+import { ENCODINGS, makePictures } from '../../src/io/make-picture.ts';
 import type { PictureJob } from '../../src/render/output.ts';
+import { jobKey, RECIPE_VERSION } from '../../src/render/picture-recipe.ts';
 import { locatedPhoto, photo, turnedPhoto } from './photos.ts';
 
 const job = (more: Partial<PictureJob>): PictureJob => ({
@@ -14,6 +15,7 @@ const job = (more: Partial<PictureJob>): PictureJob => ({
   width: 300,
   height: 200,
   format: 'jpeg',
+  key: 'k',
   ...more,
 });
 
@@ -26,6 +28,38 @@ const make = async (bytes: Uint8Array, jobs: readonly PictureJob[]): Promise<Buf
 };
 
 const formats = ['avif', 'webp', 'jpeg', 'png'] as const;
+
+describe('the key of a picture', () => {
+  it('is another for every part of its job, and for nothing else', () => {
+    const { key: _, ...plain } = job({});
+    const others: readonly Partial<PictureJob>[] = [
+      { hash: 'i' },
+      { width: 301 },
+      { height: 201 },
+      { focus: { x: 0.5, y: 0.5 } },
+      { focus: { x: 0.5, y: 0.6 } },
+      { format: 'avif' },
+      { mark: 'play' },
+    ];
+    const keys = others.map((more) => jobKey({ ...plain, ...more }));
+    expect(new Set([jobKey(plain), ...keys]).size).toBe(others.length + 1);
+    // A photo that was moved is the same photo.
+    expect(jobKey({ ...plain, source: 'b.jpg' })).toBe(jobKey(plain));
+  });
+
+  // Change both together: an old picture is never taken for one of another quality.
+  it('has a version for each way of encoding', () => {
+    expect({ RECIPE_VERSION, ENCODINGS }).toEqual({
+      RECIPE_VERSION: 1,
+      ENCODINGS: {
+        jpeg: { mozjpeg: true, quality: 80 },
+        webp: { quality: 75, effort: 4 },
+        avif: { quality: 50, effort: 2 },
+        png: { compressionLevel: 9 },
+      },
+    });
+  });
+});
 
 describe('a published picture', () => {
   it('carries neither place nor camera nor profile', async () => {

@@ -12,6 +12,7 @@ import { cautionsOf } from '../../src/model/cautions.ts';
 import { linkBox } from '../../src/model/link.ts';
 import { readFrontMatter } from '../support/read-front-matter.ts';
 import { cautionText } from '../support/telling-input.ts';
+import { en } from '../../src/wording/en.ts';
 
 const site = inject('demoSite');
 const root = join(import.meta.dirname, '../..');
@@ -48,17 +49,19 @@ const wordsOf = (passages: readonly Passage[]): readonly string[] =>
 
 const isShown = ({ form }: Passage): boolean => !['address', 'picture', 'data'].includes(form);
 
-/** What templates say on every page, and what is made of dates, numbers and places. */
-const furniture = async (box: Box): Promise<ReadonlySet<string>> => {
-  const dir = join(root, 'templates');
-  const templates = (await readdir(dir)).filter((file) => file.endsWith('.eta'));
-  const texts = await Promise.all(templates.map((file) => readFile(join(dir, file), 'utf8')));
-  // The strings of an expression are labels too: `it.voices.length ? 'From those who opened it' : …`.
-  const labels = texts.map((text) =>
-    text
-      .replace(/<%([\s\S]*?)%>/g, (_, code: string) => ` ${(code.match(/'[^']*'/g) ?? []).join(' ')} `)
-      .replace(/<[^>]*>/g, ' '),
-  );
+/** Every string of a wording's part; what its functions say is read off their literals. */
+const stringsIn = (part: unknown): readonly string[] => {
+  if (typeof part === 'string') return [part];
+  if (typeof part === 'function')
+    return (String(part).match(/(['"`])[\s\S]*?\1/g) ?? []).map((literal) =>
+      literal.replace(/\$\{.*?\}/g, ' '),
+    );
+  return typeof part === 'object' && part !== null ? Object.values(part).flatMap(stringsIn) : [];
+};
+
+/** What the site says on every page, and what is made of dates, numbers and places. */
+const furniture = (box: Box): ReadonlySet<string> => {
+  const labels = stringsIn(en.site);
   const countries = new Intl.DisplayNames(['en-GB'], { type: 'region' });
   const made = box.cycles.flatMap(({ theme, author, items }) => [
     theme,
@@ -68,11 +71,10 @@ const furniture = async (box: Box): Promise<ReadonlySet<string>> => {
       item.countryOfOrigin ? countries.of(item.countryOfOrigin) : '',
     ]),
   ]);
-  const facts = 'Maker Material Colour Size Weight Made in Care Notes';
   const months = Array.from({ length: 12 }, (_, i) =>
     new Intl.DateTimeFormat('en-GB', { month: 'long', timeZone: 'UTC' }).format(Date.UTC(2026, i, 1)),
   );
-  return new Set(wordsIn([...labels, ...made, facts, ...months].join(' ')));
+  return new Set(wordsIn([...labels, ...made, ...months].join(' ')));
 };
 
 const wordsIn = (text: string): readonly string[] => english.words(text).map(({ folded }) => folded);
@@ -83,7 +85,7 @@ describe('the passages of an article', () => {
   beforeAll(async () => {
     const sources = await readContent(join(root, 'content'), join(site, '../.lidlore'));
     box = linkBox(readRecords(sources, readFrontMatter).value, sources).value as Box;
-    known = await furniture(box);
+    known = furniture(box);
   });
 
   const pageOf = (cycle: Cycle): Promise<string> =>

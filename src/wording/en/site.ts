@@ -179,6 +179,13 @@ const feed = {
   over: `${spare.label}: no longer for sale.`,
 };
 
+/** The comment of robots.txt, a line each. */
+const robots: readonly string[] = [
+  'All of this site may be read and indexed.',
+  'Robots ask for this file at the root of a domain alone (RFC 9309, 2.3): where the site stands in a folder of one,',
+  'the lines below belong in the file at the root.',
+];
+
 export const site = {
   page,
   story,
@@ -194,4 +201,5 @@ export const site = {
   kind,
   notFound,
   feed,
+  robots,
 };
