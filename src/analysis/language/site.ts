@@ -1,4 +1,6 @@
 /** A word among its neighbours, and the questions that rules on parts of speech ask of it. */
+import { wordSet, wordsOfAll } from '../../text/word-set.ts';
+import { ARTICLES } from './lexicon/function-words.ts';
 import type { PartOfSpeech } from './tagger.ts';
 import { BARE_VERBS, DETERMINERS, OBJECTS, PARTICIPLES, POSSESSIVES } from './word-classes.ts';
 
@@ -28,7 +30,7 @@ export interface Rule {
 }
 
 /** Determiners that never stand by themselves. */
-const ARTICLES = new Set(['a', 'an', 'the', 'no', 'every']);
+const NEVER_ALONE = wordsOfAll(ARTICLES, wordSet('no every'));
 
 export const EDGE: Near = { word: '', pos: 'PUNCT' };
 
@@ -46,7 +48,7 @@ export const isBare = (word: string): boolean =>
 /** A bare verb's form beside "he" or "it". */
 export const isBareWithS = (word: string): boolean =>
   isThird(word) && (isBare(word.slice(0, -1)) || isBare(word.replace(/es$/, '')));
-export const isArticle = ({ word }: Near): boolean => ARTICLES.has(word) || POSSESSIVES.has(word);
+export const isArticle = ({ word }: Near): boolean => NEVER_ALONE.has(word) || POSSESSIVES.has(word);
 /** Whether an object may begin here: then the word before is a verb. */
 export const opensObject = ({ word }: Near): boolean =>
   DETERMINERS.has(word) || POSSESSIVES.has(word) || OBJECTS.has(word) || word === 'it';
