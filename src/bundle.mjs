@@ -2,26 +2,22 @@
  * Puts what runs in a visitor's browser into one classic script a language, since a page opened from disk may
  * load neither modules nor data. Outside the rooms: it runs when the program is compiled, not when it runs.
  */
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { build } from 'rolldown';
 
 const path = (file) => fileURLToPath(new URL(file, import.meta.url));
 
-/** Languages that natural has a stemmer for, and the end of its file's name. */
-const STEMMERS = {
-  en: '',
-  de: '_de',
-  es: '_es',
-  fr: '_fr',
-  it: '_it',
-  nl: '_nl',
-  no: '_no',
-  nb: '_no',
-  pt: '_pt',
-  ru: '_ru',
-  sv: '_sv',
-  uk: '_uk',
-};
+/** Each language that has a stemmer, with the end of its file's name, as the one table of them says. */
+const STEMMERS = Object.fromEntries(
+  Array.from(
+    readFileSync(path('analysis/language/stemmer.ts'), 'utf8').matchAll(
+      /(\w+): \(\) => import\('natural\/lib\/natural\/stemmers\/porter_stemmer(\w*)\.js'\)/g,
+    ),
+    ([, lang, ending]) => [lang, ending],
+  ),
+);
+if (STEMMERS.en !== '') throw new Error('Expected the table of stemmers in analysis/language/stemmer.ts');
 
 /** What a stemmer's file loads besides the stemmer, to split texts that we split ourselves. */
 const UNUSED = /natural[\\/]lib[\\/]natural[\\/]tokenizers[\\/]/;

@@ -16,6 +16,7 @@ import { letterOf, picturesOf } from '../render/letter-parts.ts';
 import { letterText } from '../render/letter-text.ts';
 import type { TextOutput } from '../render/output.ts';
 import { typeset } from '../render/typeset.ts';
+import { utf8Length } from '../text/utf8.ts';
 import type { Channel, ChannelInput, LateChannel } from './channel.ts';
 
 /**
@@ -104,8 +105,6 @@ const oneClick = (unsubscribe: string | undefined): string | undefined =>
     ? new URL(unsubscribe).href
     : undefined;
 
-const utf8Bytes = (text: string): number => new TextEncoder().encode(text).length;
-
 const kilobytes = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;
 
 /** The cycle whose letter is the next to be sent: the newest that may be shown. */
@@ -148,7 +147,7 @@ export const letter: LateChannel = {
         text,
         html,
       });
-      diagnostics.push(...sizeFinding(cycle, utf8Bytes(html), LETTER_BYTES));
+      diagnostics.push(...sizeFinding(cycle, utf8Length(html), LETTER_BYTES));
       const sheet = templates.render('letter-sheet', {
         lang: settings.lang,
         name: typeset(settings.name, settings.lang),
@@ -169,7 +168,7 @@ export const letter: LateChannel = {
         from: `${settings.name} <${address}>`,
         oneClick: unsubscribe,
         placeholder: settings.unsubscribe,
-        sizes: { html: kilobytes(utf8Bytes(html)), most: `${LETTER_BYTES / 1000} kB` },
+        sizes: { html: kilobytes(utf8Length(html)), most: `${LETTER_BYTES / 1000} kB` },
         pictures: picturesOf(told).length,
         replay: told.replay?.address,
         call: told.call,

@@ -11,7 +11,6 @@ import type {
 } from '../analysis/coverage/coverage.ts';
 import type { Passage } from '../analysis/coverage/text/passage.ts';
 import { type Zone, zones, zoneWords } from '../analysis/coverage/text/zones.ts';
-import { listed } from '../diagnostics/counting-words.ts';
 import { type Diagnostic, type Location, locationText } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Moment } from '../model/box.ts';
 import { dateInZone, longDate, monthName, revealDay } from '../model/calendar.ts';
@@ -39,6 +38,7 @@ import {
 import { shareBar, squareMark } from '../render/quiet-marks.ts';
 import type { Templates } from '../render/templates.ts';
 import { typeset } from '../render/typeset.ts';
+import { listed } from '../text/counting-words.ts';
 import type { Channel } from './channel.ts';
 
 export interface ProofContext {

@@ -3,10 +3,10 @@
 import { stat } from 'node:fs/promises';
 import { dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { counted } from '../diagnostics/counting-words.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import type { BuildResult, Proved } from '../pipeline/build.ts';
 import { standingText } from '../pipeline/proof.ts';
+import { counted } from '../text/counting-words.ts';
 import { readContentFolder } from './content-folder.ts';
 import type { Environment, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';

@@ -1,6 +1,5 @@
 /** The parcels for a terminal: plain words and columns, no colour, made to be read aloud too. */
 
-import { counted } from '../diagnostics/counting-words.ts';
 import {
   dateOfDay,
   eveningWords,
@@ -16,6 +15,7 @@ import {
   type Step,
   stateWords,
 } from '../pipeline/parcels.ts';
+import { counted } from '../text/counting-words.ts';
 import { type Column, hanging, tableLines, wrapped } from './cells.ts';
 
 const NARROWEST = 60;

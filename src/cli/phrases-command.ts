@@ -2,9 +2,9 @@
 
 import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
-import { counted } from '../diagnostics/counting-words.ts';
 import { decodeAsWritten, decodeText } from '../io/decode-text.ts';
 import type { NamePhrases, TextPhrase } from '../pipeline/phrases.ts';
+import { counted } from '../text/counting-words.ts';
 import type { Environment, InputStream, Operands, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 

@@ -1,6 +1,5 @@
 /** The proof for a terminal: plain words in columns, no colour, made to be read aloud too. */
 
-import { counted, listed, numberWord } from '../diagnostics/counting-words.ts';
 import { type Diagnostic, type Location, locationText } from '../diagnostics/diagnostic.ts';
 import {
   briefName,
@@ -19,6 +18,7 @@ import {
   standingText,
   verdictWords,
 } from '../pipeline/proof.ts';
+import { counted, listed, numberWord } from '../text/counting-words.ts';
 import { type Column, hanging, tableLines, wrapped } from './cells.ts';
 import { diagnosticsCount } from './report.ts';
 

@@ -1,7 +1,5 @@
 /** Findings and results in words. Gives text; the caller prints it. */
-import { type Diagnostic, locationText, type Weight } from '../diagnostics/diagnostic.ts';
-
-const weights: readonly Weight[] = ['must fix', 'look at', 'note'];
+import { type Diagnostic, locationText, WEIGHTS } from '../diagnostics/diagnostic.ts';
 
 /** `3.4 MB`, decimal units. */
 export const size = (bytes: number): string =>
@@ -12,7 +10,7 @@ export const size = (bytes: number): string =>
       : `${(bytes / 1e6).toFixed(1)} MB`;
 
 const byPlace = (a: Diagnostic, b: Diagnostic): number =>
-  weights.indexOf(a.weight) - weights.indexOf(b.weight) ||
+  WEIGHTS.indexOf(a.weight) - WEIGHTS.indexOf(b.weight) ||
   (a.location.file < b.location.file ? -1 : a.location.file > b.location.file ? 1 : 0) ||
   a.location.line - b.location.line ||
   a.location.column - b.location.column;
@@ -35,10 +33,9 @@ export const diagnosticsReport = (
 
 /** `2 must fix, 1 look at`; empty when there is nothing. */
 export const diagnosticsCount = (diagnostics: readonly Diagnostic[]): string =>
-  weights
-    .map(
-      (weight) => [diagnostics.filter((diagnostic) => diagnostic.weight === weight).length, weight] as const,
-    )
+  WEIGHTS.map(
+    (weight) => [diagnostics.filter((diagnostic) => diagnostic.weight === weight).length, weight] as const,
+  )
     .filter(([count]) => count > 0)
     .map(([count, weight]) => `${count} ${count !== 1 && weight === 'note' ? 'notes' : weight}`)
     .join(', ');

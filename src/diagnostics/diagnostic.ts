@@ -7,8 +7,9 @@ export interface Location {
   readonly column: number;
 }
 
-/** By consequence: the build cannot go on; a change may be needed; probably fine, but worth knowing. */
-export type Weight = 'must fix' | 'look at' | 'note';
+/** By consequence, the heaviest first: the build cannot go on; a change may be needed; probably fine, but worth knowing. */
+export const WEIGHTS = ['must fix', 'look at', 'note'] as const;
+export type Weight = (typeof WEIGHTS)[number];
 
 export interface Diagnostic {
   readonly weight: Weight;

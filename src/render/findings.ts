@@ -1,5 +1,5 @@
 /** Findings as a page shows them. */
-import { type Diagnostic, locationText, type Weight } from '../diagnostics/diagnostic.ts';
+import { type Diagnostic, locationText, WEIGHTS, type Weight } from '../diagnostics/diagnostic.ts';
 import { type Html, html, joinHtml } from './html.ts';
 
 export interface FindingView {
@@ -12,15 +12,13 @@ export interface FindingView {
   readonly related?: { readonly at: string; readonly message: Html };
 }
 
-const weights: readonly Weight[] = ['must fix', 'look at', 'note'];
-
 /** Words with what stands in backticks set as code. */
 const withCode = (text: string): Html =>
   joinHtml(text.split('`').map((piece, i) => (i % 2 === 1 ? html`<code>${piece}</code>` : html`${piece}`)));
 
 /** The heaviest first; of one weight, in the order given. */
 export const findingViews = (diagnostics: readonly Diagnostic[]): readonly FindingView[] =>
-  weights.flatMap((weight) =>
+  WEIGHTS.flatMap((weight) =>
     diagnostics
       .filter((diagnostic) => diagnostic.weight === weight)
       .map(({ rule, location: place, message, fix, related }) => ({

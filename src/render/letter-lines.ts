@@ -1,8 +1,9 @@
 /** What a list of mail shows of a letter before it is opened: its subject, and the line after it. */
-import { capital } from '../diagnostics/counting-words.ts';
+
 import type { BoxSettings, Cycle } from '../model/box.ts';
 import { monthName } from '../model/calendar.ts';
 import { namesInLine } from '../model/title.ts';
+import { capital } from '../text/counting-words.ts';
 import { graphemeCount } from '../text/segments.ts';
 import { sentencesOf } from '../text/sentences.ts';
 import type { Letter } from './letter-parts.ts';

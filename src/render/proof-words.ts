@@ -1,5 +1,5 @@
 /** The proof's sentences and figures, worded alike on its page and on a terminal. */
-import { capital, listed, numberWord } from '../diagnostics/counting-words.ts';
+import { capital, listed, numberWord } from '../text/counting-words.ts';
 
 /** What the words need of a proof: a `Coverage` is one. */
 export interface Judged {

@@ -8,7 +8,6 @@ test('a link that leads back to a folder above is not followed, and one that lea
   const elsewhere = await temporary({ 'photo.jpg': '' });
   const dir = await temporary({ 'box.md': '', 'cycles/2026-03/cycle.md': '' });
   await symlink(dir, join(dir, 'cycles/2026-03/back'));
-  await symlink(join(dir, 'cycles'), join(dir, 'cycles/round'));
   await symlink(elsewhere, join(dir, 'photos'));
   expect(await walk(dir)).toEqual(['box.md', 'cycles/2026-03/cycle.md', 'photos/photo.jpg']);
 });

@@ -1,8 +1,9 @@
 /** The parcels in plain sentences, worded alike on a page and on a terminal. English. */
-import { capital, counted, listed, numberWord } from '../../diagnostics/counting-words.ts';
+
 import type { Moment } from '../../model/box.ts';
 import { longDate } from '../../model/calendar.ts';
 import { dateOfDay } from '../../model/parcels.ts';
+import { capital, counted, listed, numberWord } from '../../text/counting-words.ts';
 import type { Group } from './compare.ts';
 import type { ParcelsFacts } from './facts.ts';
 import { arrivedBy } from './kaplan-meier.ts';

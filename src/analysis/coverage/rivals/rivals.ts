@@ -1,6 +1,6 @@
 /** Pages of ours that would answer a phrase before this article. */
 
-import { capital, listed } from '../../../diagnostics/counting-words.ts';
+import { capital, listed } from '../../../text/counting-words.ts';
 import type { Rival } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
 import type { Article } from './article.ts';
