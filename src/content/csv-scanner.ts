@@ -4,6 +4,7 @@
  * end, a byte order mark, a first line `sep=;`.
  */
 
+/** What is called as a file is read. */
 export interface CsvHandlers {
   /** The first row with words in it; gives the columns to keep, or undefined to read no further. */
   readonly header: (cells: readonly string[], line: number) => readonly number[] | undefined;
@@ -13,6 +14,7 @@ export interface CsvHandlers {
   readonly unclosed: (line: number) => void;
 }
 
+/** Takes a file’s text in chunks; `end` tells that there are no more. */
 export interface CsvScanner {
   readonly write: (text: string) => void;
   readonly end: () => void;
@@ -37,6 +39,7 @@ const delimiterOf = (line: string): string => {
   return [...DELIMITERS].sort((a, b) => times(b) - times(a))[0] as string;
 };
 
+/** How the signs of a file are taken. */
 export interface CsvOptions {
   /** Without them a quote is a sign like any other; with them unless it is said otherwise. */
   readonly quotes?: boolean;

@@ -20,6 +20,7 @@ import { PARCEL_COLUMNS, type ParcelColumn, type ParcelFormat, rowReader } from 
 
 export type { ParcelFormat } from './parcel-row.ts';
 
+/** What has to be known to read a file of shipments. */
 export interface ParcelsInput {
   readonly file: string;
   readonly format: ParcelFormat;

@@ -2,6 +2,7 @@
 
 import { hash64 } from '../text/fnv.ts';
 
+/** A number that was met before. */
 export interface SeenParcel {
   /** Line where it stood first. */
   readonly line: number;

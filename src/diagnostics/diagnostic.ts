@@ -9,8 +9,10 @@ export interface Location {
 
 /** By consequence, the heaviest first: the build cannot go on; a change may be needed; probably fine, but worth knowing. */
 export const WEIGHTS = ['must fix', 'look at', 'note'] as const;
+/** How heavy a finding is. */
 export type Weight = (typeof WEIGHTS)[number];
 
+/** One finding. */
 export interface Diagnostic {
   readonly weight: Weight;
   /** The rule's name, kebab-case, stable: authors search for it. */

@@ -38,8 +38,8 @@ const canBeHad = (
 };
 
 /**
- * The call that holds: the cycle's own, else the box's, else the wait list; the first that has an address and can be
- * had. Undefined where none does: no call is better than one that leads to a closed door.
+ * The call that holds. Three are tried in this order: the cycle's own, the box's, the wait list. The first that has an
+ * address and is open is given; undefined if none is, because no call is better than one that leads to a closed door.
  */
 export const callFor = (box: Box, cycle: Cycle | undefined, asOf: Moment): Call | undefined => {
   const { call, calls } = box.settings;

@@ -34,7 +34,7 @@ describe('words over a picture', () => {
 
   test('are parted inside a clause where its end is so far off that one half would be much the longer', () => {
     const text =
-      'Look, the wooden seed tray holds twelve small pots of good dark soil and the tin beside it keeps your seeds dry.';
+      'Look at it in the sun, where the wooden seed tray holds twelve pots of good dark soil and keeps them dry.';
     const [first] = overlaysOf(text, 'en-GB');
     expect(signs(first?.lines.join(' ') ?? '')).toBeGreaterThan(40);
   });

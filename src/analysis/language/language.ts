@@ -17,6 +17,7 @@ export interface Word {
   readonly end: number;
 }
 
+/** A language as the analysis uses it: how its words are cut, folded and stemmed. */
 export interface Language {
   /** BCP 47. */
   readonly tag: string;

@@ -6,6 +6,7 @@
 import { wordSet, wordsOfAll } from '../../text/word-set.ts';
 import * as small from './lexicon/function-words.ts';
 
+/** Words that open a noun phrase, possessives apart. */
 export const DETERMINERS = wordsOfAll(
   ...[small.ARTICLES, small.DEMONSTRATIVES, small.QUANTIFIERS, small.TOTALS],
   wordSet('either neither such what which whatever whichever half'),

@@ -10,6 +10,7 @@ import { type Quantile, quantileOf } from './quantile.ts';
 /** `slow`: behind the others beyond chance. `stuck`: that, and most of what it has on the way is overdue. */
 export type Pace = 'stuck' | 'slow' | 'usual';
 
+/** The parcels of one carrier or region beside all others. */
 export interface Group extends ParcelTally {
   /** As the file names it; empty for rows that do not say. */
   readonly name: string;

@@ -8,6 +8,7 @@ import { DEFAULT_SHARE, evenings } from './reveal.ts';
 /** Rounding that a product of a share and a whole number may bring. */
 const ROUNDING = 1e-9;
 
+/** How much of a list has arrived. Counts are parcels, shares from 0 to 1. */
 export interface Delivered {
   readonly wanted: number;
   /** Every parcel of the list, those that have yet to leave, were lost and were sent back among them. */

@@ -16,6 +16,7 @@ import { DEFAULT_SHARE, type JudgedReveal, judgeReveal } from './reveal.ts';
 /** Whose parcels tell when the wanted share arrives: this cycle's, this and earlier ones', earlier ones' or none. */
 export type OutlookSource = 'own' | 'both' | 'earlier' | 'none';
 
+/** What is expected of a cycle’s parcels, and from which cycles it is told. */
 export interface Outlook {
   readonly source: OutlookSource;
   /** The curve that tells: with `both` this cycle's up to `horizon` and the earlier ones' from there on. */
@@ -32,6 +33,7 @@ export interface Outlook {
   readonly oldEnough?: PlainDate;
 }
 
+/** Everything that a cycle’s parcels say. Shares are from 0 to 1, days since shipped unless a date is named. */
 export interface ParcelsFacts {
   /** `2026-03`, or the name of a file that is no cycle's. */
   readonly cycle: string;
@@ -61,6 +63,7 @@ export interface ParcelsFacts {
   readonly atReveal?: Share;
 }
 
+/** A cycle’s list, the lists of earlier cycles, and what the owner plans. */
 export interface ParcelsFactsInput {
   readonly cycle: string;
   readonly theme?: string;
@@ -123,7 +126,7 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
         ? []
         : [{ shipped: input.leaves, count: 1 }];
   const days = quantileOf(curve, wanted);
-  // What hangs on the few that left first is not told.
+  // Without a source the estimate would rest on a few early parcels, so neither days nor dates are given.
   const told = source !== 'none';
   const dates = told ? dateOfShare(leaving, curve, wanted) : {};
   const outlook: Outlook = defined({

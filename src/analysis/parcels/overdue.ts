@@ -19,6 +19,7 @@ export interface OverdueDay {
   readonly lines: readonly number[];
 }
 
+/** Parcels that are on their way longer than nearly all the others were. */
 export interface Overdue {
   /** Days within which 99 % of what has arrived did; longer than this is overdue. */
   readonly limit: number;

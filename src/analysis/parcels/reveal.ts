@@ -50,6 +50,7 @@ export const evenings = (
  */
 export type Verdict = 'safe' | 'close' | 'early' | 'late' | 'never' | 'unknown';
 
+/** What is to be said of a planned moment, and better ones. */
 export interface JudgedReveal {
   /** The planned moment, where there is one. */
   readonly planned?: Moment;
@@ -60,6 +61,7 @@ export interface JudgedReveal {
   readonly surely?: Moment;
 }
 
+/** What a judgement of the reveal is made from. */
 export interface RevealInput {
   readonly planned?: Moment;
   readonly asOf: Moment;

@@ -20,6 +20,7 @@ export interface Particulars {
   readonly colours: readonly string[];
 }
 
+/** One entry of the catalogue. */
 export interface CatalogueItem {
   readonly item: Item;
   readonly cycle: Cycle;

@@ -54,6 +54,7 @@ export const verbsWithParticles = wordSet(`
   stand start stay step stick stir strap swing take tap tear throw tie tilt tip top touch trade try tuck turn twist
   wake walk warm wash wear wind wipe work wrap zip`);
 
+/** Small words that a verb takes along: "fold out". */
 export const particles = wordSet('around away back down in off on out over through to together under up');
 
 /** Words that people ask with or ask for, not things: "bee hotel where to hang", "moisture meter reviews". */
