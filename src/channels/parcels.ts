@@ -17,13 +17,13 @@ import {
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Moment } from '../model/box.ts';
 import { dateInZone, longDate, monthName } from '../model/calendar.ts';
-import { dateOfDay, dayOfDate } from '../model/parcels.ts';
 import { documentText, schemeElement } from '../render/document.ts';
 import { findingViews } from '../render/findings.ts';
 import type { TextOutput } from '../render/output.ts';
 import { type CurveStep, stepCurve } from '../render/step-curve.ts';
 import type { Templates } from '../render/templates.ts';
 import { typeset } from '../render/typeset.ts';
+import { dateOfDay, dayOfDate } from '../text/days.ts';
 import type { Channel } from './channel.ts';
 
 export interface ParcelsContext {

@@ -1,6 +1,6 @@
 /** Codes and dates that a published standard decides. */
 import { codes, code as currencyByCode } from 'currency-codes';
-import { dayNumber } from './days.ts';
+import { dayNumber } from '../text/days.ts';
 
 /** Whether a GTIN of 8, 12, 13 or 14 digits ends in its check digit. GS1 General Specifications, 7.9. */
 export const isGtin = (text: string): boolean => {

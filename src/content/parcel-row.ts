@@ -1,6 +1,7 @@
 /** One row of parcels.csv → one parcel, or why it is none. */
+
+import { dateOfDay } from '../text/days.ts';
 import { foldCase } from '../text/fold.ts';
-import { dateOfDay } from './days.ts';
 import type { ParcelState } from './parcel-count.ts';
 import { type DateReading, dateReader } from './parcel-dates.ts';
 

@@ -1,6 +1,7 @@
 /** parcels.csv: one row a parcel, as a carrier or a shop exports it → how many are alike, and what is wrong with it. */
 
 import type { Checked, Location } from '../diagnostics/diagnostic.ts';
+import { dateOfDay } from '../text/days.ts';
 import { defined } from '../text/defined.ts';
 import { foldCase } from '../text/fold.ts';
 import {
@@ -12,7 +13,6 @@ import {
   unclosedQuote,
 } from './csv-findings.ts';
 import { csvScanner } from './csv-scanner.ts';
-import { dateOfDay } from './days.ts';
 import type { Parcels } from './parcel-count.ts';
 import { MOST_NAMES, parcelCounter } from './parcel-counter.ts';
 import { formsFitting } from './parcel-dates.ts';

@@ -3,6 +3,8 @@ import type { Root } from 'mdast';
 import type { CALL_KINDS, CATEGORIES, CLIP_LENGTHS, PIECES } from '../content/vocabulary.ts';
 import type { Location } from '../diagnostics/diagnostic.ts';
 
+export type { ParcelCount, ParcelState, Parcels } from '../content/parcel-count.ts';
+
 /** Milliseconds since 1970-01-01T00:00Z. The core never asks for the time; the edge passes it in. */
 export type Moment = number;
 

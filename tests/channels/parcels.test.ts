@@ -4,10 +4,11 @@ import { HtmlValidate, StaticConfigLoader } from 'html-validate';
 import { describe, expect, test } from 'vitest';
 import { parcelsFacts } from '../../src/analysis/parcels/facts.ts';
 import { parcelsPage } from '../../src/channels/parcels.ts';
-import { dayOfDate, type Parcels } from '../../src/model/parcels.ts';
+import type { Parcels } from '../../src/model/box.ts';
 import { htmlSource } from '../../src/render/html.ts';
 import { stepCurve } from '../../src/render/step-curve.ts';
 import { compileTemplates } from '../../src/render/templates.ts';
+import { dayOfDate } from '../../src/text/days.ts';
 import { parcel } from '../analysis/parcels/parcels.ts';
 import { box, cycle } from '../support/box.ts';
 

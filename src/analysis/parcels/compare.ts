@@ -1,6 +1,6 @@
 /** Carriers and regions side by side, and which of them is behind. */
 
-import type { ParcelCount } from '../../model/parcels.ts';
+import type { ParcelCount } from '../../model/box.ts';
 import { defined } from '../../text/defined.ts';
 import { type Histogram, histogramOf, type ParcelTally, parcelsIn, tallyOf } from './histogram.ts';
 import { arrivedBy, curveOf } from './kaplan-meier.ts';

@@ -1,7 +1,6 @@
 /** When the wanted share of a cycle's own parcels had arrived: what a reveal waits for. No estimate enters. */
 
-import type { Moment, RevealHabit } from '../../model/box.ts';
-import type { Parcels } from '../../model/parcels.ts';
+import type { Moment, Parcels, RevealHabit } from '../../model/box.ts';
 import { defined } from '../../text/defined.ts';
 import { DEFAULT_SHARE, evenings } from './reveal.ts';
 

@@ -1,8 +1,8 @@
 /** Everything the report on one cycle's parcels is made from. */
 
-import type { Moment, PlainDate, RevealHabit } from '../../model/box.ts';
+import type { Moment, ParcelCount, Parcels, PlainDate, RevealHabit } from '../../model/box.ts';
 import { dateInZone } from '../../model/calendar.ts';
-import { dateOfDay, dayOfDate, type ParcelCount, type Parcels } from '../../model/parcels.ts';
+import { dateOfDay, dayOfDate } from '../../text/days.ts';
 import { defined } from '../../text/defined.ts';
 import { dateOfShare, type Sending, type Share, sendingsOf, shareByDate } from './calendar-curve.ts';
 import { compareBy, type Group } from './compare.ts';

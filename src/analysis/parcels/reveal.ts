@@ -2,7 +2,7 @@
 
 import type { Moment, RevealHabit } from '../../model/box.ts';
 import { dateInZone, momentOf } from '../../model/calendar.ts';
-import { dateOfDay, dayOfDate } from '../../model/parcels.ts';
+import { dateOfDay, dayOfDate } from '../../text/days.ts';
 import { defined } from '../../text/defined.ts';
 import type { Quantile } from './quantile.ts';
 

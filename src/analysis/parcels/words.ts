@@ -2,8 +2,8 @@
 
 import type { Moment } from '../../model/box.ts';
 import { longDate } from '../../model/calendar.ts';
-import { dateOfDay } from '../../model/parcels.ts';
 import { capital, counted, listed, numberWord } from '../../text/counting-words.ts';
+import { dateOfDay } from '../../text/days.ts';
 import type { Group } from './compare.ts';
 import type { ParcelsFacts } from './facts.ts';
 import { arrivedBy } from './kaplan-meier.ts';
