@@ -38,6 +38,8 @@ describe('a file is reported', () => {
     ],
     ['rooms', 'src/pipeline/a.ts', "import { publish } from '../io/publish.ts';"],
     ['rooms', 'src/render/a.ts', "import page from '../../templates/page.ts';"],
+    ['types', 'src/analysis/a.ts', "import { mustFixAny } from '../diagnostics/diagnostic.ts';"],
+    ['rooms', 'src/text/a.ts', "import type { Location } from '../diagnostics/diagnostic.ts';"],
     ['types', 'src/io/a.ts', "import { htmlSource } from '../render/html.ts';"],
     ['types', 'src/io/a.ts', "import { type Html, htmlSource } from '../render/html.ts';"],
     [

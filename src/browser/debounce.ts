@@ -1,9 +1,9 @@
 /** What can wait until nobody types. */
 
-/** Longer than a key is held, shorter than a pause to read (common practice, no source). */
+/** Milliseconds without a key after which somebody has stopped typing. Common practice, no source. */
 const QUIET_MS = 120;
 
-/** A place for one task: it runs when nothing was put there for a while; a new one takes the place of the last. */
+/** Gives a function that runs the last task it was handed once none has come for `QUIET_MS`; earlier ones never run. */
 export const debounce = (): ((task: () => void) => void) => {
   let timer: ReturnType<typeof setTimeout> | undefined;
   return (task) => {

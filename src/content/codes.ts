@@ -1,5 +1,6 @@
 /** Codes and dates that a published standard decides. */
 import { codes, code as currencyByCode } from 'currency-codes';
+import { dayNumber } from '../text/days.ts';
 
 /** Whether a GTIN of 8, 12, 13 or 14 digits ends in its check digit. GS1 General Specifications, 7.9. */
 export const isGtin = (text: string): boolean => {
@@ -18,9 +19,7 @@ export const isDate = (text: string): boolean => {
   const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
   if (!parts) return false;
   const [year, month, day] = parts.slice(1).map(Number) as [number, number, number];
-  const leap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
-  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1];
-  return days !== undefined && day >= 1 && day <= days;
+  return dayNumber(year, month, day) !== undefined;
 };
 
 /** Whether a text is a date, or a date and time of day with or without an offset, and exists. ISO 8601. */

@@ -4,6 +4,7 @@
  * end, a byte order mark, a first line `sep=;`.
  */
 
+/** What is called as a file is read. */
 export interface CsvHandlers {
   /** The first row with words in it; gives the columns to keep, or undefined to read no further. */
   readonly header: (cells: readonly string[], line: number) => readonly number[] | undefined;
@@ -13,6 +14,7 @@ export interface CsvHandlers {
   readonly unclosed: (line: number) => void;
 }
 
+/** Takes a file’s text in chunks; `end` tells that there are no more. */
 export interface CsvScanner {
   readonly write: (text: string) => void;
   readonly end: () => void;
@@ -21,8 +23,8 @@ export interface CsvScanner {
 const DELIMITERS = [',', ';', '\t', '|'] as const;
 const [QUOTE, CR, LF, SPACE] = [34, 13, 10, 32];
 
-/** A cell is cut off here: no date, carrier or region is as long, and a broken file may hold one endless cell. */
-const MOST_CELL = 200;
+/** A cell is cut off here: none that is wanted is as long, and a broken file may hold one endless cell. */
+const MOST_CELL = 500;
 
 /** More lines in one pair of quotes than any address has: the quote was never closed. */
 const MOST_QUOTED_LINES = 50;
@@ -37,7 +39,17 @@ const delimiterOf = (line: string): string => {
   return [...DELIMITERS].sort((a, b) => times(b) - times(a))[0] as string;
 };
 
-export const csvScanner = ({ header, row, unclosed }: CsvHandlers): CsvScanner => {
+/** How the signs of a file are taken. */
+export interface CsvOptions {
+  /** Without them a quote is a sign like any other; with them unless it is said otherwise. */
+  readonly quotes?: boolean;
+}
+
+/** A reader that calls the handlers as rows come to their end. */
+export const csvScanner = (
+  { header, row, unclosed }: CsvHandlers,
+  { quotes = true }: CsvOptions = {},
+): CsvScanner => {
   let held: string | undefined = '';
   let delimiter = 0;
   let stopped = false;
@@ -117,7 +129,7 @@ export const csvScanner = ({ header, row, unclosed }: CsvHandlers): CsvScanner =
           rowLine = line;
         }
         from = at + 1;
-      } else if (sign === QUOTE) {
+      } else if (sign === QUOTE && quotes) {
         take(text, from, at);
         from = at + 1;
         // Two quotes are one in a quoted cell; one inside an unquoted cell is a sign like any other.

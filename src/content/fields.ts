@@ -9,13 +9,16 @@ export const text = v.pipe(
   v.trim(),
   v.minLength(1, 'some text'),
 );
+/** Text that passes a test. */
 export const is = (test: (value: string) => boolean, expected: string) =>
   v.pipe(text, v.check(test, expected));
+/** Text of at most so many characters, as code points. */
 export const atMost = (length: number) =>
   v.pipe(
     text,
     v.check((value) => [...value].length <= length, `at most ${length} characters`),
   );
+/** Several of one kind; one alone is taken for a list of one. */
 export const list = <T extends v.GenericSchema>(one: T) =>
   v.pipe(
     v.union([
@@ -28,21 +31,28 @@ export const list = <T extends v.GenericSchema>(one: T) =>
     ]),
     v.array(one),
   );
+/** A calendar date, ISO 8601. */
 export const date = is(isDate, 'a date that exists, as 2026-03-19');
+/** An absolute http or https address. */
 export const address = is(isAddress, 'an address that begins with https:// or http://');
+/** A currency, ISO 4217. */
 export const currency = is((code) => currencyDecimals(code) !== undefined, 'an ISO 4217 currency, as GBP');
+/** An amount as it was typed, without its currency. */
 export const price = is((amount) => /^\d+(?:\.\d+)?$/.test(amount), 'an amount, as 18.50');
+/** A whole number from 0. */
 export const wholeNumber = v.pipe(
   v.number('a whole number'),
   v.integer('a whole number'),
   v.minValue(0, 'a whole number from 0'),
 );
+/** One to five colours in hexadecimal digits. */
 export const colours = v.pipe(
   list(is((value) => /^#(?:[0-9a-f]{3}|[0-9a-f]{6})$/i.test(value), 'a colour as "#8a9a7b", between quotes')),
   v.minLength(1, 'one to five colours'),
   v.maxLength(5, 'one to five colours'),
 );
 const FOCUS = /^(\d{1,2}|100)% (\d{1,2}|100)%$/;
+/** A picture of a record with what is to be said of it. */
 export const picture = v.strictObject(
   {
     file: text,
@@ -53,5 +63,6 @@ export const picture = v.strictObject(
   'a picture as {file: …, alt: …}',
 );
 
+/** A field with its line in the table of fields. */
 export const described = <T extends v.GenericSchema>(schema: T, description: string) =>
   v.pipe(schema, v.description(description));

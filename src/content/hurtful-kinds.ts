@@ -1,4 +1,8 @@
-/** Kinds of thing that can hurt somebody, by the last word people say of them. Common practice, no source. */
+/**
+ * Which kinds of thing can hurt somebody. A kind is known by its head, the word that says what the thing is: "honey" in
+ * "a jar of heather honey". Common practice, no source.
+ */
+import { singularOf } from '../text/singular.ts';
 import type { CATEGORIES } from './vocabulary.ts';
 
 type KindCategory = (typeof CATEGORIES)[number];
@@ -8,12 +12,13 @@ const words: Record<Exclude<KindCategory, 'children'>, string> = {
   drink: 'cordial tea coffee juice cider beer wine gin liqueur cocoa tisane squash',
   cosmetic: 'soap salve balm cream lotion shampoo conditioner scrub perfume serum ointment',
   candle: 'candle tealight melt',
-  blade: 'snip knife secateur shear scissor pruner lopper saw sickle scythe billhook hatchet axe razor blade',
+  blade:
+    'snip snips knife secateur shear scissor pruner lopper saw sickle scythe billhook hatchet axe razor blade',
   plant:
     'bulb seed seedling plant cutting corm tuber houseplant succulent cactus amaryllis crocus daffodil hyacinth lily snowdrop tulip',
 };
 
-/** Two words that mean another thing than the last of them alone. */
+/** Two words that mean another thing than the last of them alone; undefined is harmless. */
 const phrases: Readonly<Record<string, KindCategory | undefined>> = {
   'seed packet': 'plant',
   'seed ball': 'plant',
@@ -36,18 +41,9 @@ const phrases: Readonly<Record<string, KindCategory | undefined>> = {
 
 const byWord = new Map(
   Object.entries(words).flatMap(([category, list]) =>
-    list.split(' ').map((word) => [word, category as KindCategory] as const),
+    list.split(' ').map((word) => [singularOf(word), category as KindCategory] as const),
   ),
 );
-
-/** The word as the lists have it, whether one thing is meant or several. */
-const singulars = (word: string): readonly string[] => [
-  word,
-  word.replace(/s$/, ''),
-  word.replace(/es$/, ''),
-  word.replace(/ies$/, 'y'),
-  word.replace(/ves$/, 'fe'),
-];
 
 /** A jar of honey is honey: what holds or counts the thing is not the thing. */
 const CONTAINER =
@@ -61,9 +57,7 @@ export const suggestedCategory = (kind: string): KindCategory | undefined => {
       .replace(CONTAINER, '')
       .split(/ (?:for|of|with|in|on|from|to) /)[0] ?? '';
   const parts = before.split(/[\s-]+/).filter(Boolean);
-  const heads = singulars(parts.at(-1) ?? '');
-  const two = heads.map((head) => [...parts.slice(-2, -1), head].join(' '));
-  const phrase = two.find((words) => Object.hasOwn(phrases, words));
-  if (phrase !== undefined) return phrases[phrase];
-  return heads.map((head) => byWord.get(head)).find((category) => category !== undefined);
+  const head = singularOf(parts.at(-1) ?? '');
+  const two = [...parts.slice(-2, -1), head].join(' ');
+  return Object.hasOwn(phrases, two) ? phrases[two] : byWord.get(head);
 };

@@ -24,6 +24,7 @@ const nameNumbers = () => {
   };
 };
 
+/** One parcel as it is counted. */
 export interface CountedParcel {
   readonly shipped: number;
   /** 0 to 511. */
@@ -38,6 +39,7 @@ export interface CountedParcel {
 
 type Cell = { -readonly [K in keyof ParcelCount]: ParcelCount[K] } & { lines: number[] };
 
+/** Counts parcels that are alike, each number once. */
 export interface ParcelCounter {
   /** False when the parcel was counted before. */
   readonly add: (parcel: CountedParcel) => boolean;
@@ -46,6 +48,7 @@ export interface ParcelCounter {
   readonly overNamed: ReadonlySet<'carrier' | 'region'>;
 }
 
+/** A counter that has counted nothing yet. */
 export const parcelCounter = (): ParcelCounter => {
   const cells: Cell[] = [];
   const byKey = new Map<number, number>();

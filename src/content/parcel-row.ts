@@ -1,10 +1,13 @@
 /** One row of parcels.csv → one parcel, or why it is none. */
+
+import { dateOfDay } from '../text/days.ts';
 import { foldCase } from '../text/fold.ts';
-import { dateOfDay } from './days.ts';
 import type { ParcelState } from './parcel-count.ts';
 import { type DateReading, dateReader } from './parcel-dates.ts';
 
+/** Columns of parcels.csv by the names they have unless box.md gives others. */
 export const PARCEL_COLUMNS = ['shipped', 'delivered', 'status', 'carrier', 'region', 'parcel'] as const;
+/** One of them. */
 export type ParcelColumn = (typeof PARCEL_COLUMNS)[number];
 
 /** What box.md says of the files, each where it differs from what is expected. */
@@ -16,6 +19,7 @@ export type ParcelFormat = { readonly [column in ParcelColumn]?: string | undefi
   readonly returned?: readonly string[] | undefined;
 };
 
+/** What a row says. */
 export type RowReading =
   | {
       readonly kind: 'parcel';

@@ -1,10 +1,18 @@
 /** parcels.csv: one row a parcel, as a carrier or a shop exports it → how many are alike, and what is wrong with it. */
 
-import type { Checked, Diagnostic, Location } from '../diagnostics/diagnostic.ts';
+import type { Checked, Location } from '../diagnostics/diagnostic.ts';
+import { dateOfDay } from '../text/days.ts';
 import { defined } from '../text/defined.ts';
 import { foldCase } from '../text/fold.ts';
+import {
+  findingsIn,
+  missingColumn,
+  passedRows,
+  type RowFinding,
+  relatedTo,
+  unclosedQuote,
+} from './csv-findings.ts';
 import { csvScanner } from './csv-scanner.ts';
-import { dateOfDay } from './days.ts';
 import type { Parcels } from './parcel-count.ts';
 import { MOST_NAMES, parcelCounter } from './parcel-counter.ts';
 import { formsFitting } from './parcel-dates.ts';
@@ -12,6 +20,7 @@ import { PARCEL_COLUMNS, type ParcelColumn, type ParcelFormat, rowReader } from 
 
 export type { ParcelFormat } from './parcel-row.ts';
 
+/** What has to be known to read a file of shipments. */
 export interface ParcelsInput {
   readonly file: string;
   readonly format: ParcelFormat;
@@ -28,7 +37,7 @@ export interface ParcelsReader {
   readonly end: () => Checked<Parcels | undefined>;
 }
 
-/** Rows named one by one, and lines named together. */
+/** Lines named together. */
 const MOST_NAMED = 10;
 /** Rows that may be passed over before the rest can no longer stand for all. A choice of ours, no source. */
 const MOST_PASSED_OVER = 0.1;
@@ -36,8 +45,6 @@ const MOST_PASSED_OVER = 0.1;
 const STALE_DAYS = 3;
 /** Fewer on their way than this share are stragglers in a file that may well be new. A choice of ours, no source. */
 const STALE_SHARE = 0.03;
-
-type RowFinding = Omit<Diagnostic, 'location'> & { readonly line: number };
 
 /** Lines of rows that have the same to be said of them. */
 interface Lines {
@@ -58,31 +65,6 @@ interface Unformed {
   /** Forms that every one of them has. */
   forms: readonly string[];
 }
-
-const relatedTo = (location: Location | undefined, message: string): Diagnostic['related'] =>
-  location && { location, message };
-
-const columnFinding = (
-  column: ParcelColumn,
-  titles: readonly string[],
-  line: number,
-  { format, formatAt }: ParcelsInput,
-): RowFinding => {
-  const named = format[column];
-  const there = titles.filter((title) => title !== '').join('`, `');
-  return {
-    weight: 'must fix',
-    rule: 'parcels-column',
-    line,
-    message: `Unexpected columns \`${there}\`, expected \`${named ?? column}\` among them`,
-    fix: named
-      ? 'Write the column’s name in box.md as the file has it'
-      : `Name the column in box.md: \`parcels: {${column}: …}\``,
-    ...defined({
-      related: named ? relatedTo(formatAt, 'box.md names the columns here') : undefined,
-    }),
-  };
-};
 
 const formFinding = (unformed: Unformed, rows: number, dates: string | undefined): RowFinding => {
   const keys = unformed.forms.map((form) => `\`parcels: {dates: ${form}}\``);
@@ -116,7 +98,8 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
   const readRow = rowReader(format, input.timeZone, asOf);
   const counter = parcelCounter();
   let at: Partial<Record<ParcelColumn, number>> = {};
-  let [rows, passedOver, swappedAt, newest] = [0, 0, 0, Number.NEGATIVE_INFINITY];
+  const passed = passedRows('parcels', findings);
+  let [rows, swappedAt, newest] = [0, 0, Number.NEGATIVE_INFINITY];
   const later: Lines = { first: [], count: 0 };
   const twice: Lines = { first: [], count: 0 };
   let toLeave = 0;
@@ -129,21 +112,15 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
       const location = titles.findIndex((title) => foldCase(title) === wanted);
       const needed = format[column] !== undefined || column === 'shipped' || column === 'delivered';
       if (location >= 0) at = { ...at, [column]: places.push(location) - 1 };
-      else if (needed) findings.push(columnFinding(column, titles, line, input));
+      else if (needed)
+        findings.push(
+          missingColumn('parcels', {
+            ...{ column, named: format[column], titles, line, formatAt: input.formatAt },
+            weight: 'must fix',
+          }),
+        );
     }
     return findings.length > 0 ? undefined : places;
-  };
-
-  const passOver = (line: number, message: string, fix: string): void => {
-    passedOver += 1;
-    if (passedOver > MOST_NAMED) return;
-    findings.push({
-      weight: 'look at',
-      rule: 'parcels-row',
-      line,
-      message,
-      fix: `${fix}; the row was passed over`,
-    });
   };
 
   const row = (values: readonly string[], line: number): void => {
@@ -167,7 +144,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
         }
         unformed.count += 1;
       }
-      passOver(line, reading.message, reading.fix);
+      passed.passOver(line, reading.message, reading.fix);
       return;
     }
     if (reading.later) meet(later, line);
@@ -181,25 +158,15 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
     header,
     row,
     unclosed: (line) => {
-      findings.push({
-        weight: 'must fix',
-        rule: 'parcels-quote',
-        line,
-        message: 'Unexpected `"` that no other closes, expected quotes in pairs',
-        fix: 'Close the quote, or take it out',
-      });
+      findings.push(unclosedQuote('parcels', line, 'must fix'));
     },
   });
 
   const judgeRows = (): void => {
-    if (passedOver > MOST_NAMED)
-      findings.push({
-        weight: 'look at',
-        rule: 'parcels-row',
-        line: 1,
-        message: `Unexpected rows, ${passedOver - MOST_NAMED} more than were named, expected two dates in each`,
-        fix: 'See whether box.md names the right columns and the form of the dates',
-      });
+    findings.push(
+      ...passed.unnamed('two dates', 'See whether box.md names the right columns and the form of the dates'),
+    );
+    const passedOver = passed.count();
     const most = rows * MOST_PASSED_OVER;
     if (swappedAt > 0) findings.push(swappedFinding(swappedAt, input));
     else if (unformed.count > most) findings.push(formFinding(unformed, rows, format.dates));
@@ -272,7 +239,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
         value: usable
           ? defined({ file, asOf, counts: counter.counts(), toLeave: toLeave > 0 ? toLeave : undefined })
           : undefined,
-        diagnostics: findings.map(({ line, ...rest }) => ({ ...rest, location: { file, line, column: 1 } })),
+        diagnostics: findingsIn(file, findings),
       };
     },
   };

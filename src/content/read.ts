@@ -13,6 +13,7 @@ import {
 import type { Sources, TextSource } from './sources.ts';
 import { validate } from './validate.ts';
 
+/** A record’s file with the record in it. */
 export interface Written<T> extends FrontMatter {
   /** Undefined when a fault keeps it from being a record. */
   readonly value: T | undefined;
@@ -25,6 +26,7 @@ export interface Usable<T> extends Written<T> {
 
 export const isUsable = <T>(written: Written<T>): written is Usable<T> => written.value !== undefined;
 
+/** The records of one cycle’s folder. */
 export interface WrittenCycle {
   /** The folder's name. */
   readonly id: string;
@@ -32,6 +34,7 @@ export interface WrittenCycle {
   readonly items: readonly Written<ItemRecord>[];
 }
 
+/** All records of a content folder. */
 export interface Records {
   readonly box?: Written<BoxRecord>;
   readonly cycles: readonly WrittenCycle[];

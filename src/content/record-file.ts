@@ -13,6 +13,7 @@ export interface ParsedFile {
   readonly diagnostics: readonly Diagnostic[];
 }
 
+/** A parsed file with its places at hand. */
 export interface FrontMatter {
   readonly file: string;
   /** Plain values; undefined when the front matter cannot be used. */

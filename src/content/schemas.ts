@@ -27,6 +27,7 @@ const call = v.strictObject(
   { address, text, places: v.optional(wholeNumber) },
   'a call as {address: …, text: …}',
 );
+/** Weekdays as box.md names them, Monday first (ISO 8601). */
 export const WEEKDAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
 const callKind = v.picklist(CALL_KINDS, 'join, waitList or spare');
 const piece = v.picklist(PIECES, ({ input }) => {
@@ -47,6 +48,7 @@ const clockTime = is(
   (value) => /^(?:(?:\d{1,2}:)?[0-5]?\d:[0-5]\d|\d{1,5})$/.test(value),
   'a time in the recording, as 4:10',
 );
+/** The fields of box.md. */
 export const boxSchema = v.strictObject({
   name: described(text, 'The box’s name'),
   url: described(address, 'Address of the published site'),
@@ -193,6 +195,7 @@ export const boxSchema = v.strictObject({
 /** What `reveal` says where the parcels decide. */
 export const WHEN_DELIVERED = 'when-delivered';
 
+/** The fields of a cycle.md. */
 export const cycleSchema = v.strictObject({
   theme: described(text, 'The cycle’s theme'),
   title: v.optional(described(text, 'The article’s title; made from the items’ names without it')),
@@ -320,7 +323,7 @@ export const cycleSchema = v.strictObject({
 });
 
 const category = v.pipe(list(v.picklist([...CATEGORIES, 'none'], `${CATEGORIES.join(', ')} or none`)));
-/** The word that says there is none, which is more than saying nothing. */
+/** `none` is a statement: the owner has looked, and there are none. A key that is absent states nothing. */
 const none = v.pipe(
   v.literal('none'),
   v.transform((): string[] => []),
@@ -331,6 +334,7 @@ const allergens = v.union(
   `a list of ${ALLERGENS.join(', ')}, or none`,
 );
 
+/** The fields of an item’s file. */
 export const itemSchema = v.strictObject({
   name: described(text, 'As printed on the card'),
   slug: v.optional(
@@ -382,7 +386,11 @@ export const itemSchema = v.strictObject({
   cautions: v.optional(described(list(text), 'More lines of your own')),
 });
 
+/** What box.md holds when it is sound. */
 export type BoxRecord = v.InferOutput<typeof boxSchema>;
+/** What a cycle.md holds when it is sound. */
 export type CycleRecord = v.InferOutput<typeof cycleSchema>;
+/** What an item’s file holds when it is sound. */
 export type ItemRecord = v.InferOutput<typeof itemSchema>;
+/** A picture as a record names it. */
 export type PictureRecord = v.InferOutput<typeof picture>;

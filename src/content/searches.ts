@@ -1,7 +1,8 @@
 /** searches.csv: what people typed, as statistics of a site or a shop export it. */
-import { CsvError, parse } from 'csv-parse/sync';
 import type { Checked, Diagnostic, Location } from '../diagnostics/diagnostic.ts';
 import { foldCase } from '../text/fold.ts';
+import { findingsIn, missingColumn, passedRows, type RowFinding, unclosedQuote } from './csv-findings.ts';
+import { csvScanner } from './csv-scanner.ts';
 import type { TextSource } from './sources.ts';
 
 /** A phrase and how often it was typed. */
@@ -18,50 +19,10 @@ export interface SearchColumns {
   readonly location: Location;
 }
 
-/** What separates cells in the files that spreadsheets write, by language and by taste. */
-const DELIMITERS = [',', ';', '\t'] as const;
-
-/** Rows named one by one; an export with another idea of a number has thousands alike. */
-const MOST_ROWS_NAMED = 10;
-
 /** Longer than this is a paste, not something typed: no search page takes as much. Common practice, no source. */
 const LONGEST_PHRASE = 200;
 
-interface Row {
-  readonly cells: readonly string[];
-  readonly line: number;
-}
-
-/** The sign that the first line with words has most of, outside quotes. */
-const delimiterOf = (text: string): string => {
-  const first = text.split(/\r\n|\r|\n/).find((line) => line.trim() !== '') ?? '';
-  const bare = first.replace(/"[^"]*"/g, '');
-  const times = (sign: string): number => bare.split(sign).length - 1;
-  return [...DELIMITERS].sort((a, b) => times(b) - times(a))[0] as string;
-};
-
-const rowsOf = (text: string, quoted: boolean): readonly Row[] => {
-  const records = parse(text, {
-    delimiter: delimiterOf(text),
-    // An unclosed quote would swallow the rest: then quotes are only signs.
-    quote: quoted ? '"' : false,
-    record_delimiter: ['\r\n', '\n', '\r'],
-    relax_column_count: true,
-    relax_quotes: true,
-    skip_empty_lines: true,
-    info: true,
-  }) as unknown as readonly {
-    readonly record: readonly string[];
-    readonly info: { readonly lines: number };
-  }[];
-  return records.map(({ record, info }) => ({
-    cells: record.map((cell) =>
-      (quoted ? cell : cell.replace(/^\s*"|"\s*$/g, '')).replace(/\s+/g, ' ').trim(),
-    ),
-    // The parser counts to a record's last line; a phrase with a line break in it began before.
-    line: Math.max(1, info.lines - record.join('').split(/\r\n|\r|\n/).length + 1),
-  }));
-};
+const MEND = 'Mend the row or take it out';
 
 /** "1,204", "1.204", "1 204" and "1'204" are all one thousand two hundred and four. */
 const countOf = (cell: string): number | undefined => {
@@ -69,90 +30,110 @@ const countOf = (cell: string): number | undefined => {
   return /^\d{1,15}(?:[.,]0+)?$/.test(cell) ? Number.parseInt(cell, 10) : undefined;
 };
 
+/** A row's two cells that count, and the line it begins on. */
+interface SheetRow {
+  readonly phrase: string;
+  readonly count: string;
+  readonly line: number;
+}
+
+/**
+ * The file's rows with the two columns that `find` picks of the titles; without either, no rows. `unclosed` is told of a
+ * quote that nothing closes: then the file is read again with quotes as any other sign, because people do type them.
+ */
+const sheetRows = (
+  text: string,
+  find: (titles: readonly string[], line: number) => readonly [phrase: number, count: number] | undefined,
+  unclosed: (line: number) => void,
+): readonly SheetRow[] => {
+  const read = (quotes: boolean): readonly SheetRow[] | undefined => {
+    const rows: SheetRow[] = [];
+    let whole = true;
+    const scanner = csvScanner(
+      {
+        header: find,
+        row: ([phrase = '', count = ''], line) => {
+          rows.push({ phrase: plainCell(phrase, quotes), count: plainCell(count, quotes), line });
+        },
+        unclosed: (line) => {
+          whole = false;
+          unclosed(line);
+        },
+      },
+      { quotes },
+    );
+    scanner.write(text);
+    scanner.end();
+    return whole ? rows : undefined;
+  };
+  return read(true) ?? read(false) ?? [];
+};
+
+/** White space as single spaces; quotes that were read as signs are still no part of what was typed. */
+const plainCell = (cell: string, quotes: boolean): string =>
+  (quotes ? cell : cell.replace(/^\s*"|"\s*$/g, '')).replace(/\s+/g, ' ').trim();
+
 /**
  * The phrases of searches.csv with their counts, in the file's order; a phrase that stands twice is counted
- * together. Comma, semicolon and tab separate (RFC 4180 knows the comma alone; spreadsheets write all three);
- * rows typed 0 times are left out without a word, as exports hold thousands. Reports rows that are none, and
- * columns that are missing: must fix where box.md names them, look at where the file is merely of another shape.
+ * together. Rows typed 0 times are left out without a word, as exports hold thousands. Reports rows that are none, and
+ * columns that are missing: must fix where box.md names them, look at where the file is merely of another shape,
+ * because nothing that is published hangs on it.
  */
 export const readSearches = (
   source: TextSource | undefined,
   columns?: SearchColumns,
 ): Checked<readonly SearchRow[]> => {
-  const diagnostics: Diagnostic[] = [];
   if (!source) {
-    if (columns)
-      diagnostics.push({
-        weight: 'look at',
-        rule: 'searches-missing',
-        location: columns.location,
-        message: 'Unexpected `searches` without a file, expected `searches.csv` beside box.md',
-        fix: 'Put the export there as searches.csv, or take the key out',
-      });
-    return { value: [], diagnostics };
+    const missing: Diagnostic[] = columns
+      ? [
+          {
+            weight: 'look at',
+            rule: 'searches-missing',
+            location: columns.location,
+            message: 'Unexpected `searches` without a file, expected `searches.csv` beside box.md',
+            fix: 'Put the export there as searches.csv, or take the key out',
+          },
+        ]
+      : [];
+    return { value: [], diagnostics: missing };
   }
   const file = source.path;
-  const text = source.text.replace(/^\ufeff/, '');
-  const rows = readRows(text, file, diagnostics);
-  const [header, ...body] = rows;
-  if (!header) return { value: [], diagnostics };
-
-  const find = (column: 'phrase' | 'count'): number => {
-    const named = columns?.[column];
-    const wanted = named ?? column;
-    const at = header.cells.findIndex((cell) => foldCase(cell) === foldCase(wanted));
-    if (at >= 0) return at;
-    const there = header.cells.filter((cell) => cell !== '').join('`, `');
-    diagnostics.push({
-      weight: named === undefined ? 'look at' : 'must fix',
-      rule: 'searches-column',
-      location: { file, line: header.line, column: 1 },
-      message: `Unexpected columns \`${there}\`, expected \`${wanted}\` among them${named === undefined ? '; the file was not read' : ''}`,
-      fix: named
-        ? 'Write the column’s name in box.md as the file has it'
-        : `Begin the file with the line \`phrase,count\`, or write in box.md \`searches: {phrase: …, count: …}\` with its own columns`,
-      ...(named === undefined || !columns
-        ? {}
-        : { related: { location: columns.location, message: 'box.md names the column here' } }),
+  const findings: RowFinding[] = [];
+  const find = (titles: readonly string[], line: number): readonly [number, number] | undefined => {
+    const [phrase, count] = (['phrase', 'count'] as const).map((column) => {
+      const named = columns?.[column];
+      const wanted = foldCase(named ?? column);
+      const at = titles.findIndex((title) => foldCase(title) === wanted);
+      const weight = named === undefined ? 'look at' : 'must fix';
+      const about = { column, named, titles, line, formatAt: columns?.location, weight } as const;
+      if (at < 0) findings.push(missingColumn('searches', about));
+      return at < 0 ? undefined : at;
     });
-    return -1;
+    return phrase === undefined || count === undefined ? undefined : [phrase, count];
   };
-  const phraseAt = find('phrase');
-  const countAt = find('count');
-  if (phraseAt < 0 || countAt < 0) return { value: [], diagnostics };
+  const rows = sheetRows(source.text, find, (line) => {
+    findings.push(unclosedQuote('searches', line, 'look at', '; they were read as any other sign'));
+  });
 
   const found = new Map<string, SearchRow>();
-  let faults = 0;
-  const fault = (line: number, message: string, fix: string): void => {
-    faults++;
-    if (faults > MOST_ROWS_NAMED) return;
-    diagnostics.push({
-      weight: 'look at',
-      rule: 'searches-row',
-      location: { file, line, column: 1 },
-      message,
-      fix,
-    });
-  };
-  for (const { cells, line } of body) {
-    if (cells.every((cell) => cell === '')) continue;
-    const phrase = cells[phraseAt] ?? '';
-    const typed = cells[countAt] ?? '';
-    const count = countOf(typed);
+  const passed = passedRows('searches', findings);
+  for (const { phrase, count: cell, line } of rows) {
+    if (phrase === '' && cell === '') continue;
+    const count = countOf(cell);
     if (count === 0) continue;
-    if (phrase === '' || [...phrase].length > LONGEST_PHRASE)
-      fault(
+    if (phrase === '')
+      passed.passOver(line, 'Unexpected row without a phrase, expected what was typed', MEND);
+    else if ([...phrase].length > LONGEST_PHRASE)
+      passed.passOver(
         line,
-        phrase === ''
-          ? 'Unexpected row without a phrase, expected what was typed'
-          : `Unexpected phrase of ${[...phrase].length} characters, expected at most ${LONGEST_PHRASE}`,
-        'Mend the row or take it out; it was passed over',
+        `Unexpected phrase of more than ${LONGEST_PHRASE} characters, expected what was typed`,
+        MEND,
       );
     else if (count === undefined)
-      fault(
+      passed.passOver(
         line,
-        `Unexpected count \`${typed}\`, expected a whole number`,
-        'Write how often it was typed, as 226; the row was passed over',
+        `Unexpected count \`${cell}\`, expected a whole number`,
+        'Write how often it was typed, as 226',
       );
     else {
       const key = foldCase(phrase);
@@ -165,31 +146,8 @@ export const readSearches = (
       );
     }
   }
-  if (faults > MOST_ROWS_NAMED)
-    diagnostics.push({
-      weight: 'look at',
-      rule: 'searches-row',
-      location: { file, line: 1, column: 1 },
-      message: `Unexpected rows, ${faults - MOST_ROWS_NAMED} more than were named, expected a phrase and a whole number in each`,
-      fix: 'See whether box.md names the right columns',
-    });
-  return { value: [...found.values()], diagnostics };
-};
-
-/** The rows, or what can be read of them where a quote never closes. */
-const readRows = (text: string, file: string, diagnostics: Diagnostic[]): readonly Row[] => {
-  try {
-    return rowsOf(text, true);
-  } catch (error) {
-    if (!(error instanceof CsvError)) throw error;
-    diagnostics.push({
-      weight: 'look at',
-      rule: 'searches-quote',
-      location: { file, line: Math.max(1, Number(error.lines ?? 1)), column: 1 },
-      message:
-        'Unexpected `"` that no other closes, expected quotes in pairs; they were read as any other sign',
-      fix: 'Close the quote, or take it out',
-    });
-    return rowsOf(text, false);
-  }
+  findings.push(
+    ...passed.unnamed('a phrase and a whole number', 'See whether box.md names the right columns'),
+  );
+  return { value: [...found.values()], diagnostics: findingsIn(file, findings) };
 };

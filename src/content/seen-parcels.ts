@@ -1,16 +1,8 @@
 /** Which parcels a file has named already, by the number that the carrier or the shop gave them. */
 
-/** 64 bits of a text in two halves. Fowler, Noll & Vo's FNV-1a, 32 bits, from two starting points. */
-const hashOf = (text: string): readonly [number, number] => {
-  let [a, b] = [0x811c9dc5, 0x9747b28c];
-  for (let i = 0; i < text.length; i += 1) {
-    const unit = text.charCodeAt(i);
-    a = Math.imul(a ^ unit, 0x01000193);
-    b = Math.imul(b ^ unit, 0x01000193) ^ (a >>> 15);
-  }
-  return [a >>> 0, b >>> 0];
-};
+import { hash64 } from '../text/fnv.ts';
 
+/** A number that was met before. */
 export interface SeenParcel {
   /** Line where it stood first. */
   readonly line: number;
@@ -65,7 +57,7 @@ export const seenParcels = (): {
   };
   return {
     meet: (text, line, note) => {
-      const [a, b] = hashOf(text);
+      const [a, b] = hash64(text);
       const at = placeOf(a, b);
       if (lines[at] !== 0) return { line: lines[at] as number, note: notes[at] as number };
       put(at, a, b, line, note);
@@ -74,7 +66,7 @@ export const seenParcels = (): {
       return undefined;
     },
     renote: (text, note) => {
-      const at = placeOf(...hashOf(text));
+      const at = placeOf(...hash64(text));
       notes[at] = note;
     },
   };

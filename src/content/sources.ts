@@ -22,6 +22,7 @@ export interface PhotoSource {
   readonly problem?: string;
 }
 
+/** All that was found in a content folder. */
 export interface Sources {
   /** The content folder as the author named it on the command line; diagnostics show it before paths. */
   readonly root: string;

@@ -1,5 +1,6 @@
 /** HEIC, which sharp does not read → pixels, by libheif compiled to WebAssembly. */
 
+/** A decoded photo: its pixels as RGBA, eight bits each. */
 export interface HeicPixels {
   readonly width: number;
   readonly height: number;

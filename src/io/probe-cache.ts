@@ -9,6 +9,7 @@ interface Remembered {
   readonly photos: Readonly<Record<string, { readonly stamp: string; readonly photo: PhotoSource }>>;
 }
 
+/** What is known of photos by path; it holds while a file’s stamp is the same. */
 export type ProbeCache = Map<string, { readonly stamp: string; readonly photo: PhotoSource }>;
 
 const fileIn = (cache: string): string => join(cache, 'probes.json');

@@ -4,6 +4,8 @@ import type { CALL_KINDS, CATEGORIES, CLIP_LENGTHS, PIECES } from '../content/vo
 import type { Location } from '../diagnostics/diagnostic.ts';
 import type { Target } from './story.ts';
 
+export type { ParcelCount, ParcelState, Parcels } from '../content/parcel-count.ts';
+
 /** Milliseconds since 1970-01-01T00:00Z. The core never asks for the time; the edge passes it in. */
 export type Moment = number;
 

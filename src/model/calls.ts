@@ -38,9 +38,9 @@ const canBeHad = (
 };
 
 /**
- * The call that holds at a moment, as a function of the cycle it is asked for: the cycle's own, else the box's, else the
- * wait list; the first that has an address and can be had. Undefined where none does: no call is better than one that
- * leads to a closed door. What the box asks for is worked out once, however many cycles are asked for.
+ * The call that holds. Three are tried in this order: the cycle's own, the box's, the wait list. The first that has an
+ * address and is open is given; undefined if none is, because no call is better than one that leads to a closed door.
+ * What the box asks for is worked out once, however many cycles are asked for.
  */
 export const callsAsOf = (box: Box, asOf: Moment): ((cycle: Cycle | undefined) => Call | undefined) => {
   const { call, calls } = box.settings;

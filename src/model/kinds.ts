@@ -1,5 +1,6 @@
 /** Items of one kind: the same noun, whatever its number and capitals. */
 import { remembered } from '../text/remembered.ts';
+import { singularOf } from '../text/singular.ts';
 import type { Box, Item, Moment } from './box.ts';
 import { slugOf } from './slug.ts';
 
@@ -17,21 +18,10 @@ const ENOUGH_FOR_A_PAGE = 3;
 
 const isEnglish = (lang: string): boolean => /^en(?:-|$)/i.test(lang);
 
-/**
- * An English word without its plural, after the S stemmer (Harman 1991, "How effective is suffixing?"). Both forms need
- * only meet, not make a word: "box" and "boxes" in "box", "shoe" and "shoes" in "sho", "knife" and "knives" in "knif".
- */
-const wordKey = (word: string): string =>
-  word
-    .replace(/(?<![sui])s$/, '')
-    .replace(/(?<=x|ch|sh|ss|zz|o|us|is)e$/, '')
-    .replace(/ie$/, 'y')
-    .replace(/[vf]e$/, 'f');
-
 /** The same for the singular and the plural of an English kind; in other languages only capitals and signs are passed over. */
 export const kindKey = (kind: string, lang: string): string => {
   const slug = slugOf(kind) || kind.toLowerCase();
-  return isEnglish(lang) ? slug.split('-').map(wordKey).join('-') : slug;
+  return isEnglish(lang) ? slug.split('-').map(singularOf).join('-') : slug;
 };
 
 interface Kinds {

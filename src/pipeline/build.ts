@@ -6,7 +6,7 @@ import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment } from '../model/box.ts';
 import { unsealed } from '../model/seal.ts';
 import type { PictureOutput, Step, Where } from '../render/output.ts';
-import { jobKey } from '../render/pictures.ts';
+
 import type { Templates } from '../render/templates.ts';
 import { digestOf } from '../text/digest.ts';
 import type { Memory } from '../text/memory.ts';
@@ -145,7 +145,7 @@ const uniquePictures = (pictures: readonly PictureOutput[]): readonly PictureOut
   const byPath = new Map<string, PictureOutput>();
   for (const picture of pictures) {
     const other = byPath.get(picture.path);
-    if (other && jobKey(other.picture) !== jobKey(picture.picture))
+    if (other && other.picture.key !== picture.picture.key)
       throw new Error(`Two different pictures of one path: ${picture.path}`);
     byPath.set(picture.path, picture);
   }

@@ -8,18 +8,18 @@ import { boxSchema } from '../content/schemas.ts';
 import type { Sources } from '../content/sources.ts';
 import { validate } from '../content/validate.ts';
 import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Box, Cycle, Moment } from '../model/box.ts';
+import type { Box, Cycle, Moment, Parcels } from '../model/box.ts';
 import { dateInZone } from '../model/calendar.ts';
 import { linkBox } from '../model/link.ts';
-import { dayOfDate, type Parcels } from '../model/parcels.ts';
 import { isSealed } from '../model/seal.ts';
+import { dayOfDate } from '../text/days.ts';
 import type { AsOf } from './as-of.ts';
 import { withReveals } from './reveals.ts';
 
 export type { Group } from '../analysis/parcels/compare.ts';
 export type { ParcelsFacts } from '../analysis/parcels/facts.ts';
 export { logLogLimits, type Step, standardError } from '../analysis/parcels/kaplan-meier.ts';
-export { dateOfDay } from '../model/parcels.ts';
+export { dateOfDay } from '../text/days.ts';
 
 /** A list of shipments that lies in the content folder. */
 export interface ParcelsFile {

@@ -1,9 +1,8 @@
 /** The moments of reveals that parcels decide: found before anything is unsealed. */
 import { deliveredOf, deliveredReveal } from '../analysis/parcels/delivered.ts';
 import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Box, Cycle, Moment } from '../model/box.ts';
+import type { Box, Cycle, Moment, Parcels } from '../model/box.ts';
 import { locationIn } from '../model/location-in.ts';
-import type { Parcels } from '../model/parcels.ts';
 import { percent } from '../text/counting-words.ts';
 
 type Lists = ReadonlyMap<string, Checked<Parcels | undefined>>;

@@ -1,4 +1,5 @@
 /** Sitemaps as text: sitemaps.org protocol 0.9, with pictures by Google's extension (sitemap-image 1.1). */
+import { utf8Length } from '../text/utf8.ts';
 import { type Html, htmlSource } from './html.ts';
 import { xml, xmlDocument } from './xml.ts';
 
@@ -28,8 +29,6 @@ const LIMITS: SitemapLimits = { pages: 50_000, bytes: 50 * 1024 * 1024 };
 /** Google, "Image sitemaps": up to 1,000 pictures a page. */
 const MOST_IMAGES = 1000;
 
-const bytesIn = (text: string): number => new TextEncoder().encode(text).length;
-
 const pageElement = ({ address, changed, images }: SitemapPage): Html =>
   xml`<url><loc>${address}</loc>${changed && xml`<lastmod>${changed}</lastmod>`}${images
     .slice(0, MOST_IMAGES)
@@ -49,12 +48,12 @@ interface Drawn {
 
 /** Runs of pages of which each fits in one file. */
 const split = (pages: readonly SitemapPage[], limits: SitemapLimits): readonly (readonly Drawn[])[] => {
-  const frame = bytesIn(urlset([]));
+  const frame = utf8Length(urlset([]));
   const runs: Drawn[][] = [];
   let room = 0;
   for (const page of pages) {
     const element = pageElement(page);
-    const size = bytesIn(htmlSource(element));
+    const size = utf8Length(htmlSource(element));
     const run = runs.at(-1);
     const drawn = { element, ...(page.changed === undefined ? {} : { changed: page.changed }) };
     if (run && run.length < limits.pages && size <= room) {

@@ -2,9 +2,9 @@
 import type { ParcelsReader } from '../content/parcels.ts';
 import type { Checked } from '../diagnostics/diagnostic.ts';
 import { isParcels } from '../io/know-files.ts';
-import type { Moment } from '../model/box.ts';
+import type { Moment, Parcels } from '../model/box.ts';
 import { dateInZone } from '../model/calendar.ts';
-import { dayOfDate, type Parcels } from '../model/parcels.ts';
+import { dayOfDate } from '../text/days.ts';
 import type { ParcelsByCycle } from '../pipeline/parcels.ts';
 import { digestOf } from '../text/digest.ts';
 import { keepData, recallData } from '../text/memory.ts';

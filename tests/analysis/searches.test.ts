@@ -30,6 +30,8 @@ describe('searches.csv', () => {
   test.each([
     ['commas', 'phrase,count\nplant labels,226\nseed tin,64\n'],
     ['semicolons', 'phrase;count\nplant labels;226\nseed tin;64\n'],
+    ['bars', 'phrase|count\nplant labels|226\nseed tin|64\n'],
+    ['a first line that names the separator', 'sep=;\nphrase;count\nplant labels;226\nseed tin;64\n'],
     ['tabs', 'phrase\tcount\nplant labels\t226\nseed tin\t64\n'],
     [
       'a mark at its head and the line ends of Windows',
@@ -93,7 +95,7 @@ describe('searches.csv', () => {
     expect(
       findings(text).every((finding) => finding.startsWith('look at searches-column searches.csv:1')),
     ).toBe(true);
-    expect(findings(text)[0]).toContain('searches: {phrase: …, count: …}');
+    expect(findings(text)[0]).toContain('searches: {phrase: …}');
   });
 
   test('reports rows that are none with their line and a fix, and reads the others', () => {
@@ -104,6 +106,14 @@ describe('searches.csv', () => {
       'look at searches-row searches.csv:4 Unexpected row without a phrase, expected what was typed',
       'look at searches-row searches.csv:6 Unexpected count `-3`, expected a whole number',
       'look at searches-row searches.csv:7 Unexpected count ``, expected a whole number',
+    ]);
+  });
+
+  test('passes over a phrase of more signs than anybody types, and keeps one that just fits', () => {
+    const longest = '🌱'.repeat(200);
+    expect(pairs(`phrase,count\n${longest},3\n`)).toEqual([[longest, 3]]);
+    expect(findings(`phrase,count\n${longest}a,3\n`)).toEqual([
+      'look at searches-row searches.csv:2 Unexpected phrase of more than 200 characters, expected what was typed > Mend the row or take it out; the row was passed over',
     ]);
   });
 

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { describe, test } from 'vitest';
 import { nounPhrases } from '../../src/analysis/language/chunks.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
-import { singularOf } from '../../src/analysis/language/singular.ts';
+import { singularOf } from '../../src/text/singular.ts';
 import { checksFile } from '../support/checks-folder.ts';
 import { readBracketed, readIob, type Score, scoreChunks } from '../support/chunk-checks.ts';
 import { measureHeads, rowsOf } from '../support/language-checks.ts';

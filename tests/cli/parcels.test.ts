@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { dateOfDay, dayOfDate } from '../../src/model/parcels.ts';
+import { dateOfDay, dayOfDate } from '../../src/text/days.ts';
 import { contents, temporary, writeFiles } from '../io/temporary.ts';
 import { lidlore } from './terminal.ts';
 import { tinyBox } from './tiny-box.ts';

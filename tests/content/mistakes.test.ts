@@ -138,6 +138,17 @@ test.each([
   expect(rules({ more: { 'cycles/2026-01/items/01-teapot.md': text } })).toEqual([finding]);
 });
 
+test.each([
+  [69, true],
+  [70, false],
+  [160, false],
+  [161, true],
+])('a summary of %d characters is looked at: %s', (length, looked) => {
+  const cycle = `${CYCLE.replace(/summary: .*/, `summary: ${'a'.repeat(length)}`)}---\n`;
+  const found = rules({ more: { 'cycles/2026-01/cycle.md': cycle } });
+  expect(found).toEqual(looked ? ['summary-length cycle.md:3:1'] : []);
+});
+
 test('a picture that cannot be used is found at fault where it is named', () => {
   const photo: PhotoSource = {
     path: 'cycles/2026-01/photos/a.jpg',

@@ -343,6 +343,10 @@ describe('a replay', () => {
     expect(replay(beats).findings).toEqual([finding]);
   });
 
+  test('may have a beat in the last minute, since its minutes are whole and may have been rounded down', () => {
+    expect(replay('    teapot: "10:59"\n').findings).toEqual([]);
+  });
+
   test('is linked to at a moment as the W3C’s Media Fragments have it', () => {
     expect(momentAddress('https://video.example/1', 250)).toBe('https://video.example/1#t=250');
     expect(momentAddress('https://video.example/1#full', 250)).toBe('https://video.example/1#full&t=250');

@@ -38,6 +38,18 @@ describe('picture markup', () => {
     for (const { picture: job } of cropped) expect([job.width, job.height]).toEqual([400, 400]);
     expect(socialPicture(small).picture).toMatchObject({ width: 300, height: 157 });
   });
+  test('is made in every width that the photo just fills', () => {
+    const widths = (photo: ReturnType<typeof picture>, ratio?: number): readonly number[] => [
+      ...new Set(
+        pictureMarkup(photo, { ...layout, ...(ratio !== undefined && { ratio }) }, page).outputs.map(
+          ({ picture: job }) => job.width,
+        ),
+      ),
+    ];
+    expect(widths(picture({ width: 800, height: 600 }))).toEqual([400, 800]);
+    expect(widths(picture({ width: 799, height: 600 }))).toEqual([400]);
+    expect(widths(picture({ width: 900, height: 400 }), 2)).toEqual([400, 800]);
+  });
   test('names stay while photo and recipe stay, and change with either', () => {
     const path = (more: Parameters<typeof picture>[0]) => socialPicture(picture(more)).path;
     expect(path({})).toBe(path({ alt: 'Other words', caption: 'Others' }));

@@ -35,6 +35,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 
 /** Rooms of which a room may take the types, not the code: nothing of them runs there. */
 const TYPES_ONLY: Readonly<Record<string, readonly string[]>> = {
+  analysis: ['diagnostics'],
   wording: ['model', 'analysis', 'diagnostics'],
   io: ['content', 'render'],
   cli: ['content', 'model', 'render'],

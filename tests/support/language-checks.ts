@@ -2,8 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { readName } from '../../src/analysis/coverage/phrases/name.ts';
 import type { Language } from '../../src/analysis/language/language.ts';
-import { singularOf } from '../../src/analysis/language/singular.ts';
 import { fold } from '../../src/text/fold.ts';
+import { singularOf } from '../../src/text/singular.ts';
 
 /** Rows of a tab-separated file, `#` lines and empty ones left out. */
 export const rowsOf = (file: string): readonly (readonly string[])[] =>

@@ -1,4 +1,4 @@
-/** Which words of one stem are one thing to a shopper: a stem joins a garden with its gardener. */
+/** Tells which words of one stem mean one thing to a shopper, because "garden" and "gardener" share a stem too. */
 import type { Word } from './language.ts';
 
 /** Who does it, or what it is done with: engineer, artist, dispenser, elevator. */

@@ -1,6 +1,6 @@
 /** What the analysis knows of a language: its words, and which of them are one. */
 import { fold } from '../../text/fold.ts';
-import { singularOf } from './singular.ts';
+import { singularOf } from '../../text/singular.ts';
 import { stemmerFor } from './stemmer.ts';
 
 /** One word of a text. `start` and `end` are offsets into it in UTF-16 units. */
@@ -17,6 +17,7 @@ export interface Word {
   readonly end: number;
 }
 
+/** A language as the analysis uses it: how its words are cut, folded and stemmed. */
 export interface Language {
   /** BCP 47. */
   readonly tag: string;

@@ -1,4 +1,6 @@
 /** A word among its neighbours, and the questions that rules on parts of speech ask of it. */
+import { wordSet, wordsOfAll } from '../../text/word-set.ts';
+import { ARTICLES } from './lexicon/function-words.ts';
 import type { PartOfSpeech } from './tagger.ts';
 import { BARE_VERBS, DETERMINERS, OBJECTS, PARTICIPLES, POSSESSIVES } from './word-classes.ts';
 
@@ -8,6 +10,7 @@ export interface Near {
   readonly pos: PartOfSpeech;
 }
 
+/** A word with the two words on either side of it. */
 export interface Site extends Near {
   readonly before: Near;
   readonly before2: Near;
@@ -28,15 +31,20 @@ export interface Rule {
 }
 
 /** Determiners that never stand by themselves. */
-const ARTICLES = new Set(['a', 'an', 'the', 'no', 'every']);
+const NEVER_ALONE = wordsOfAll(ARTICLES, wordSet('no every'));
 
+/** What stands before the first word and after the last. */
 export const EDGE: Near = { word: '', pos: 'PUNCT' };
 
+/** Whether a tagger took it for a noun or a name. */
 export const isNominal = ({ pos }: Near): boolean => pos === 'NOUN' || pos === 'PROPN';
+/** Whether it opens a noun phrase. */
 export const isDeterminer = ({ word }: Near): boolean => DETERMINERS.has(word) || POSSESSIVES.has(word);
 /** The end of a sentence or of a part of one; a hyphen or a quotation mark may stand inside. */
 export const isEdge = ({ pos, word }: Near): boolean => pos === 'PUNCT' && !/^[-–"'“‘(]$/.test(word);
+/** Whether it ends in -ing, with letters enough before. */
 export const isIng = (word: string): boolean => /.{2}ing$/.test(word);
+/** Whether it looks like a past participle. */
 export const isParticiple = (word: string): boolean => /.{2}ed$/.test(word) || PARTICIPLES.has(word);
 /** Ends like a plural or like what he does. */
 export const isThird = (word: string): boolean => /[^s']s$/.test(word);
@@ -46,12 +54,15 @@ export const isBare = (word: string): boolean =>
 /** A bare verb's form beside "he" or "it". */
 export const isBareWithS = (word: string): boolean =>
   isThird(word) && (isBare(word.slice(0, -1)) || isBare(word.replace(/es$/, '')));
-export const isArticle = ({ word }: Near): boolean => ARTICLES.has(word) || POSSESSIVES.has(word);
+/** Whether a noun has to follow. */
+export const isArticle = ({ word }: Near): boolean => NEVER_ALONE.has(word) || POSSESSIVES.has(word);
 /** Whether an object may begin here: then the word before is a verb. */
 export const opensObject = ({ word }: Near): boolean =>
   DETERMINERS.has(word) || POSSESSIVES.has(word) || OBJECTS.has(word) || word === 'it';
 
+/** Parts of speech of things and names. */
 export const NOUNS: readonly PartOfSpeech[] = ['NOUN', 'PROPN'];
+/** Every part of speech but punctuation. */
 export const ANY: readonly PartOfSpeech[] = [
   'NOUN',
   'PROPN',

@@ -3,52 +3,53 @@
  * Compiled from common grammars' lists; common practice, no source.
  */
 
-/** Compared in lower case. */
-const words = (list: string): ReadonlySet<string> => new Set(list.split(/\s+/));
+import { wordSet, wordsOfAll } from '../../text/word-set.ts';
+import * as small from './lexicon/function-words.ts';
 
-export const DETERMINERS = words(
-  `a an the this that these those every each some any no another both all either neither such what which
-  whatever whichever half`,
+/** Words that open a noun phrase, possessives apart. */
+export const DETERMINERS = wordsOfAll(
+  ...[small.ARTICLES, small.DEMONSTRATIVES, small.QUANTIFIERS, small.TOTALS],
+  wordSet('either neither such what which whatever whichever half'),
 );
 
-export const POSSESSIVES = words('my your his her its our their whose ur');
+/** With the slip that customers write. */
+export const POSSESSIVES = wordsOfAll(small.POSSESSIVES, wordSet('whose ur'));
 
-export const SUBJECTS = words('i we they he she who');
-
-export const OBJECTS = words('me him them us');
+export { MODAL_NOUNS, OBJECTS, SUBJECTS } from './lexicon/function-words.ts';
 
 /** Pronouns whatever a tagger says; they are not content. */
-export const PRONOUNS = words(
-  `i me mine myself you u ya yours yourself yourselves he him himself she hers herself it itself we us ours
-  ourselves they them theirs themselves one's oneself someone somebody something anyone anybody anything
-  everyone everybody everything nobody nothing none there who whom whoever`,
+export const PRONOUNS = wordsOfAll(
+  ...[small.SUBJECTS, small.OBJECTS, small.BOTH_CASES],
+  wordSet(`
+  mine myself u ya yours yourself yourselves himself hers herself itself ours ourselves theirs themselves one's
+  oneself someone somebody something anyone anybody anything everyone everybody everything nobody nothing none there
+  whom whoever`),
 );
 
-export const BE = words("be is are was were am been being 's 're 'm");
+/** With the forms that the tagger cuts off. */
+export const BE = wordsOfAll(small.BE, wordSet("'s 're 'm"));
 
-export const MODALS = words('can could will would shall should may might must ca wo do does did');
-
-/** Modals that are also things, months or names: a tin can, good will, last May. */
-export const MODAL_NOUNS = words('can will may might must');
+/** "Do" among them, which stands before a bare verb as they do, and "ca", "wo" of "can't", "won't". */
+export const MODALS = wordsOfAll(small.MODALS, small.DO, wordSet('ca wo'));
 
 /** Words that make an adjective stronger or weaker. */
-export const INTENSIFIERS = words(
+export const INTENSIFIERS = wordSet(
   `very so too really pretty quite rather extremely super real truly fairly most more less least incredibly
   absolutely totally perfectly well brand highly always overly somewhat slightly ultra extra`,
 );
 
 /** Of these, what is never anything else. */
-export const ONLY_INTENSIFIERS = words('very so too really extremely quite');
+export const ONLY_INTENSIFIERS = wordSet('very so too really extremely quite');
 
 /** Adjective before a noun, adverb elsewhere. */
-export const FLAT = words(
+export const FLAT = wordSet(
   `fast hard early late long short best better worst worse last next only straight daily weekly monthly
   yearly overall high low deep close far right wrong extra free just fine clean cheap quick inside outside
   online near`,
 );
 
 /** Adjectives that are seldom nouns where something nominal follows, or after "is". */
-export const ADJECTIVES = words(
+export const ADJECTIVES = wordSet(
   `cool cozy cosy yummy tasty great good nice lovely simple quick easy awesome amazing fresh hot cold warm
   clean friendly helpful happy sturdy fun funny classic neat sweet sour bitter soft tidy quiet loud bright
   dark light plain dry wet smooth rough solid firm tough tender crisp crunchy creamy spicy juicy heavy
@@ -60,7 +61,7 @@ export const ADJECTIVES = words(
 );
 
 /** Words in -ing that are never something being done. */
-export const THINGS_IN_ING = words(
+export const THINGS_IN_ING = wordSet(
   `thing nothing something anything everything king ring string spring evening morning ceiling wedding
   clothing pudding dumpling seedling duckling earring sibling sling surroundings`,
 );
@@ -68,7 +69,7 @@ export const THINGS_IN_ING = words(
 /** Words in -ing that are more often a thing, a trade or a stuff than something being done. */
 export const NOUNS_IN_ING: ReadonlySet<string> = new Set([
   ...THINGS_IN_ING,
-  ...words(
+  ...wordSet(
     `wing building packaging shipping pricing parking stitching lighting seating housing flooring fencing
     bedding wrapping lining coating padding filling topping icing frosting stuffing seasoning dressing
     painting drawing carving writing cooking baking gardening knitting sewing quilting weaving pottery
@@ -80,7 +81,7 @@ export const NOUNS_IN_ING: ReadonlySet<string> = new Set([
 ]);
 
 /** Past participles that do not end in -ed. */
-export const PARTICIPLES = words(
+export const PARTICIPLES = wordSet(
   `broken frozen hidden worn torn woven knitted knit sewn cut made handmade built bought drawn written
   chosen spun thrown blown grown cast bent bound burnt dried fried salted ground sliced known given hung
   lost found kept run paid sold told taken stolen spoken eaten beaten forgotten driven shaken sunken
@@ -88,7 +89,7 @@ export const PARTICIPLES = words(
 );
 
 /** Verbs in the bare form that the sentences of shops and customers begin or go on with, usual slips included. */
-export const BARE_VERBS = words(
+export const BARE_VERBS = wordSet(
   `add air allow apply arrange ask avoid bake be beat blend boil bring brush build buy call carry carve
   cast check chill choose chop clean clip close coat come contact cook cool cover crack crush cut dig dip
   discover do drain draw drill drink drive drop dry dust eat email empty enjoy enter expect explore feed
@@ -107,27 +108,27 @@ export const BARE_VERBS = words(
 );
 
 /** Days that stand beside a noun phrase, not in it. */
-export const DAYS = words('today tomorrow yesterday tonight');
+export const DAYS = wordSet('today tomorrow yesterday tonight');
 
 /** Spans of time that "last" and "next" stand before. */
-export const TIMES = words(
+export const TIMES = wordSet(
   `second minute hour day night morning afternoon evening week weekend month year decade spring summer
   autumn fall winter monday tuesday wednesday thursday friday saturday sunday`,
 );
 
 /** Adjectives that are things too where a determiner stands before and nothing after: "the flat". */
-export const THINGS_LIKE_ADJECTIVES = words(
+export const THINGS_LIKE_ADJECTIVES = wordSet(
   `flat light plastic gold silver original sweet classic favorite favourite special square cold dark
   present individual professional local regular`,
 );
 
 /** Participles that make a describing word with the noun before them: "family owned", "web based". */
-export const COMPOUNDING = words(
+export const COMPOUNDING = wordSet(
   `owned based sized shaped inspired scented themed flavored flavoured coated covered filled lined dyed
   oriented`,
 );
 
 /** Adverbs that say nothing of an adjective after them: "as other people", "there good food". */
-export const STANDING_ALONE = words(
+export const STANDING_ALONE = wordSet(
   'as how why when where just here there also then now maybe again back ago instead anyway however yet',
 );

@@ -1,6 +1,6 @@
 /** The share arrived by a date, where parcels leave on several days. */
 
-import type { ParcelCount } from '../../model/parcels.ts';
+import type { ParcelCount } from '../../model/box.ts';
 import { defined } from '../../text/defined.ts';
 import { type Curve, type Limits, logLogLimits, type Step, stepAt } from './kaplan-meier.ts';
 import { crossing, type Quantile } from './quantile.ts';

@@ -1,6 +1,6 @@
 /** Carriers and regions side by side, and which of them is behind. */
 
-import type { ParcelCount } from '../../model/parcels.ts';
+import type { ParcelCount } from '../../model/box.ts';
 import { defined } from '../../text/defined.ts';
 import { type Histogram, histogramOf, type ParcelTally, parcelsIn, tallyOf } from './histogram.ts';
 import { arrivedBy, curveOf } from './kaplan-meier.ts';
@@ -10,6 +10,7 @@ import { type Quantile, quantileOf } from './quantile.ts';
 /** `slow`: behind the others beyond chance. `stuck`: that, and most of what it has on the way is overdue. */
 export type Pace = 'stuck' | 'slow' | 'usual';
 
+/** The parcels of one carrier or region beside all others. */
 export interface Group extends ParcelTally {
   /** As the file names it; empty for rows that do not say. */
   readonly name: string;

@@ -1,12 +1,13 @@
 /** When the wanted share of a cycle's own parcels had arrived: what a reveal waits for. No estimate enters. */
-import type { Moment, RevealHabit } from '../../model/box.ts';
-import type { Parcels } from '../../model/parcels.ts';
+import type { Moment, Parcels, RevealHabit } from '../../model/box.ts';
+import { defined } from '../../text/defined.ts';
 import { DEFAULT_SHARE } from './default-share.ts';
 import { evenings } from './reveal.ts';
 
 /** Rounding that a product of a share and a whole number may bring. */
 const ROUNDING = 1e-9;
 
+/** How much of a list has arrived. Counts are parcels, shares from 0 to 1. */
 export interface Delivered {
   readonly wanted: number;
   /** Every parcel of the list, those that have yet to leave, were lost and were sent back among them. */

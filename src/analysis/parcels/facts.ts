@@ -1,7 +1,9 @@
 /** Everything the report on one cycle's parcels is made from. */
-import type { Moment, PlainDate, RevealHabit } from '../../model/box.ts';
+
+import type { Moment, ParcelCount, Parcels, PlainDate, RevealHabit } from '../../model/box.ts';
 import { dateInZone } from '../../model/calendar.ts';
-import { dateOfDay, dayOfDate, type ParcelCount, type Parcels } from '../../model/parcels.ts';
+import { dateOfDay, dayOfDate } from '../../text/days.ts';
+import { defined } from '../../text/defined.ts';
 import { dateOfShare, type Sending, type Share, sendingsOf, shareByDate } from './calendar-curve.ts';
 import { compareBy, type Group } from './compare.ts';
 import { DEFAULT_SHARE } from './default-share.ts';
@@ -130,7 +132,7 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
         ? []
         : [{ shipped: input.leaves, count: 1 }];
   const days = quantileOf(curve, wanted);
-  // What hangs on the few that left first is not told.
+  // Without a source the estimate would rest on a few early parcels, so neither days nor dates are given.
   const told = source !== 'none';
   const dates = told ? dateOfShare(leaving, curve, wanted) : {};
   const outlook: Outlook = {

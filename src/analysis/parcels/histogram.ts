@@ -1,5 +1,5 @@
 /** How many parcels arrived, or were left waiting, after each whole number of days. */
-import type { ParcelCount } from '../../model/parcels.ts';
+import type { ParcelCount } from '../../model/box.ts';
 
 /** Parcels by what they came to. */
 export interface ParcelTally {

@@ -25,6 +25,7 @@ export interface Arrivals {
   readonly delivered: number;
 }
 
+/** The estimate from a day of arrivals on. */
 export interface Step extends Arrivals {
   /** Share still waiting after this day, 0 to 1: the estimate of S. */
   readonly waiting: number;
@@ -32,6 +33,7 @@ export interface Step extends Arrivals {
   readonly logVariance: number;
 }
 
+/** A whole estimate, which falls in steps. */
 export interface Curve {
   /** By day, ascending; only days on which something arrived. */
   readonly steps: readonly Step[];

@@ -2,6 +2,7 @@
 import type { Histogram } from './histogram.ts';
 import { parcelsIn } from './histogram.ts';
 
+/** Whether two groups arrive alike. */
 export interface LogRank {
   /** Parcels of the group that arrived. */
   readonly observed: number;

@@ -1,5 +1,5 @@
 /** Parcels that are on their way for longer than nearly all that have arrived: to be chased. */
-import type { ParcelCount } from '../../model/parcels.ts';
+import type { ParcelCount } from '../../model/box.ts';
 import type { Histogram } from './histogram.ts';
 
 /** Share of what has arrived that took no longer than what is not yet overdue. Common practice, no source. */
@@ -19,6 +19,7 @@ export interface OverdueDay {
   readonly lines: readonly number[];
 }
 
+/** Parcels that are on their way longer than nearly all the others were. */
 export interface Overdue {
   /** Days within which 99 % of what has arrived did; longer than this is overdue. */
   readonly limit: number;

@@ -1,5 +1,5 @@
 /** What earlier cycles say of a cycle that is too young to say it by itself. */
-import type { ParcelCount } from '../../model/parcels.ts';
+import type { ParcelCount } from '../../model/box.ts';
 import type { Curve } from './kaplan-meier.ts';
 import { productLimit } from './kaplan-meier.ts';
 

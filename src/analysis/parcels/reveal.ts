@@ -1,7 +1,7 @@
 /** When the box may be shown: after the wanted share has arrived, on an evening of the box's habit. */
 import type { Moment, RevealHabit } from '../../model/box.ts';
 import { dateInZone, momentOf } from '../../model/calendar.ts';
-import { dateOfDay, dayOfDate } from '../../model/parcels.ts';
+import { dateOfDay, dayOfDate } from '../../text/days.ts';
 import type { Quantile } from './quantile.ts';
 
 /** Evening in most homes. Common practice, no source. */

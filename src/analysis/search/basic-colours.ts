@@ -24,6 +24,7 @@ const ANCHORS: Readonly<Record<string, string>> = {
   brown: 'saddlebrown sienna chocolate peru tan burlywood rosybrown darkgoldenrod sandybrown wheat',
 };
 
+/** The names of the basic colours, in English. */
 export const BASIC_COLOURS: readonly string[] = Object.keys(ANCHORS);
 
 /** Words that name a shade of a basic colour (by hand, no source). */

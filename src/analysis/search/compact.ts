@@ -23,10 +23,14 @@ export interface PackedIndex {
   readonly r: readonly string[];
   /** The way of each word. */
   readonly s: string;
-  /** By stem (as they first appear) and field: how many documents, then each one's gap and count. */
+  /**
+   * For each stem (in the order in which words first lead to it) and each field: the number of documents, then for each
+   * document how far its number is from the one before, and how often the stem occurs in it.
+   */
   readonly p: string;
 }
 
+/** An index as the search library takes it, with its words. */
 export interface UnpackedIndex {
   readonly index: AsPlainObject;
   readonly fields: readonly string[];

@@ -12,6 +12,7 @@ import { isPassedOver } from './text.ts';
 /** How a word that was asked for is met: as such (in any inflection), as a beginning, by a like spelling. */
 export type Level = 'whole' | 'beginning' | 'slip';
 
+/** How a document meets one word that was asked for. */
 export interface Met {
   readonly level: Level;
   readonly score: number;
@@ -30,6 +31,7 @@ export interface AskedWord {
   readonly known: boolean;
 }
 
+/** A document that answers. */
 export interface FoundItem {
   readonly id: number;
   readonly score: number;
@@ -37,6 +39,7 @@ export interface FoundItem {
   readonly all: boolean;
 }
 
+/** What is found for a query. */
 export interface Answer {
   readonly asked: readonly AskedWord[];
   /** Best first. */
@@ -45,6 +48,7 @@ export interface Answer {
   readonly metBy: (id: number) => readonly (Met | undefined)[];
 }
 
+/** How near to a word counts as meeting it; all of it unless said otherwise. */
 export interface FindOptions {
   /** Beginnings of words count. */
   readonly beginnings?: boolean;
@@ -156,7 +160,7 @@ const findWord = (
 const wordsAsked = (query: string, language: Language) => {
   const words = language.words(query).filter(({ stem }) => stem !== '');
   const kept = words.filter(({ folded }) => !isPassedOver(folded, language));
-  // "the" alone is how "thermometer" begins.
+  // Somebody who has typed "the" and nothing else may be on the way to "thermometer".
   const asked = kept.length > 0 ? kept : words.slice(-1);
   const unfinished = words.at(-1)?.end === query.length;
   const times = new Map<string, number>();

@@ -4,6 +4,7 @@ import { lettersOf } from '../../text/edit-distance.ts';
 import { type PackedForm, type PackedIndex, unpackIndex } from './compact.ts';
 import { type IndexedDocument, indexOptions } from './options.ts';
 
+/** One file of the index, opened. */
 export interface IndexPart {
   readonly index: MiniSearch<IndexedDocument>;
   readonly fields: readonly string[];
@@ -13,6 +14,7 @@ export interface IndexPart {
   readonly letters: Int32Array;
 }
 
+/** Opens a published part of the index. */
 export const openPart = (packed: PackedIndex): IndexPart => {
   const { index, fields, forms } = unpackIndex(packed);
   return {

@@ -3,6 +3,7 @@ import { editDistance, editDistances, lacksMore, lettersOf } from '../../text/ed
 import type { PackedForm } from './compact.ts';
 import type { IndexPart } from './part.ts';
 
+/** A known word that a typed one may have meant. */
 export interface Guess extends PackedForm {
   readonly slips: number;
   /** Only the word's beginning is like what was typed. */

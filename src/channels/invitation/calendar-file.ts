@@ -1,6 +1,7 @@
 /** One event as an iCalendar file (RFC 5545): what a visitor's calendar shows in the visitor's own time. */
 import type { Moment } from '../../model/box.ts';
 import { localTime, type Observance, observancesAround, utcTime } from './observances.ts';
+import { utf8Length } from '../../text/utf8.ts';
 
 export interface CalendarEvent {
   /** Unique in the world, and the same for each version of the event (§3.8.4.7). */
@@ -26,15 +27,13 @@ export interface CalendarEvent {
 /** §3.1: octets of a line without its end. */
 const LINE_OCTETS = 75;
 
-const octets = (text: string): number => new TextEncoder().encode(text).length;
-
 /** §3.1: a long line goes on after CRLF and a space; no character is cut in two. */
 const folded = (line: string): string => {
   const lines: string[] = [];
   let now = '';
   let length = 0;
   for (const character of line) {
-    const more = octets(character);
+    const more = utf8Length(character);
     if (length + more > LINE_OCTETS) {
       lines.push(now);
       now = ' ';

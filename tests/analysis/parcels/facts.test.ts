@@ -8,7 +8,8 @@ import { logRank } from '../../../src/analysis/parcels/log-rank.ts';
 import { overdueOf } from '../../../src/analysis/parcels/overdue.ts';
 import { continued, horizonOf } from '../../../src/analysis/parcels/pooled.ts';
 import { quantileOf } from '../../../src/analysis/parcels/quantile.ts';
-import { dateOfDay, dayOfDate, type ParcelCount, type Parcels } from '../../../src/model/parcels.ts';
+import type { ParcelCount, Parcels } from '../../../src/model/box.ts';
+import { dateOfDay, dayOfDate } from '../../../src/text/days.ts';
 import { PLACEBO, parcel, SIX_MP, seeded, times } from './parcels.ts';
 
 const hist = histogramOf;

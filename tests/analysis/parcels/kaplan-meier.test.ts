@@ -9,7 +9,7 @@ import {
   standardError,
 } from '../../../src/analysis/parcels/kaplan-meier.ts';
 import { quantileOf } from '../../../src/analysis/parcels/quantile.ts';
-import type { ParcelCount } from '../../../src/model/parcels.ts';
+import type { ParcelCount } from '../../../src/model/box.ts';
 import { logLimits, PLACEBO, parcel, SIX_MP, seeded, times } from './parcels.ts';
 
 const curve = (parcels: readonly ParcelCount[]) => curveOf(histogramOf(parcels));

@@ -1,6 +1,6 @@
 /** Parcels for tests, written short. */
 import type { Limits, Step } from '../../../src/analysis/parcels/kaplan-meier.ts';
-import type { ParcelCount, ParcelState } from '../../../src/model/parcels.ts';
+import type { ParcelCount, ParcelState } from '../../../src/model/box.ts';
 
 /** One parcel that left on day `shipped` and has been `days` on its way. */
 export const parcel = (

@@ -3,9 +3,9 @@ import fc from 'fast-check';
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
 import { csvScanner } from '../../../src/content/csv-scanner.ts';
-import { dateOfDay, dayNumber, dayOfDate } from '../../../src/content/days.ts';
 import { dateReader, formsFitting, isDatePattern } from '../../../src/content/parcel-dates.ts';
 import { type ParcelFormat, parcelsReader } from '../../../src/content/parcels.ts';
+import { dateOfDay, dayNumber, dayOfDate } from '../../../src/text/days.ts';
 
 /** Every row that the scanner gives of a text cut into chunks. */
 const scanned = (text: string, chunk = 1e9, wanted?: readonly number[]): string[][] => {

@@ -3,7 +3,7 @@ import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
 import { evenings, judgeReveal } from '../../../src/analysis/parcels/reveal.ts';
 import { momentOf } from '../../../src/model/calendar.ts';
-import { dayOfDate } from '../../../src/model/parcels.ts';
+import { dayOfDate } from '../../../src/text/days.ts';
 
 const at = (text: string, zone = 'Europe/London'): number => momentOf(text, zone) as number;
 const local = (moment: number | undefined, zone = 'Europe/London'): string | undefined =>

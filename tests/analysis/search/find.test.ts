@@ -107,6 +107,16 @@ describe('the order of answers', () => {
     );
   });
 
+  test('puts a whole word before a beginning where neither has the other words', () => {
+    const find = searcher([
+      { name: 'Lampshade' },
+      { name: `Lamp ${'of oak and brass with linen '.repeat(6)}` },
+      { name: 'Zinnia' },
+    ]);
+    const ranked = ids(find('zinnia lamp')).filter((id) => id !== 2);
+    expect(ranked).toEqual([1, 0]);
+  });
+
   test('puts those that have every word first', () => {
     const find = searcher([
       { name: 'Lamp lamp lamp' },

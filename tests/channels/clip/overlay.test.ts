@@ -25,6 +25,20 @@ const text = fc
 const lang = fc.constantFrom('en-GB', 'ja', 'de', 'th', 'zh-Hant');
 
 describe('words over a picture', () => {
+  test('are parted where a clause ends, though both halves would be more alike elsewhere', () => {
+    const text =
+      'The wooden seed tray holds twelve small pots of soil, and the tin that lies beside it keeps all of your seeds dry.';
+    const [first] = overlaysOf(text, 'en-GB');
+    expect(first?.lines.join(' ')).toBe('The wooden seed tray holds twelve small pots of soil,');
+  });
+
+  test('are parted inside a clause where its end is so far off that one half would be much the longer', () => {
+    const text =
+      'Look at it in the sun, where the wooden seed tray holds twelve pots of good dark soil and keeps them dry.';
+    const [first] = overlaysOf(text, 'en-GB');
+    expect(signs(first?.lines.join(' ') ?? '')).toBeGreaterThan(40);
+  });
+
   test('stand in one or two lines of at most 42 graphemes, long enough to be read', () => {
     fc.assert(
       fc.property(text, lang, (words, tag) => {

@@ -1,5 +1,7 @@
 /** Paragraphs that are much like one of an earlier article: twelve articles that open alike compete. */
+
 import type { Location } from '../../../diagnostics/diagnostic.ts';
+import { hash32 } from '../../../text/fnv.ts';
 import type { SharedPassage } from '../coverage.ts';
 import { type Passage, whereIs } from '../text/passage.ts';
 import type { Article } from './article.ts';
@@ -30,16 +32,9 @@ export interface PassageIndex {
   readonly firstWith: Map<number, number>;
 }
 
-/** FNV-1a over UTF-16 units. */
-const hashOf = (word: string): number => {
-  let hash = 0x811c9dc5;
-  for (let at = 0; at < word.length; at += 1) hash = Math.imul(hash ^ word.charCodeAt(at), 0x01000193);
-  return hash;
-};
-
 /** Shingles as numbers of 30 bits, which engines hold without a box; two that collide are one in a billion. */
 const shinglesOf = (passage: Passage): ReadonlySet<number> => {
-  const words = passage.words.map((word) => hashOf(word.folded));
+  const words = passage.words.map((word) => hash32(word.folded));
   const shingles = new Set<number>();
   for (let from = 0; from + WIDTH <= words.length; from += 1) {
     let hash = 0;

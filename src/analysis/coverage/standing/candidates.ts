@@ -1,7 +1,9 @@
 /** Changes that would make an item easier to find: which words, in which place, on which line. */
 import type { Location } from '../../../diagnostics/diagnostic.ts';
+import { capital } from '../../../text/counting-words.ts';
 import type { Language } from '../../language/language.ts';
 import type { EditAction, Mention } from '../coverage.ts';
+import { determiners, questionMakers } from '../../language/lexicon/grammar.ts';
 import type { Phrase } from '../phrases/phrase.ts';
 import { type Passage, whereIs, type ZonedWord } from '../text/passage.ts';
 import { adjacent } from '../text/text-index.ts';
@@ -53,12 +55,10 @@ const inNumberOf = (phrase: Phrase, head: ZonedWord): string => {
   return phrase.text.slice(0, last.start) + head.text.toLowerCase() + phrase.text.slice(last.end);
 };
 
-const ARTICLES = /^(?:a|an|the|this|that|these|those|my|your|our|its|each|every)$/;
-
 /** "the tin": the head with the article before it, as the reader meets it now. */
 const metNow = ({ text, words }: Passage, at: number): string => {
   const [before, head] = [words[at - 1], words[at]] as const;
-  const start = before && head && ARTICLES.test(before.folded) ? before.start : head?.start;
+  const start = before && head && determiners.has(before.folded) ? before.start : head?.start;
   return text.slice(start, head?.end);
 };
 
@@ -196,10 +196,8 @@ const TARGETS: readonly Targets[] = [
 const canBeWritten = ({ origins, words }: Phrase): boolean => {
   const given = origins.map(({ from }) => from);
   if (given.some((from) => from === 'kind' || from === 'name' || from === 'also')) return true;
-  return given.includes('search') && !words.some(({ folded }) => ASKING.has(folded));
+  return given.includes('search') && !words.some(({ folded }) => questionMakers.has(folded));
 };
-
-const ASKING: ReadonlySet<string> = new Set('where when how what why which to is are do can'.split(' '));
 
 /** Phrases of an item that changes are tried for: those with the most to win. */
 const PHRASES_TRIED = 6;

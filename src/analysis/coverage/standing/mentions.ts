@@ -1,6 +1,7 @@
 /** Where an article says a phrase, and how nearly. */
 import { mayConflate } from '../../language/conflation.ts';
 import type { Word } from '../../language/language.ts';
+import { emptyWords } from '../../language/lexicon/grammar.ts';
 import type { Mention } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
 import { whereIs, zoneFor } from '../text/passage.ts';
@@ -12,13 +13,6 @@ import { standsAsNoun } from './noun.ts';
  * between them. Common practice, no source: further apart they no longer speak of one thing.
  */
 export const SCATTER = 6;
-
-/** Words that carry no meaning of their own: a phrase may be scattered without them. */
-const FUNCTION_WORDS: ReadonlySet<string> = new Set(
-  'a an the of for with and or in on at to from by your my our that which when where how what is are it'.split(
-    ' ',
-  ),
-);
 
 type Found = Pick<Mention, 'passage' | 'from' | 'to' | 'grade'> & { readonly head: number };
 
@@ -91,7 +85,7 @@ const runAt = (index: TextIndex, { phrase, ...wanted }: Sought, start: Position)
 
 const scatteredAt = (index: TextIndex, phrase: Phrase, head: Position): Found | undefined => {
   const words = index.passages[head.passage]?.words ?? [];
-  const others = phrase.words.filter((word, i) => i !== phrase.head && !FUNCTION_WORDS.has(word.folded));
+  const others = phrase.words.filter((word, i) => i !== phrase.head && !emptyWords.has(word.folded));
   if (others.length === 0) return undefined;
   const { sentence } = wordAt(index, head);
   const reach = SCATTER + others.length;

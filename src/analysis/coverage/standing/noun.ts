@@ -1,18 +1,27 @@
 /** Whether a word that could be a noun or a verb stands as a noun: enough to tell a can from "you can". */
+import { wordSet, wordsOfAll } from '../../../text/word-set.ts';
+import {
+  ARTICLES,
+  BOTH_CASES,
+  DEMONSTRATIVES,
+  DO,
+  MODAL_NOUNS,
+  MODALS,
+  POSSESSIVES,
+  QUANTIFIERS,
+  SUBJECTS,
+} from '../../language/lexicon/function-words.ts';
 import type { ZonedWord } from '../text/passage.ts';
 
-const list = (words: string): ReadonlySet<string> => new Set(words.split(' '));
-
-/** Nouns of goods that are far more often auxiliary verbs. */
-const AUXILIARIES = list('can will may might must');
-
-const DETERMINERS = list(
-  'a an the this that these those my your his her its our their every each another no one two three some any which whose',
+const DETERMINERS = wordsOfAll(
+  ...[ARTICLES, DEMONSTRATIVES, POSSESSIVES, QUANTIFIERS],
+  wordSet('which whose one two three'),
 );
 
 /** After these a word that may be a verb is one. */
-const BEFORE_VERBS = list(
-  "to i you we they he she it who will would can could should must may might shall do does did not don't doesn't didn't can't won't i'll you'll we'll they'll please let's",
+const BEFORE_VERBS = wordsOfAll(
+  ...[SUBJECTS, BOTH_CASES, MODALS, DO],
+  wordSet("to please let's not don't doesn't didn't can't won't i'll you'll we'll they'll"),
 );
 
 /** Common English usage, no source. A first word before a determiner ("Plant the bulbs") is an instruction. */
@@ -20,7 +29,7 @@ export const standsAsNoun = (words: readonly ZonedWord[], at: number): boolean =
   const word = words[at] as ZonedWord;
   const before = words[at - 1];
   const first = before === undefined || before.sentence !== word.sentence;
-  if (AUXILIARIES.has(word.folded)) return !first && DETERMINERS.has(before.folded);
+  if (MODAL_NOUNS.has(word.folded)) return !first && DETERMINERS.has(before.folded);
   if (!first) return !BEFORE_VERBS.has(before.folded);
   const after = words[at + 1];
   return after === undefined || after.sentence !== word.sentence || !DETERMINERS.has(after.folded);

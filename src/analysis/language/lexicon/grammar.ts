@@ -1,21 +1,44 @@
-/** The small words of English that hold a name together. Written by hand (no source); folded, lower case. */
-import { expressions, wordSet } from '../../../text/word-set.ts';
+/** Words of English that hold a name together, or tell that something is asked. Written by hand (no source); folded, lower case. */
+import { expressions, wordSet, wordsOfAll } from '../../../text/word-set.ts';
+import {
+  ARTICLES,
+  BARE_PREPOSITIONS,
+  BE,
+  CONJUNCTIONS,
+  DEMONSTRATIVES,
+  DO,
+  HAVE,
+  POSSESSIVES,
+  PREPOSITIONS,
+  QUANTIFIERS,
+  QUESTION_WORDS,
+  TOTALS,
+} from './function-words.ts';
 
 /** What a noun phrase ends before. */
-export const prepositions = wordSet(`
-  about above across after against along among around as at before behind below beneath beside besides between
-  beyond by during for from in including inside into like near next of off on onto outside over past per plus
-  since than through throughout to toward towards under underneath until up upon via w with within without versus
-  vs`);
+export const prepositions = PREPOSITIONS;
 
-/** What opens a clause that says more of the thing before it. */
-export const relatives = wordSet(`
-  that which who whom whose where when while what why how if because so is are was were has have had can't does do
-  should could would will must cannot`);
+/** What opens a clause that says more of the thing before it. Modals that are things too, as "can", do not. */
+export const relatives = wordsOfAll(
+  QUESTION_WORDS,
+  HAVE,
+  wordSet(`that while if because so is are was were can't do does should could would will must cannot`),
+);
 
-export const determiners = wordSet(`
-  a an the this these those my your our his her its their some any each every no another other all both such our
-  own`);
+/** "That" is none of them, because after a name it opens a clause. */
+export const determiners = wordsOfAll(
+  ...[ARTICLES, POSSESSIVES, QUANTIFIERS, TOTALS],
+  wordSet('this these those other such own'),
+);
+
+/** Words without a meaning of their own: a phrase is the same without them. */
+export const emptyWords = wordsOfAll(
+  ...[ARTICLES, DEMONSTRATIVES, POSSESSIVES, CONJUNCTIONS, BARE_PREPOSITIONS, QUESTION_WORDS, BE],
+  wordSet('it'),
+);
+
+/** What makes a question of a phrase. */
+export const questionMakers = wordsOfAll(QUESTION_WORDS, BE, DO, wordSet('to can'));
 
 /** They close a name and say how much it is the case. */
 export const adverbs = wordSet(`
@@ -31,13 +54,17 @@ export const verbsWithParticles = wordSet(`
   stand start stay step stick stir strap swing take tap tear throw tie tilt tip top touch trade try tuck turn twist
   wake walk warm wash wear wind wipe work wrap zip`);
 
+/** Small words that a verb takes along: "fold out". */
 export const particles = wordSet('around away back down in off on out over through to together under up');
 
 /** Words that people ask with or ask for, not things: "bee hotel where to hang", "moisture meter reviews". */
-export const askingWords = wordSet(`
-  what where when which who why how do does is are can should will to buy best cheap cheapest review reviews online
-  near me uk usa price prices sale ideas guide vs versus for the a an of in on at with without and or my your much
-  many long often use using make making get good i it you we direction`);
+export const askingWords = wordsOfAll(
+  ...[QUESTION_WORDS, ARTICLES],
+  wordSet(`
+  do does is are can should will to buy best cheap cheapest review reviews online near me uk usa price prices sale
+  ideas guide vs versus for of in on at with without and or my your much many long often use using make making get good
+  i it you we direction`),
+);
 
 /** Names, mostly of plants and foods, with a small word inside that would cut them in two. */
 export const fixedNames: readonly (readonly string[])[] = expressions(`

@@ -9,6 +9,7 @@ export const counts = wordSet(`
   one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen
   nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand dozen several few many couple`);
 
+/** Units of measure, as they stand after a number. */
 export const units = wordSet(`
   mm cm m km in inch inches ft foot feet yd yds yard yards metre metres meter meters centimetre centimetres centimeter
   centimeters millimetre millimetres millimeter millimeters litre litres liter liters l lt ltr ltrs ml cl dl

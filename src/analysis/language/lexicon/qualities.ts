@@ -24,6 +24,7 @@ export const shades = wordSet(`
   brushed matte matt gloss old olive forest bottle mint duck burnished polished satin snow lime electric powder steel
   slate midnight racing blood brick sage multi jet ash`);
 
+/** What things are made of, and how it was worked: "cast", "woven". */
 export const materials = wordSet(`
   acacia acetate acrylic alloy alpaca aluminium aluminum ash bamboo beech beechwood birch boucle brass bronze
   calico canvas cardboard cashmere cedar cement ceramic chambray chenille chintz chrome clay coir concrete

@@ -13,6 +13,7 @@ export const roomBefore = wordSet(
   'living dining guest laundry play family bed bath utility mud sun game drawing dressing sitting',
 );
 
+/** For whom a thing is. */
 export const audiences = wordSet(`
   kids kid children childrens child's children's toddler toddlers baby babies infant infants boys boy girls girl men mens
   men's women womens women's ladies lady gents adult adults teen teens teenager teenagers unisex him her dog dogs cat

@@ -1,6 +1,6 @@
 /** English singulars. */
 import pluralize from 'pluralize';
-import { wordSet } from '../../text/word-set.ts';
+import { wordSet } from './word-set.ts';
 
 /*
  * `pluralize` keeps its rules for the whole process, so none is added there: what it gets wrong for words of goods

@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import pluralize from 'pluralize';
 import { describe, expect, test } from 'vitest';
 import { languageFor } from '../../src/analysis/language/language.ts';
-import { singularOf } from '../../src/analysis/language/singular.ts';
+import { singularOf } from '../../src/text/singular.ts';
 import { checksFile } from '../support/checks-folder.ts';
 import { rowsOf } from '../support/language-checks.ts';
 
