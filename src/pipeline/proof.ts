@@ -13,15 +13,8 @@ export { isAtAim } from '../analysis/coverage/aim.ts';
 export type {
   Coverage,
   Edit,
-  Grade,
   ItemCoverage,
-  Mention,
-  OverRepetition,
   PhraseCoverage,
-  Reading,
-  Rival,
-  SharedPassage,
-  StandingPart,
 } from '../analysis/coverage/coverage.ts';
 export { broughtFigures, standingText } from '../analysis/coverage/figures.ts';
 export { type Zone, zones } from '../analysis/coverage/text/zones.ts';

@@ -139,8 +139,7 @@ describe('as of any moment', () => {
     const { next } = await plainBuild(files, Date.UTC(2026, 1, 10));
     expect(next).toEqual({
       at: '2026-03-01T00:00:00Z',
-      words:
-        '1 March 2026, 00:00: spare pieces of Bramble spoon (2025-10) go off sale; the call of 2025-10 is then `join`',
+      when: '1 March 2026, 00:00',
       changes: [
         { change: 'spare', cycle: '2025-10', item: 'bramble-spoon', name: 'Bramble spoon' },
         { change: 'call', cycle: '2025-10', call: 'join' },
