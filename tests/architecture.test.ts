@@ -61,6 +61,7 @@ describe('a file is reported', () => {
     ['libraries', 'src/model/a.ts', "import matter from 'gray-matter';"],
     ['libraries', 'src/render/a.ts', "import remarkParse from 'remark-parse';"],
     ['libraries', 'src/channels/a.ts', "import remarkHtml from 'remark-html';"],
+    ['libraries', 'src/model/a.ts', "import { parse } from 'yaml';"],
     ['libraries', 'src/model/a.ts', "import { PorterStemmer } from 'natural/lib/natural/stemmers/index.js';"],
     ['libraries', 'src/pipeline/a.ts', "const { default: wink } = await import('wink-nlp');"],
     ['libraries', 'src/pipeline/a.ts', "const { default: sharp } = await import('sharp');"],

@@ -1,36 +1,13 @@
 /** A file's front matter with the place of every key, and its body with its true line numbers. */
 import matter from 'gray-matter';
 import type { Nodes, Root } from 'mdast';
-import {
-  type Document,
-  isMap,
-  isNode,
-  isPair,
-  isScalar,
-  isSeq,
-  LineCounter,
-  parseDocument,
-  visit,
-  type YAMLMap,
-} from 'yaml';
+import { type Document, isMap, isNode, isPair, isSeq, LineCounter, visit, type YAMLMap } from 'yaml';
 import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
+import { CLOSING, OPENING } from './front-matter-span.ts';
 import { parseMarkdown } from './markdown.ts';
 import type { ParsedFile } from './record-file.ts';
 import type { TextSource } from './sources.ts';
-
-/** The keys that hold numbers. Elsewhere digits stay as typed: 4.50 is not 4.5, and a postal code may begin with 0. */
-const NUMBERS = new Set(['clip', 'count', 'minAge', 'minutes', 'pace', 'places', 'share']);
-
-const keepDigits = (document: Document): void => {
-  visit(document, {
-    Scalar: (key, scalar, ancestors) => {
-      if (key === 'key' || typeof scalar.value !== 'number') return;
-      const pair = ancestors.at(-1);
-      if (isPair(pair) && isScalar(pair.key) && NUMBERS.has(String(pair.key.value))) return;
-      scalar.value = scalar.source;
-    },
-  });
-};
+import { parseFields, valuesOf } from './yaml-fields.ts';
 
 /** Where the first `*name` stands, which YAML puts another value in place of. */
 const firstAlias = (document: Document): number => {
@@ -92,9 +69,16 @@ const bodyOf = (file: string, text: string, diagnostics: Diagnostic[]): Root => 
   return { type: 'root', children: [] };
 };
 
+<<<<<<< HEAD
 const OPENING = /^---[ \t]*([^\r\n]*)\r?\n/;
 
 /** Front matter and body of a record, as plain data. What is wrong with it is reported, never thrown. */
+=======
+/** Front matter and body of a record. What is wrong with it is reported, never thrown. */
+export const readFrontMatter = (source: TextSource): FrontMatter => frontMatterOf(source, parseFile(source));
+
+/** The same as plain data. */
+>>>>>>> de436a5
 export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
   const diagnostics: Diagnostic[] = [];
   const top: Location = { file, line: 1, column: 1 };
@@ -127,8 +111,7 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
     );
     return unusable('');
   }
-  // The first line that begins with `---` closes, and must be nothing but that.
-  const closing = /^---[^\r\n]*/m.exec(text.slice(opening[0].length))?.[0];
+  const closing = CLOSING.exec(text.slice(opening[0].length))?.[0];
   if (closing === undefined || closing.trim() !== '---') {
     refuse(
       'front-matter',
@@ -142,12 +125,7 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
   const lines = new LineCounter();
   let document: Document | undefined;
   const parse = (source: string): object => {
-    document = parseDocument(source, {
-      version: '1.2',
-      schema: 'core',
-      lineCounter: lines,
-      logLevel: 'silent',
-    });
+    document = parseFields(source, lines);
     return {};
   };
   const refused = (): object => ({});
@@ -218,13 +196,8 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
     );
     return { ...unusable(''), body };
   }
-  keepDigits(document);
-  let data: Record<string, unknown>;
-  try {
-    data = document.toJS({ maxAliasCount: 100 }) as Record<string, unknown>;
-    // An alias may hold itself: such a value has no end.
-    JSON.stringify(data);
-  } catch {
+  const data = valuesOf(document);
+  if (!data) {
     refuse(
       'yaml',
       at(firstAlias(document)),

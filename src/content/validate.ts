@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
 import type { FrontMatter } from './record-file.ts';
+import { keysAt } from './schema-keys.ts';
 
 type Issue = v.BaseIssue<unknown>;
 
@@ -15,43 +16,12 @@ const shown = (value: unknown): string => {
 const pathOf = (issue: Issue): (string | number)[] =>
   (issue.path ?? []).map((step) => step.key as string | number);
 
-/** The keys that the object schema at a path knows. */
-const knownKeys = (schema: unknown, path: readonly (string | number)[]): readonly string[] => {
-  let here = schema as {
-    entries?: Record<string, unknown>;
-    wrapped?: unknown;
-    item?: unknown;
-    pipe?: unknown[];
-    options?: unknown[];
-  };
-  const opened = (node: typeof here): typeof here => {
-    if (node.entries || node.item) return node;
-    if (node.wrapped) return opened(node.wrapped as typeof here);
-    const inner = (node.pipe ?? node.options)?.map((one) =>
-      one === node ? undefined : (one as typeof here),
-    );
-    for (const one of inner?.reverse() ?? []) {
-      const found =
-        one && (one.entries || one.item || one.wrapped || one.pipe || one.options) ? opened(one) : undefined;
-      if (found?.entries || found?.item) return found;
-    }
-    return node;
-  };
-  // A piped schema spreads its first step, so its own `entries` and `pipe` both show; the last list step wins.
-  for (const key of path) {
-    const node = here.entries ? here : opened(here);
-    here = (typeof key === 'number' ? node.item : node.entries?.[key]) as typeof here;
-    if (!here) return [];
-  }
-  return Object.keys((here.entries ? here : opened(here)).entries ?? {});
-};
-
 const toDiagnostic = (issue: Issue, schema: unknown, record: FrontMatter): Diagnostic => {
   const path = pathOf(issue);
   const key = String(path.at(-1) ?? '');
   const parent = path.slice(0, -1);
   if (issue.type === 'strict_object' && issue.expected === 'never') {
-    const known = knownKeys(schema, parent);
+    const known = keysAt(schema, parent);
     const meant = nearest(key, known);
     return {
       weight: 'must fix',

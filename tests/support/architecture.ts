@@ -52,6 +52,7 @@ const FOLDERS_ONLY: Readonly<Record<string, Readonly<Record<string, readonly str
 const ONLY_IN: Readonly<Record<string, string>> = {
   'gray-matter': 'content',
   'remark-parse': 'content',
+  yaml: 'content',
   'remark-html': 'render',
   sharp: 'io',
   'heic-decode': 'io',

@@ -1,0 +1,38 @@
+/** Which keys a record's schema knows, and in which order. */
+
+/** A part of a schema that holds others. Valibot's own types say less of what is inside than the values do. */
+interface Schema {
+  readonly entries?: Readonly<Record<string, unknown>>;
+  readonly wrapped?: unknown;
+  readonly item?: unknown;
+  readonly pipe?: readonly unknown[];
+  readonly options?: readonly unknown[];
+}
+
+const isSchema = (value: unknown): value is Schema => typeof value === 'object' && value !== null;
+
+const holdsOthers = ({ entries, item, wrapped, pipe, options }: Schema): boolean =>
+  [entries, item, wrapped, pipe, options].some(Boolean);
+
+/** The object or list inside what makes it optional, checks it or offers it among others. */
+const opened = (schema: Schema): Schema => {
+  if (schema.entries || schema.item) return schema;
+  if (isSchema(schema.wrapped)) return opened(schema.wrapped);
+  // A piped schema spreads its first step, so it is found in itself; the last list step wins.
+  for (const one of [...(schema.pipe ?? schema.options ?? [])].reverse()) {
+    const found = isSchema(one) && one !== schema && holdsOthers(one) ? opened(one) : undefined;
+    if (found?.entries || found?.item) return found;
+  }
+  return schema;
+};
+
+/** The keys that a schema knows at a path, in the order in which it writes them; none where it takes any key. */
+export const keysAt = (schema: unknown, path: readonly (string | number)[]): readonly string[] => {
+  let here = schema;
+  for (const step of path) {
+    if (!isSchema(here)) return [];
+    const { entries, item } = here.entries ? here : opened(here);
+    here = typeof step === 'number' ? item : entries?.[step];
+  }
+  return isSchema(here) ? Object.keys((here.entries ? here : opened(here)).entries ?? {}) : [];
+};
