@@ -69,16 +69,7 @@ const bodyOf = (file: string, text: string, diagnostics: Diagnostic[]): Root => 
   return { type: 'root', children: [] };
 };
 
-<<<<<<< HEAD
-const OPENING = /^---[ \t]*([^\r\n]*)\r?\n/;
-
 /** Front matter and body of a record, as plain data. What is wrong with it is reported, never thrown. */
-=======
-/** Front matter and body of a record. What is wrong with it is reported, never thrown. */
-export const readFrontMatter = (source: TextSource): FrontMatter => frontMatterOf(source, parseFile(source));
-
-/** The same as plain data. */
->>>>>>> de436a5
 export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
   const diagnostics: Diagnostic[] = [];
   const top: Location = { file, line: 1, column: 1 };
