@@ -17,7 +17,7 @@ export const currencyDecimals = (code: string): number | undefined =>
 export const isDate = (text: string): boolean => {
   const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
   if (!parts) return false;
-  const [year, month, day] = parts.slice(1).map(Number) as [number, number, number];
+  const [year = 0, month = 0, day = 0] = parts.slice(1).map(Number);
   const leap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
   const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1];
   return days !== undefined && day >= 1 && day <= days;

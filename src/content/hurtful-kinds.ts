@@ -1,5 +1,5 @@
 /** Kinds of thing that can hurt somebody, by the last word people say of them. Common practice, no source. */
-import type { CATEGORIES } from './schemas.ts';
+import { CATEGORIES } from './schemas.ts';
 
 type KindCategory = (typeof CATEGORIES)[number];
 
@@ -35,8 +35,8 @@ const phrases: Readonly<Record<string, KindCategory | undefined>> = {
 };
 
 const byWord = new Map(
-  Object.entries(words).flatMap(([category, list]) =>
-    list.split(' ').map((word) => [word, category as KindCategory] as const),
+  CATEGORIES.flatMap((category) =>
+    category === 'children' ? [] : words[category].split(' ').map((word) => [word, category] as const),
   ),
 );
 

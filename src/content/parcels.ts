@@ -1,5 +1,6 @@
 /** parcels.csv: one row a parcel, as a carrier or a shop exports it → how many are alike, and what is wrong with it. */
 import type { Checked, Diagnostic, Location } from '../diagnostics/diagnostic.ts';
+import { itemAt } from '../text/item-at.ts';
 import { csvScanner } from './csv-scanner.ts';
 import { dateOfDay } from './days.ts';
 import type { Parcels } from './parcel-count.ts';
@@ -218,7 +219,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
       findings.push({
         weight: 'look at',
         rule: 'parcels-later',
-        line: later.first[0] as number,
+        line: itemAt(later.first, 0),
         message: `Unexpected dates after ${dateOfDay(asOf)} in ${later.count} of ${rows} rows (${linesText(later)}); as of that day they had not happened`,
         fix: 'Mend the dates, unless an earlier day was asked for with --as-of',
       });
@@ -226,7 +227,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
       findings.push({
         weight: 'note',
         rule: 'parcels-twice',
-        line: twice.first[0] as number,
+        line: itemAt(twice.first, 0),
         message: `Unexpected parcels named before in ${twice.count} of ${rows} rows (${linesText(twice)}); each was counted once`,
         fix: 'Nothing, if the export repeats parcels',
       });

@@ -36,7 +36,7 @@ const delimiterOf = (text: string): string => {
   const first = text.split(/\r\n|\r|\n/).find((line) => line.trim() !== '') ?? '';
   const bare = first.replace(/"[^"]*"/g, '');
   const times = (sign: string): number => bare.split(sign).length - 1;
-  return [...DELIMITERS].sort((a, b) => times(b) - times(a))[0] as string;
+  return DELIMITERS.reduce((best, sign) => (times(sign) > times(best) ? sign : best));
 };
 
 const rowsOf = (text: string, quoted: boolean): readonly Row[] => {

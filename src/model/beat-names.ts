@@ -45,8 +45,10 @@ export const chapterTitles: Readonly<Record<Exclude<BeatKind, 'item' | 'stage'>,
   call: 'How to get the next one',
 };
 
+const isChapter = (name: string): name is keyof typeof chapterTitles => Object.hasOwn(chapterTitles, name);
+
 /** The kind that a name in cycle.md means where it is no item's: `questions-2` is the second run of questions. */
 export const namedKind = (name: string): Exclude<BeatKind, 'item' | 'stage'> | undefined => {
   const kind = name.replace(/^questions-[1-9]\d?$/, 'questions');
-  return kind in chapterTitles ? (kind as Exclude<BeatKind, 'item' | 'stage'>) : undefined;
+  return isChapter(kind) ? kind : undefined;
 };

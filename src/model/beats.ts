@@ -3,6 +3,7 @@
  * stories as the article; the owner's own words in `live` of cycle.md go first.
  */
 import type { Location } from '../diagnostics/diagnostic.ts';
+import { defined } from '../text/defined.ts';
 import { type BeatKind, beatTitles } from './beat-names.ts';
 import type { Box, Cycle, Item, LiveWords, Moment } from './box.ts';
 import { callFor } from './calls.ts';
@@ -95,10 +96,6 @@ const fieldPlace = ({ cycle }: Context, ...keys: readonly string[]): Location | 
 
 const locationOf = ({ file, line }: Paragraph): Location => ({ file, line, column: 1 });
 
-/** Keys that may be absent. */
-const given = <T extends object>(facts: T): { [K in keyof T]?: Exclude<T[K], undefined> } =>
-  Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined)) as never;
-
 const cue = (kind: Exclude<BeatKind, 'item'>, more: Partial<Cue> & { readonly say: Cue['say'] }): Cue => ({
   kind,
   name: kind,
@@ -112,10 +109,10 @@ const cue = (kind: Exclude<BeatKind, 'item'>, more: Partial<Cue> & { readonly sa
 /** The owner's own words for a beat, if there are any. */
 const ownWords = (context: Context, kind: keyof LiveWords): Pick<Cue, 'say' | 'from'> | undefined => {
   const written = context.live[kind];
-  if (written === undefined || typeof written === 'number' || typeof written === 'object') return undefined;
+  if (typeof written !== 'string') return undefined;
   return {
-    say: sentencesOf(written as string, context.speech.lang),
-    ...given({ from: fieldPlace(context, `live.${kind}`) }),
+    say: sentencesOf(written, context.speech.lang),
+    ...defined({ from: fieldPlace(context, `live.${kind}`) }),
   };
 };
 
@@ -160,7 +157,7 @@ const aboutCue = (context: Context): Cue => {
       DRAWN.about,
       context.speech,
     ),
-    ...given({ from: settings.source.fields.get('description') }),
+    ...defined({ from: settings.source.fields.get('description') }),
   });
 };
 
@@ -228,7 +225,7 @@ const itemCue = (context: Context, item: Item): Cue => {
     show: showOf(context.cycle, item),
     cautions: spokenCautions(context.cycle, item),
     field: `live.items.${item.slug}`,
-    ...given({
+    ...defined({
       from:
         own === undefined
           ? first
@@ -261,7 +258,7 @@ const itemCues = (context: Context): readonly Cue[] => {
         name: after.length > 1 ? `questions-${turn + 1}` : 'questions',
         say: own ?? (stock === '' ? [] : [stock]),
         show: ['Read two or three answers out, with the names.'],
-        ...given({ from: own && fieldPlace(context, 'live.questions') }),
+        ...defined({ from: own && fieldPlace(context, 'live.questions') }),
       }),
     ];
   });
@@ -278,7 +275,7 @@ const wholeCue = (context: Context): Cue => {
   );
   const caption = cycle.wholeBox?.caption ?? '';
   const say = firstSentences(`${stock.whole(names)} ${caption}`, DRAWN.whole, speech);
-  return cue('whole', { say, show, ...given({ from: fieldPlace(context, 'photo.caption', 'photo') }) });
+  return cue('whole', { say, show, ...defined({ from: fieldPlace(context, 'photo.caption', 'photo') }) });
 };
 
 const peekCue = (context: Context): Cue => {
@@ -287,7 +284,7 @@ const peekCue = (context: Context): Cue => {
   const own = ownWords(context, 'peek');
   if (own) return cue('peek', { ...own, show });
   const say = firstSentences(peek?.text ?? '', DRAWN.peek, context.speech);
-  return cue('peek', { say, show, ...given({ from: fieldPlace(context, 'peek.text', 'peek') }) });
+  return cue('peek', { say, show, ...defined({ from: fieldPlace(context, 'peek.text', 'peek') }) });
 };
 
 const callCue = (context: Context): Cue => {
@@ -300,7 +297,7 @@ const callCue = (context: Context): Cue => {
   return cue('call', {
     say: call && address !== undefined ? stock.call(call, address) : [],
     show,
-    ...given({ from: call && box.settings.source.fields.get(`calls.${call.kind}.text`) }),
+    ...defined({ from: call && box.settings.source.fields.get(`calls.${call.kind}.text`) }),
   });
 };
 
@@ -318,7 +315,7 @@ const cuesOf = (context: Context): readonly Cue[] => {
     cue('greet', {
       say: live.greet ?? stock.greet,
       show: ['Open the box while they type.'],
-      ...given({ from: fieldPlace(context, 'live.greet') }),
+      ...defined({ from: fieldPlace(context, 'live.greet') }),
     }),
     aboutCue(context),
     chosen,

@@ -62,7 +62,7 @@ export const changedOn = (cycle: OpenCycle, timeZone: string): PlainDate => {
   const { updated = '' } = cycle;
   const revealed = dateInZone(revealedAt(cycle), timeZone);
   // ISO 8601 dates sort as texts.
-  return [updated, revealed].sort()[1] as PlainDate;
+  return [updated, revealed].sort().at(-1) ?? revealed;
 };
 
 /** The moment a cycle's article last changed; a record states the day alone, which is taken at noon. */

@@ -1,5 +1,5 @@
 /** Running text taken apart: paragraphs of a story, sentences, words, graphemes. */
-import type { Node, Root } from 'mdast';
+import type { Nodes, Root } from 'mdast';
 import { toString as wordsOf } from 'mdast-util-to-string';
 
 /** A sentence or paragraph as it is said, with the line of `file` that it begins on. */
@@ -15,16 +15,18 @@ const ABBREVIATED = /(?:^|[\s(“"‘'])(?:Dr|Mr|Mrs|Ms|Prof|St|Mt|vs|approx|c|c
 /** What is not read out: notes, pictures, directives. */
 const SILENT = new Set(['footnoteReference', 'footnoteDefinition', 'image', 'leafDirective', 'definition']);
 
-const withoutSilent = (node: Node): Node =>
-  'children' in node
-    ? ({
-        ...node,
-        children: (node.children as Node[]).filter(({ type }) => !SILENT.has(type)).map(withoutSilent),
-      } as Node)
-    : node;
+/** Words of a node and of all below it. */
+const saidIn = (node: Nodes): string => {
+  if (!('children' in node)) return wordsOf(node);
+  const children: readonly Nodes[] = node.children;
+  return children
+    .filter(({ type }) => !SILENT.has(type))
+    .map(saidIn)
+    .join('');
+};
 
 /** Words of a node as one line. */
-const lineOf = (node: Node): string => wordsOf(withoutSilent(node)).replace(/\s+/g, ' ').trim();
+const lineOf = (node: Nodes): string => saidIn(node).replace(/\s+/g, ' ').trim();
 
 /** A paragraph with the heading that it stands under. */
 export interface Paragraph extends Spoken {

@@ -1,4 +1,6 @@
 /** The habit: how many boxes in a row got each piece. */
+
+import { itemAt } from '../text/item-at.ts';
 import type { Cycle, Moment, Piece } from './box.ts';
 import { isSealed } from './seal.ts';
 
@@ -20,6 +22,6 @@ export const streakOf = (cycles: readonly Cycle[], piece: Piece, asOf: Moment): 
   const gap = cycles.findLastIndex((cycle, i) => i <= last && !has(cycle));
   return {
     length: last - gap,
-    upToDate: newest >= 0 && has(cycles[newest] as Cycle),
+    upToDate: newest >= 0 && has(itemAt(cycles, newest)),
   };
 };
