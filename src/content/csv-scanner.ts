@@ -36,7 +36,7 @@ const MOST_HEADER = 65_536;
 const delimiterOf = (line: string): string => {
   const bare = line.replace(/"[^"]*"/g, '');
   const times = (sign: string): number => bare.split(sign).length - 1;
-  return [...DELIMITERS].sort((a, b) => times(b) - times(a))[0] as string;
+  return DELIMITERS.reduce((best, sign) => (times(sign) > times(best) ? sign : best));
 };
 
 /** How the signs of a file are taken. */

@@ -1,5 +1,5 @@
 /** Markdown as the author wrote it → its tree. CommonMark, GFM tables, footnotes and strikethrough, and directives. */
-import type { Nodes, Parents, PhrasingContent, Root, RootContent } from 'mdast';
+import type { Nodes, Parents, Root, RootContent } from 'mdast';
 import { gfmFootnoteFromMarkdown } from 'mdast-util-gfm-footnote';
 import { gfmStrikethroughFromMarkdown } from 'mdast-util-gfm-strikethrough';
 import { gfmTableFromMarkdown } from 'mdast-util-gfm-table';
@@ -36,7 +36,7 @@ const sourceOf = (node: Nodes, text: string): string =>
   text.slice(node.position?.start.offset ?? 0, node.position?.end.offset ?? 0);
 
 /** The words of a directive that is none of ours, as they were typed: "at 10:30" keeps its minutes. */
-const restored = (node: RootContent, text: string): RootContent | readonly RootContent[] | undefined => {
+const restored = (node: Nodes, text: string): RootContent | readonly RootContent[] | undefined => {
   const at = node.position ? { position: node.position } : {};
   if (node.type === 'textDirective') return { type: 'text', value: sourceOf(node, text), ...at };
   if (node.type === 'leafDirective' && !DIRECTIVES.includes(node.name)) {
@@ -63,11 +63,10 @@ const joined = (children: readonly Nodes[]): Nodes[] => {
 };
 
 const restoreIn = (parent: Parents, text: string): void => {
-  const children = parent.children.flatMap(
-    (child) => restored(child as RootContent, text) ?? child,
-  ) as Nodes[];
-  const whole = joined(children);
-  parent.children = whole as PhrasingContent[] as never;
+  const children: Nodes[] = parent.children;
+  const whole = joined(children.flatMap((child) => restored(child, text) ?? child));
+  children.length = 0;
+  for (const child of whole) children.push(child);
   for (const child of whole) if ('children' in child) restoreIn(child, text);
 };
 

@@ -1,4 +1,6 @@
 /** Counts parcels that are alike, in memory that depends on how many differ and not on how many there are. */
+
+import { itemAt } from '../text/item-at.ts';
 import type { ParcelCount, ParcelState } from './parcel-count.ts';
 import { seenParcels } from './seen-parcels.ts';
 
@@ -76,7 +78,7 @@ export const parcelCounter = (): ParcelCounter => {
   return {
     add: (parcel) => {
       const index = indexOf(parcel);
-      const cell = cells[index] as Cell;
+      const cell = itemAt(cells, index);
       const before = parcel.parcel === '' ? undefined : seen.meet(parcel.parcel, parcel.line, index);
       const other = before && cells[before.note];
       if (before && other) {

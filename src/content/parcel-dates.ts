@@ -11,7 +11,9 @@ export type DateReading =
 type DatePart = 'year' | 'month' | 'day';
 
 const TOKEN = /YYYY|YY|MMM|MM|M|DD|D/g;
-const PART: Readonly<Record<string, DatePart>> = { Y: 'year', M: 'month', D: 'day' };
+/** Which part of a date a token stands for. */
+const partOf = (token: string): DatePart =>
+  token.startsWith('Y') ? 'year' : token.startsWith('M') ? 'month' : 'day';
 const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 
 /** The date's own pattern, without the time of day that may follow it. */
@@ -46,7 +48,7 @@ const formOf = (pattern: string): DateForm => {
   for (const { 0: token, index } of written.matchAll(TOKEN)) {
     source += escaped(written.slice(at, index));
     at = index + token.length;
-    parts.push(PART[token[0] as string] as DatePart);
+    parts.push(partOf(token));
     if (token === 'MMM') source += '(\\p{L}{3,9})\\.?';
     else if (token.startsWith('Y') || tight) source += `(\\d{${token.length}})`;
     else source += '(\\d{1,2})';
@@ -97,7 +99,7 @@ export const dateReader = (
       if (!found) continue;
       const time = TIME.exec(cell.slice(found[0].length));
       if (!time) continue;
-      const value = (part: DatePart): number => numberOf(found[parts.indexOf(part) + 1] as string, part);
+      const value = (part: DatePart): number => numberOf(itemAt(found, parts.indexOf(part) + 1), part);
       const [year, month, day] = [value('year'), value('month'), value('day')];
       const local = dayNumber(year, month, day);
       if (local === undefined)

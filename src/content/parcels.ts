@@ -193,7 +193,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
       findings.push({
         weight: 'look at',
         rule: 'parcels-later',
-        line: later.first[0] as number,
+        line: itemAt(later.first, 0),
         message: `Unexpected dates after ${dateOfDay(asOf)} in ${later.count} of ${rows} rows (${linesText(later)}); as of that day they had not happened`,
         fix: 'Mend the dates, unless an earlier day was asked for with --as-of',
       });
@@ -201,7 +201,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
       findings.push({
         weight: 'note',
         rule: 'parcels-twice',
-        line: twice.first[0] as number,
+        line: itemAt(twice.first, 0),
         message: `Unexpected parcels named before in ${twice.count} of ${rows} rows (${linesText(twice)}); each was counted once`,
         fix: 'Nothing, if the export repeats parcels',
       });

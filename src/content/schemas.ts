@@ -36,10 +36,7 @@ const piece = v.picklist(PIECES, ({ input }) => {
 });
 /** When each piece of a cycle was made; a word that is no piece is an unknown key. */
 const madeDates = v.strictObject(
-  Object.fromEntries(PIECES.map((one) => [one, v.optional(date)])) as Record<
-    (typeof PIECES)[number],
-    v.OptionalSchema<typeof date, undefined>
-  >,
+  v.entriesFromList(PIECES, v.optional(date)),
   'dates by piece, as {live: 2026-03-19, letter: 2026-03-20}',
 );
 const clipLength = v.picklist(CLIP_LENGTHS, '15, 30 or 60, in seconds');

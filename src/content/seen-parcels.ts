@@ -1,4 +1,5 @@
 /** Which parcels a file has named already, by the number that the carrier or the shop gave them. */
+import { itemAt } from '../text/item-at.ts';
 
 import { hash64 } from '../text/fnv.ts';
 
@@ -51,15 +52,15 @@ export const seenParcels = (): {
       new Uint32Array(size),
     ];
     before.lines.forEach((line, i) => {
-      const [a, b] = [before.high[i] as number, before.low[i] as number];
-      if (line !== 0) put(placeOf(a, b), a, b, line, before.notes[i] as number);
+      const [a, b] = [itemAt(before.high, i), itemAt(before.low, i)];
+      if (line !== 0) put(placeOf(a, b), a, b, line, itemAt(before.notes, i));
     });
   };
   return {
     meet: (text, line, note) => {
       const [a, b] = hash64(text);
       const at = placeOf(a, b);
-      if (lines[at] !== 0) return { line: lines[at] as number, note: notes[at] as number };
+      if (lines[at] !== 0) return { line: itemAt(lines, at), note: itemAt(notes, at) };
       put(at, a, b, line, note);
       used += 1;
       if (used > size / 2) grow();

@@ -14,7 +14,7 @@ const shown = (value: unknown): string => {
 };
 
 const pathOf = (issue: Issue): (string | number)[] =>
-  (issue.path ?? []).map((step) => step.key as string | number);
+  (issue.path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key)));
 
 const toDiagnostic = (issue: Issue, schema: unknown, record: FrontMatter): Diagnostic => {
   const path = pathOf(issue);
@@ -71,7 +71,7 @@ export const validate = <T extends v.GenericSchema>(
   if (!record.data) return { value: undefined, diagnostics: [] };
   const result = v.safeParse(schema, record.data);
   if (result.success) return { value: result.output, diagnostics: [] };
-  const issues = result.issues as readonly Issue[];
+  const issues: readonly Issue[] = result.issues;
   const faulty = new Set(issues.map((issue) => pathOf(issue)[0]));
   const sound = Object.fromEntries(Object.entries(record.data).filter(([key]) => !faulty.has(key)));
   const rest = v.safeParse(schema, sound);

@@ -63,7 +63,7 @@ export const changedOn = (cycle: OpenCycle, timeZone: string): PlainDate => {
   const { updated = '' } = cycle;
   const revealed = dateInZone(revealedAt(cycle), timeZone);
   // ISO 8601 dates sort as texts.
-  return [updated, revealed].sort()[1] as PlainDate;
+  return [updated, revealed].sort().at(-1) ?? revealed;
 };
 
 /** Each cycle's `changedOn` in the box's own zone, by its id: lists of items ask for the same few days again and again. */

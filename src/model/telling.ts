@@ -18,8 +18,12 @@ export interface ItemPart {
   readonly part: 'item';
   readonly item: Item;
 }
+/** The parts that have nothing of their own, in the usual order. */
+const PLAIN_NAMES = ['box', 'voices', 'peek', 'call'] as const;
+type PlainName = (typeof PLAIN_NAMES)[number];
+
 export interface PlainPart {
-  readonly part: 'box' | 'voices' | 'peek' | 'call';
+  readonly part: PlainName;
 }
 export type TellingPart = ProsePart | ItemPart | PlainPart;
 
@@ -28,15 +32,15 @@ export interface Telling {
   readonly parts: readonly TellingPart[];
 }
 
-const PLACEMENTS = new Set(['box', 'voices', 'peek', 'call']);
+const isPlainName = (name: string): name is PlainName => PLAIN_NAMES.some((one) => one === name);
 
-type Placement = { readonly name: string; readonly label: string };
+type Placement = { readonly name: PlainName | 'item'; readonly label: string };
 
 /** A leaf directive of ours at the top of a body; anything else is prose. */
 export const placementOf = (node: RootContent): Placement | undefined => {
   if (node.type !== 'leafDirective') return undefined;
   if (node.name === 'item') return { name: 'item', label: wordsOf(node).trim() };
-  return PLACEMENTS.has(node.name) ? { name: node.name, label: '' } : undefined;
+  return isPlainName(node.name) ? { name: node.name, label: '' } : undefined;
 };
 
 const isDefinition = (node: RootContent): boolean =>
@@ -73,13 +77,16 @@ export const tellingOf = (cycle: Cycle): Telling => {
       continue;
     }
     const item = cycle.items.find((other) => other.slug === placement.label);
-    if (placement.name === 'item' && !item) continue;
-    endRun();
-    if (item) place({ part: 'item', item });
-    else place({ part: placement.name as PlainPart['part'] });
+    if (placement.name !== 'item') {
+      endRun();
+      place({ part: placement.name });
+    } else if (item) {
+      endRun();
+      place({ part: 'item', item });
+    }
   }
   endRun();
   for (const item of cycle.items) place({ part: 'item', item });
-  for (const part of ['box', 'voices', 'peek', 'call'] as const) place({ part });
+  for (const part of PLAIN_NAMES) place({ part });
   return { cycle, parts };
 };

@@ -7,16 +7,17 @@ export interface Html {
   readonly [markup]: string;
 }
 
-const escapes: Record<string, string> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
+const escapes = new Map([
+  ['&', '&amp;'],
+  ['<', '&lt;'],
+  ['>', '&gt;'],
+  ['"', '&quot;'],
+  ["'", '&#39;'],
+]);
 
 /** `text` with the five characters escaped that mean something in HTML text or a quoted attribute. */
-export const escapeHtml = (text: string): string => text.replace(/[&<>"']/g, (c) => escapes[c] as string);
+export const escapeHtml = (text: string): string =>
+  text.replace(/[&<>"']/g, (sign) => escapes.get(sign) ?? sign);
 
 /** Vouches for source that a serialiser of ours produced. Nothing an author wrote comes through here as it is. */
 export const trusted = (source: string): Html => ({ [markup]: source });

@@ -18,7 +18,7 @@ export const dateOfDay = (day: number): string => new Date(day * MS_A_DAY).toISO
 
 /** Day number of a date `YYYY-MM-DD`. Throws for anything else: dates of records are checked before. */
 export const dayOfDate = (date: string): number => {
-  const [year, month, day] = date.split('-').map(Number) as [number, number, number];
+  const [year = 0, month = 0, day = 0] = date.split('-').map(Number);
   const number = dayNumber(year, month, day);
   if (number === undefined) throw new Error(`Expected a date, found ${date}`);
   return number;

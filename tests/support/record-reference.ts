@@ -2,15 +2,17 @@
 import * as v from 'valibot';
 import { boxSchema, cycleSchema, itemSchema } from '../../src/content/schemas.ts';
 
+type Field = v.GenericSchema | v.OptionalSchema<v.GenericSchema, undefined>;
+
 const table = (
   title: string,
   file: string,
-  schema: { readonly entries: Readonly<Record<string, v.GenericSchema>> },
+  schema: { readonly entries: Readonly<Record<string, Field>> },
 ): string => {
   const rows = Object.entries(schema.entries).map(([key, field]) => {
-    const optional = field.type === 'optional';
-    const inner = optional ? (field as unknown as { wrapped: v.GenericSchema }).wrapped : field;
-    return `| \`${key}\` | ${optional ? '' : 'yes'} | ${v.getDescription(inner as never) ?? ''} |`;
+    const optional = 'wrapped' in field;
+    const description = v.getDescription(optional ? field.wrapped : field);
+    return `| \`${key}\` | ${optional ? '' : 'yes'} | ${description ?? ''} |`;
   });
   return `## ${title}\n\n\`${file}\`\n\n| field | needed | what it is |\n|---|---|---|\n${rows.join('\n')}\n`;
 };

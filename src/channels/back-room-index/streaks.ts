@@ -20,6 +20,6 @@ export const streakOf = (cycles: readonly Cycle[], piece: Piece, asOf: Moment): 
   const gap = cycles.findLastIndex((cycle, i) => i <= last && !has(cycle));
   return {
     length: last - gap,
-    upToDate: newest >= 0 && has(cycles[newest] as Cycle),
+    upToDate: newest >= 0 && has(itemAt(cycles, newest)),
   };
 };

@@ -162,24 +162,21 @@ const chosen = (drafts: readonly ShotDraft[], wanted: number, speech: Speech): r
   const costOf = (i: number, pick: number): number => costs[i]?.[pick] ?? SILENT_SHOT;
   let spent = picks.reduce((sum, pick, i) => sum + costOf(i, pick), 0);
   const order = drafts
-    .map((_, i) => i)
-    .sort(
-      (a, b) =>
-        takesWordsFirst[(drafts[a] as ShotDraft).kind] - takesWordsFirst[(drafts[b] as ShotDraft).kind],
-    );
+    .map(({ kind }, i) => ({ i, turn: takesWordsFirst[kind] }))
+    .sort((a, b) => a.turn - b.turn);
   // A step at a time, so that the first in the row does not take what two others could have used.
   for (let more = true; more; ) {
     more = false;
-    for (const i of order) {
-      const pick = picks[i] as number;
+    for (const { i } of order) {
+      const pick = itemAt(picks, i);
       const step = costOf(i, pick + 1) - costOf(i, pick);
-      if (pick + 1 >= (costs[i] as number[]).length || spent + step > wanted) continue;
+      if (pick + 1 >= itemAt(costs, i).length || spent + step > wanted) continue;
       picks[i] = pick + 1;
       spent += step;
       more = true;
     }
   }
-  return drafts.map(({ choices }, i) => choices[picks[i] as number] ?? '');
+  return drafts.map(({ choices }, i) => choices[itemAt(picks, i)] ?? '');
 };
 
 /**
@@ -207,14 +204,14 @@ export const clipOf = (
   const spare = Math.max(0, wanted * 1000 - needed);
   let start = 0;
   const shots = drafts.map(({ choices, ...draft }, i): Shot => {
-    const { overlays, least } = lengths[i] as (typeof lengths)[number];
+    const { overlays, least } = itemAt(lengths, i);
     const length = least + Math.floor(spare / drafts.length) + (i < spare % drafts.length ? 1 : 0);
     const from = start;
     let at = start;
     start += length;
     return {
       ...draft,
-      say: words[i] as string,
+      say: itemAt(words, i),
       start: from,
       end: start,
       overlays: overlays.map(({ lines, time }, n) => {
