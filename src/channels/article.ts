@@ -24,7 +24,7 @@ import { articleGraph, jsonLdScript, type ListedProduct } from '../render/struct
 import type { Templates } from '../render/templates.ts';
 import { typeset } from '../render/typeset.ts';
 import { defined } from '../text/defined.ts';
-import { type ChannelInput, type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
+import { type PlanningChannel, type PublicInput, plannedDocument, type Tools } from './channel.ts';
 
 /** The article before or after, as this one names it at its end. */
 interface Neighbour {
@@ -171,7 +171,7 @@ const articlePage = (data: ArticleData, { templates, wording }: Tools): MadeDocu
   };
 };
 
-const planned = ({ box, asOf }: ChannelInput, frames: Frames, position: number) => {
+const planned = ({ box, asOf }: PublicInput, frames: Frames, position: number) => {
   const cycle = box.cycles[position];
   if (!cycle) return [];
   const data: ArticleData = defined({

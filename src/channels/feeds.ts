@@ -1,8 +1,9 @@
 /** The feeds: the last twelve reveals in full, newest first, as Atom 1.0 and JSON Feed 1.1. */
-import type { OpenCycle } from '../model/seal.ts';
+
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { BoxSettings, Cycle } from '../model/box.ts';
 import { changedAt, isoInstant, monthName } from '../model/calendar.ts';
+import type { OpenCycle } from '../model/seal.ts';
 import { revealedAt } from '../model/seal.ts';
 import { absoluteAddress, articlePath, HOME_PATH } from '../render/addresses.ts';
 import { type ArticleFacts, articleFactsOf } from '../render/article-facts.ts';

@@ -1,6 +1,8 @@
 /** Dates as carriers' exports write them → day numbers. Never guesses which of two numbers is the month. */
+
 import { Temporal } from 'temporal-polyfill';
 import { dayNumber } from '../text/days.ts';
+import { itemAt } from '../text/item-at.ts';
 
 /** A cell as a day, or why it is none. */
 export type DateReading =

@@ -4,6 +4,7 @@ import type { Checked, Location } from '../diagnostics/diagnostic.ts';
 import { dateOfDay } from '../text/days.ts';
 import { defined } from '../text/defined.ts';
 import { foldCase } from '../text/fold.ts';
+import { itemAt } from '../text/item-at.ts';
 import {
   findingsIn,
   missingColumn,

@@ -1,7 +1,7 @@
 /** Which parcels a file has named already, by the number that the carrier or the shop gave them. */
-import { itemAt } from '../text/item-at.ts';
 
 import { hash64 } from '../text/fnv.ts';
+import { itemAt } from '../text/item-at.ts';
 
 /** A number that was met before. */
 export interface SeenParcel {

@@ -55,7 +55,8 @@ const listedIn = (dir: string): readonly ListedFile[] => {
   }
 };
 
-const rows = (files: readonly ListedFile[]): string => files.map(({ path, stamp }) => `${path}\0${stamp}`).join('\n');
+const rows = (files: readonly ListedFile[]): string =>
+  files.map(({ path, stamp }) => `${path}\0${stamp}`).join('\n');
 
 const inputsOf = (content: readonly ListedFile[], templates: readonly ListedFile[]): string =>
   sha256(`${rows(content)}\n\n${rows(templates)}`);
@@ -92,7 +93,11 @@ export const rememberBuild = (
   folders: BuildFolders,
   { program, options }: Asked,
   { from, until }: Validity,
-  seen: { readonly content: readonly ListedFile[]; readonly templates: readonly ListedFile[]; readonly at: number },
+  seen: {
+    readonly content: readonly ListedFile[];
+    readonly templates: readonly ListedFile[];
+    readonly at: number;
+  },
   report: unknown,
 ): void => {
   const outputs = outputsOf(folders);

@@ -25,8 +25,6 @@ export const NAMED_KINDS: readonly NamedKind[] = BEAT_KINDS.filter(
   (kind) => kind !== 'item' && kind !== 'stage',
 );
 
-const isChapter = (name: string): name is keyof typeof chapterTitles => Object.hasOwn(chapterTitles, name);
-
 /** The kind that a name in cycle.md means where it is no item's: `questions-2` is the second run of questions. */
 export const namedKind = (name: string): NamedKind | undefined => {
   const kind = name.replace(/^questions-[1-9]\d?$/, 'questions');

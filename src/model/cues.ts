@@ -4,6 +4,7 @@
  */
 import type { Location } from '../diagnostics/diagnostic.ts';
 import { defined } from '../text/defined.ts';
+import { sentencesOf } from '../text/sentences.ts';
 import type { BeatKind } from './beat-names.ts';
 import type { BoxSettings, Cycle, Item, LiveWords } from './box.ts';
 import { type Call, saidAddress } from './calls.ts';
@@ -11,7 +12,6 @@ import { cautionsOf, isDanger } from './cautions.ts';
 import { passageThatTells } from './live-passages.ts';
 import type { Direction, SpokenCaution, SpokenWords } from './live-words.ts';
 import { type Paragraph, paragraphsOf } from './paragraphs.ts';
-import { sentencesOf } from '../text/sentences.ts';
 import { firstSentences, type Speech } from './speaking.ts';
 import { tellingOf } from './telling.ts';
 import { nameInSentence, namesInLine, shortName } from './title.ts';

@@ -14,7 +14,7 @@ import { wordingFor } from '../wording/wording.ts';
 import { completenessOf } from './completeness/completeness.ts';
 import { contentOf, factsOf, type KeyedDocument, keyOf, type Making } from './documents.ts';
 import { type ParcelsByCycle, parcelsReports } from './parcels.ts';
-import { type Proved, type ProofsFor, proofsFor } from './proofs.ts';
+import { type ProofsFor, type Proved, proofsFor } from './proofs.ts';
 import { rememberedReading } from './remembered-reading.ts';
 
 /** `facts`: articles are read for their coverage; `pages`: documents are planned and made. */
@@ -194,7 +194,12 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
   const pictures = uniquePictures([...plans.flatMap(([, plan]) => plan.pictures ?? []), ...made.pictures]);
   const planned = plans.flatMap(([, plan]) => plan.diagnostics ?? []);
   if (share)
-    return { files: [], pictures, diagnostics: distinct([...found, ...planned, ...made.diagnostics]), proofs: [] };
+    return {
+      files: [],
+      pictures,
+      diagnostics: distinct([...found, ...planned, ...made.diagnostics]),
+      proofs: [],
+    };
 
   const { whole, diagnostics: lacking } = await completenessOf({
     box,

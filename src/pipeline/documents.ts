@@ -116,7 +116,9 @@ export const factsOf = async (
   making: Making,
 ): Promise<{ readonly facts: MadeFacts; readonly isNew: boolean }> => {
   const known = recallFacts(key, making.memory);
-  return known ? { facts: known, isNew: false } : { facts: (await make(key, planned, making)).facts, isNew: true };
+  return known
+    ? { facts: known, isNew: false }
+    : { facts: (await make(key, planned, making)).facts, isNew: true };
 };
 
 /** A document's content; it is made again where what was remembered is damaged. */

@@ -95,7 +95,10 @@ interface Subject {
   readonly textKey: string;
 }
 
-const inShort = ({ cycle, theme, aim, items, overRepeated }: OwnCoverage, { rivals }: ComparedCoverage): Proved => {
+const inShort = (
+  { cycle, theme, aim, items, overRepeated }: OwnCoverage,
+  { rivals }: ComparedCoverage,
+): Proved => {
   const [weakest] = [...items].sort((a, b) => a.standing - b.standing);
   return {
     cycle,
@@ -126,10 +129,17 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
     return { cycle, textKey: digestOf('passages', program, cycle, surroundingFacts(around), language.tag) };
   };
   const subjects = new Map(
-    box.cycles.filter((cycle) => isOpen(cycle) || chosen.includes(cycle)).map((cycle) => [cycle, subjectOf(cycle)]),
+    box.cycles
+      .filter((cycle) => isOpen(cycle) || chosen.includes(cycle))
+      .map((cycle) => [cycle, subjectOf(cycle)]),
   );
   const passagesOf = (cycle: Cycle) =>
-    coverage.passagesOf(cycle, surroundings.get(cycle) ?? coverage.surroundingsOf(box, cycle, asOf), language, cautionText);
+    coverage.passagesOf(
+      cycle,
+      surroundings.get(cycle) ?? coverage.surroundingsOf(box, cycle, asOf),
+      language,
+      cautionText,
+    );
 
   const indexOf = ({ cycle, textKey }: Subject): ArticleIndex => {
     const key = digestOf('article index', textKey);
@@ -148,9 +158,10 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
   );
   const searches = lazily(() => coverage.searchIndexOf(box.searches, language));
   const searchesDigest = digestOf(box.searches);
-  const ownOf = async (
-    { cycle, textKey }: Subject,
-  ): Promise<{ readonly own: OwnCoverage; readonly key: string }> => {
+  const ownOf = async ({
+    cycle,
+    textKey,
+  }: Subject): Promise<{ readonly own: OwnCoverage; readonly key: string }> => {
     const others = cycle.items.map(({ kind }) => names.get(kind) ?? []);
     const key = digestOf('own coverage', textKey, searchesDigest, aim, others);
     const known = recallData(memory, key) as OwnCoverage | undefined;
@@ -193,8 +204,9 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
     const compared = comparedOf(subject, own, key);
     shorts.set(cycle.id, inShort(own, compared));
     proofs.set(cycle.id, {
-      coverage: knownBy(digestOf('coverage', key, compared), (): Coverage =>
-        coverage.coverageOf(own, compared, passagesOf(cycle), language),
+      coverage: knownBy(
+        digestOf('coverage', key, compared),
+        (): Coverage => coverage.coverageOf(own, compared, passagesOf(cycle), language),
       ),
       diagnostics: diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)),
     });
@@ -203,6 +215,8 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
   return {
     proofs,
     summaries: (fresh) =>
-      [...shorts].flatMap(([cycle, short]) => (cycle === newest || fresh.has(`${cycle}/proof.html`) ? [short] : [])),
+      [...shorts].flatMap(([cycle, short]) =>
+        cycle === newest || fresh.has(`${cycle}/proof.html`) ? [short] : [],
+      ),
   };
 };

@@ -1,8 +1,9 @@
 /** What an article and its entry in the feeds are made of: the cycle, and as much of the rest of the box as they show. */
-import type { OpenBox, OpenCycle } from '../model/seal.ts';
+
 import type { Box, Cycle, Item, Moment, Picture, Story } from '../model/box.ts';
 import { spareOnSale } from '../model/calls.ts';
 import { cycleOf, earlierOfKind } from '../model/relations.ts';
+import type { OpenBox, OpenCycle } from '../model/seal.ts';
 import type { Target } from '../model/story.ts';
 import { referencesIn } from '../model/story-references.ts';
 import { defined } from '../text/defined.ts';
@@ -78,7 +79,12 @@ const itemFactsOf = (box: Box, item: Item, asOf: Moment): ItemFacts =>
   });
 
 /** What the article of a cycle says at a moment. */
-export const articleFactsOf = (box: OpenBox, cycle: OpenCycle, asOf: Moment, frames: Frames): ArticleFacts => ({
+export const articleFactsOf = (
+  box: OpenBox,
+  cycle: OpenCycle,
+  asOf: Moment,
+  frames: Frames,
+): ArticleFacts => ({
   site: siteFactsOf(box.settings),
   cycle,
   stories: storyFactsOf(box, [cycle.story, ...cycle.items.map(({ story }) => story)]),

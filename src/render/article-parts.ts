@@ -252,7 +252,10 @@ const wholeBoxView = (drawing: Drawing) => {
 
 const voicesView = (drawing: Drawing) => ({
   words: drawing.words.voices,
-  voices: drawing.facts.cycle.voices.map((voice) => ({ ...voice, text: typeset(voice.text, drawing.facts.site.lang) })),
+  voices: drawing.facts.cycle.voices.map((voice) => ({
+    ...voice,
+    text: typeset(voice.text, drawing.facts.site.lang),
+  })),
   replay: replayView(drawing),
 });
 

@@ -1,5 +1,5 @@
 /** What search engines and assistants read: one schema.org graph a page, as JSON-LD. */
-import type { OpenCycle } from '../model/seal.ts';
+
 import type {
   Article,
   BreadcrumbList,
@@ -19,6 +19,7 @@ import type {
 import type { CallKind, Cycle, Item, Subscription } from '../model/box.ts';
 import { isoInstant, lastChanged } from '../model/calendar.ts';
 import type { Call } from '../model/calls.ts';
+import type { OpenCycle } from '../model/seal.ts';
 import { revealedAt } from '../model/seal.ts';
 import { defined } from '../text/defined.ts';
 import type { Wording } from '../wording/wording.ts';

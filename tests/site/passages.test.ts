@@ -10,9 +10,9 @@ import { readContent } from '../../src/io/read-content.ts';
 import type { Box, Cycle } from '../../src/model/box.ts';
 import { cautionsOf } from '../../src/model/cautions.ts';
 import { linkBox } from '../../src/model/link.ts';
+import { en } from '../../src/wording/en.ts';
 import { readFrontMatter } from '../support/read-front-matter.ts';
 import { cautionText } from '../support/telling-input.ts';
-import { en } from '../../src/wording/en.ts';
 
 const site = inject('demoSite');
 const root = join(import.meta.dirname, '../..');

@@ -1,6 +1,8 @@
 /** The habit: how many boxes in a row got each piece. */
+
 import type { Cycle, Moment, Piece } from '../../model/box.ts';
 import { isSealed } from '../../model/seal.ts';
+import { itemAt } from '../../text/item-at.ts';
 
 export interface Streak {
   /** Cycles in a row that have the piece, up to the newest that has it or could have had it. */

@@ -1,7 +1,7 @@
 /** One event as an iCalendar file (RFC 5545): what a visitor's calendar shows in the visitor's own time. */
 import type { Moment } from '../../model/box.ts';
-import { localTime, type Observance, observancesAround, utcTime } from './observances.ts';
 import { utf8Length } from '../../text/utf8.ts';
+import { localTime, type Observance, observancesAround, utcTime } from './observances.ts';
 
 export interface CalendarEvent {
   /** Unique in the world, and the same for each version of the event (§3.8.4.7). */

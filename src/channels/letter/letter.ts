@@ -7,12 +7,12 @@ import { monthName } from '../../model/calendar.ts';
 import type { Call } from '../../model/calls.ts';
 import { type CautionText, type CautionWords, cautionsOf } from '../../model/cautions.ts';
 import { paragraphsOf } from '../../model/paragraphs.ts';
-import { sentencesOf } from '../../text/sentences.ts';
 import { tellingOf } from '../../model/telling.ts';
 import { absoluteAddress, articlePath, itemAnchor } from '../../render/addresses.ts';
 import { countryName } from '../../render/article-parts.ts';
 import { priceText } from '../../render/money.ts';
 import { typeset } from '../../render/typeset.ts';
+import { sentencesOf } from '../../text/sentences.ts';
 import { itemPicture, type LetterPicture, peekPicture, topPicture } from './pictures.ts';
 
 /** What a letter is made of. */

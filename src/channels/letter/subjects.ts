@@ -1,10 +1,10 @@
 /** What a list of mail shows of a letter before it is opened: its subject, and the line after it. */
 import type { BoxSettings, Cycle } from '../../model/box.ts';
 import { monthName } from '../../model/calendar.ts';
-import { graphemeCount } from '../../text/segments.ts';
-import { sentencesOf } from '../../text/sentences.ts';
 import { namesInLine } from '../../model/title.ts';
 import { typeset } from '../../render/typeset.ts';
+import { graphemeCount } from '../../text/segments.ts';
+import { sentencesOf } from '../../text/sentences.ts';
 import type { Wording } from '../../wording/wording.ts';
 import type { Letter } from './letter.ts';
 

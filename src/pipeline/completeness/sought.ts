@@ -5,8 +5,8 @@ import { callFor, saidAddress } from '../../model/calls.ts';
 import type { CarriedThing } from '../../model/carried.ts';
 import { cautionsOf } from '../../model/cautions.ts';
 import { locationIn } from '../../model/location-in.ts';
-import { sentencesOf } from '../../text/sentences.ts';
 import { shortName } from '../../model/title.ts';
+import { sentencesOf } from '../../text/sentences.ts';
 import type { Wording } from '../../wording/wording.ts';
 import { type Duty, duties } from './duties.ts';
 

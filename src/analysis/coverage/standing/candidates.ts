@@ -2,8 +2,8 @@
 import type { Location } from '../../../diagnostics/diagnostic.ts';
 import { capital } from '../../../text/counting-words.ts';
 import type { Language } from '../../language/language.ts';
-import type { EditAction, Mention } from '../coverage.ts';
 import { determiners, questionMakers } from '../../language/lexicon/grammar.ts';
+import type { EditAction, Mention } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
 import { type Passage, whereIs, type ZonedWord } from '../text/passage.ts';
 import { adjacent } from '../text/text-index.ts';
