@@ -1,5 +1,5 @@
 /** Facts about the box that its papers are made from: found once, before any channel runs. */
-import type { Comparisons } from '../analysis/coverage/measure-coverage.ts';
+import type { Archive, ArticleIndex } from '../analysis/coverage/measure-coverage.ts';
 import type { Language } from '../analysis/language/language.ts';
 import type { Proof } from '../channels/channel.ts';
 import type { Sources } from '../content/sources.ts';
@@ -74,23 +74,31 @@ export const proofsOf = async (input: FactsInput): Promise<ReadonlyMap<string, P
   const chosen = box.cycles.filter((cycle) => wanted(cycle, hashes.get(cycle.id) as string));
   if (chosen.length === 0) return new Map();
 
-  const { comparisonsOf, coverageOf } = await import('../analysis/coverage/measure-coverage.ts');
+  const coverage = await import('../analysis/coverage/measure-coverage.ts');
   const otherNames = await otherNamesOf(
     chosen.flatMap(({ items }) => items),
     language,
     names,
   );
-  let open: Comparisons | undefined;
-  const comparisonsFor = (cycle: Cycle): Comparisons => {
-    if (isSealed(cycle, asOf)) return comparisonsOf(box, asOf, language, new Set([cycle.id]));
-    open ??= comparisonsOf(box, asOf, language, new Set());
-    return open;
+  const searches = coverage.searchIndexOf(box.searches, language);
+  const read = (cycle: Cycle) => {
+    const passages = coverage.passagesOf(cycle, coverage.surroundingsOf(box, cycle, asOf), language);
+    return { passages, index: coverage.indexArticle(coverage.articleOf(cycle, passages)) };
   };
+  const open: readonly ArticleIndex[] = box.cycles
+    .filter((cycle) => !isSealed(cycle, asOf))
+    .map((cycle) => read(cycle).index);
+  const all = coverage.archiveOf(open, new Set(chosen.map(({ id }) => id)));
   const proofs = new Map<string, Proof>();
   for (const cycle of chosen) {
-    const comparisons = comparisonsFor(cycle);
+    const { passages, index } = read(cycle);
+    const archive: Archive = isSealed(cycle, asOf)
+      ? coverage.archiveOf([...open, index], new Set([cycle.id]))
+      : all;
+    const own = await coverage.ownCoverage({ cycle, passages, searches, aim, language, otherNames });
+    const compared = coverage.comparedCoverage(own, archive, language);
     proofs.set(cycle.id, {
-      coverage: await coverageOf({ box, cycle, asOf, aim, comparisons, otherNames }),
+      coverage: coverage.coverageOf(own, compared, passages, language),
       diagnostics: diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)),
       textHash: hashes.get(cycle.id) as string,
     });

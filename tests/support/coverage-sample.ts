@@ -546,11 +546,9 @@ export const coverageSample: Coverage = {
     {
       passage: found('Sow less than you think'),
       at: { file: CYCLE, line: 34, column: 1 },
-      text: 'Sow less than you think. A windowsill holds about forty seedlings, and forty seedlings want eighty pots by May.',
       other: {
         cycle: '2025-05',
         at: { file: 'cycles/2025-05/cycle.md', line: 31, column: 1 },
-        text: 'Sow less than you think. A windowsill holds about forty seedlings, and forty seedlings want eighty pots by June.',
       },
       resemblance: 0.83,
     },

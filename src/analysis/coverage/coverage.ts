@@ -35,7 +35,7 @@ export interface StandingPart {
 export interface Rival {
   readonly cycle: string;
   readonly title: string;
-  /** BM25F scores of the rival and of this article. */
+  /** BM25F scores of the rival and of this article, rounded to two decimals as they are shown. */
   readonly score: number;
   readonly own: number;
   /** This article's rank for the phrase among the box's articles, from 1. */
@@ -105,8 +105,7 @@ export interface Reading {
 export interface SharedPassage {
   readonly passage: number;
   readonly at: Location;
-  readonly text: string;
-  readonly other: { readonly cycle: string; readonly at: Location; readonly text: string };
+  readonly other: { readonly cycle: string; readonly at: Location };
   /** Broder's resemblance of the two, 0 to 1. */
   readonly resemblance: number;
 }

@@ -48,6 +48,9 @@ export const RANK_PARAMETERS: RankParameters<FieldName> = {
   },
 };
 
+/** Every field once, in the order in which they are numbered. */
+export const FIELDS: readonly FieldName[] = [...new Set(Object.values(fieldOf))];
+
 /** In words for the owner: "its title and two headings". */
 export const fieldWords: Readonly<Record<FieldName, readonly [one: string, more: string]>> = {
   title: ['its title', 'its title'],
