@@ -108,7 +108,7 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
     }),
   );
   const tally = tallyOf(passages, tallied, language.english);
-  const { edits, promised } = adviceFor(passages, tallied, aim, language);
+  const { edits, promised } = adviceFor(passages, tally, aim, language);
 
   const items = cycle.items.map((item) => {
     const entries = tally.entries.filter((entry) => entry.item.slug === item.slug);

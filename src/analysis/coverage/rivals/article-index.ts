@@ -1,6 +1,7 @@
 /** What comparing needs of one article, as small arrays of numbers: to be kept, and read back without reading the text anew. */
+
+import { adjacent } from '../text/adjacent.ts';
 import type { Passage } from '../text/passage.ts';
-import { adjacent } from '../text/text-index.ts';
 import type { Article } from './article.ts';
 import { FIELDS, fieldOf } from './ranking.ts';
 import { isCompared, shinglesOf } from './shingles.ts';

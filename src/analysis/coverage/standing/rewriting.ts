@@ -18,15 +18,14 @@ const zoneOf = ({ running, item, words }: Passage): Zone => {
   return words.find(({ zone }) => zone !== 'link text')?.zone ?? 'link text';
 };
 
-/** A passage of running text with so many words before it: a longer opening pushes its last words out. */
-const moved = (passage: Passage, runningBefore: number): Passage => ({
-  ...passage,
-  words: passage.words.map((word, i) =>
-    word.zone === 'link text'
-      ? word
-      : { ...word, zone: runningBefore + i < OPENING_WORDS ? 'opening' : zoneOf(passage) },
-  ),
-});
+/** A passage of running text with so many words before it: a longer opening pushes its last words out. The same one where none moves. */
+const moved = (passage: Passage, runningBefore: number): Passage => {
+  const own = zoneOf(passage);
+  const zoneAt = (word: ZonedWord, i: number): Zone =>
+    word.zone === 'link text' ? word.zone : runningBefore + i < OPENING_WORDS ? 'opening' : own;
+  if (passage.words.every((word, i) => word.zone === zoneAt(word, i))) return passage;
+  return { ...passage, words: passage.words.map((word, i) => ({ ...word, zone: zoneAt(word, i) })) };
+};
 
 const changedAt = (
   passage: Passage,
