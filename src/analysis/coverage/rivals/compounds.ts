@@ -90,7 +90,19 @@ export const wordsWith = (
       const key = formKeys[words[word] as number] as number;
       counts[key] = (counts[key] as number) - 1;
     }
-  return Int32Array.from(new Set([...numbers.filter((_, key) => counts[key] !== 0), ...pairs.words]));
+  const distinct = new Int32Array(numbers.length + pairs.words.length);
+  let size = 0;
+  for (let key = 0; key < numbers.length; key += 1)
+    if (counts[key] !== 0) {
+      distinct[size] = numbers[key] as number;
+      size += 1;
+    }
+  for (const word of pairs.words)
+    if (!distinct.subarray(0, size).includes(word)) {
+      distinct[size] = word;
+      size += 1;
+    }
+  return distinct.subarray(0, size);
 };
 
 export interface Numbered {

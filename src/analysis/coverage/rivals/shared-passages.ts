@@ -18,10 +18,12 @@ export interface FirstParagraphs {
   readonly firstWith: (shingle: number) => number;
 }
 
+const firstSlot = (shingle: number, mask: number): number => (shingle ^ (shingle >>> 13)) & mask;
+
 /** The slot of a shingle in a table of open addressing, where it stands or would stand; -1 is an empty slot. */
 const slotOf = (table: Int32Array, shingle: number): number => {
   const mask = table.length - 1;
-  let slot = (shingle ^ (shingle >>> 13)) & mask;
+  let slot = firstSlot(shingle, mask);
   for (let found = table[slot]; found !== shingle && found !== -1; found = table[slot])
     slot = (slot + 1) & mask;
   return slot;
@@ -47,6 +49,7 @@ export const firstParagraphsOf = (
       const shingle = shingles[at] as number;
       table[slotOf(table, shingle)] = shingle;
     }
+  const mask = table.length - 1;
   const firsts = new Int32Array(table.length).fill(-1);
   const starts: number[] = [];
   let paragraph = 0;
@@ -55,7 +58,10 @@ export const firstParagraphsOf = (
     let at = 0;
     for (const count of shingleCounts) {
       for (const end = at + count; at < end; at += 1) {
-        const slot = slotOf(table, shingles[at] as number);
+        const shingle = shingles[at] as number;
+        // Most are asked about by nobody, and most of those find an empty slot at once.
+        if (table[firstSlot(shingle, mask)] === -1) continue;
+        const slot = slotOf(table, shingle);
         if (table[slot] !== -1 && firsts[slot] === -1) firsts[slot] = paragraph;
       }
       paragraph += 1;

@@ -17,25 +17,32 @@ const joinAt = ({ marks }: ArticleIndex, word: number): number => Math.floor((ma
 
 const wordAt = ({ from }: TextStream, at: number): number => from?.[at] ?? at;
 
+/** The words of an article as they stand. Written out, because it is done for every article that may say a phrase. */
+const plainKeys = ({ words, formKeys }: ArticleIndex, numbers: Int32Array): Int32Array => {
+  const ofForms = new Int32Array(formKeys.length);
+  for (let form = 0; form < formKeys.length; form += 1)
+    ofForms[form] = numbers[formKeys[form] as number] as number;
+  const keys = new Int32Array(words.length);
+  for (let word = 0; word < words.length; word += 1) keys[word] = ofForms[words[word] as number] as number;
+  return keys;
+};
+
 /** The words of an article with some pairs put together; `numbers` are those of its keys in the archive's vocabulary. */
 export const streamOf = (index: ArticleIndex, numbers: Int32Array, pairs: Pairs): TextStream => {
-  const { words, formKeys } = index;
-  const keys = new Int32Array(words.length - pairs.at.length);
+  const plain = plainKeys(index, numbers);
+  if (pairs.at.length === 0) return { index, keys: plain };
+  const keys = new Int32Array(plain.length - pairs.at.length);
   const from = new Int32Array(keys.length + 1);
   let [word, pair] = [0, 0];
   for (let at = 0; at < keys.length; at += 1) {
     from[at] = word;
-    if (pairs.at[pair] === word) {
-      keys[at] = pairs.words[pair] as number;
-      pair += 1;
-      word += 2;
-    } else {
-      keys[at] = numbers[formKeys[words[word] as number] as number] as number;
-      word += 1;
-    }
+    const joins = pairs.at[pair] === word;
+    keys[at] = (joins ? pairs.words[pair] : plain[word]) as number;
+    if (joins) pair += 1;
+    word += joins ? 2 : 1;
   }
-  from[keys.length] = words.length;
-  return pairs.at.length === 0 ? { index, keys } : { index, keys, from };
+  from[keys.length] = plain.length;
+  return { index, keys, from };
 };
 
 /** Words of each field, in the order of `FIELDS`. A pair that is put together is one, in the field of its first. */

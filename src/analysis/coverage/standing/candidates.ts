@@ -266,12 +266,14 @@ const spotsIn = (
   { zone, holds }: Targets,
   item: string,
   sentencesIn: SentenceReader,
-): readonly Spot[] =>
-  passages.flatMap((passage, number) =>
-    passage.written && holds(passage, item)
-      ? sentencesIn(passage, zone).map((sentence) => ({ passage: number, sentence }))
-      : [],
-  );
+): readonly Spot[] => {
+  const spots: Spot[] = [];
+  for (const [number, passage] of passages.entries()) {
+    if (!passage.written || !holds(passage, item)) continue;
+    for (const sentence of sentencesIn(passage, zone)) spots.push({ passage: number, sentence });
+  }
+  return spots;
+};
 
 /** An item, and the sentence of each place to say it in. */
 interface Speaking {
@@ -288,14 +290,12 @@ const spotsFor = (
   sentencesIn: SentenceReader,
 ): ReadonlyMap<WritableZone, Spot> => {
   const spots = new Map<WritableZone, Spot>();
+  const spoken = new Set(
+    mentions.map(({ passage, from }) => `${passage} ${passages[passage]?.words[from]?.sentence}`),
+  );
   for (const target of TARGETS) {
     const fitting = spotsIn(passages, target, item.slug, sentencesIn);
-    const speaking = fitting.find((spot) =>
-      mentions.some(
-        ({ passage, from }) =>
-          passage === spot.passage && passages[passage]?.words[from]?.sentence === spot.sentence,
-      ),
-    );
+    const speaking = fitting.find(({ passage, sentence }) => spoken.has(`${passage} ${sentence}`));
     // A place without a sentence that may be changed has none to say it in.
     const spot = speaking ?? (fitting.length > 0 ? fitting[number % fitting.length] : undefined);
     if (spot) spots.set(target.zone, spot);

@@ -21,7 +21,8 @@ const widened = (passage: Passage, { from, to }: WordRange): WordRange => {
 };
 
 const isSameWord = (a: ZonedWord | undefined, b: ZonedWord | undefined): boolean =>
-  a !== undefined && b !== undefined && a.text === b.text && a.zone === b.zone && a.sentence === b.sentence;
+  a === b ||
+  (a !== undefined && b !== undefined && a.text === b.text && a.zone === b.zone && a.sentence === b.sentence);
 
 /** What differs between two readings of a passage, so wide that the mentions outside are the same in both. */
 const changedRange = (

@@ -243,17 +243,21 @@ const covers = (longer: Mention, shorter: Mention): boolean =>
 export const withinLonger = (
   all: readonly { readonly phrase: Phrase; readonly mentions: readonly Mention[] }[],
 ): readonly (readonly Mention[])[] => {
-  const runs = all.flatMap(({ phrase, mentions }) =>
-    mentions
-      .filter(({ grade }) => grade !== 'scattered' && grade !== 'head only')
-      .map((mention) => ({ text: phrase.text, mention })),
-  );
+  // Each passage's runs, the longest first: what covers a mention is in its passage.
+  const runs = new Map<number, { readonly text: string; readonly mention: Mention }[]>();
+  for (const { phrase, mentions } of all)
+    for (const mention of mentions) {
+      if (mention.grade === 'scattered' || mention.grade === 'head only') continue;
+      const here = runs.get(mention.passage);
+      if (here) here.push({ text: phrase.text, mention });
+      else runs.set(mention.passage, [{ text: phrase.text, mention }]);
+    }
+  for (const here of runs.values())
+    here.sort((a, b) => b.mention.to - b.mention.from - (a.mention.to - a.mention.from));
   return all.map(({ mentions }) =>
     mentions.map((mention) => {
       if (mention.grade === 'scattered') return mention;
-      const longest = runs
-        .filter((run) => covers(run.mention, mention))
-        .sort((a, b) => b.mention.to - b.mention.from - (a.mention.to - a.mention.from))[0];
+      const longest = runs.get(mention.passage)?.find((run) => covers(run.mention, mention));
       return longest ? { ...mention, within: longest.text } : mention;
     }),
   );
