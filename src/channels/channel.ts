@@ -15,8 +15,6 @@ export interface Proof {
   readonly coverage: Coverage;
   /** Findings of the records it was made from. */
   readonly diagnostics: readonly Diagnostic[];
-  /** Of everything an author wrote that it was made from. */
-  readonly textHash: string;
 }
 
 /** What is known of a cycle's shipments. */

@@ -1,24 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import type { Coverage, Edit } from '../../src/analysis/coverage/coverage.ts';
-import { comparisonsOf, coverageOf } from '../../src/analysis/coverage/measure-coverage.ts';
 import type { Cycle } from '../../src/model/box.ts';
 import { coverage } from '../../src/wording/en/coverage.ts';
 import { cautionText } from '../support/telling-input.ts';
 import { boxOf, cycleText, english, itemText, NOW } from './article.ts';
+import { proofIn } from './whole-proof.ts';
 
 type Texts = Readonly<Record<string, string>>;
 
 const coverageFor = async (texts: Texts, aim = 0.7): Promise<Coverage> => {
   const box = boxOf(texts);
-  return coverageOf({
-    box,
-    cycle: box.cycles.at(-1) as Cycle,
-    asOf: NOW,
-    aim,
-    comparisons: comparisonsOf(box, NOW, english, new Set(), cautionText),
-    cautionText,
-    otherNames: new Map(),
-  });
+  return proofIn(box, box.cycles.at(-1) as Cycle, NOW, english, { aim });
 };
 
 const standings = ({ items }: Coverage): Readonly<Record<string, number>> =>

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { compoundsOf, numbersOf, withCompounds } from '../../src/analysis/coverage/rivals/compounds.ts';
-import { newVocabulary, spotsOf, streamOf } from '../../src/analysis/coverage/rivals/text-stream.ts';
+import { archiveOf } from '../../src/analysis/coverage/rivals/archive.ts';
+import { indexArticle } from '../../src/analysis/coverage/rivals/article-index.ts';
+import { numbersOf } from '../../src/analysis/coverage/rivals/compounds.ts';
+import { placeOf, spotsOf, writtenAt } from '../../src/analysis/coverage/rivals/text-stream.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { articleFrom, type Run } from './passages-sample.ts';
 
@@ -8,13 +10,14 @@ const english = await languageFor('en');
 
 /** Where an article says a phrase, when another article has written `one` as one word. */
 const spotsIn = (runs: readonly (Run | string)[], phrase: string, one: string) => {
-  const vocabulary = newVocabulary();
-  const stream = streamOf(articleFrom(english, '2026-01', runs), vocabulary);
-  streamOf(articleFrom(english, '2026-02', [one]), vocabulary);
-  const compounds = compoundsOf(vocabulary);
+  const articles = [articleFrom(english, '2026-01', runs), articleFrom(english, '2026-02', [one])];
+  const { streamOf, compounds, vocabulary } = archiveOf(articles.map(indexArticle));
   const keys = english.words(phrase).map(({ key }) => key);
   const numbers = numbersOf(keys, compounds, vocabulary).map(({ number }) => number);
-  return spotsOf(withCompounds(stream, compounds, vocabulary), numbers, vocabulary);
+  return spotsOf(streamOf(0), numbers).map((spot) => ({
+    text: writtenAt(streamOf(0), spot),
+    at: placeOf(streamOf(0), spot),
+  }));
 };
 
 describe('two words that somebody writes as one', () => {

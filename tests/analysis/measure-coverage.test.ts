@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Coverage } from '../../src/analysis/coverage/coverage.ts';
-import { comparisonsOf, coverageOf } from '../../src/analysis/coverage/measure-coverage.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import type { Cycle } from '../../src/model/box.ts';
 import { cautionText } from '../support/telling-input.ts';
 import { BOX, boxOf, cycleText, itemText } from './article.ts';
+import { proofIn } from './whole-proof.ts';
 
 type Texts = Readonly<Record<string, string>>;
 
@@ -12,16 +12,7 @@ const coverageFor = async (texts: Texts, id: string, asOf: number): Promise<Cove
   const box = boxOf(texts);
   const language = await languageFor(box.settings.lang);
   const cycle = box.cycles.find((one) => one.id === id) as Cycle;
-  const comparisons = comparisonsOf(box, asOf, language, new Set([id]), cautionText);
-  return coverageOf({
-    box,
-    cycle,
-    asOf,
-    aim: 0.7,
-    comparisons,
-    cautionText,
-    otherNames: new Map([['seed tray', ['flat']]]),
-  });
+  return proofIn(box, cycle, asOf, language, { otherNames: new Map([['seed tray', ['flat']]]) });
 };
 
 const tray = (body: string): string => itemText('Seed tray', 'seed tray', body, { lead: true });

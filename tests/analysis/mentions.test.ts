@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import type { Mention } from '../../src/analysis/coverage/coverage.ts';
 import type { Phrase } from '../../src/analysis/coverage/phrases/phrase.ts';
 import { mentionsOf, withinLonger } from '../../src/analysis/coverage/standing/mentions.ts';
+import { phraseIndexOf } from '../../src/analysis/coverage/standing/phrase-index.ts';
 import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
-import { textIndex } from '../../src/analysis/coverage/text/text-index.ts';
 import { zonedWords } from '../../src/analysis/coverage/text/zoning.ts';
 import { sentenceSpans } from '../../src/text/sentences.ts';
 import { english } from './article.ts';
@@ -33,7 +33,7 @@ const phrase = (text: string, head?: number): Phrase => {
 };
 
 const found = (text: string, wanted: Phrase): readonly Mention[] =>
-  mentionsOf(textIndex([passage(text)]), [{ slug: 'item', phrases: [wanted] }], true)[0]?.[0] ?? [];
+  mentionsOf([passage(text)], phraseIndexOf([{ slug: 'item', phrases: [wanted] }], true)).get(0) ?? [];
 
 /** `grade: the words`, each mention. */
 const said = (text: string, wanted: string, head?: number): readonly string[] => {
@@ -108,7 +108,7 @@ test('a word that stands before the head of another thing is not that thing', ()
     { slug: 'seeds', phrases: [phrase('vegetable seeds')] },
   ];
   const text = 'A seed tray, and seeds.';
-  const [, [seeds] = []] = mentionsOf(textIndex([passage(text)]), items, true);
+  const seeds = mentionsOf([passage(text)], phraseIndexOf(items, true)).get(1);
   expect(seeds?.map(({ grade, from }) => [grade, passage(text).words[from]?.text])).toEqual([
     ['head only', 'seeds'],
   ]);

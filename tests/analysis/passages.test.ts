@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
 import { passagesOf } from '../../src/analysis/coverage/text/passages.ts';
+import { surroundingsOf } from '../../src/analysis/coverage/text/surroundings.ts';
 import { OPENING_WORDS } from '../../src/analysis/coverage/text/zones.ts';
 import type { Cycle } from '../../src/model/box.ts';
 import { cautionText } from '../support/telling-input.ts';
@@ -12,7 +13,8 @@ const DIBBER = 'cycles/2026-03/items/02-dibber.md';
 
 const passagesFor = (texts: Readonly<Record<string, string>>): readonly Passage[] => {
   const box = boxOf(texts);
-  return passagesOf(box, box.cycles[0] as Cycle, NOW, english, cautionText);
+  const cycle = box.cycles[0] as Cycle;
+  return passagesOf(cycle, surroundingsOf(box, cycle, NOW), english);
 };
 
 /** Where one word stands, written `place file:line:column`. */
@@ -82,8 +84,8 @@ test('a link to what may not be shown yet is plain text', () => {
     'cycles/2026-05/items/01-tray.md': itemText('Tray', 'tray', 'x'),
   });
   const places = (asOf: number): (string | undefined)[] =>
-    passagesOf(box, box.cycles[0] as Cycle, asOf, english, cautionText).flatMap(({ words }) =>
-      words.filter(({ text }) => text === 'hidden').map(({ zone }) => zone),
+    passagesOf(box.cycles[0] as Cycle, surroundingsOf(box, box.cycles[0] as Cycle, asOf), english).flatMap(
+      ({ words }) => words.filter(({ text }) => text === 'hidden').map(({ zone }) => zone),
     );
   expect(places(NOW)).toEqual(['link text']);
 });

@@ -1,30 +1,27 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { SharedPassage } from '../../src/analysis/coverage/coverage.ts';
+import { archiveOf } from '../../src/analysis/coverage/rivals/archive.ts';
 import type { Article } from '../../src/analysis/coverage/rivals/article.ts';
-import { resemblance } from '../../src/analysis/coverage/rivals/resemblance.ts';
-import {
-  addToPassageIndex,
-  emptyPassageIndex,
-  SHARED_FROM,
-  SHARED_LEAST_WORDS,
-  sharedPassagesOf,
-} from '../../src/analysis/coverage/rivals/shared-passages.ts';
+import { indexArticle } from '../../src/analysis/coverage/rivals/article-index.ts';
+import { jaccard } from '../../src/analysis/coverage/rivals/resemblance.ts';
+import { SHARED_FROM, sharedPassagesOf } from '../../src/analysis/coverage/rivals/shared-passages.ts';
+import { SHARED_LEAST_WORDS } from '../../src/analysis/coverage/rivals/shingles.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { articleFrom } from './passages-sample.ts';
 
 const english = await languageFor('en');
 const japanese = await languageFor('ja');
 
-const passageIndexOf = (articles: readonly Pick<Article, 'cycle' | 'passages'>[]) => {
-  const index = emptyPassageIndex();
-  for (const article of articles) addToPassageIndex(index, article);
-  return index;
+/** Resemblance of two texts as sets of shingles (Broder's second option), with words of any length. */
+const resemblance = (a: readonly string[], b: readonly string[], width: number): number => {
+  const shingles = (words: readonly string[]) =>
+    new Set(words.slice(width - 1).map((_, at) => words.slice(at, at + width).join('\n')));
+  return jaccard(shingles(a), shingles(b));
 };
 
-const shinglesOf = (words: readonly string[], width: number): ReadonlySet<string> =>
-  new Set(words.slice(width - 1).map((_, at) => words.slice(at, at + width).join(' ')));
-const alikeness = (one: readonly string[], other: readonly string[], width: number): number =>
-  resemblance(shinglesOf(one, width), shinglesOf(other, width));
+const sharedOf = (article: Article, articles: readonly Article[]): readonly SharedPassage[] =>
+  sharedPassagesOf(article.cycle, archiveOf(articles.map(indexArticle)));
 
 describe('resemblance', () => {
   const a = 'a rose is a rose is a rose'.split(' ');
@@ -34,16 +31,16 @@ describe('resemblance', () => {
     [1, 0.6],
     [2, 0.5],
     [3, 3 / 7],
-  ])('of Broder’s two roses (1997) at width %d is %d', (width, alike) => {
-    expect(alikeness(a, b, width)).toBeCloseTo(alike, 12);
+  ])('of Broder’s two roses (1997) at width %d is %d as sets', (width, sets) => {
+    expect(resemblance(a, b, width)).toBeCloseTo(sets, 12);
   });
 
   const words = fc.array(fc.constantFrom('a', 'rose', 'is', 'flower'), { maxLength: 20 });
   test('is the same both ways and between 0 and 1', () => {
     fc.assert(
       fc.property(words, words, fc.integer({ min: 1, max: 4 }), (one, other, width) => {
-        const alike = alikeness(one, other, width);
-        expect(alike).toBe(alikeness(other, one, width));
+        const alike = resemblance(one, other, width);
+        expect(alike).toBe(resemblance(other, one, width));
         expect(alike).toBeGreaterThanOrEqual(0);
         expect(alike).toBeLessThanOrEqual(1);
       }),
@@ -53,7 +50,7 @@ describe('resemblance', () => {
   test('of a text with itself is 1, and 0 where it is too short for a shingle', () => {
     fc.assert(
       fc.property(words, (one) => {
-        expect(alikeness(one, one, 2)).toBe(one.length < 2 ? 0 : 1);
+        expect(resemblance(one, one, 2)).toBe(one.length < 2 ? 0 : 1);
       }),
     );
   });
@@ -70,13 +67,12 @@ describe('a passage is shared', () => {
       articleFrom(english, '2026-01', [other, opening]),
       articleFrom(english, '2026-02', [opening]),
     ];
-    const [shared, ...rest] = sharedPassagesOf(articles[1] as (typeof articles)[1], passageIndexOf(articles));
+    const [shared, ...rest] = sharedOf(articles[1] as Article, articles);
     expect(rest).toEqual([]);
     expect(shared).toMatchObject({
       passage: 0,
       at: { file: '2026-02.md', line: 10, column: 1 },
-      text: opening,
-      other: { cycle: '2026-01', at: { file: '2026-01.md', line: 11, column: 1 }, text: opening },
+      other: { cycle: '2026-01', at: { file: '2026-01.md', line: 11, column: 1 } },
       resemblance: 1,
     });
   });
@@ -84,7 +80,7 @@ describe('a passage is shared', () => {
   test('when a word is changed here and there, with the resemblance that Broder’s measure has', () => {
     const changed = opening.replace('lane', 'hill').replace('before', 'until now');
     const articles = [articleFrom(english, '2026-01', [opening]), articleFrom(english, '2026-02', [changed])];
-    const [shared] = sharedPassagesOf(articles[1] as (typeof articles)[1], passageIndexOf(articles));
+    const [shared] = sharedOf(articles[1] as Article, articles);
     const folded = (text: string) => english.words(text).map((word) => word.folded);
     expect(shared?.resemblance).toBeCloseTo(alikeness(folded(opening), folded(changed), 3), 12);
     expect(shared?.resemblance).toBeGreaterThan(SHARED_FROM);
@@ -93,10 +89,11 @@ describe('a passage is shared', () => {
 
   test('with the oldest of equals, and never with a later article or itself', () => {
     const articles = ['2026-01', '2026-02', '2026-03'].map((cycle) => articleFrom(english, cycle, [opening]));
-    const index = passageIndexOf(articles);
-    expect(articles.map((article) => sharedPassagesOf(article, index).map((one) => one.other.cycle))).toEqual(
-      [[], ['2026-01'], ['2026-01']],
-    );
+    expect(articles.map((article) => sharedOf(article, articles).map((one) => one.other.cycle))).toEqual([
+      [],
+      ['2026-01'],
+      ['2026-01'],
+    ]);
   });
 
   test('with the nearest one, though an older and longer one was the first to have most of its turns', () => {
@@ -108,7 +105,7 @@ describe('a passage is shared', () => {
       articleFrom(english, '2026-02', [near]),
       articleFrom(english, '2026-03', [near]),
     ];
-    const [shared] = sharedPassagesOf(articles[2] as (typeof articles)[2], passageIndexOf(articles));
+    const [shared] = sharedOf(articles[2] as Article, articles);
     expect(shared).toMatchObject({ other: { cycle: '2026-02' }, resemblance: 1 });
   });
 
@@ -116,17 +113,19 @@ describe('a passage is shared', () => {
     const text =
       '毎朝、窓辺の鉢に水をやり、葉の裏を見て、土が乾いていないかを指で確かめるのが私の日課になっています。';
     const articles = [articleFrom(japanese, '2026-01', [text]), articleFrom(japanese, '2026-02', [text])];
-    expect(sharedPassagesOf(articles[1] as (typeof articles)[1], passageIndexOf(articles))).toHaveLength(1);
+    expect(sharedOf(articles[1] as Article, articles)).toHaveLength(1);
   });
 });
 
 describe('a passage is not shared', () => {
   const first = (text: string, written = true) => articleFrom(english, '2026-01', [{ text, written }]);
+  const sharedBeside = (runs: readonly string[], earlier: readonly Article[]) => {
+    const own = articleFrom(english, '2026-02', runs);
+    return sharedOf(own, [...earlier, own]);
+  };
 
   test('when it speaks of something else', () => {
-    expect(
-      sharedPassagesOf(articleFrom(english, '2026-02', [other]), passageIndexOf([first(opening)])),
-    ).toEqual([]);
+    expect(sharedBeside([other], [first(opening)])).toEqual([]);
   });
 
   test('when it is short, made from a record, or no paragraph', () => {
@@ -134,20 +133,16 @@ describe('a passage is not shared', () => {
       .split(' ')
       .slice(0, SHARED_LEAST_WORDS - 1)
       .join(' ');
-    expect(
-      sharedPassagesOf(articleFrom(english, '2026-02', [short]), passageIndexOf([first(short)])),
-    ).toEqual([]);
+    expect(sharedBeside([short], [first(short)])).toEqual([]);
     const made = first(opening, false);
-    expect(sharedPassagesOf(articleFrom(english, '2026-02', [opening]), passageIndexOf([made]))).toEqual([]);
+    expect(sharedBeside([opening], [made])).toEqual([]);
     const caption = articleFrom(english, '2026-02', [{ text: opening, form: 'caption' }]);
-    expect(sharedPassagesOf(caption, passageIndexOf([first(opening)]))).toEqual([]);
+    expect(sharedOf(caption, [first(opening), caption])).toEqual([]);
   });
 
   test('when there is no text or no other article', () => {
-    expect(sharedPassagesOf(articleFrom(english, '2026-02', []), passageIndexOf([]))).toEqual([]);
-    expect(sharedPassagesOf(articleFrom(english, '2026-02', [opening]), passageIndexOf([]))).toEqual([]);
-    expect(
-      sharedPassagesOf(articleFrom(english, '2026-02', ['Seeds']), passageIndexOf([first(opening)])),
-    ).toEqual([]);
+    expect(sharedBeside([], [])).toEqual([]);
+    expect(sharedBeside([opening], [])).toEqual([]);
+    expect(sharedBeside(['Seeds'], [first(opening)])).toEqual([]);
   });
 });

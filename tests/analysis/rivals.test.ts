@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Rival } from '../../src/analysis/coverage/coverage.ts';
+import { archiveOf } from '../../src/analysis/coverage/rivals/archive.ts';
 import type { Article } from '../../src/analysis/coverage/rivals/article.ts';
-import { articleIndexOf, rivalFor } from '../../src/analysis/coverage/rivals/rivals.ts';
+import { indexArticle } from '../../src/analysis/coverage/rivals/article-index.ts';
+import { rivalFor } from '../../src/analysis/coverage/rivals/rivals.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { coverage } from '../../src/wording/en/coverage.ts';
 import { articleFrom, phraseFrom, type Run } from './passages-sample.ts';
@@ -12,7 +14,7 @@ const japanese = await languageFor('ja');
 const article = (cycle: string, runs: readonly (Run | string)[], linksTo: readonly string[] = []): Article =>
   articleFrom(english, cycle, runs, linksTo);
 const rivalOf = (text: string, cycle: string, articles: readonly Article[]): Rival | undefined =>
-  rivalFor(phraseFrom(english, text), cycle, articleIndexOf(articles));
+  rivalFor(phraseFrom(english, text), cycle, archiveOf(articles.map(indexArticle)));
 
 const title = (text: string): Run => ({ text, form: 'title', zone: 'title' });
 const heading = (text: string): Run => ({ text, form: 'heading', zone: 'heading' });
@@ -81,7 +83,7 @@ describe('a page that says a phrase in better places and more often', () => {
     ]);
     const two = articleFrom(japanese, '2025-08', ['窓辺の鉢に、如雨露で水をやる。土を見る。']);
     const phrase = phraseFrom(japanese, '如雨露');
-    expect(rivalFor(phrase, '2025-08', articleIndexOf([one, two]))?.cycle).toBe('2025-06');
+    expect(rivalFor(phrase, '2025-08', archiveOf([one, two].map(indexArticle)))?.cycle).toBe('2025-06');
   });
 
   test.each([
@@ -212,6 +214,17 @@ describe('the link to write', () => {
   });
 });
 
-test('an article that is not in the index is our own mistake', () => {
+test('an article that is not in the archive, or is there twice, is our own mistake', () => {
   expect(() => rivalOf('tin', '2025-08', [])).toThrow('`2025-08`');
+  expect(() => rivalOf('tin', '2025-08', [weak('2025-08'), weak('2025-08')])).toThrow('one article a cycle');
+});
+
+test('of two pages that answer equally well the older is the rival', () => {
+  const articles = [strong('2025-07'), strong('2025-06'), weak('2025-08')];
+  expect(rivalOf('watering can', '2025-08', articles)).toMatchObject({ cycle: '2025-06', rank: 3 });
+});
+
+test('scores have the two decimals that are shown', () => {
+  const rival = rivalOf('watering can', '2025-08', [strong('2025-06'), weak('2025-08')]);
+  for (const score of [rival?.score, rival?.own]) expect(score).toBe(Number(score?.toFixed(2)));
 });

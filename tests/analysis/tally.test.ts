@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Phrase } from '../../src/analysis/coverage/phrases/phrase.ts';
-import { type TalliedItem, talliedAgain, tallyOf } from '../../src/analysis/coverage/standing/tally.ts';
+import {
+  outcomeOf,
+  type TalliedItem,
+  talliedAgain,
+  tallyOf,
+} from '../../src/analysis/coverage/standing/tally.ts';
 import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
 import type { Zone } from '../../src/analysis/coverage/text/zones.ts';
 import { zonedWords } from '../../src/analysis/coverage/text/zoning.ts';
@@ -89,12 +94,32 @@ test('counting a changed passage again gives what counting everything gives', ()
       const before = passagesOf(parts);
       const changed = at % before.length;
       const after = before.map((one, i) => (i === changed ? passage(text, parts[i]?.[1]) : one));
-      const again = talliedAgain(tallyOf(before, ITEMS, true), ITEMS, before, after, true);
+      const again = talliedAgain(tallyOf(before, ITEMS, true), before, after);
       const anew = tallyOf(after, ITEMS, true);
       expect([...again.standings]).toEqual([...anew.standings]);
       expect(again.entries.map(({ mentions }) => mentions)).toEqual(
         anew.entries.map(({ mentions }) => mentions),
       );
     }),
+  );
+});
+
+test('what a changed sentence would bring is what counting everything gives', () => {
+  // Whatever is told in one zone of one passage, so that nothing but the sentences parts what changed from what did not.
+  const text = fc.array(word, { maxLength: 40 });
+  fc.assert(
+    fc.property(text, text, text, fc.array(word, { maxLength: 6 }), zone, (start, gone, end, put, where) => {
+      const read = (words: readonly string[]): Passage => passage(words.join(' '), where);
+      const other = passage('A seed tray and a watering can.', 'heading');
+      const before = [other, read([...start, ...gone.slice(0, 5), ...end])];
+      const after = [other, read([...start, ...put, ...end])];
+      const touched = ITEMS.flatMap(({ phrases }) => phrases.flatMap(({ words }) => words));
+      const tally = tallyOf(before, ITEMS, true);
+      const outcome = outcomeOf(tally, 1, before[1], after[1] as Passage, touched);
+      expect([...outcome.standings]).toEqual([...tallyOf(after, ITEMS, true).standings]);
+      const added = outcomeOf(tallyOf([other], ITEMS, true), 1, undefined, after[1] as Passage, touched);
+      expect([...added.standings]).toEqual([...outcome.standings]);
+    }),
+    { numRuns: 500 },
   );
 });

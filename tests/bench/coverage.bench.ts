@@ -3,8 +3,24 @@ import { spawnSync } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
+import remarkHtml from 'remark-html';
+import remarkParse from 'remark-parse';
+import { unified } from 'unified';
 import { describe, test } from 'vitest';
-import { comparisonsOf, coverageOf } from '../../src/analysis/coverage/measure-coverage.ts';
+import {
+  type ArticleIndex,
+  archiveOf,
+  articleOf,
+  comparedCoverage,
+  coverageOf,
+  decodeIndex,
+  encodeIndex,
+  indexArticle,
+  ownCoverage,
+  passagesOf,
+  searchIndexOf,
+  surroundingsOf,
+} from '../../src/analysis/coverage/measure-coverage.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { readRecords } from '../../src/content/read.ts';
 import type { Sources, TextSource } from '../../src/content/sources.ts';
@@ -74,11 +90,31 @@ const archive = (cycles: number): Sources => {
   return { root: 'content', texts: all, photos: [], paths: all.map(({ path }) => path).sort() };
 };
 
+/** Processor time of this process so far, in milliseconds. */
+const processorTime = (): number => {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+};
+
+type Steps = Record<string, number>;
+
+/** Runs a step and adds its processor time to those of its name. */
+const timed = async <T>(steps: Steps, name: string, run: () => T | Promise<T>): Promise<T> => {
+  const began = processorTime();
+  const result = await run();
+  steps[name] = (steps[name] ?? 0) + processorTime() - began;
+  return result;
+};
+
 interface Measured {
   readonly articles: number;
-  readonly words: number;
-  readonly comparing: number;
-  readonly proving: number;
+  /** Of each step for all articles. */
+  readonly steps: Steps;
+  readonly floor: number;
+  /** Indexes read back, and one article compared with all. */
+  readonly one: Steps;
+  readonly indexBytes: number;
+  readonly ownBytes: number;
 }
 
 const measure = async (articles: number): Promise<Measured> => {
@@ -88,41 +124,76 @@ const measure = async (articles: number): Promise<Measured> => {
     throw new Error(`Expected ${articles} cycles, found ${box?.cycles.length}`);
   const english = await languageFor('en-GB');
   const asOf = Date.UTC(2100, 0, 1);
-  const cycle = box.cycles.at(-1) as Cycle;
-  const began = performance.now();
-  const comparisons = comparisonsOf(box, asOf, english, new Set(), cautionText);
-  const compared = performance.now();
-  const coverage = await coverageOf({
-    box,
-    cycle,
-    asOf,
-    aim: 0.7,
-    comparisons,
-    cautionText,
-    otherNames: new Map(),
-  });
+  const bare = unified().use(remarkParse).use(remarkHtml);
+  const floor: Steps = {};
+  for (const { path, text } of sources.texts) {
+    const body = text.split(/^---$/m).slice(2).join('---');
+    if (path.startsWith('cycles/')) await timed(floor, 'floor', () => bare.process(body));
+  }
+
+  const steps: Steps = {};
+  const searches = await timed(steps, 'searches', () => searchIndexOf(box.searches, english));
+  const bytes: Uint8Array[] = [];
+  const halves = [];
+  for (const cycle of box.cycles) {
+    const passages = await timed(steps, 'passages', () =>
+      passagesOf(cycle, surroundingsOf(box, cycle, asOf), english),
+    );
+    bytes.push(await timed(steps, 'index', () => encodeIndex(indexArticle(articleOf(cycle, passages)))));
+    const input = { cycle, passages, searches, aim: 0.7, language: english, otherNames: new Map() };
+    halves.push(await timed(steps, 'own', () => ownCoverage(input)));
+  }
+  const decoded = (): readonly ArticleIndex[] => bytes.flatMap((one) => decodeIndex(one) ?? []);
+  const all = await timed(steps, 'archive', () => archiveOf(decoded()));
+  for (const own of halves) await timed(steps, 'compared', () => comparedCoverage(own, all, english));
+
+  const one: Steps = {};
+  const [cycle, own] = [box.cycles.at(-1) as Cycle, halves.at(-1) as (typeof halves)[number]];
+  const indexes = await timed(one, 'decoding', decoded);
+  const alone = await timed(one, 'archive', () => archiveOf(indexes, new Set([cycle.id])));
+  const compared = await timed(one, 'comparing', () => comparedCoverage(own, alone, english));
+  coverageOf(own, compared, passagesOf(cycle, surroundingsOf(box, cycle, asOf), english), english);
+  const sum = (sizes: readonly number[]): number => sizes.reduce((total, size) => total + size, 0) / articles;
   return {
     articles,
-    words: coverage.reading.words,
-    comparing: compared - began,
-    proving: performance.now() - compared,
+    steps,
+    floor: floor.floor ?? 0,
+    one,
+    indexBytes: sum(bytes.map(({ length }) => length)),
+    ownBytes: sum(halves.map((half) => Buffer.byteLength(JSON.stringify(half)))),
   };
 };
 
 const ms = (time: number): string => `${time.toFixed(0).padStart(7)} ms`;
+const total = (steps: Steps): number => Object.values(steps).reduce((sum, time) => sum + time, 0);
+const each = (steps: Steps, count: number): string =>
+  Object.entries(steps)
+    .map(([name, time]) => `${name} ${(time / count).toFixed(2)}`)
+    .join(', ');
 
 describe('coverage', () => {
   test('grows with the archive', async () => {
     await measure(12); // Warm.
     const all: Measured[] = [];
-    for (const articles of [12, 120, 1200]) all.push(await measure(articles));
-    for (const { articles, words, comparing, proving } of all)
+    for (const articles of [12, 120, 1200]) {
+      const measured = await measure(articles);
+      const { steps, floor, one, indexBytes, ownBytes } = measured;
+      all.push(measured);
       console.log(
-        `${String(articles).padStart(5)} articles of about ${words} words: comparing ${ms(comparing)}, proving one ${ms(proving)}`,
+        [
+          `${articles} articles, processor time in ms an article: ${each(steps, articles)}`,
+          `  together ${(total(steps) / articles).toFixed(1)}, ${(total(steps) / floor).toFixed(1)} times remark-parse → remark-html of the same bodies (${(floor / articles).toFixed(1)})`,
+          `  index ${indexBytes.toFixed(0)} bytes, first half of the proof ${ownBytes.toFixed(0)} bytes of JSON`,
+          `  one of them compared with all: ${each(one, 1)}; together ${total(one).toFixed(1)} ms`,
+        ].join('\n'),
       );
-    const [, middle, last] = all as [Measured, Measured, Measured];
-    const exponent = Math.log10((last.comparing + last.proving) / (middle.comparing + middle.proving));
-    console.log(`Exponent from 120 to 1,200 articles: ${exponent.toFixed(2)}`);
+    }
+    const [first, middle, last] = all as [Measured, Measured, Measured];
+    const exponent = (a: Measured, b: Measured): string =>
+      Math.log10(total(b.steps) / total(a.steps)).toFixed(2);
+    console.log(
+      `Exponent from 12 to 120 articles ${exponent(first, middle)}, to 1,200 ${exponent(middle, last)}`,
+    );
   });
 
   test('of one article among the demo’s, as a whole process', () => {

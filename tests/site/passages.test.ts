@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, inject, test } from 'vitest';
 import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
 import { passagesOf } from '../../src/analysis/coverage/text/passages.ts';
+import { surroundingsOf } from '../../src/analysis/coverage/text/surroundings.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { readRecords } from '../../src/content/read.ts';
 import { readContent } from '../../src/io/read-content.ts';
@@ -94,7 +95,7 @@ describe('the passages of an article', () => {
   test.each(['2025-04', '2025-11', '2026-02', '2026-03'])('of %s are all on its page', async (id) => {
     const cycle = box.cycles.find((one) => one.id === id) as Cycle;
     const page = ` ${shownWords(await pageOf(cycle)).join(' ')} `;
-    const passages = passagesOf(box, cycle, NOW, english, cautionText).filter(isShown);
+    const passages = passagesOf(cycle, surroundingsOf(box, cycle, NOW), english).filter(isShown);
     expect(passages.length).toBeGreaterThan(50);
     const absent = passages.filter((passage) => !page.includes(` ${wordsOf([passage]).join(' ')} `));
     expect(absent.map(({ text }) => text)).toEqual([]);
@@ -103,7 +104,7 @@ describe('the passages of an article', () => {
   test.each(['2025-04', '2025-11', '2026-02', '2026-03'])('of %s leave none of its words out', async (id) => {
     const cycle = box.cycles.find((one) => one.id === id) as Cycle;
     const counts = new Map<string, number>();
-    for (const word of wordsOf(passagesOf(box, cycle, NOW, english, cautionText).filter(isShown)))
+    for (const word of wordsOf(passagesOf(cycle, surroundingsOf(box, cycle, NOW), english).filter(isShown)))
       counts.set(word, (counts.get(word) ?? 0) + 1);
     const left = shownWords(await pageOf(cycle)).filter((word) => {
       const count = counts.get(word) ?? 0;

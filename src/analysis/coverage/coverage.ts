@@ -64,7 +64,7 @@ export type RivalReason =
 export interface Rival {
   readonly cycle: string;
   readonly title: string;
-  /** BM25F scores of the rival and of this article. */
+  /** BM25F scores of the rival and of this article, rounded to two decimals as they are shown. */
   readonly score: number;
   readonly own: number;
   /** This article's rank for the phrase among the box's articles, from 1. */
@@ -132,14 +132,19 @@ export interface Reading {
   readonly grade?: number;
 }
 
-/** A passage much like one of an earlier article. */
-export interface SharedPassage {
+/** A passage much like one of an earlier article, by where the two stand. */
+export interface SharedPlaces {
   readonly passage: number;
   readonly at: Location;
-  readonly text: string;
-  readonly other: { readonly cycle: string; readonly at: Location; readonly text: string };
+  readonly other: { readonly cycle: string; readonly at: Location };
   /** Broder's resemblance of the two, 0 to 1. */
   readonly resemblance: number;
+}
+
+/** A passage much like one of an earlier article, with the words of both. */
+export interface SharedPassage extends SharedPlaces {
+  readonly text: string;
+  readonly other: SharedPlaces['other'] & { readonly text: string };
 }
 
 /** What an edit asks for; the words to write are the edit's. */

@@ -1,120 +1,116 @@
-/** The proof of a cycle's article: its phrases, where they stand and how well, and the least work that would mend it. */
-import { visit } from 'unist-util-visit';
-import type { Box, Cycle, Item, Moment } from '../../model/box.ts';
-import type { CautionWords } from '../../model/cautions.ts';
-import { isSealed } from '../../model/seal.ts';
-import type {} from '../../model/story.ts';
+/**
+ * The proof of a cycle's article: its phrases, where they stand and how well, and the least work that would mend it.
+ *
+ * A proof has two halves, because they change at different times. `ownCoverage` depends on the cycle; `comparedCoverage`
+ * on the phrases of the first half and on the indexes of all articles. Both are plain data and survive JSON; the
+ * passages, by far the largest part, are read anew when a proof is shown.
+ */
+import type { Location } from '../../diagnostics/diagnostic.ts';
+import type { Item } from '../../model/box.ts';
 import type { Language } from '../language/language.ts';
 import { isAtAim } from './aim.ts';
-import type { Coverage, ItemCoverage, Limit, PhraseCoverage } from './coverage.ts';
+import type { Coverage, ItemCoverage, Limit, Mention, PhraseCoverage, Rival, SharedPlaces } from './coverage.ts';
 import { overRepetitionsOf } from './over-repetition.ts';
-import { phrasesOf, type SearchIndex, searchIndexOf } from './phrases/phrases.ts';
+import type { Phrase } from './phrases/phrase.ts';
+import { phrasesOf, type SearchIndex } from './phrases/phrases.ts';
 import { readingOf } from './reading.ts';
-import type { Article } from './rivals/article.ts';
-import { type ArticleIndex, articleIndexOf, rivalFor } from './rivals/rivals.ts';
-import {
-  addToPassageIndex,
-  emptyPassageIndex,
-  type PassageIndex,
-  sharedPassagesOf,
-} from './rivals/shared-passages.ts';
+import type { Archive } from './rivals/archive.ts';
+import { rivalFor } from './rivals/rivals.ts';
+import { sharedPassagesOf } from './rivals/shared-passages.ts';
 import { adviceFor } from './standing/advice.ts';
 import { withinLonger } from './standing/mentions.ts';
 import { partsOf } from './standing/standing.ts';
 import { type TalliedItem, tallyOf } from './standing/tally.ts';
-import { passagesOf } from './text/passages.ts';
+import { type Passage, whereIs } from './text/passage.ts';
 
-/** What one article is compared with, read once for all that are proved. */
-export interface Comparisons {
-  readonly language: Language;
-  readonly articles: ArticleIndex;
-  readonly paragraphs: PassageIndex;
-  readonly searches: SearchIndex;
-}
-
-/** Cycles that a cycle's stories link to. */
-const linkedCycles = (cycle: Cycle): readonly string[] => {
-  const linked = new Set<string>();
-  for (const { tree } of [cycle.story, ...cycle.items.map(({ story }) => story)])
-    visit(tree, 'link', ({ data }) => {
-      if (data?.target && !data.dropped) linked.add(data.target.cycle);
-    });
-  return [...linked];
-};
-
-/**
- * The box's articles as of a moment, made ready for comparing. Those that a visitor cannot read yet compete with
- * none: they are left out, but for `proved`, which is to be published beside the others.
- */
-export const comparisonsOf = (
-  box: Box,
-  asOf: Moment,
-  language: Language,
-  proved: ReadonlySet<string>,
-  cautionText: CautionWords,
-): Comparisons => {
-  const cycles = box.cycles.filter((cycle) => !isSealed(cycle, asOf) || proved.has(cycle.id));
-  const paragraphs = emptyPassageIndex();
-  // Each article is read once, put into both indexes and let go: a long archive fits in memory.
-  const articles = function* (): Generator<Article> {
-    for (const cycle of cycles) {
-      // What is compared are words: nobody asks where sentences end.
-      const passages = passagesOf(box, cycle, asOf, language, cautionText, () => []);
-      const article = { cycle: cycle.id, title: cycle.title, passages, linksTo: linkedCycles(cycle) };
-      addToPassageIndex(paragraphs, article);
-      yield article;
-    }
-  };
-  return {
-    language,
-    articles: articleIndexOf(articles()),
-    paragraphs,
-    searches: searchIndexOf(box.searches, language),
-  };
-};
-
-/** What a proof is made of. */
-export interface CoverageInput {
-  readonly box: Box;
-  readonly cycle: Cycle;
-  readonly asOf: Moment;
-  /** Standing that every item should reach, more than 0 and less than 1. */
-  readonly aim: number;
-  readonly comparisons: Comparisons;
-  /** Words of the cautions that the article shows. */
-  readonly cautionText: CautionWords;
-  /** Other names that a dictionary has, by kind. */
-  readonly otherNames: ReadonlyMap<string, readonly string[]>;
-}
+export { searchIndexOf } from './phrases/phrases.ts';
+export { type Archive, archiveOf } from './rivals/archive.ts';
+export { articleOf } from './rivals/article.ts';
+export { type ArticleIndex, indexArticle } from './rivals/article-index.ts';
+export { decodeIndex, encodeIndex } from './rivals/index-bytes.ts';
+export { passagesOf } from './text/passages.ts';
+export { type Surroundings, surroundingsOf } from './text/surroundings.ts';
 
 const limitsOf = ({ english, stems }: Language): readonly Limit[] => [
   ...(english ? [] : (['names taken whole'] as const)),
   ...(stems ? [] : (['no stemmer'] as const)),
 ];
 
-/** Everything the proof says about one cycle's article. */
-export const coverageOf = async (input: CoverageInput): Promise<Coverage> => {
-  const { box, cycle, asOf, aim, comparisons, cautionText, otherNames } = input;
-  const { language } = comparisons;
-  const passages = passagesOf(box, cycle, asOf, language, cautionText);
+/** A mention without what its passage says of it. */
+export type OwnMention = readonly [
+  passage: number,
+  from: number,
+  to: number,
+  zone: Mention['zone'],
+  grade: Mention['grade'],
+  within?: string,
+];
+
+/** A phrase without its words, which are those of its text. */
+export interface OwnPhrase extends Omit<Phrase, 'words'> {
+  readonly standing: number;
+  readonly mentions: readonly OwnMention[];
+}
+
+/** All of a proof that depends on the cycle alone. */
+export interface OwnCoverage
+  extends Pick<
+    Coverage,
+    | 'cycle'
+    | 'theme'
+    | 'title'
+    | 'aim'
+    | 'lang'
+    | 'limits'
+    | 'overRepeated'
+    | 'reading'
+    | 'advice'
+    | 'outOfReach'
+  > {
+  readonly items: readonly (Omit<ItemCoverage, 'phrases'> & { readonly phrases: readonly OwnPhrase[] })[];
+}
+
+export interface OwnCoverageInput {
+  readonly cycle: {
+    readonly id: string;
+    readonly theme: string;
+    readonly title: string;
+    readonly items: readonly Item[];
+  };
+  /** The cycle's, as `passagesOf` gives them. */
+  readonly passages: readonly Passage[];
+  /** What people typed. */
+  readonly searches: SearchIndex;
+  /** Standing that every item should reach, more than 0 and less than 1. */
+  readonly aim: number;
+  readonly language: Language;
+  /** Other names that a dictionary has, by kind. */
+  readonly otherNames: ReadonlyMap<string, readonly string[]>;
+}
+
+const ownMention = ({ passage, from, to, zone, grade, within }: Mention): OwnMention =>
+  within === undefined ? [passage, from, to, zone, grade] : [passage, from, to, zone, grade, within];
+
+/**
+ * What an article's own text and records say in a proof. It depends on its input alone: on the cycle's id, theme,
+ * title and items, its passages (so on what `passagesOf` depends on), all that was typed, the aim, the language, and
+ * the other names of the cycle's kinds. Nothing in it depends on other articles.
+ */
+export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage> => {
+  const { cycle, passages, searches, aim, language, otherNames } = input;
   const tallied = cycle.items.map(
     (item): TalliedItem => ({
       slug: item.slug,
       name: item.name,
-      phrases: phrasesOf(item, comparisons.searches, language),
+      phrases: phrasesOf(item, searches, language),
     }),
   );
   const tally = tallyOf(passages, tallied, language.english);
-  const { edits, promised } = adviceFor(passages, tallied, aim, language);
+  const { edits, promised } = adviceFor(passages, tally, aim, language);
 
-  const itemCoverage = (item: Item): ItemCoverage => {
+  const items = cycle.items.map((item) => {
     const entries = tally.entries.filter((entry) => entry.item.slug === item.slug);
     const mentions = withinLonger(entries);
-    const phrases = entries.map(({ phrase, standing }, i): PhraseCoverage => {
-      const rival = rivalFor(phrase, cycle.id, comparisons.articles);
-      const here = mentions[i] ?? [];
-      return { phrase, standing, parts: partsOf(here), mentions: here, ...(rival ? { rival } : {}) };
-    });
     return {
       slug: item.slug,
       number: item.number,
@@ -122,11 +118,10 @@ export const coverageOf = async (input: CoverageInput): Promise<Coverage> => {
       kind: item.kind,
       standing: tally.standings.get(item.slug) ?? 0,
       promised: promised.get(item.slug) ?? 0,
-      phrases,
       otherNames: otherNames.get(item.kind) ?? [],
+      phrases: entries.map(({ phrase, standing }, i) => ({ phrase, standing, mentions: mentions[i] ?? [] })),
     };
-  };
-  const items = cycle.items.map(itemCoverage);
+  });
   return {
     cycle: cycle.id,
     theme: cycle.theme,
@@ -134,12 +129,101 @@ export const coverageOf = async (input: CoverageInput): Promise<Coverage> => {
     aim,
     lang: language.tag,
     limits: limitsOf(language),
-    passages,
-    items,
+    items: items.map((item) => ({
+      ...item,
+      phrases: item.phrases.map(({ phrase: { text, head, origins, weight }, standing, mentions }) => ({
+        text,
+        head,
+        origins,
+        weight,
+        standing,
+        mentions: mentions.map(ownMention),
+      })),
+    })),
     overRepeated: overRepetitionsOf(items, passages),
-    shared: sharedPassagesOf({ cycle: cycle.id, passages }, comparisons.paragraphs),
     reading: await readingOf(passages, language),
     advice: edits,
     outOfReach: items.filter((item) => !isAtAim(item.promised, aim)).map(({ slug }) => slug),
   };
 };
+
+/** All of a proof that depends on other articles. */
+export interface ComparedCoverage {
+  /** Phrases that another page of ours would answer first, by their place among the item's phrases. */
+  readonly rivals: readonly { readonly item: string; readonly phrase: number; readonly rival: Rival }[];
+  readonly shared: readonly SharedPlaces[];
+}
+
+/**
+ * What an article is beside the others. It depends on the cycle and the phrases of its first half, on the language,
+ * and on the archive, which is to hold the article itself and all that a visitor can read; so on all their indexes,
+ * and on nothing else.
+ */
+export const comparedCoverage = (
+  { cycle, items }: OwnCoverage,
+  archive: Archive,
+  language: Language,
+): ComparedCoverage => ({
+  rivals: items.flatMap(({ slug, phrases }) =>
+    phrases.flatMap(({ text, head }, phrase) => {
+      const rival = rivalFor({ words: language.words(text), head }, cycle, archive);
+      return rival ? [{ item: slug, phrase, rival }] : [];
+    }),
+  ),
+  shared: sharedPassagesOf(cycle, archive),
+});
+
+const mentionFrom = (
+  [passage, from, to, zone, grade, within]: OwnMention,
+  passages: readonly Passage[],
+): Mention => {
+  const where = passages[passage];
+  const word = where?.words[from];
+  if (!where || !word)
+    throw new Error(`Expected the passages of the mentions, found none of number ${passage}`);
+  const mention = { passage, from, to, zone, grade };
+  return { ...mention, ...(within === undefined ? {} : { within }), at: whereIs(where, word) };
+};
+
+/** The text of the passage that begins at a place; empty where none does. */
+const textAt = (passages: readonly Passage[], at: Location): string =>
+  passages.find((passage) => {
+    const [first] = passage.words;
+    const place = first && whereIs(passage, first);
+    return place?.file === at.file && place.line === at.line && place.column === at.column;
+  })?.text ?? '';
+
+/**
+ * The whole of a proof from its two halves and the passages that the first of them was made from. `passagesIn` gives
+ * those of another cycle's article, and is asked only for one that shares a passage with this.
+ */
+export const coverageOf = (
+  own: OwnCoverage,
+  { rivals, shared }: ComparedCoverage,
+  passages: readonly Passage[],
+  language: Language,
+  passagesIn: (cycle: string) => readonly Passage[],
+): Coverage => ({
+  ...own,
+  passages,
+  shared: shared.map(({ other, ...one }) => ({
+    ...one,
+    text: passages[one.passage]?.text ?? '',
+    other: { ...other, text: textAt(passagesIn(other.cycle), other.at) },
+  })),
+  items: own.items.map((item): ItemCoverage => {
+    const phrases = item.phrases.map((own, i): PhraseCoverage => {
+      const { text, head, origins, weight, standing } = own;
+      const mentions = own.mentions.map((mention) => mentionFrom(mention, passages));
+      const found = rivals.find((one) => one.item === item.slug && one.phrase === i);
+      return {
+        phrase: { text, words: language.words(text), head, origins, weight },
+        standing,
+        parts: partsOf(mentions),
+        mentions,
+        ...(found ? { rival: found.rival } : {}),
+      };
+    });
+    return { ...item, phrases };
+  }),
+});

@@ -25,15 +25,17 @@ export const fleschEase = ({ sentences, words, syllables }: Counts): number =>
 export const kincaidGrade = ({ sentences, words, syllables }: Counts): number =>
   0.39 * (words / sentences) + 11.8 * (syllables / words) - 15.59;
 
+/** Counts that were made: a shop writes the same few thousand words all year, and a word's syllables never change. */
+const countedBefore = new Map<string, number>();
+
 /** Counter of an English word's syllables, at least 1. Loaded when first asked for, since few commands need it. */
 export const syllableCounter = async (): Promise<(word: string) => number> => {
   const { syllable } = await import('syllable');
-  const known = new Map<string, number>();
   return (word) => {
-    const seen = known.get(word);
+    const seen = countedBefore.get(word);
     if (seen !== undefined) return seen;
     const count = Math.max(1, syllable(word));
-    known.set(word, count);
+    countedBefore.set(word, count);
     return count;
   };
 };

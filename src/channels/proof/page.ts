@@ -78,7 +78,6 @@ export interface ProofView {
   readonly lang: string;
   /** The article's own language. */
   readonly textLang: string;
-  readonly textHash: string;
   readonly name: string;
   readonly month: string;
   readonly theme: string;
@@ -177,15 +176,17 @@ const sharedView = (
   other: { cycle: other.cycle, text: other.text, at: locationText(other.at) },
 });
 
-const otherNamesViews = ({ coverage, page }: Sheet, names: ProofData['names']): readonly OtherNamesView[] =>
+const otherNamesViews = ({ coverage, page }: Sheet, records: ProofData['items']): readonly OtherNamesView[] =>
   coverage.items.flatMap(({ slug, name, otherNames }) => {
     if (otherNames.length === 0) return [];
-    const { also = [], at } = names[slug] ?? {};
+    const record = records.find((one) => one.slug === slug);
+    const fields = record?.source.fields;
+    const at = fields?.get('also') ?? fields?.get('kind');
     return [
       {
         name,
         names: page.names.listed(otherNames),
-        line: alsoLine([...also, ...otherNames]),
+        line: alsoLine([...(record?.also ?? []), ...otherNames]),
         at: at && locationText(at),
       },
     ];
@@ -193,7 +194,7 @@ const otherNamesViews = ({ coverage, page }: Sheet, names: ProofData['names']): 
 
 /** The proof of one cycle. */
 export const proofPage = (data: ProofData, { templates, wording }: Tools): MadeDocument<Diagnostic> => {
-  const { coverage, settings, cycle, names, asOf, sealed, diagnostics, textHash } = data;
+  const { coverage, settings, cycle, items, asOf, sealed, diagnostics } = data;
   const sheet: Sheet = { coverage, page: wording.proof.page, words: wording.coverage };
   const { page, words } = sheet;
   // The page is in English; the article on it may not be.
@@ -204,7 +205,6 @@ export const proofPage = (data: ProofData, { templates, wording }: Tools): MadeD
     paper: wording.backRoomPage,
     lang,
     textLang: coverage.lang,
-    textHash,
     name: typeset(settings.name, lang),
     month: monthName(cycle, lang),
     theme: typeset(coverage.theme, coverage.lang),
@@ -227,7 +227,7 @@ export const proofPage = (data: ProofData, { templates, wording }: Tools): MadeD
     rivals: rivalViews(sheet),
     crowded: coverage.overRepeated.map((crowding) => crowdingView(crowding, sheet)),
     shared: coverage.shared.map((shared) => sharedView(shared, sheet)),
-    otherNames: otherNamesViews(sheet, names),
+    otherNames: otherNamesViews(sheet, items),
     folder: `cycles/${coverage.cycle}/`,
     mustFix: findings.filter(({ isMustFix }) => isMustFix),
     findings: findings.filter(({ isMustFix }) => !isMustFix),

@@ -1,33 +1,24 @@
 /** What the proof of each cycle is made of. */
 import type { Coverage } from '../../analysis/coverage/coverage.ts';
-import type { Diagnostic, Location } from '../../diagnostics/diagnostic.ts';
-import type { Box, BoxSettings, Cycle, Moment, PlainDate } from '../../model/box.ts';
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import type { Box, BoxSettings, Cycle, Item, Moment, PlainDate } from '../../model/box.ts';
 import { dateInZone } from '../../model/calendar.ts';
 import { isSealed } from '../../model/seal.ts';
-import { defined } from '../../text/defined.ts';
 import { type PlanningChannel, type Proof, plannedDocument } from '../channel.ts';
 import { proofPage } from './page.ts';
-
-/** The names that a record gives an item besides its own, and where another would be written. */
-export interface RecordedNames {
-  readonly also: readonly string[];
-  readonly at?: Location;
-}
 
 /** All that a proof is made of. */
 export interface ProofData {
   readonly coverage: Coverage;
   readonly settings: Pick<BoxSettings, 'name' | 'lang' | 'timeZone'>;
   readonly cycle: Pick<Cycle, 'year' | 'month' | 'palette' | 'reveal'>;
-  /** By the item's slug. */
-  readonly names: Readonly<Record<string, RecordedNames>>;
+  /** Their records say where another name would be written. */
+  readonly items: readonly Item[];
   /** The day it is read as of, in the box's zone. */
   readonly asOf: PlainDate;
   readonly sealed: boolean;
   /** Findings of the cycle's records. */
   readonly diagnostics: readonly Diagnostic[];
-  /** Of all that an author wrote for it: it stands in the page's head. */
-  readonly textHash: string;
 }
 
 /** What the proof of one cycle is made of. */
@@ -35,7 +26,7 @@ export const proofData = (
   { settings }: Pick<Box, 'settings'>,
   cycle: Cycle,
   asOf: Moment,
-  { coverage, diagnostics, textHash }: Proof,
+  { coverage, diagnostics }: Proof,
 ): ProofData => {
   const { name, lang, timeZone } = settings;
   const { year, month, palette, reveal, items } = cycle;
@@ -43,16 +34,10 @@ export const proofData = (
     coverage,
     settings: { name, lang, timeZone },
     cycle: { year, month, palette, reveal },
-    names: Object.fromEntries(
-      items.map(({ slug, also, source: { fields } }) => [
-        slug,
-        defined({ also, at: fields.get('also') ?? fields.get('kind') }),
-      ]),
-    ),
+    items,
     asOf: dateInZone(asOf, timeZone),
     sealed: isSealed(cycle, asOf),
     diagnostics,
-    textHash,
   };
 };
 

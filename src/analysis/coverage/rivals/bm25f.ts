@@ -6,12 +6,6 @@
  * and the result is weighted by how rare the term is. With one field of weight 1 it is BM25.
  */
 
-/** A document as its terms by field, in any order within a field. */
-export interface FieldedDocument<Field extends string> {
-  readonly id: string;
-  readonly fields: Readonly<Record<Field, readonly string[]>>;
-}
-
 export interface FieldParameters {
   /** What one occurrence here counts, more than 0. */
   readonly weight: number;
@@ -25,28 +19,33 @@ export interface RankParameters<Field extends string> {
   readonly fields: Readonly<Record<Field, FieldParameters>>;
 }
 
-export interface Ranked {
-  readonly id: string;
-  readonly score: number;
+/** Documents to rank, by their numbers from 0; terms are numbers too. Fields are in the order of the parameters. */
+export interface Collection {
+  /** Words of each field, for each document. */
+  readonly lengths: readonly ArrayLike<number>[];
+  /** Documents that hold a term in any field, in ascending order. */
+  readonly holders: (term: number) => ArrayLike<number>;
+  /** How often a document has a term in each field. */
+  readonly occurrences: (term: number, document: number) => readonly number[];
 }
 
 /** What one term in one field gives to a document's score. */
 export interface Contribution<Field extends string> {
-  readonly term: string;
+  readonly term: number;
   readonly field: Field;
   readonly occurrences: number;
   readonly gives: number;
 }
 
-export interface Ranker<Field extends string> {
+export interface Scorer<Field extends string> {
   /** Number of documents. */
   readonly size: number;
   /** Documents that hold the term, in any field. */
-  readonly holders: (term: string) => number;
-  /** Documents that hold any of the terms, the best first; equal scores in the order of their ids. */
-  readonly rank: (terms: readonly string[]) => readonly Ranked[];
+  readonly holders: (term: number) => number;
+  /** A document's score for some terms; 0 where it holds none. */
+  readonly score: (terms: readonly number[], document: number) => number;
   /** The parts of a document's score: they add up to it. A term that it does not hold has no part. */
-  readonly explain: (terms: readonly string[], id: string) => readonly Contribution<Field>[];
+  readonly explain: (terms: readonly number[], document: number) => readonly Contribution<Field>[];
 }
 
 /**
@@ -57,116 +56,100 @@ export interface Ranker<Field extends string> {
 export const rarity = (documents: number, holders: number): number =>
   Math.log(1 + (documents - holders + 0.5) / (holders + 0.5));
 
-/** Three numbers an entry: document, field, occurrences. Flat, since a box has more entries than anything else. */
-type Postings = number[];
-const ENTRY = 3;
-
-interface WeightedField {
-  readonly number: number;
-  readonly field: number;
+interface WeightedField<Field> {
+  readonly field: Field;
   readonly occurrences: number;
   readonly weighted: number;
 }
 
-const distinct = (terms: readonly string[]): readonly string[] => [...new Set(terms)];
+/** Index of a number in ascending numbers, or -1. */
+const indexIn = (ascending: ArrayLike<number>, wanted: number): number => {
+  let [low, high] = [0, ascending.length - 1];
+  while (low <= high) {
+    const middle = (low + high) >> 1;
+    const found = ascending[middle] as number;
+    if (found === wanted) return middle;
+    if (found < wanted) low = middle + 1;
+    else high = middle - 1;
+  }
+  return -1;
+};
 
 /**
- * A ranker over some documents, read once and not held: building is linear in their text, a query walks only the
- * entries of its terms. A term counts once however often the query has it. The mean length of a field is taken
- * over the documents that have it, for a page without pictures is not one with very short picture text.
+ * A scorer over some documents. A term counts once however often the query has it. The mean length of a field is
+ * taken over the documents that have it, for a page without pictures is not one with very short picture text. What
+ * a term counts in a document is kept, since many queries ask for the same few.
  */
-export const rankerOf = <Field extends string>(
-  documents: Iterable<FieldedDocument<Field>>,
+export const scorerOf = <Field extends string>(
+  { lengths, holders, occurrences }: Collection,
   { k1, fields: parameters }: RankParameters<Field>,
-): Ranker<Field> => {
+): Scorer<Field> => {
   const fields = Object.keys(parameters) as Field[];
-  const ids: string[] = [];
-  const numbers = new Map<string, number>();
-  const postings = new Map<string, Postings>();
-  const lengths: number[][] = [];
-
-  for (const { id, fields: texts } of documents) {
-    if (numbers.has(id)) throw new Error(`Expected one document a name, received \`${id}\` twice`);
-    const number = ids.push(id) - 1;
-    numbers.set(id, number);
-    lengths.push(fields.map((field) => texts[field].length));
-    for (const [field, name] of fields.entries()) {
-      const counts = new Map<string, number>();
-      for (const term of texts[name]) counts.set(term, (counts.get(term) ?? 0) + 1);
-      for (const [term, count] of counts) {
-        const entries = postings.get(term);
-        if (entries) entries.push(number, field, count);
-        else postings.set(term, [number, field, count]);
-      }
-    }
-  }
-
+  const size = lengths.length;
   const meanLengths = fields.map((_, field) => {
-    const lengthsHere = lengths.map((row) => row[field] as number).filter((length) => length > 0);
-    return lengthsHere.reduce((sum, length) => sum + length, 0) / Math.max(1, lengthsHere.length);
+    let [sum, count] = [0, 0];
+    for (const row of lengths) {
+      const length = row[field] as number;
+      sum += length;
+      if (length > 0) count += 1;
+    }
+    return sum / Math.max(1, count);
   });
-  const norm = (number: number, field: number): number => {
+  const norm = (document: number, field: number): number => {
     const { b } = parameters[fields[field] as Field];
-    return 1 - b + (b * (lengths[number]?.[field] as number)) / (meanLengths[field] as number);
+    return 1 - b + (b * (lengths[document]?.[field] as number)) / (meanLengths[field] as number);
   };
 
-  /** What each field of each holder has of a term, its frequency weighted and measured by the field's length. */
-  const partsOf = (term: string): readonly WeightedField[] => {
-    const entries = postings.get(term) ?? [];
-    const parts: WeightedField[] = [];
-    for (let at = 0; at < entries.length; at += ENTRY) {
-      const number = entries[at] as number;
-      const field = entries[at + 1] as number;
-      const occurrences = entries[at + 2] as number;
-      const { weight } = parameters[fields[field] as Field];
-      parts.push({ number, field, occurrences, weighted: (weight * occurrences) / norm(number, field) });
+  /** What each field of a document has of a term, its frequency weighted and measured by the field's length. */
+  const partsOf = (term: number, document: number): readonly WeightedField<Field>[] =>
+    occurrences(term, document).flatMap((count, number) => {
+      if (count === 0) return [];
+      const field = fields[number] as Field;
+      const { weight } = parameters[field];
+      return { field, occurrences: count, weighted: (weight * count) / norm(document, number) };
+    });
+  const frequencyOf = (parts: readonly WeightedField<Field>[]): number =>
+    parts.reduce((sum, { weighted }) => sum + weighted, 0);
+
+  /** Frequencies by term, one for each of its holders; less than 0 where it was not asked for yet. */
+  const kept = new Map<number, Float64Array>();
+  const frequency = (term: number, document: number): number => {
+    const documents = holders(term);
+    const at = indexIn(documents, document);
+    if (at < 0) return 0;
+    let known = kept.get(term);
+    if (!known) {
+      known = new Float64Array(documents.length).fill(-1);
+      kept.set(term, known);
     }
-    return parts;
-  };
-  /** Each holder's frequency over all its fields. */
-  const frequenciesOf = (parts: readonly WeightedField[]): ReadonlyMap<number, number> => {
-    const sums = new Map<number, number>();
-    for (const { number, weighted } of parts) sums.set(number, (sums.get(number) ?? 0) + weighted);
-    return sums;
+    const before = known[at] as number;
+    if (before >= 0) return before;
+    const found = frequencyOf(partsOf(term, document));
+    known[at] = found;
+    return found;
   };
 
-  const rank = (terms: readonly string[]): readonly Ranked[] => {
-    const scores = new Map<number, number>();
-    for (const term of distinct(terms)) {
-      const frequencies = frequenciesOf(partsOf(term));
-      const weight = rarity(ids.length, frequencies.size);
-      for (const [number, frequency] of frequencies) {
-        scores.set(number, (scores.get(number) ?? 0) + (weight * frequency) / (k1 + frequency));
-      }
+  const score = (terms: readonly number[], document: number): number => {
+    let sum = 0;
+    for (const [at, term] of terms.entries()) {
+      if (terms.indexOf(term) < at) continue;
+      const found = frequency(term, document);
+      if (found > 0) sum += (rarity(size, holders(term).length) * found) / (k1 + found);
     }
-    return [...scores]
-      .map(([number, score]) => ({ id: ids[number] as string, score }))
-      .sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1));
+    return sum;
   };
 
-  const explain = (terms: readonly string[], id: string): readonly Contribution<Field>[] =>
-    distinct(terms).flatMap((term) => {
-      const parts = partsOf(term);
-      const own = parts.filter(({ number }) => number === numbers.get(id));
-      const frequency = own.reduce((sum, { weighted }) => sum + weighted, 0);
-      const each = rarity(ids.length, holders(term)) / (k1 + frequency);
-      return own.map(({ field, occurrences, weighted }) => ({
+  const explain = (terms: readonly number[], document: number): readonly Contribution<Field>[] =>
+    [...new Set(terms)].flatMap((term) => {
+      const parts = partsOf(term, document);
+      const each = rarity(size, holders(term).length) / (k1 + frequencyOf(parts));
+      return parts.map(({ field, occurrences: count, weighted }) => ({
         term,
-        field: fields[field] as Field,
-        occurrences,
+        field,
+        occurrences: count,
         gives: each * weighted,
       }));
     });
 
-  /** A document's entries for a term stand together. */
-  const holders = (term: string): number => {
-    const entries = postings.get(term) ?? [];
-    let count = 0;
-    for (let at = 0; at < entries.length; at += ENTRY) {
-      if (at === 0 || entries[at] !== entries[at - ENTRY]) count += 1;
-    }
-    return count;
-  };
-
-  return { size: ids.length, holders, rank, explain };
+  return { size, holders: (term) => holders(term).length, score, explain };
 };

@@ -1,77 +1,108 @@
 /** "House plant", "house-plant" and "houseplant" are one: whoever types one of them means them all. */
-import { formNumber, type TextStream, type Vocabulary } from './text-stream.ts';
+import { type ArticleIndex, JOINED } from './article-index.ts';
+import { hashOf, type Vocabulary } from './term.ts';
 
 /** Letters that each half must have: "a way" is not "away". Common practice, no source. */
 const LEAST_LETTERS = 3;
 
 /** Of two words' numbers, that of the word they make. */
-export type Compounds = ReadonlyMap<number, ReadonlyMap<number, number>>;
+export interface Compounds {
+  readonly joined: (first: number, second: number) => number | undefined;
+  /** Words that make one with the word given before them. */
+  readonly secondsOf: (first: number) => Iterable<number>;
+  /** 1 for each word that makes one with some other after it. */
+  readonly isFirst: Uint8Array;
+}
 
 type Halves = readonly [first: number, second: number];
 
 /** Every way to cut a word in two that are words of the vocabulary too. */
-const halvesOf = (key: string, { keys }: Vocabulary): readonly Halves[] => {
+const halvesOf = (key: string, vocabulary: Vocabulary): readonly Halves[] => {
   const found: Halves[] = [];
   for (let cut = LEAST_LETTERS; cut <= key.length - LEAST_LETTERS; cut += 1) {
-    const first = keys.get(key.slice(0, cut));
-    const second = first === undefined ? undefined : keys.get(key.slice(cut));
-    if (first !== undefined && second !== undefined) found.push([first, second]);
+    const first = vocabulary.find(hashOf(key, 0, cut));
+    const second = first < 0 ? -1 : vocabulary.find(hashOf(key, cut));
+    if (second >= 0) found.push([first, second]);
   }
   return found;
 };
 
-/** The pairs that some article writes as one word; linear in the letters of the vocabulary. */
-export const compoundsOf = (vocabulary: Vocabulary): Compounds => {
-  const compounds = new Map<number, Map<number, number>>();
-  for (const [key, joined] of vocabulary.keys) {
+/** The pairs that some article writes as one word, of each word's key by its number; linear in the letters. */
+export const compoundsOf = (keys: readonly string[], vocabulary: Vocabulary): Compounds => {
+  const byFirst = new Map<number, Map<number, number>>();
+  const isFirst = new Uint8Array(keys.length);
+  for (const [joined, key] of keys.entries()) {
     for (const [first, second] of halvesOf(key, vocabulary)) {
-      const seconds = compounds.get(first) ?? new Map<number, number>();
-      compounds.set(first, seconds.set(second, joined));
+      const seconds = byFirst.get(first) ?? new Map<number, number>();
+      byFirst.set(first, seconds.set(second, joined));
+      isFirst[first] = 1;
     }
   }
-  return compounds;
+  return {
+    joined: (first, second) => byFirst.get(first)?.get(second),
+    secondsOf: (first) => byFirst.get(first)?.keys() ?? [],
+    isFirst,
+  };
 };
 
-/** A stream with each pair that makes a word put together as that word; how it is written is kept. */
-export const withCompounds = (
-  stream: TextStream,
-  compounds: Compounds,
-  vocabulary: Vocabulary,
-): TextStream => {
-  const { keys, forms, joins, starts } = stream;
-  const joinedAt = new Map<number, number>();
-  for (let at = 0; at + 1 < keys.length; at += 1) {
-    const joined = compounds.get(keys[at] as number)?.get(keys[at + 1] as number);
-    if (joined === undefined || joins[at + 1] === 0 || joinedAt.has(at - 1)) continue;
-    joinedAt.set(at, joined);
-  }
-  if (joinedAt.size === 0) return stream;
+/** Pairs of an article that are put together, from the left. */
+export interface Pairs {
+  /** Where the first word of each stands, in ascending order. */
+  readonly at: readonly number[];
+  /** The word that each makes, by its number. */
+  readonly words: readonly number[];
+}
 
-  const kept = Int32Array.from(keys.keys()).filter((at) => !joinedAt.has(at - 1));
-  const seconds = [...joinedAt.keys()].map((at) => at + 1);
-  const writtenAt = (at: number): number => {
-    if (!joinedAt.has(at)) return forms[at] as number;
-    const between = joins[at + 1] === 2 ? '-' : ' ';
-    const [first, second] = [
-      vocabulary.written[forms[at] as number],
-      vocabulary.written[forms[at + 1] as number],
-    ];
-    return formNumber(vocabulary, `${first}${between}${second}`);
-  };
-  let gone = 0;
-  return {
-    ...stream,
-    keys: kept.map((at) => joinedAt.get(at) ?? (keys[at] as number)),
-    forms: kept.map(writtenAt),
-    fields: Uint8Array.from(kept, (at) => stream.fields[at] as number),
-    joins: Uint8Array.from(kept, (at) => joins[at] as number),
-    lines: kept.map((at) => stream.lines[at] as number),
-    columns: kept.map((at) => stream.columns[at] as number),
-    starts: starts.map((start) => {
-      while (gone < seconds.length && (seconds[gone] as number) < start) gone += 1;
-      return start - gone;
-    }),
-  };
+/** The pairs of an article that make a word; `numbers` are those of its keys. */
+export const pairsIn = (index: ArticleIndex, numbers: Int32Array, compounds: Compounds): Pairs => {
+  const { words, marks, formKeys } = index;
+  const { isFirst } = compounds;
+  const opens = new Uint8Array(formKeys.length);
+  for (let form = 0; form < formKeys.length; form += 1)
+    opens[form] = isFirst[numbers[formKeys[form] as number] as number] as number;
+  const numberAt = (word: number): number => numbers[formKeys[words[word] as number] as number] as number;
+  const at: number[] = [];
+  const joinedWords: number[] = [];
+  for (let word = 0; word + 1 < words.length; word += 1) {
+    if (opens[words[word] as number] === 0 || (marks[word + 1] as number) < JOINED) continue;
+    const joined = compounds.joined(numberAt(word), numberAt(word + 1));
+    if (joined === undefined) continue;
+    at.push(word);
+    joinedWords.push(joined);
+    word += 1;
+  }
+  return { at, words: joinedWords };
+};
+
+/** Distinct words of an article with its pairs put together. */
+export const wordsWith = (
+  { words, formKeys }: ArticleIndex,
+  numbers: Int32Array,
+  pairs: Pairs,
+): Int32Array => {
+  const counts = new Int32Array(numbers.length);
+  for (let word = 0; word < words.length; word += 1) {
+    const key = formKeys[words[word] as number] as number;
+    counts[key] = (counts[key] as number) + 1;
+  }
+  for (const first of pairs.at)
+    for (const word of [first, first + 1]) {
+      const key = formKeys[words[word] as number] as number;
+      counts[key] = (counts[key] as number) - 1;
+    }
+  const distinct = new Int32Array(numbers.length + pairs.words.length);
+  let size = 0;
+  for (let key = 0; key < numbers.length; key += 1)
+    if (counts[key] !== 0) {
+      distinct[size] = numbers[key] as number;
+      size += 1;
+    }
+  for (const word of pairs.words)
+    if (!distinct.subarray(0, size).includes(word)) {
+      distinct[size] = word;
+      size += 1;
+    }
+  return distinct.subarray(0, size);
 };
 
 export interface Numbered {
@@ -95,10 +126,10 @@ export const numbersOf = (
   const found: Numbered[] = [];
   for (const [word, key] of words.entries()) {
     const before = found.at(-1);
-    const number = vocabulary.keys.get(key);
-    const joined = before && compounds.get(before.number)?.get(number ?? UNKNOWN);
+    const number = vocabulary.find(hashOf(key));
+    const joined = before && compounds.joined(before.number, number);
     if (before && joined !== undefined) found.splice(-1, 1, { word: before.word, number: joined });
-    else if (number !== undefined) found.push({ word, number });
+    else if (number >= 0) found.push({ word, number });
     else {
       const [halves] = halvesOf(key, vocabulary);
       for (const half of halves ?? [UNKNOWN]) found.push({ word, number: half });

@@ -48,3 +48,6 @@ export const RANK_PARAMETERS: RankParameters<FieldName> = {
     'structured data': { weight: 0.5, b: 0.5 },
   },
 };
+
+/** Every field once, in the order in which they are numbered. */
+export const FIELDS: readonly FieldName[] = [...new Set(Object.values(fieldOf))];

@@ -1,20 +1,18 @@
 /** Pages of ours that would answer a phrase before this article. */
 import type { Rival, RivalReason } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
-import type { Article } from './article.ts';
-import { type Contribution, type Ranker, rankerOf } from './bm25f.ts';
-import { type Compounds, compoundsOf, numbersOf, withCompounds } from './compounds.ts';
-import { type FieldName, RANK_PARAMETERS } from './ranking.ts';
+import type { Archive } from './archive.ts';
+import type { Contribution } from './bm25f.ts';
+import { numbersOf } from './compounds.ts';
+import { type FieldName } from './ranking.ts';
 import {
-  keysByField,
   lengthOf,
-  newVocabulary,
+  placeOf,
   proseOf,
   type StreamSpot,
   spotsOf,
-  streamOf,
   type TextStream,
-  type Vocabulary,
+  writtenAt,
 } from './text-stream.ts';
 
 /**
@@ -28,29 +26,6 @@ export const RIVAL_MARGIN = 1.05;
  */
 export const COMMON_SHARE = 0.75;
 export const COMMON_FROM = 4;
-
-export interface ArticleIndex {
-  readonly ranker: Ranker<FieldName>;
-  readonly streams: ReadonlyMap<string, TextStream>;
-  readonly vocabulary: Vocabulary;
-  readonly compounds: Compounds;
-}
-
-/** The articles that may answer first, read once each and not held: the unsealed ones and the one under proof. */
-export const articleIndexOf = (articles: Iterable<Article>): ArticleIndex => {
-  const vocabulary = newVocabulary();
-  const read: TextStream[] = [];
-  for (const article of articles) read.push(streamOf(article, vocabulary));
-  // Which pairs of words make a word is known only when all were read.
-  const compounds = compoundsOf(vocabulary);
-  const streams = new Map(
-    read.map((stream) => [stream.cycle, withCompounds(stream, compounds, vocabulary)] as const),
-  );
-  const documents = function* () {
-    for (const [id, stream] of streams) yield { id, fields: keysByField(stream, vocabulary) };
-  };
-  return { ranker: rankerOf(documents(), RANK_PARAMETERS), streams, vocabulary, compounds };
-};
 
 /** A phrase's head with the word that is nearest to it: what a page must say to be about the thing at all. */
 const coreOf = <T>(words: readonly T[], head: number): readonly T[] =>
@@ -109,69 +84,77 @@ const packed = ({ spots }: Side): boolean =>
  * anchor. Where neither page has one, `at` is the paragraph to add such a sentence to.
  */
 const linkBetween = (rival: Side, own: Side, phrase: string): Rival['link'] => {
-  const toRival = packed(rival) && rival.stream.cycle > own.stream.cycle;
+  const toRival = packed(rival) && rival.stream.index.cycle > own.stream.index.cycle;
   const wanted = toRival ? ([own, rival] as const) : ([rival, own] as const);
   const ways = [wanted, [wanted[1], wanted[0]] as const];
-  const open = ways.filter(([from, to]) => !from.stream.linksTo.has(to.stream.cycle));
+  const open = ways.filter(([from, to]) => !from.stream.index.linksTo.includes(to.stream.index.cycle));
   const canWrite = ([from]: (typeof ways)[number]): boolean => from.spots.some(({ free }) => free);
   const [from, to] = open.find(canWrite) ?? ways.find(canWrite) ?? open[0] ?? wanted;
   const spot = from.spots.find(({ free }) => free);
   return {
-    from: from.stream.cycle,
-    to: to.stream.cycle,
-    anchor: spot?.text ?? phrase,
-    at: spot?.at ?? proseOf(from.stream, from.spots[0]?.at.file),
+    from: from.stream.index.cycle,
+    to: to.stream.index.cycle,
+    anchor: spot ? writtenAt(from.stream, spot) : phrase,
+    at: spot ? placeOf(from.stream, spot) : proseOf(from.stream, from.spots[0]?.file),
   };
 };
+
+/** A score as it is shown, so that a word in another article does not change this proof by what nobody sees. */
+const asShown = (score: number): number => Number(score.toFixed(2));
 
 /**
  * The page that answers a phrase before the article of a cycle, or undefined where that one is first, ties with the
  * first or is but a hair behind. Only pages that say the phrase's head together with its neighbour ("watering can"
  * of "sage watering can") are compared, since a page with the words scattered over it answers something else.
- * A phrase of nothing but words that most articles have is not ranked.
+ * A phrase of nothing but words that most articles have is not ranked. Of equal scores the older page is the first.
+ *
+ * It depends on the phrase's keys, text and head and on the archive. Scores are rounded to two decimals.
  */
 export const rivalFor = (
-  phrase: Pick<Phrase, 'text' | 'words' | 'head'>,
+  phrase: Pick<Phrase, 'words' | 'head'>,
   cycle: string,
-  { ranker, streams, vocabulary, compounds }: ArticleIndex,
+  archive: Archive,
 ): Rival | undefined => {
-  const ownStream = streams.get(cycle);
-  if (!ownStream) throw new Error(`Expected the article of \`${cycle}\` in the index`);
+  const { scorer, vocabulary, compounds, streamOf, articles } = archive;
+  const ownNumber = archive.numberOf(cycle);
   const keys = phrase.words.map(({ key }) => key);
   const numbered = numbersOf(keys, compounds, vocabulary);
-  const numbers = numbered.map(({ number }) => number);
-  const terms = numbers.map((number) => vocabulary.list[number] ?? '');
-  const isCommon = (term: string): boolean => ranker.holders(term) > ranker.size * COMMON_SHARE;
-  if (ranker.size >= COMMON_FROM && terms.every(isCommon)) return undefined;
+  const terms = numbered.map(({ number }) => number);
+  const isCommon = (term: number): boolean => scorer.holders(term) > scorer.size * COMMON_SHARE;
+  if (scorer.size >= COMMON_FROM && terms.every(isCommon)) return undefined;
 
   const head = numbered.findLastIndex(({ word }) => word <= phrase.head);
-  const core = coreOf(numbers, head);
-  const ranked = ranker.rank(terms);
-  const own = ranked.find(({ id }) => id === cycle)?.score ?? 0;
-  const ahead = ranked.filter(
-    ({ id, score }) => score > own && spotsOf(streams.get(id) as TextStream, core, vocabulary).length > 0,
-  );
-  const [first] = ahead;
+  const core = coreOf(terms, head);
+  const own = scorer.score(terms, ownNumber);
+  let first: { readonly article: number; readonly score: number } | undefined;
+  let ahead = 0;
+  for (const article of archive.saying(core)) {
+    const score = scorer.score(terms, article);
+    if (score <= own) continue;
+    ahead += 1;
+    if (!first || score > first.score) first = { article, score };
+  }
   if (!first || first.score <= own * RIVAL_MARGIN) return undefined;
 
-  const rivalStream = streams.get(first.id) as TextStream;
+  const rivalStream = streamOf(first.article);
   // Where the rival never says the whole phrase, both are measured by what it does say.
-  const whole = spotsOf(rivalStream, numbers, vocabulary).length > 0;
-  const said = whole ? numbers : core;
+  const whole = spotsOf(rivalStream, terms).length > 0;
+  const said = whole ? terms : core;
   const words = whole ? phrase.words : coreOf(phrase.words, phrase.head);
   const text = words.map((word) => word.text).join(' ');
-  const sideOf = (stream: TextStream): Side => ({
-    stream,
-    contributions: ranker.explain(terms, stream.cycle),
-    spots: spotsOf(stream, said, vocabulary),
+  const sideOf = (article: number): Side => ({
+    stream: streamOf(article),
+    contributions: scorer.explain(terms, article),
+    spots: spotsOf(streamOf(article), said),
   });
-  const [rival, mine] = [sideOf(rivalStream), sideOf(ownStream)];
+  const [rival, mine] = [sideOf(first.article), sideOf(ownNumber)];
+  const { cycle: rivalCycle, title } = articles[first.article] as (typeof articles)[number];
   return {
-    cycle: first.id,
-    title: rivalStream.title,
-    score: first.score,
-    own,
-    rank: ahead.length + 1,
+    cycle: rivalCycle,
+    title,
+    score: asShown(first.score),
+    own: asShown(own),
+    rank: ahead + 1,
     reason: reasonFor(rival, mine, text, whole),
     link: linkBetween(rival, mine, text),
   };

@@ -1,195 +1,166 @@
-/** An article's words as numbers: small enough to hold a thousand articles, and to look up where one says a phrase. */
+/** An article's words as numbers of an archive's vocabulary: where it says a phrase is looked up in them. */
 import type { Location } from '../../../diagnostics/diagnostic.ts';
-import type { Passage } from '../text/passage.ts';
-import { adjacent } from '../text/text-index.ts';
-import type { Zone } from '../text/zones.ts';
-import type { Article } from './article.ts';
-import { type FieldName, fieldOf } from './ranking.ts';
-
-const FIELDS: readonly FieldName[] = [...new Set(Object.values(fieldOf))];
-const FIELD_NUMBERS = Object.fromEntries(
-  Object.entries(fieldOf).map(([zone, field]) => [zone, FIELDS.indexOf(field)]),
-) as Readonly<Record<Zone, number>>;
+import { type ArticleIndex, JOINED, JOINS, placeIn } from './article-index.ts';
+import type { Pairs } from './compounds.ts';
+import { FIELDS, type FieldName } from './ranking.ts';
 
 export interface TextStream {
-  readonly cycle: string;
-  readonly title: string;
-  readonly linksTo: ReadonlySet<string>;
-  /** One number a word, the same for the same key in all articles of one vocabulary. */
+  readonly index: ArticleIndex;
+  /** One number a word; a pair that makes a word is that word. */
   readonly keys: Int32Array;
-  /** Index in `FIELDS` of each word. */
-  readonly fields: Uint8Array;
-  /** Each word as it is written, by its number in the vocabulary. */
-  readonly forms: Int32Array;
-  /** What joins a word with the one before, an index of `JOINS`; 0 where a stop or a passage parts them. */
-  readonly joins: Uint8Array;
-  readonly lines: Int32Array;
-  readonly columns: Int32Array;
-  /** Where each passage begins, and one entry more for the end. */
-  readonly starts: Int32Array;
-  readonly files: readonly string[];
-  /** Passages in which an author can make a word a link. */
-  readonly linkable: readonly boolean[];
+  /** Where each stands in the index's own words, and one entry more for the end; absent where no pair was put together. */
+  readonly from?: Int32Array;
 }
 
-/** What may stand between two words of one phrase; the first entry is for words that are not of one. */
-const JOINS: readonly (string | undefined)[] = [undefined, ' ', '-', ''];
+const fieldAt = ({ marks }: ArticleIndex, word: number): number => (marks[word] ?? 0) % JOINED;
+const joinAt = ({ marks }: ArticleIndex, word: number): number => Math.floor((marks[word] ?? 0) / JOINED);
 
-/** Numbers of words and of their keys, shared by all streams that are to be compared. */
-export interface Vocabulary {
-  readonly keys: Map<string, number>;
-  /** The keys by number. */
-  readonly list: string[];
-  readonly forms: Map<string, number>;
-  readonly written: string[];
-}
+const wordAt = ({ from }: TextStream, at: number): number => from?.[at] ?? at;
 
-export const newVocabulary = (): Vocabulary => ({
-  keys: new Map(),
-  list: [],
-  forms: new Map(),
-  written: [],
-});
-
-/** Only a story's own text is Markdown; the value of a record's field takes no links. */
-const canLink = (passage: Passage): boolean =>
-  passage.form === 'paragraph' && passage.written && passage.field === undefined;
-
-const keyNumber = ({ keys, list }: Vocabulary, key: string): number => {
-  const known = keys.get(key);
-  if (known !== undefined) return known;
-  keys.set(key, list.length);
-  return list.push(key) - 1;
+/** The words of an article as they stand. Written out, because it is done for every article that may say a phrase. */
+const plainKeys = ({ words, formKeys }: ArticleIndex, numbers: Int32Array): Int32Array => {
+  const ofForms = new Int32Array(formKeys.length);
+  for (let form = 0; form < formKeys.length; form += 1)
+    ofForms[form] = numbers[formKeys[form] as number] as number;
+  const keys = new Int32Array(words.length);
+  for (let word = 0; word < words.length; word += 1) keys[word] = ofForms[words[word] as number] as number;
+  return keys;
 };
 
-/** The number of a word as it is written. */
-export const formNumber = ({ forms, written }: Vocabulary, text: string): number => {
-  const known = forms.get(text);
-  if (known !== undefined) return known;
-  forms.set(text, written.length);
-  return written.push(text) - 1;
-};
-
-/** What joins a word of a passage with the one before, as an index of `JOINS`. */
-const joinBefore = (passage: Passage, word: number): number => {
-  const [before, here] = [passage.words[word - 1], passage.words[word]];
-  if (!before || !here) return 0;
-  // Nearly always one space: worth a short cut, since every word of every article comes by.
-  if (here.start - before.end === 1 && passage.text[before.end] === ' ') return 1;
-  if (!adjacent(passage, word - 1)) return 0;
-  if (here.start === before.end) return 3;
-  return /\S/.test(passage.text.slice(before.end, here.start)) ? 2 : 1;
-};
-
-/** The stream of an article; words that are new are added to the vocabulary. */
-export const streamOf = (
-  { cycle, title, passages, linksTo }: Article,
-  vocabulary: Vocabulary,
-): TextStream => {
-  const size = passages.reduce((sum, { words }) => sum + words.length, 0);
-  const stream = {
-    cycle,
-    title,
-    linksTo: new Set(linksTo),
-    keys: new Int32Array(size),
-    forms: new Int32Array(size),
-    fields: new Uint8Array(size),
-    joins: new Uint8Array(size),
-    lines: new Int32Array(size),
-    columns: new Int32Array(size),
-    starts: new Int32Array(passages.length + 1),
-    files: passages.map(({ file }) => file),
-    linkable: passages.map(canLink),
-  };
-  let at = 0;
-  for (const [number, passage] of passages.entries()) {
-    const first = at;
-    for (const word of passage.words) {
-      stream.keys[at] = keyNumber(vocabulary, word.key);
-      stream.forms[at] = formNumber(vocabulary, word.text);
-      stream.fields[at] = FIELD_NUMBERS[word.zone];
-      stream.joins[at] = joinBefore(passage, at - first);
-      stream.lines[at] = word.line;
-      stream.columns[at] = word.column;
-      at += 1;
-    }
-    stream.starts[number + 1] = at;
+/** The words of an article with some pairs put together; `numbers` are those of its keys in the archive's vocabulary. */
+export const streamOf = (index: ArticleIndex, numbers: Int32Array, pairs: Pairs): TextStream => {
+  const plain = plainKeys(index, numbers);
+  if (pairs.at.length === 0) return { index, keys: plain };
+  const keys = new Int32Array(plain.length - pairs.at.length);
+  const from = new Int32Array(keys.length + 1);
+  let [word, pair] = [0, 0];
+  for (let at = 0; at < keys.length; at += 1) {
+    from[at] = word;
+    const joins = pairs.at[pair] === word;
+    keys[at] = (joins ? pairs.words[pair] : plain[word]) as number;
+    if (joins) pair += 1;
+    word += joins ? 2 : 1;
   }
-  return stream;
+  from[keys.length] = plain.length;
+  return { index, keys, from };
+};
+
+/** Words of each field, in the order of `FIELDS`. A pair that is put together is one, in the field of its first. */
+export const fieldLengthsWith = (index: ArticleIndex, pairs: Pairs): ArrayLike<number> => {
+  const lengths = [...index.fieldLengths];
+  for (const first of pairs.at) {
+    const field = fieldAt(index, first + 1);
+    lengths[field] = (lengths[field] ?? 0) - 1;
+  }
+  return lengths;
+};
+
+/** How often a word stands in each field, in the order of `FIELDS`. */
+export const occurrencesIn = (stream: TextStream, key: number): readonly number[] => {
+  const counts = FIELDS.map(() => 0);
+  for (let at = stream.keys.indexOf(key); at >= 0; at = stream.keys.indexOf(key, at + 1)) {
+    const field = fieldAt(stream.index, wordAt(stream, at));
+    counts[field] = (counts[field] ?? 0) + 1;
+  }
+  return counts;
 };
 
 export interface StreamSpot {
   readonly field: FieldName;
-  readonly at: Location;
-  /** As it is written there. */
-  readonly text: string;
+  readonly file: string;
+  readonly passage: number;
+  /** Its first word, and the one after its last, as numbers of the index's words. */
+  readonly from: number;
+  readonly to: number;
   /** Whether these words can be made a link: prose that an author wrote, and no link yet. */
   readonly free: boolean;
 }
 
-/** Every place where the keys stand side by side with nothing but space or a hyphen between, in reading order. */
-export const spotsOf = (
-  stream: TextStream,
-  keys: readonly number[],
-  { written }: Vocabulary,
-): readonly StreamSpot[] => {
-  const spots: StreamSpot[] = [];
+const fileOf = ({ files, origins }: ArticleIndex, passage: number): string =>
+  files[(origins[passage] ?? 0) >> 1] ?? '';
+const isLinkable = ({ origins }: ArticleIndex, passage: number): boolean =>
+  ((origins[passage] ?? 0) & 1) === 1;
+
+/** The next place from a word on where the keys stand side by side with nothing but space or a hyphen between; -1 for none. */
+const nextSaying = (stream: TextStream, keys: readonly number[], after: number): number => {
   const [first] = keys;
-  if (first === undefined) return spots;
+  if (first === undefined) return -1;
+  for (let at = stream.keys.indexOf(first, after); at >= 0; at = stream.keys.indexOf(first, at + 1)) {
+    let matched = 1;
+    while (
+      matched < keys.length &&
+      stream.keys[at + matched] === keys[matched] &&
+      joinAt(stream.index, wordAt(stream, at + matched)) !== 0
+    )
+      matched += 1;
+    if (matched === keys.length) return at;
+  }
+  return -1;
+};
+
+/** Whether an article says some words side by side. */
+export const saysAny = (stream: TextStream, keys: readonly number[]): boolean =>
+  nextSaying(stream, keys, 0) >= 0;
+
+/** Every place where an article says some words side by side, in reading order. */
+export const spotsOf = (stream: TextStream, keys: readonly number[]): readonly StreamSpot[] => {
+  const { index } = stream;
+  const spots: StreamSpot[] = [];
   let passage = 0;
-  for (let at = stream.keys.indexOf(first); at >= 0; at = stream.keys.indexOf(first, at + 1)) {
-    while (at >= (stream.starts[passage + 1] as number)) passage += 1;
-    const said = keys.every(
-      (key, i) => stream.keys[at + i] === key && (i === 0 || stream.joins[at + i] !== 0),
-    );
-    if (!said) continue;
-    const field = FIELDS[stream.fields[at] as number] as FieldName;
-    const linked = keys.some((_, i) => FIELDS[stream.fields[at + i] as number] === 'link text');
+  for (let at = nextSaying(stream, keys, 0); at >= 0; at = nextSaying(stream, keys, at + 1)) {
+    const from = wordAt(stream, at);
+    const to = wordAt(stream, at + keys.length);
+    while (from >= (index.starts[passage + 1] ?? Number.POSITIVE_INFINITY)) passage += 1;
+    const fields = Array.from({ length: to - from }, (_, i) => FIELDS[fieldAt(index, from + i)]);
     spots.push({
-      field,
-      at: {
-        file: stream.files[passage] as string,
-        line: stream.lines[at] as number,
-        column: stream.columns[at] as number,
-      },
-      text: keys
-        .map((_, i) => {
-          const form = written[stream.forms[at + i] as number] as string;
-          return i === 0 ? form : `${JOINS[stream.joins[at + i] as number]}${form}`;
-        })
-        .join(''),
-      free: stream.linkable[passage] === true && !linked,
+      field: fields[0] as FieldName,
+      file: fileOf(index, passage),
+      passage,
+      from,
+      to,
+      free: isLinkable(index, passage) && !fields.includes('link text'),
     });
   }
   return spots;
+};
+
+/** Where the author finds a spot that is free. */
+export const placeOf = ({ index }: TextStream, { file, passage, from }: StreamSpot): Location => ({
+  file,
+  ...placeIn(index, passage, from),
+});
+
+/** A spot as it is written there. */
+export const writtenAt = ({ index }: TextStream, { from, to }: StreamSpot): string => {
+  const { words, forms } = index;
+  const all = new TextDecoder().decode(forms.bytes);
+  const formAt = (word: number): string => {
+    const form = words[word] ?? 0;
+    let start = 0;
+    for (let i = 0; i < form; i += 1) start += forms.lengths[i] ?? 0;
+    return all.slice(start, start + (forms.lengths[form] ?? 0));
+  };
+  return Array.from({ length: to - from }, (_, i) =>
+    i === 0 ? formAt(from) : `${JOINS[joinAt(index, from + i)]}${formAt(from + i)}`,
+  ).join('');
 };
 
 /**
  * Where a sentence with a link can be added: the first paragraph that takes links in a file, else in the article,
  * else where the article begins.
  */
-export const proseOf = ({ files, linkable, starts, lines, columns }: TextStream, file?: string): Location => {
-  const inFile = linkable.findIndex((can, i) => can && files[i] === file);
-  const passage = Math.max(0, inFile >= 0 ? inFile : linkable.indexOf(true));
-  const word = starts[passage] ?? 0;
-  return { file: files[passage] ?? '', line: lines[word] ?? 1, column: columns[word] ?? 1 };
-};
-
-/** The keys of each field. */
-export const keysByField = (stream: TextStream, { list }: Vocabulary): Record<FieldName, string[]> => {
-  const fields = Object.fromEntries(FIELDS.map((field) => [field, []])) as unknown as Record<
-    FieldName,
-    string[]
-  >;
-  for (let at = 0; at < stream.keys.length; at += 1) {
-    const field = FIELDS[stream.fields[at] as number] as FieldName;
-    fields[field].push(list[stream.keys[at] as number] as string);
-  }
-  return fields;
+export const proseOf = ({ index }: TextStream, file?: string): Location => {
+  const passages = [...index.origins.keys()].filter((passage) => isLinkable(index, passage));
+  const passage = passages.find((one) => fileOf(index, one) === file) ?? passages[0] ?? 0;
+  const [line, column] = [index.firstPlaces[2 * passage], index.firstPlaces[2 * passage + 1]];
+  return { file: fileOf(index, passage), line: line ?? 1, column: column ?? 1 };
 };
 
 /** Words of a field. */
-export const lengthOf = (stream: TextStream, field: FieldName): number => {
+export const lengthOf = ({ index, keys, from }: TextStream, field: FieldName): number => {
   const number = FIELDS.indexOf(field);
-  return stream.fields.reduce((count, one) => count + (one === number ? 1 : 0), 0);
+  if (!from) return index.fieldLengths[number] ?? 0;
+  return from
+    .subarray(0, keys.length)
+    .reduce((sum, word) => sum + (fieldAt(index, word) === number ? 1 : 0), 0);
 };

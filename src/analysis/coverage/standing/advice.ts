@@ -4,9 +4,9 @@ import type { Language } from '../../language/language.ts';
 import { isAtAim } from '../aim.ts';
 import type { Edit } from '../coverage.ts';
 import type { Passage } from '../text/passage.ts';
-import { candidatesFor, type EditCandidate } from './candidates.ts';
+import { candidatesFor, type EditCandidate, sentenceReader } from './candidates.ts';
 import { rewritten } from './rewriting.ts';
-import { outcomeOf, type TalliedItem, type Tally, talliedAgain, tallyOf } from './tally.ts';
+import { outcomeOf, type Tally, talliedAgain } from './tally.ts';
 
 /** What to change, and what it would bring. */
 export interface Advice {
@@ -51,31 +51,29 @@ const applied = (
   { passages }: Draft,
   { change, fresh }: EditCandidate,
   language: Language,
-): readonly Passage[] => (change ? rewritten(passages, change, language) : [...passages, fresh]);
+): readonly Passage[] => (change ? rewritten(passages, change, language) : [...passages, fresh()]);
 
 /**
  * Greedy weighted cover (Chvátal 1979; for a submodular gain such as this one, Wolsey 1982): again and again the
  * change with the most gain for its effort, until every item stands at the aim; then changes that the later ones
- * made needless are taken back. Each step is counted on the text as it would read.
+ * made needless are taken back. Each step is counted on the text as it would read. `tally` is that of the passages.
  */
 export const adviceFor = (
   passages: readonly Passage[],
-  items: readonly TalliedItem[],
+  tally: Tally,
   aim: number,
   language: Language,
 ): Advice => {
   const changedBy = (draft: Draft, candidate: EditCandidate): Draft => {
     const text = applied(draft, candidate, language);
-    return {
-      passages: text,
-      tally: talliedAgain(draft.tally, items, draft.passages, text, language.english),
-    };
+    return { passages: text, tally: talliedAgain(draft.tally, draft.passages, text) };
   };
   const standingsWith = (
-    { tally }: Draft,
+    draft: Draft,
     { passage, fresh, phrase }: EditCandidate,
   ): ReadonlyMap<string, number> =>
-    outcomeOf(tally, items, passage, fresh, phrase.words, language.english).standings;
+    outcomeOf(draft.tally, passage, draft.passages[passage], fresh(), phrase.words).standings;
+  const sentencesIn = sentenceReader();
   // Gains only shrink as the text grows (Minoux 1978): what a change brought before is the most it can bring now,
   // so that few need to be counted again.
   const most = new Map<string, number>();
@@ -84,7 +82,7 @@ export const adviceFor = (
     candidate.effort * (1 + chosen.filter((one) => isSamePlace(one.at, candidate.at)).length);
   const best = (draft: Draft, soFar: readonly EditCandidate[]): EditCandidate | undefined => {
     const short = shortOf(aim, draft.tally.standings);
-    const ranked = candidatesFor(draft.passages, draft.tally, short, language)
+    const ranked = candidatesFor(draft.passages, draft.tally, short, language, sentencesIn)
       .map((candidate) => ({ candidate, bound: most.get(nameOf(candidate)) ?? Number.POSITIVE_INFINITY }))
       .sort((a, b) => b.bound - a.bound);
     let chosen: { candidate: EditCandidate; value: number } | undefined;
@@ -100,7 +98,7 @@ export const adviceFor = (
     return chosen?.candidate;
   };
 
-  const first: Draft = { passages, tally: tallyOf(passages, items, language.english) };
+  const first: Draft = { passages, tally };
   const chosen: EditCandidate[] = [];
   let draft = first;
   while (chosen.length < MOST_EDITS && shortOf(aim, draft.tally.standings).size > 0) {
@@ -110,44 +108,49 @@ export const adviceFor = (
     draft = changedBy(draft, candidate);
   }
 
-  const replay = (candidates: readonly EditCandidate[]): readonly Draft[] => {
-    const drafts = [first];
-    for (const candidate of candidates) drafts.push(changedBy(drafts.at(-1) as Draft, candidate));
+  /** The drafts that some changes make of one, each after the one before. */
+  const replay = (from: Draft, candidates: readonly EditCandidate[]): readonly Draft[] => {
+    const drafts: Draft[] = [];
+    for (const candidate of candidates) drafts.push(changedBy(drafts.at(-1) ?? from, candidate));
     return drafts;
   };
   const all = draft.tally.standings;
   let kept: readonly EditCandidate[] = chosen;
+  let drafts = [first, ...replay(first, kept)];
   for (const candidate of [...chosen].sort((a, b) => b.effort - a.effort)) {
+    const at = kept.indexOf(candidate);
     // What came later in the same passage counts on the letters before it.
-    const later = kept.slice(kept.indexOf(candidate) + 1);
+    const later = kept.slice(at + 1);
     if (later.some(({ passage }) => passage === candidate.passage)) continue;
-    const without = kept.filter((one) => one !== candidate);
-    const left = (replay(without).at(-1) as Draft).tally.standings;
+    const before = drafts.slice(0, at + 1);
+    const without = [...before, ...replay(before.at(-1) as Draft, later)];
+    const left = (without.at(-1) as Draft).tally.standings;
     const needless = [...all].every(([slug, standing]) => (left.get(slug) ?? 0) >= Math.min(standing, aim));
-    if (needless) kept = without;
+    if (!needless) continue;
+    kept = kept.filter((one) => one !== candidate);
+    drafts = without;
   }
 
-  const drafts = replay(kept);
   const edits = kept.map((candidate, i): Edit => {
     const [before, after] = [drafts[i] as Draft, drafts[i + 1] as Draft];
+    const at = candidate.change ? candidate.passage : before.passages.length;
     const { raised } = outcomeOf(
       before.tally,
-      items,
-      candidate.change ? candidate.passage : before.passages.length,
-      candidate.change ? (after.passages[candidate.passage] as Passage) : candidate.fresh,
+      at,
+      before.passages[at],
+      candidate.change ? (after.passages[candidate.passage] as Passage) : candidate.fresh(),
       candidate.phrase.words,
-      language.english,
     );
     const serves = raised.map(({ entry }) => ({ item: entry.item.slug, phrase: entry.phrase.text }));
-    const brings = items
+    const brings = tally.items
       .map(({ slug }) => ({
         item: slug,
         before: before.tally.standings.get(slug) ?? 0,
         after: after.tally.standings.get(slug) ?? 0,
       }))
       .filter((step) => step.after > step.before);
-    const { zone, at, write, action } = candidate;
-    return { zone, at, serves, write, action, brings };
+    const { zone, write, action } = candidate;
+    return { zone, at: candidate.at, serves, write, action, brings };
   });
   return { edits, promised: (drafts.at(-1) as Draft).tally.standings };
 };

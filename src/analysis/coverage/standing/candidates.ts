@@ -1,12 +1,13 @@
 /** Changes that would make an item easier to find: which words, in which place, on which line. */
+import { lazily } from '../../../text/lazy.ts';
 import type { Location } from '../../../diagnostics/diagnostic.ts';
 import { capital } from '../../../text/counting-words.ts';
 import type { Language } from '../../language/language.ts';
 import { determiners, questionMakers } from '../../language/lexicon/grammar.ts';
 import type { EditAction, Mention } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
+import { adjacent } from '../text/adjacent.ts';
 import { type Passage, whereIs, type ZonedWord } from '../text/passage.ts';
-import { adjacent } from '../text/text-index.ts';
 import type { Zone } from '../text/zones.ts';
 import { withinLonger } from './mentions.ts';
 import { changed, type TextChange } from './rewriting.ts';
@@ -23,7 +24,8 @@ export interface EditCandidate {
   /** The passage it changes; one past the last is a new one. */
   readonly passage: number;
   readonly change: TextChange | undefined;
-  readonly fresh: Passage;
+  /** The passage as it would read: made when it is asked for, since few candidates are tried. */
+  readonly fresh: () => Passage;
   readonly write: string;
   readonly action: EditAction;
 }
@@ -33,7 +35,7 @@ export interface EditCandidate {
  * soon longer by two words; an opening or a summary must be worked on; a title is read by everyone and has no
  * room; a heading wants a passage to head.
  */
-const EFFORT: Readonly<Partial<Record<Zone, number>>> = {
+const EFFORT = {
   'picture text': 1.2,
   section: 1.5,
   body: 1.6,
@@ -41,7 +43,10 @@ const EFFORT: Readonly<Partial<Record<Zone, number>>> = {
   opening: 2,
   heading: 2.2,
   title: 3,
-};
+} as const satisfies Readonly<Partial<Record<Zone, number>>>;
+
+/** Places where a writer can say something new. */
+type WritableZone = keyof typeof EFFORT;
 
 const CALL_BY_NAME_EFFORT = 1;
 
@@ -90,7 +95,7 @@ const callByName = (
     effort: CALL_BY_NAME_EFFORT,
     passage: mention.passage,
     change,
-    fresh: changed(passages, change, language),
+    fresh: lazily(() => changed(passages, change, language)),
     write,
     action: { kind: 'call by name', now: metNow(passage, mention.from) },
   };
@@ -101,7 +106,7 @@ const sayIt = (
   passages: readonly Passage[],
   item: TalliedItem,
   phrase: Phrase,
-  zone: Zone,
+  zone: WritableZone,
   target: Spot,
   language: Language,
 ): EditCandidate | undefined => {
@@ -118,10 +123,10 @@ const sayIt = (
     at,
     item,
     phrase,
-    effort: EFFORT[zone] ?? CALL_BY_NAME_EFFORT,
+    effort: EFFORT[zone],
     passage: target.passage,
     change,
-    fresh: changed(passages, change, language),
+    fresh: lazily(() => changed(passages, change, language)),
     write: phrase.text,
     action: { kind: 'say', ...(passage.running && { begins }) },
   };
@@ -142,22 +147,24 @@ const headIt = (
   const first = second?.words[0];
   if (!second || !first) return undefined;
   const at = whereIs(second, first);
-  const fresh: Passage = {
-    form: 'heading',
-    text: phrase.text,
-    words: language
-      .words(phrase.text)
-      .map((word) => ({ ...word, zone: 'heading', sentence: 0, line: at.line, column: at.column })),
-    item: item.slug,
-    file: at.file,
-    written: true,
-  };
+  const fresh = lazily(
+    (): Passage => ({
+      form: 'heading',
+      text: phrase.text,
+      words: language
+        .words(phrase.text)
+        .map((word) => ({ ...word, zone: 'heading', sentence: 0, line: at.line, column: at.column })),
+      item: item.slug,
+      file: at.file,
+      written: true,
+    }),
+  );
   return {
     zone: 'heading',
     at,
     item,
     phrase,
-    effort: EFFORT.heading ?? CALL_BY_NAME_EFFORT,
+    effort: EFFORT.heading,
     passage: passages.length,
     change: undefined,
     fresh,
@@ -167,7 +174,7 @@ const headIt = (
 };
 
 interface Targets {
-  readonly zone: Zone;
+  readonly zone: WritableZone;
   readonly holds: (passage: Passage, item: string) => boolean;
 }
 
@@ -214,18 +221,47 @@ interface Spot {
   readonly sentence: number;
 }
 
+/** Sentences of a passage with a word in some place, in reading order. */
+export type SentenceReader = (passage: Passage, zone: Zone) => readonly number[];
+
+/** A reader that remembers what it read: a text of which one passage changes is asked about again and again. */
+export const sentenceReader = (): SentenceReader => {
+  const known = new Map<Passage, Map<Zone, readonly number[]>>();
+  const read = (passage: Passage): Map<Zone, number[]> => {
+    const byZone = new Map<Zone, number[]>();
+    for (const { zone, sentence } of passage.words) {
+      const here = byZone.get(zone);
+      if (!here) byZone.set(zone, [sentence]);
+      else if (!here.includes(sentence)) here.push(sentence);
+    }
+    return byZone;
+  };
+  return (passage, zone) => {
+    const byZone = known.get(passage) ?? read(passage);
+    known.set(passage, byZone);
+    return byZone.get(zone) ?? [];
+  };
+};
+
 /** Sentences of some place that a writer may change for an item, in reading order. */
-const spotsIn = (passages: readonly Passage[], { zone, holds }: Targets, item: string): readonly Spot[] =>
-  passages.flatMap((passage, number) => {
-    if (!passage.written || !holds(passage, item)) return [];
-    const sentences = passage.words.filter((word) => word.zone === zone).map(({ sentence }) => sentence);
-    return [...new Set(sentences)].map((sentence) => ({ passage: number, sentence }));
-  });
+const spotsIn = (
+  passages: readonly Passage[],
+  { zone, holds }: Targets,
+  item: string,
+  sentencesIn: SentenceReader,
+): readonly Spot[] => {
+  const spots: Spot[] = [];
+  for (const [number, passage] of passages.entries()) {
+    if (!passage.written || !holds(passage, item)) continue;
+    for (const sentence of sentencesIn(passage, zone)) spots.push({ passage: number, sentence });
+  }
+  return spots;
+};
 
 /** An item, and the sentence of each place to say it in. */
 interface Speaking {
   readonly item: TalliedItem;
-  readonly spots: ReadonlyMap<Zone, Spot>;
+  readonly spots: ReadonlyMap<WritableZone, Spot>;
 }
 
 /** The sentence of each place to say the item in: one that speaks of it already, else each item another. */
@@ -234,17 +270,17 @@ const spotsFor = (
   item: TalliedItem,
   number: number,
   mentions: readonly Mention[],
-): ReadonlyMap<Zone, Spot> => {
-  const spots = new Map<Zone, Spot>();
+  sentencesIn: SentenceReader,
+): ReadonlyMap<WritableZone, Spot> => {
+  const spots = new Map<WritableZone, Spot>();
+  const spoken = new Set(
+    mentions.map(({ passage, from }) => `${passage} ${passages[passage]?.words[from]?.sentence}`),
+  );
   for (const target of TARGETS) {
-    const fitting = spotsIn(passages, target, item.slug);
-    const speaking = fitting.find((spot) =>
-      mentions.some(
-        ({ passage, from }) =>
-          passage === spot.passage && passages[passage]?.words[from]?.sentence === spot.sentence,
-      ),
-    );
-    const spot = speaking ?? fitting[number % fitting.length];
+    const fitting = spotsIn(passages, target, item.slug, sentencesIn);
+    const speaking = fitting.find(({ passage, sentence }) => spoken.has(`${passage} ${sentence}`));
+    // A place without a sentence that may be changed has none to say it in.
+    const spot = speaking ?? (fitting.length > 0 ? fitting[number % fitting.length] : undefined);
     if (spot) spots.set(target.zone, spot);
   }
   return spots;
@@ -277,7 +313,7 @@ const said = (
   mentions: readonly Mention[],
   language: Language,
 ): readonly EditCandidate[] => {
-  const clear = new Set(mentions.filter(isClear).map(({ zone }) => zone));
+  const clear = new Set<Zone>(mentions.filter(isClear).map(({ zone }) => zone));
   const sayings = [...spots]
     .filter(([zone]) => !clear.has(zone))
     .map(([zone, spot]) => sayIt(passages, item, phrase, zone, spot, language));
@@ -291,13 +327,13 @@ export const candidatesFor = (
   tally: Tally,
   short: ReadonlySet<string>,
   language: Language,
+  sentencesIn: SentenceReader,
 ): readonly EditCandidate[] => {
-  const items = [...new Set(tally.entries.map(({ item }) => item))];
-  return items.flatMap((item, number) => {
+  return tally.items.flatMap((item, number) => {
     if (!short.has(item.slug)) return [];
     const entries = tally.entries.filter((entry) => entry.item === item);
     const mentions = withinLonger(entries);
-    const spots = spotsFor(passages, item, number, mentions.flat());
+    const spots = spotsFor(passages, item, number, mentions.flat(), sentencesIn);
     const speaking: Speaking = { item, spots };
     return worthWriting(entries).flatMap((entry) => {
       const own = mentions[entries.indexOf(entry)] ?? [];

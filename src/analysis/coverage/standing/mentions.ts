@@ -4,9 +4,10 @@ import type { Word } from '../../language/language.ts';
 import { emptyWords } from '../../language/lexicon/grammar.ts';
 import type { Mention } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
-import { whereIs, zoneFor } from '../text/passage.ts';
-import { adjacent, type Position, type TextIndex, wordAt } from '../text/text-index.ts';
+import { adjacent } from '../text/adjacent.ts';
+import { type Passage, whereIs, zoneFor } from '../text/passage.ts';
 import { standsAsNoun } from './noun.ts';
+import { metWord, type PhraseIndex, type Sought } from './phrase-index.ts';
 
 /**
  * A phrase is scattered where its words stand in one sentence, in any order, with at most this many others
@@ -16,56 +17,36 @@ export const SCATTER = 6;
 
 type Found = Pick<Mention, 'passage' | 'from' | 'to' | 'grade'> & { readonly head: number };
 
-/** A phrase with its forms written as one word, so that spaces and hyphens need not be looked at. */
-interface Sought {
-  readonly phrase: Phrase;
-  readonly folded: string;
-  readonly key: string;
-}
-
-const soughtOf = (phrase: Phrase): Sought => ({
-  phrase,
-  folded: phrase.words.map(({ folded }) => folded).join(''),
-  key: phrase.words.map(({ key }) => key).join(''),
-});
-
-/** Whether any of some words can have to do with a phrase: what does not concern it leaves its mentions as they are. */
-export const concerns = (phrase: Phrase, words: readonly Word[]): boolean => {
-  const sought = soughtOf(phrase);
-  return words.some(
-    ({ key, stem, folded }) =>
-      phrase.words.some((word) => word.stem === stem || word.key === key) ||
-      sought.key.startsWith(key) ||
-      sought.folded.startsWith(folded),
-  );
-};
-
 const isOne = (a: Word, b: Word): boolean => a.key === b.key || (a.stem === b.stem && mayConflate(a, b));
 
-/** Every position whose word begins a spelling of `joined`, written as one word, with spaces or with hyphens. */
-const startsOf = (forms: ReadonlyMap<string, readonly Position[]>, joined: string): readonly Position[] => {
-  const starts: Position[] = [];
-  for (let length = 1; length <= joined.length; length++) {
-    const at = forms.get(joined.slice(0, length));
-    if (at) starts.push(...at);
-  }
-  return starts;
-};
+/** Words of a passage from one on, up to and without another. */
+export interface WordRange {
+  readonly from: number;
+  readonly to: number;
+}
 
-/** The phrase as a run of words from a position on, or undefined. */
-const runAt = (index: TextIndex, { phrase, ...wanted }: Sought, start: Position): Found | undefined => {
-  const passage = index.passages[start.passage];
-  if (!passage) return undefined;
+/** A passage, and its number among those that are searched. */
+interface Place {
+  readonly passage: Passage;
+  readonly number: number;
+}
+
+/** The phrase as a run of words from a word of a passage on, or undefined. */
+const runAt = (
+  { passage, number }: Place,
+  { phrase, ...wanted }: Sought,
+  start: number,
+): Found | undefined => {
   let [folded, key] = ['', ''];
   const found = (to: number, grade: Found['grade']): Found => ({
-    passage: start.passage,
-    from: start.word,
+    passage: number,
+    from: start,
     to,
     grade,
-    head: Math.min(start.word + phrase.head, to),
+    head: Math.min(start + phrase.head, to),
   });
   let inflected: Found | undefined;
-  for (let at = start.word; at < passage.words.length; at++) {
+  for (let at = start; at < passage.words.length; at++) {
     const word = passage.words[at] as Word;
     folded += word.folded;
     key += word.key;
@@ -77,32 +58,35 @@ const runAt = (index: TextIndex, { phrase, ...wanted }: Sought, start: Position)
   }
   if (inflected) return inflected;
   const stems = phrase.words.every((word, i) => {
-    const at = passage.words[start.word + i];
-    return at !== undefined && isOne(word, at) && (i === 0 || adjacent(passage, start.word + i - 1));
+    const at = passage.words[start + i];
+    return at !== undefined && isOne(word, at) && (i === 0 || adjacent(passage, start + i - 1));
   });
-  return stems ? found(start.word + phrase.words.length - 1, 'same stem') : undefined;
+  return stems ? found(start + phrase.words.length - 1, 'same stem') : undefined;
 };
 
-const scatteredAt = (index: TextIndex, phrase: Phrase, head: Position): Found | undefined => {
-  const words = index.passages[head.passage]?.words ?? [];
+const scatteredAt = (
+  { passage: { words }, number }: Place,
+  phrase: Phrase,
+  head: number,
+): Found | undefined => {
   const others = phrase.words.filter((word, i) => i !== phrase.head && !emptyWords.has(word.folded));
   if (others.length === 0) return undefined;
-  const { sentence } = wordAt(index, head);
+  const sentence = words[head]?.sentence;
   const reach = SCATTER + others.length;
-  let [from, to] = [head.word, head.word];
+  let [from, to] = [head, head];
   for (const other of others) {
     let nearest: number | undefined;
     for (let away = 1; away <= reach && nearest === undefined; away++)
-      for (const at of [head.word - away, head.word + away]) {
+      for (const at of [head - away, head + away]) {
         const word = words[at];
-        if (word?.sentence === sentence && isOne(other, word)) nearest ??= at;
+        if (word && word.sentence === sentence && isOne(other, word)) nearest ??= at;
       }
     if (nearest === undefined) return undefined;
     from = Math.min(from, nearest);
     to = Math.max(to, nearest);
   }
   if (to - from + 1 - (others.length + 1) > SCATTER) return undefined;
-  return { passage: head.passage, from, to, grade: 'scattered', head: head.word };
+  return { passage: number, from, to, grade: 'scattered', head };
 };
 
 const inOrder = (a: Found, b: Found): number => a.passage - b.passage || a.from - b.from;
@@ -116,6 +100,10 @@ const spotOf = (passage: number, word: number): number => passage * PASSAGE + wo
 interface MentionSearch {
   readonly found: Found[];
   readonly taken: Set<number>;
+  /** Everywhere it stands as a run of words. */
+  readonly runs: Found[];
+  /** Where its head stands as a noun, for a phrase of two words and more. */
+  readonly heads: { readonly place: Place; readonly word: number }[];
 }
 
 const take = ({ found, taken }: MentionSearch, mention: Found | undefined): void => {
@@ -130,85 +118,113 @@ const take = ({ found, taken }: MentionSearch, mention: Found | undefined): void
 
 const RUNS: readonly Found['grade'][] = ['exact', 'inflected', 'same stem'];
 
-/** Everywhere a phrase stands as a run of words, by the best grade each run can have. */
-const runsOf = (index: TextIndex, sought: Sought, isNoun: (at: Position) => boolean): MentionSearch => {
-  const finding: MentionSearch = { found: [], taken: new Set() };
-  const [first] = sought.phrase.words;
-  if (!first) return finding;
-  const starts = [
-    ...startsOf(index.byFolded, sought.folded),
-    ...startsOf(index.byKey, sought.key),
-    ...(index.byStem.get(first.stem) ?? []),
-  ];
-  const runs = starts.flatMap((start) => runAt(index, sought, start) ?? []);
-  const alone = sought.phrase.words.length === 1;
+/** Takes runs, each by the best grade it can have. */
+const takeRuns = (search: MentionSearch): void => {
   for (const grade of RUNS)
-    for (const run of runs.filter((one) => one.grade === grade).sort(inOrder))
-      if (!alone || run.to > run.from || isNoun({ passage: run.passage, word: run.from })) take(finding, run);
-  return finding;
+    for (const run of search.runs.filter((one) => one.grade === grade).sort(inOrder)) take(search, run);
 };
 
 /** Adds what is less than a run: the phrase's words scattered over a sentence, and its head alone. */
-const addLooser = (
-  index: TextIndex,
-  phrase: Phrase,
-  finding: MentionSearch,
-  isNoun: (at: Position) => boolean,
-  modifiers: ReadonlySet<number>,
+const addLooser = (search: MentionSearch, phrase: Phrase, modifiers: ReadonlySet<number>): void => {
+  for (const { place, word } of search.heads) take(search, scatteredAt(place, phrase, word));
+  for (const { place, word } of search.heads)
+    if (!modifiers.has(spotOf(place.number, word)))
+      take(search, { passage: place.number, from: word, to: word, grade: 'head only', head: word });
+};
+
+/** Adds what each phrase may have to do with some words of a passage, by the phrase's number. */
+const addSearches = (
+  searches: Map<number, MentionSearch>,
+  place: Place,
+  { from, to }: WordRange,
+  index: PhraseIndex,
 ): void => {
-  const head = phrase.words[phrase.head];
-  if (!head || phrase.words.length < 2) return;
-  const heads = (index.byKey.get(head.key) ?? []).filter(isNoun);
-  for (const at of heads) take(finding, scatteredAt(index, phrase, at));
-  for (const { passage, word } of heads)
-    if (!modifiers.has(spotOf(passage, word)))
-      take(finding, { passage, from: word, to: word, grade: 'head only', head: word });
+  const { words } = place.passage;
+  const searchFor = (number: number): MentionSearch => {
+    const known = searches.get(number);
+    if (known) return known;
+    const made: MentionSearch = { found: [], taken: new Set(), runs: [], heads: [] };
+    searches.set(number, made);
+    return made;
+  };
+  for (let at = from; at < to; at++) {
+    const { begins, heads } = metWord(index, words[at] as Word);
+    if (begins.length === 0 && heads.length === 0) continue;
+    let noun: boolean | undefined;
+    const isNoun = (): boolean => {
+      noun ??= !index.english || standsAsNoun(words, at);
+      return noun;
+    };
+    for (const phrase of begins) {
+      const sought = index.sought[phrase] as Sought;
+      const run = runAt(place, sought, at);
+      if (run && (sought.phrase.words.length > 1 || run.to > run.from || isNoun()))
+        searchFor(phrase).runs.push(run);
+    }
+    if (heads.length > 0 && isNoun())
+      for (const phrase of heads) searchFor(phrase).heads.push({ place, word: at });
+  }
 };
 
 const mentionAt = (
-  index: TextIndex,
+  where: Passage | undefined,
   { passage, from, to, grade, head }: Found,
   item: string,
 ): Mention | undefined => {
-  const where = index.passages[passage];
   const [word, start] = [where?.words[head], where?.words[from]];
   if (!where || !word || !start) return undefined;
   return { passage, from, to, zone: zoneFor(word, where, item), grade, at: whereIs(where, start) };
 };
 
-/** An item and its phrases. */
-export interface Named {
-  readonly slug: string;
-  readonly phrases: readonly Phrase[];
-}
+/** Takes what was found, by the phrase's number. */
+const mentionsFrom = (
+  searches: ReadonlyMap<number, MentionSearch>,
+  passages: readonly Passage[],
+  index: PhraseIndex,
+): ReadonlyMap<number, readonly Mention[]> => {
+  const modifiers = new Set<number>();
+  for (const search of searches.values()) {
+    takeRuns(search);
+    for (const { passage, from, to, head } of search.found)
+      for (let at = from; at <= to; at++) if (at !== head) modifiers.add(spotOf(passage, at));
+  }
+  const mentions = new Map<number, readonly Mention[]>();
+  for (const [number, search] of searches) {
+    const { phrase, item } = index.sought[number] as Sought;
+    addLooser(search, phrase, modifiers);
+    mentions.set(
+      number,
+      search.found.sort(inOrder).flatMap((found) => mentionAt(passages[found.passage], found, item) ?? []),
+    );
+  }
+  return mentions;
+};
 
 /**
- * Mentions of the phrases of some items, by item and phrase, each phrase's in reading order. A word serves a phrase
- * once, by the best grade it can; the head alone counts where it is a noun and does not itself stand before the
- * head of another phrase ("seed" in "seed tray" is no seed).
+ * Mentions of some phrases in some passages, by the phrase's number, each phrase's in reading order; a phrase without
+ * any may be left out. A word serves a phrase once, by the best grade it can; the head alone counts where it is a
+ * noun and does not itself stand before the head of another phrase ("seed" in "seed tray" is no seed). Linear in
+ * the words of the passages.
  */
 export const mentionsOf = (
-  index: TextIndex,
-  items: readonly Named[],
-  english: boolean,
-): readonly (readonly (readonly Mention[])[])[] => {
-  const isNoun = ({ passage, word }: Position): boolean =>
-    !english || standsAsNoun(index.passages[passage]?.words ?? [], word);
-  const findings = items.map(({ phrases }) =>
-    phrases.map((phrase) => runsOf(index, soughtOf(phrase), isNoun)),
-  );
-  const modifiers = new Set<number>();
-  for (const { found } of findings.flat())
-    for (const { passage, from, to, head } of found)
-      for (let at = from; at <= to; at++) if (at !== head) modifiers.add(spotOf(passage, at));
+  passages: readonly Passage[],
+  index: PhraseIndex,
+): ReadonlyMap<number, readonly Mention[]> => {
+  const searches = new Map<number, MentionSearch>();
+  for (const [number, passage] of passages.entries())
+    addSearches(searches, { passage, number }, { from: 0, to: passage.words.length }, index);
+  return mentionsFrom(searches, passages, index);
+};
 
-  return items.map(({ slug, phrases }, number) =>
-    phrases.map((phrase, i) => {
-      const finding = findings[number]?.[i] as MentionSearch;
-      addLooser(index, phrase, finding, isNoun, modifiers);
-      return finding.found.sort(inOrder).flatMap((found) => mentionAt(index, found, slug) ?? []);
-    }),
-  );
+/** Mentions in some words of one passage alone, as `mentionsOf` gives them; its number is 0. */
+export const mentionsWithin = (
+  passage: Passage,
+  range: WordRange,
+  index: PhraseIndex,
+): ReadonlyMap<number, readonly Mention[]> => {
+  const searches = new Map<number, MentionSearch>();
+  addSearches(searches, { passage, number: 0 }, range, index);
+  return mentionsFrom(searches, [passage], index);
 };
 
 const covers = (longer: Mention, shorter: Mention): boolean =>
@@ -221,17 +237,21 @@ const covers = (longer: Mention, shorter: Mention): boolean =>
 export const withinLonger = (
   all: readonly { readonly phrase: Phrase; readonly mentions: readonly Mention[] }[],
 ): readonly (readonly Mention[])[] => {
-  const runs = all.flatMap(({ phrase, mentions }) =>
-    mentions
-      .filter(({ grade }) => grade !== 'scattered' && grade !== 'head only')
-      .map((mention) => ({ text: phrase.text, mention })),
-  );
+  // Each passage's runs, the longest first: what covers a mention is in its passage.
+  const runs = new Map<number, { readonly text: string; readonly mention: Mention }[]>();
+  for (const { phrase, mentions } of all)
+    for (const mention of mentions) {
+      if (mention.grade === 'scattered' || mention.grade === 'head only') continue;
+      const here = runs.get(mention.passage);
+      if (here) here.push({ text: phrase.text, mention });
+      else runs.set(mention.passage, [{ text: phrase.text, mention }]);
+    }
+  for (const here of runs.values())
+    here.sort((a, b) => b.mention.to - b.mention.from - (a.mention.to - a.mention.from));
   return all.map(({ mentions }) =>
     mentions.map((mention) => {
       if (mention.grade === 'scattered') return mention;
-      const longest = runs
-        .filter((run) => covers(run.mention, mention))
-        .sort((a, b) => b.mention.to - b.mention.from - (a.mention.to - a.mention.from))[0];
+      const longest = runs.get(mention.passage)?.find((run) => covers(run.mention, mention));
       return longest ? { ...mention, within: longest.text } : mention;
     }),
   );

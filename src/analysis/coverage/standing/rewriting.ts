@@ -18,15 +18,14 @@ const zoneOf = ({ running, item, words }: Passage): Zone => {
   return words.find(({ zone }) => zone !== 'link text')?.zone ?? 'link text';
 };
 
-/** A passage of running text with so many words before it: a longer opening pushes its last words out. */
-const moved = (passage: Passage, runningBefore: number): Passage => ({
-  ...passage,
-  words: passage.words.map((word, i) =>
-    word.zone === 'link text'
-      ? word
-      : { ...word, zone: runningBefore + i < OPENING_WORDS ? 'opening' : zoneOf(passage) },
-  ),
-});
+/** A passage of running text with so many words before it: a longer opening pushes its last words out. The same one where none moves. */
+const moved = (passage: Passage, runningBefore: number): Passage => {
+  const own = zoneOf(passage);
+  const zoneAt = (word: ZonedWord, i: number): Zone =>
+    word.zone === 'link text' ? word.zone : runningBefore + i < OPENING_WORDS ? 'opening' : own;
+  if (passage.words.every((word, i) => word.zone === zoneAt(word, i))) return passage;
+  return { ...passage, words: passage.words.map((word, i) => ({ ...word, zone: zoneAt(word, i) })) };
+};
 
 const changedAt = (
   passage: Passage,
@@ -42,26 +41,21 @@ const changedAt = (
   if (!near) return { ...passage, text, links };
   const { sentence, line, column } = near;
   const own = zoneOf(passage);
-  // The words around the change are as they were: only what was put in is taken apart.
-  const words = [
-    ...passage.words.filter((word) => word.end <= start),
-    ...language.words(given).map((word) => ({
-      ...word,
-      start: word.start + start,
-      end: word.end + start,
-      zone: own,
-      sentence,
-      line,
-      column,
-    })),
-    ...passage.words
-      .filter((word) => word.start >= end && word.end > start)
-      .map((word) => ({ ...word, start: word.start + longer, end: word.end + longer })),
-  ].map((word, i): ZonedWord => {
+  const words: ZonedWord[] = [];
+  /** Puts a word with its place, and the very same word where it had that place before. */
+  const put = (word: ZonedWord): void => {
     const inLink = links.some((link) => word.start >= link.start && word.end <= link.end);
-    const opening = passage.running === true && runningBefore + i < OPENING_WORDS;
-    return { ...word, zone: inLink ? 'link text' : opening ? 'opening' : own };
-  });
+    const opening = passage.running === true && runningBefore + words.length < OPENING_WORDS;
+    const zone = inLink ? 'link text' : opening ? 'opening' : own;
+    words.push(word.zone === zone ? word : { ...word, zone });
+  };
+  // The words around the change are as they were: only what was put in is taken apart.
+  for (const word of passage.words) if (word.end <= start) put(word);
+  for (const word of language.words(given))
+    put({ ...word, start: word.start + start, end: word.end + start, zone: own, sentence, line, column });
+  for (const word of passage.words)
+    if (word.start >= end && word.end > start)
+      put(longer === 0 ? word : { ...word, start: word.start + longer, end: word.end + longer });
   return { ...passage, text, links, words };
 };
 
@@ -87,8 +81,10 @@ export const rewritten = (
 
 /** The one changed passage. New words stand on the line of the words they replace or follow. */
 export const changed = (passages: readonly Passage[], change: TextChange, language: Language): Passage => {
-  const before = passages
-    .slice(0, change.passage)
-    .reduce((sum, { running, words }) => sum + (running ? words.length : 0), 0);
+  let before = 0;
+  for (const [number, { running, words }] of passages.entries()) {
+    if (number === change.passage) break;
+    if (running) before += words.length;
+  }
   return changedAt(passages[change.passage] as Passage, change, before, language);
 };

@@ -1,6 +1,6 @@
 /** How well an article carries a phrase, 0 to 1, as a sum that anybody can check with a pencil. */
 import type { Grade, Mention, StandingPart } from '../coverage.ts';
-import { zones, zoneWorth } from '../text/zones.ts';
+import { type Zone, zones, zoneWorth } from '../text/zones.ts';
 
 /**
  * What a mention of each grade is worth beside an exact one. Common practice, no source: singular for plural is
@@ -23,12 +23,17 @@ export const gradeWorth: Readonly<Record<Grade, number>> = {
 export const FIRST_MENTION = 7 / 8;
 const NEXT_MENTION = 1 - FIRST_MENTION;
 
+/** Share of a place's worth of mentions that are worth so much each, 0 to 1. */
+const shareOf = (worths: number[]): number => {
+  worths.sort((a, b) => b - a);
+  let sum = 0;
+  for (const [i, worth] of worths.entries()) sum += worth * FIRST_MENTION * NEXT_MENTION ** i;
+  return sum;
+};
+
 /** Share of a place's worth, 0 to 1: mentions by grade, the best first. One mention more never lowers it. */
 export const zoneShare = (grades: readonly Grade[]): number =>
-  grades
-    .map((grade) => gradeWorth[grade])
-    .sort((a, b) => b - a)
-    .reduce((sum, worth, i) => sum + worth * FIRST_MENTION * NEXT_MENTION ** i, 0);
+  shareOf(grades.map((grade) => gradeWorth[grade]));
 
 const bestOf = (grades: readonly Grade[]): Grade =>
   grades.reduce((best, grade) => (gradeWorth[grade] > gradeWorth[best] ? grade : best), 'absent' as Grade);
@@ -50,12 +55,22 @@ export const partsOf = (mentions: readonly Pick<Mention, 'zone' | 'grade'>[]): r
 /** The most a phrase can stand at: what its places give beyond it is not needed. */
 export const FULL_STANDING = 1;
 
-/** A phrase's standing: the sum of what its places give, at most 1. */
-export const standingOf = (mentions: readonly Pick<Mention, 'zone' | 'grade'>[]): number =>
-  Math.min(
-    FULL_STANDING,
-    partsOf(mentions).reduce((sum, part) => sum + part.gives, 0),
-  );
+/** A phrase's standing: the sum of what its places give, at most 1. What `partsOf` gives in full is summed here, because it is asked for every change that is tried. */
+export const standingOf = (mentions: readonly Pick<Mention, 'zone' | 'grade'>[]): number => {
+  const worths = new Map<Zone, number[]>();
+  for (const { zone, grade } of mentions) {
+    const here = worths.get(zone);
+    if (here) here.push(gradeWorth[grade]);
+    else worths.set(zone, [gradeWorth[grade]]);
+  }
+  let sum = 0;
+  // In the order of the places, since sums of fractions depend on it.
+  for (const zone of zones) {
+    const here = worths.get(zone);
+    if (here) sum += zoneWorth[zone] * shareOf(here);
+  }
+  return Math.min(FULL_STANDING, sum);
+};
 
 /** An item's standing: the mean of its phrases', each by its weight; 0 for an item without phrases. */
 export const meanStanding = (

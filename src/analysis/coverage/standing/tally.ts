@@ -3,8 +3,9 @@ import type { Word } from '../../language/language.ts';
 import type { Mention } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
 import type { Passage } from '../text/passage.ts';
-import { textIndex } from '../text/text-index.ts';
-import { concerns, mentionsOf } from './mentions.ts';
+import { changedMentions } from './changed-mentions.ts';
+import { mentionsOf } from './mentions.ts';
+import { concernedBy, type PhraseIndex, phraseIndexOf } from './phrase-index.ts';
 import { meanStanding, standingOf } from './standing.ts';
 
 /** An item as the tally needs it. */
@@ -23,6 +24,8 @@ export interface Entry {
 }
 
 export interface Tally {
+  readonly items: readonly TalliedItem[];
+  readonly index: PhraseIndex;
   /** In the order of the items and of their phrases. */
   readonly entries: readonly Entry[];
   /** Standing of each item by its slug. */
@@ -31,31 +34,17 @@ export interface Tally {
 
 const standingsOf = (
   items: readonly TalliedItem[],
-  entries: readonly Pick<Entry, 'item' | 'phrase' | 'standing'>[],
-): ReadonlyMap<string, number> =>
-  new Map(
-    items.map((item) => [
-      item.slug,
-      meanStanding(
-        entries
-          .filter((entry) => entry.item === item)
-          .map(({ phrase, standing }) => ({ weight: phrase.weight, standing })),
-      ),
-    ]),
+  entries: readonly Pick<Entry, 'phrase' | 'standing'>[],
+): ReadonlyMap<string, number> => {
+  let first = 0;
+  return new Map(
+    items.map(({ slug, phrases }) => {
+      const own = entries.slice(first, first + phrases.length);
+      first += phrases.length;
+      return [slug, meanStanding(own.map(({ phrase, standing }) => ({ weight: phrase.weight, standing })))];
+    }),
   );
-
-/** Mentions of every phrase in some passages, by item; `numbers` says which of the article's passages they are. */
-const countIn = (
-  passages: readonly Passage[],
-  numbers: readonly number[],
-  items: readonly TalliedItem[],
-  english: boolean,
-): readonly (readonly (readonly Mention[])[])[] =>
-  mentionsOf(textIndex(passages), items, english).map((phrases) =>
-    phrases.map((mentions) =>
-      mentions.map((mention) => ({ ...mention, passage: numbers[mention.passage] as number })),
-    ),
-  );
+};
 
 const inOrder = (a: Mention, b: Mention): number => a.passage - b.passage || a.from - b.from;
 
@@ -66,32 +55,41 @@ export const tallyOf = (
   english: boolean,
 ): Tally => {
   const empty: Tally = {
+    items,
+    index: phraseIndexOf(items, english),
     entries: items.flatMap((item) =>
       item.phrases.map((phrase): Entry => ({ item, phrase, mentions: [], standing: 0 })),
     ),
     standings: new Map(),
   };
-  return talliedAgain(empty, items, [], passages, english);
+  return talliedAgain(empty, [], passages);
 };
+
+const NONE: readonly Mention[] = [];
 
 /** The tally of an article after some of its passages changed: those alone are counted again. */
 export const talliedAgain = (
-  tally: Tally,
-  items: readonly TalliedItem[],
+  { items, index, entries }: Tally,
   before: readonly Passage[],
   after: readonly Passage[],
-  english: boolean,
 ): Tally => {
   const numbers = [...after.keys()].filter((number) => after[number] !== before[number]);
   const changed = new Set(numbers);
-  const passages = numbers.map((number) => after[number] as Passage);
-  const found = countIn(passages, numbers, items, english).flat();
-  const entries = tally.entries.map((entry, i): Entry => {
+  const found = mentionsOf(
+    numbers.map((number) => after[number] as Passage),
+    index,
+  );
+  const counted = entries.map((entry, i): Entry => {
     const kept = entry.mentions.filter(({ passage }) => !changed.has(passage));
-    const mentions = [...kept, ...(found[i] ?? [])].sort(inOrder);
+    const fresh = found.get(i) ?? NONE;
+    if (fresh.length === 0 && kept.length === entry.mentions.length) return entry;
+    const mentions = [
+      ...kept,
+      ...fresh.map((mention) => ({ ...mention, passage: numbers[mention.passage] as number })),
+    ].sort(inOrder);
     return { ...entry, mentions, standing: standingOf(mentions) };
   });
-  return { entries, standings: standingsOf(items, entries) };
+  return { items, index, entries: counted, standings: standingsOf(items, counted) };
 };
 
 /** What a changed passage would bring. */
@@ -101,27 +99,32 @@ export interface Outcome {
   readonly standings: ReadonlyMap<string, number>;
 }
 
+const isSameHere = (a: Mention, b: Mention | undefined): boolean => a.zone === b?.zone && a.grade === b.grade;
+
 /**
- * The standings if the passage of number `at` read as `passage` (a number past the last adds one), `touched` being
- * the words put in or taken out. Mentions in other passages stay, which is exact but for the last words of an
- * opening that grows.
+ * The standings if the passage of number `at` read as `after` and not as `before` (undefined for one that is added),
+ * `touched` being the words put in or taken out. Mentions in other passages stay, which is exact but for the last
+ * words of an opening that grows.
  */
 export const outcomeOf = (
-  tally: Tally,
-  items: readonly TalliedItem[],
+  { items, index, entries }: Tally,
   at: number,
-  passage: Passage,
+  before: Passage | undefined,
+  after: Passage,
   touched: readonly Word[],
-  english: boolean,
 ): Outcome => {
   const raised: { entry: Entry; standing: number }[] = [];
-  const found = countIn([passage], [at], items, english).flat();
-  const after = tally.entries.map((entry, i) => {
-    if (!concerns(entry.phrase, touched)) return entry;
-    const kept = entry.mentions.filter((mention) => mention.passage !== at);
-    const standing = standingOf([...kept, ...(found[i] ?? [])]);
+  const { old, found } = changedMentions(before, after, index);
+  const concerned = concernedBy(index, touched);
+  const isOld = ({ passage, from }: Mention): boolean => passage === at && from >= old.from && from < old.to;
+  const counted = entries.map((entry, i) => {
+    if (!concerned[i]) return entry;
+    const fresh = found.get(i) ?? NONE;
+    const gone = entry.mentions.filter(isOld);
+    if (gone.length === fresh.length && gone.every((one, k) => isSameHere(one, fresh[k]))) return entry;
+    const standing = standingOf([...entry.mentions.filter((one) => !isOld(one)), ...fresh]);
     if (standing > entry.standing) raised.push({ entry, standing });
     return { ...entry, standing };
   });
-  return { raised, standings: standingsOf(items, after) };
+  return { raised, standings: standingsOf(items, counted) };
 };

@@ -1,15 +1,13 @@
 /** A cycle's article as passages: the same telling that is rendered, before any markup. */
-import type { Box, Cycle, Item, Moment, Picture, RecordSource } from '../../../model/box.ts';
-import { callFor, spareOnSale } from '../../../model/calls.ts';
+import type { Cycle, Item, Picture, RecordSource } from '../../../model/box.ts';
 import { type CautionWords, cautionsOf } from '../../../model/cautions.ts';
-import { hasKindPage } from '../../../model/kinds.ts';
-import { earlierOfKind } from '../../../model/relations.ts';
 import { tellingOf } from '../../../model/telling.ts';
 import { type Span, sentenceSpans } from '../../../text/sentences.ts';
 import type { Language } from '../../language/language.ts';
 import type { Passage, PassageForm } from './passage.ts';
 import { type LineColumn, type SourceText, sourceText } from './source-text.ts';
 import { type Block, storyBlocks } from './story-blocks.ts';
+import type { ItemSurroundings, Surroundings } from './surroundings.ts';
 import type { Zone } from './zones.ts';
 import { zonedWords } from './zoning.ts';
 
@@ -150,7 +148,12 @@ const addStory = (
 
 const FACTS = ['brand', 'color', 'size', 'weight', 'care'] as const;
 
-const addItem = (writing: Writing, box: Box, cycle: Cycle, item: Item, asOf: Moment): void => {
+const addItem = (
+  writing: Writing,
+  cycle: Cycle,
+  item: Item,
+  { earlier, onSale, hasKindPage }: ItemSurroundings,
+): void => {
   const { source, slug } = item;
   const field = (name: string, form: PassageForm, zone: Zone, text: string | undefined, more = {}): void =>
     addField(writing, source, name, { form, zone, text, item: slug, ...more });
@@ -164,8 +167,7 @@ const addItem = (writing: Writing, box: Box, cycle: Cycle, item: Item, asOf: Mom
   for (const fact of FACTS) field(fact, 'fact', 'section', item[fact]);
   for (const [i, material] of item.material.entries())
     field(elementKey(source, 'material', i), 'fact', 'section', material);
-  if (spareOnSale(item, asOf, box.settings.timeZone))
-    field('kind', 'link', 'link text', item.kind, { written: false });
+  if (onSale) field('kind', 'link', 'link text', item.kind, { written: false });
   addStory(writing, source, storyBlocks(item.story.tree), 'section', slug);
   const [lead] = cycle.items;
   if (item.goesWith && lead)
@@ -173,7 +175,7 @@ const addItem = (writing: Writing, box: Box, cycle: Cycle, item: Item, asOf: Mom
   field('goesWith', 'paragraph', 'section', item.goesWith);
   for (const { lines } of cautionsOf(item).map(writing.cautionText))
     for (const line of lines) field('kind', 'paragraph', 'section', line, { written: false, made: true });
-  for (const other of earlierOfKind(box, item))
+  for (const other of earlier)
     addField(writing, other.source, 'name', {
       form: 'link',
       zone: 'link text',
@@ -181,9 +183,13 @@ const addItem = (writing: Writing, box: Box, cycle: Cycle, item: Item, asOf: Mom
       item: slug,
       written: false,
     });
-  // A cycle that is still sealed is read as on the day of its reveal.
-  if (hasKindPage(box, item.kind, cycle.reveal === undefined ? undefined : Math.max(asOf, cycle.reveal)))
-    field('kind', 'link', 'link text', item.kind, { written: false });
+  if (hasKindPage) field('kind', 'link', 'link text', item.kind, { written: false });
+};
+
+const surroundingsOfItem = ({ items }: Surroundings, cycle: Cycle, item: Item): ItemSurroundings => {
+  const found = items[cycle.items.indexOf(item)];
+  if (!found) throw new Error(`Expected what surrounds \`${item.slug}\` in ${cycle.id}`);
+  return found;
 };
 
 /** What a machine reads of an item: its name, kind, other names and facts, once more. */
@@ -219,13 +225,12 @@ const addContents = (writing: Writing, cycle: Cycle): void => {
 /**
  * Every passage of a cycle's article in the order of the page: head, opening, the telling's parts, and what
  * machines read. `cautionText` gives the words of the cautions that its page shows. Labels of the templates (“The
- * whole box”) are left out: they are the same on every page. Where nobody asks for sentences, another cutter may be
- * given.
+ * whole box”) are left out: they are the same on every page. They depend on the cycle, on what surrounds it and on the
+ * language and its words for cautions, and on nothing else. Where nobody asks for sentences, another cutter may be given.
  */
 export const passagesOf = (
-  box: Box,
   cycle: Cycle,
-  asOf: Moment,
+  surroundings: Surroundings,
   language: Language,
   cautionText: CautionWords,
   sentencesIn: SentenceCutter = (text) => sentenceSpans(text, language.tag),
@@ -258,7 +263,7 @@ export const passagesOf = (
         addStory(writing, source, storyBlocks(part.tree), 'body');
         break;
       case 'item':
-        addItem(writing, box, cycle, part.item, asOf);
+        addItem(writing, cycle, part.item, surroundingsOfItem(surroundings, cycle, part.item));
         break;
       case 'box':
         if (cycle.wholeBox?.file !== cycle.hero?.file) addPicture(writing, source, 'photo', cycle.wholeBox);
@@ -275,11 +280,11 @@ export const passagesOf = (
         addPicture(writing, source, 'peek.picture', cycle.peek?.picture);
         break;
       case 'call': {
-        const call = callFor(box, cycle, asOf);
+        const { call, settings } = surroundings;
         if (!call) break;
-        const own = box.settings.source;
+        const own = settings.source;
         const given = { form: 'paragraph', zone: 'body', written: false } as const;
-        addField(writing, own, 'description', { ...given, text: box.settings.description });
+        addField(writing, own, 'description', { ...given, text: settings.description });
         addField(writing, own, `calls.${call.kind}.text`, {
           form: 'link',
           zone: 'link text',

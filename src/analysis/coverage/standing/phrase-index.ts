@@ -1,0 +1,105 @@
+/** The phrases of some items, made ready to be met word by word. */
+import type { Word } from '../../language/language.ts';
+import type { Phrase } from '../phrases/phrase.ts';
+
+/** A phrase with its forms written as one word, so that spaces and hyphens need not be looked at. */
+export interface Sought {
+  /** Slug of the item that it is of. */
+  readonly item: string;
+  readonly phrase: Phrase;
+  readonly folded: string;
+  readonly key: string;
+}
+
+/** An item and its phrases. */
+export interface Named {
+  readonly slug: string;
+  readonly phrases: readonly Phrase[];
+}
+
+/** The phrases of some items, made ready to be met word by word; each map gives numbers of phrases. */
+export interface PhraseIndex {
+  /** In the order of the items and of their phrases. */
+  readonly sought: readonly Sought[];
+  readonly english: boolean;
+  /** By every beginning of the phrase written as one word, folded and by its keys. */
+  readonly byFolded: ReadonlyMap<string, readonly number[]>;
+  readonly byKey: ReadonlyMap<string, readonly number[]>;
+  /** By the stem of the first word. */
+  readonly byStem: ReadonlyMap<string, readonly number[]>;
+  /** By the key of the head, phrases of two words and more. */
+  readonly byHead: ReadonlyMap<string, readonly number[]>;
+  /** What each word that was met may have to do with, by its text: a text has the same few words again and again. */
+  readonly met: Map<string, MetWord>;
+}
+
+interface MetWord {
+  /** Phrases that may begin with it. */
+  readonly begins: readonly number[];
+  /** Phrases that it is the head of. */
+  readonly heads: readonly number[];
+}
+
+/** What a word may have to do with. */
+export const metWord = (index: PhraseIndex, { text, folded, key, stem }: Word): MetWord => {
+  const known = index.met.get(text);
+  if (known) return known;
+  const begins = [index.byFolded.get(folded), index.byKey.get(key), index.byStem.get(stem)];
+  const word = {
+    begins: [...new Set(begins.flatMap((numbers) => numbers ?? []))],
+    heads: index.byHead.get(key) ?? [],
+  };
+  index.met.set(text, word);
+  return word;
+};
+
+const put = (map: Map<string, number[]>, form: string, number: number): void => {
+  const list = map.get(form);
+  if (list) list.push(number);
+  else map.set(form, [number]);
+};
+
+const putBeginnings = (map: Map<string, number[]>, form: string, number: number): void => {
+  for (let length = 1; length <= form.length; length++) put(map, form.slice(0, length), number);
+};
+
+/** The index of the phrases of some items; linear in their letters. */
+export const phraseIndexOf = (items: readonly Named[], english: boolean): PhraseIndex => {
+  const sought = items.flatMap(({ slug, phrases }) =>
+    phrases.map(
+      (phrase): Sought => ({
+        item: slug,
+        phrase,
+        folded: phrase.words.map(({ folded }) => folded).join(''),
+        key: phrase.words.map(({ key }) => key).join(''),
+      }),
+    ),
+  );
+  const maps = {
+    byFolded: new Map<string, number[]>(),
+    byKey: new Map<string, number[]>(),
+    byStem: new Map<string, number[]>(),
+    byHead: new Map<string, number[]>(),
+  };
+  for (const [number, { phrase, folded, key }] of sought.entries()) {
+    const [first] = phrase.words;
+    const head = phrase.words[phrase.head];
+    if (!first) continue;
+    putBeginnings(maps.byFolded, folded, number);
+    putBeginnings(maps.byKey, key, number);
+    put(maps.byStem, first.stem, number);
+    if (head && phrase.words.length > 1) put(maps.byHead, head.key, number);
+  }
+  return { sought, english, ...maps, met: new Map() };
+};
+
+/** For each phrase, whether some words can have to do with it: what does not concern it leaves its mentions as they are. */
+export const concernedBy = ({ sought }: PhraseIndex, words: readonly Word[]): readonly boolean[] =>
+  sought.map(({ phrase, ...wanted }) =>
+    words.some(
+      ({ key, stem, folded }) =>
+        phrase.words.some((word) => word.stem === stem || word.key === key) ||
+        wanted.key.startsWith(key) ||
+        wanted.folded.startsWith(folded),
+    ),
+  );
