@@ -14,12 +14,12 @@ export interface Streak {
  * its piece may be made tomorrow. Anything missing before that ends it.
  */
 export const streakOf = (cycles: readonly Cycle[], piece: Piece, asOf: Moment): Streak => {
-  const has = (cycle: Cycle): boolean => cycle.made?.[piece] !== undefined;
+  const has = (cycle: Cycle | undefined): boolean => cycle?.made?.[piece] !== undefined;
   const newest = cycles.findLastIndex((cycle) => !isSealed(cycle, asOf));
   const last = cycles.findLastIndex((cycle, i) => has(cycle) || i < newest);
   const gap = cycles.findLastIndex((cycle, i) => i <= last && !has(cycle));
   return {
     length: last - gap,
-    upToDate: newest >= 0 && has(cycles[newest] as Cycle),
+    upToDate: has(cycles[newest]),
   };
 };
