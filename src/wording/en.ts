@@ -8,6 +8,7 @@ import { letter } from './en/letter.ts';
 import { live } from './en/live.ts';
 import { pieces } from './en/pieces.ts';
 
+/** Every part. */
 export const en = {
   /** BCP 47 language of these words. */
   lang: 'en',

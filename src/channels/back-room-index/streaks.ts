@@ -2,6 +2,7 @@
 import type { Cycle, Moment, Piece } from '../../model/box.ts';
 import { isSealed } from '../../model/seal.ts';
 
+/** How a piece has been kept up. */
 export interface Streak {
   /** Cycles in a row that have the piece, up to the newest that has it or could have had it. */
   readonly length: number;

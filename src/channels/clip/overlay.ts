@@ -6,6 +6,7 @@ import { graphemeCount, graphemesOf, wordPieces } from '../../model/sentences.ts
 
 /** Graphemes a line. */
 export const LINE_LENGTH = 42;
+/** Lines at one time. */
 export const LINES = 2;
 /** Graphemes a second that a reader follows, spaces included. */
 export const READING_SPEED = 17;
@@ -85,9 +86,13 @@ const joined = (units: readonly Unit[]): string =>
 /** Graphemes of any run of units without the space after it, from sums that are made once. */
 const measured = (units: readonly Unit[]): ((from: number, to: number) => number) => {
   const sums = [0];
-  for (const { length, space } of units) sums.push((sums.at(-1) as number) + length + space.length);
-  return (from, to) =>
-    to <= from ? 0 : (sums[to] as number) - (sums[from] as number) - (units[to - 1] as Unit).space.length;
+  let sum = 0;
+  for (const { length, space } of units) {
+    sum += length + space.length;
+    sums.push(sum);
+  }
+  const upTo = (at: number): number => sums[at] ?? sum;
+  return (from, to) => (to <= from ? 0 : upTo(to) - upTo(from) - (units[to - 1]?.space.length ?? 0));
 };
 
 /** An upright picture is narrow: what is longer than this goes on two lines where it can. */
@@ -136,15 +141,15 @@ export const overlaysOf = (text: string, lang: string): readonly Overlay[] => {
       const width = widthOf(from, to);
       if (width > LINE_LENGTH * LINES + 1) break;
       if (breakOf(widthOf, from, to) === undefined) continue;
-      const inside = to < units.length && !(units[to - 1] as Unit).pause ? COST_INSIDE ** 2 : 0;
-      const cost = (ways[from] as { cost: number }).cost + COST_OF_ONE + (ideal - width) ** 2 + inside;
+      const inside = to < units.length && !units[to - 1]?.pause ? COST_INSIDE ** 2 : 0;
+      const cost = (ways[from]?.cost ?? 0) + COST_OF_ONE + (ideal - width) ** 2 + inside;
       if (cost < best.cost) best = { cost, from };
     }
     ways.push(best);
   }
   const overlays: Overlay[] = [];
   for (let to = units.length; to > 0; ) {
-    const { from } = ways[to] as { from: number };
+    const from = ways[to]?.from ?? 0;
     const at = breakOf(widthOf, from, to) ?? from;
     const lines = [units.slice(from, at), units.slice(at, to)].map(joined).filter((line) => line !== '');
     overlays.unshift({ lines, least: readingTime(lines.join(' '), lang) });

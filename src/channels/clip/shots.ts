@@ -10,6 +10,7 @@ import { nameInSentence, namesInLine, shortName } from '../../model/title.ts';
 import type { FilmDirection } from '../../wording/en/clip.ts';
 import { overlaysOf } from './overlay.ts';
 
+/** What a shot is of. */
 export type ShotKind = 'hook' | 'item' | 'whole' | 'call';
 
 /** Words over a shot, in milliseconds from the start of the video. */
@@ -19,6 +20,7 @@ export interface TimedOverlay {
   readonly lines: readonly string[];
 }
 
+/** One shot of a video. */
 export interface Shot {
   readonly kind: ShotKind;
   readonly item?: Item;
@@ -34,6 +36,7 @@ export interface Shot {
   readonly still?: Picture;
 }
 
+/** A video of which every second is planned. */
 export interface Clip {
   readonly wanted: ClipLength;
   readonly shots: readonly Shot[];
