@@ -1,5 +1,6 @@
 /** One event as an iCalendar file (RFC 5545): what a visitor's calendar shows in the visitor's own time. */
 import type { Moment } from '../../model/box.ts';
+import { utf8Length } from '../../text/utf8-length.ts';
 import { localTime, type Observance, observancesAround, utcTime } from './observances.ts';
 
 /** An event as RFC 5545 speaks of it; sections are that standard's. */
@@ -27,15 +28,13 @@ export interface CalendarEvent {
 /** §3.1: octets of a line without its end. */
 const LINE_OCTETS = 75;
 
-const octets = (text: string): number => new TextEncoder().encode(text).length;
-
 /** §3.1: a long line goes on after CRLF and a space; no character is cut in two. */
 const folded = (line: string): string => {
   const lines: string[] = [];
   let now = '';
   let length = 0;
   for (const character of line) {
-    const more = octets(character);
+    const more = utf8Length(character);
     if (length + more > LINE_OCTETS) {
       lines.push(now);
       now = ' ';
