@@ -4,6 +4,7 @@ import { type Cue, cuesOf, type LiveInput } from './cues.ts';
 import type { SpokenWords } from './live-words.ts';
 import { type Speech, secondsToSay, speechOf } from './speaking.ts';
 
+/** A cue with its time. */
 export interface Beat extends Cue {
   /** Seconds that the words take, cautions included; not rounded. */
   readonly speaking: number;
@@ -17,6 +18,7 @@ export interface Beat extends Cue {
   readonly seconds: number;
 }
 
+/** A live from the first word to the last. */
 export interface Live {
   readonly beats: readonly Beat[];
   /** Whole seconds from the hook to the end of the call. */

@@ -3,6 +3,7 @@ import type { Box, CallKind, Cycle, Item, Moment } from './box.ts';
 import { dateInZone } from './calendar.ts';
 import { isSealed } from './seal.ts';
 
+/** A call that holds. */
 export interface Call {
   readonly kind: CallKind;
   readonly address: string;

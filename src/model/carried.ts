@@ -23,6 +23,7 @@ export type PieceState =
 /** States that somebody has to look at. */
 export const WRONG_STATES: ReadonlySet<PieceState> = new Set(['absent', 'given away']);
 
+/** How each piece stands to one thing. */
 export interface CarriedRow {
   readonly thing: CarriedThing;
   /** One for each of the cycle's pieces. */

@@ -2,6 +2,7 @@
 import { type NamedKind, namedKind } from './beat-names.ts';
 import type { Cycle } from './box.ts';
 
+/** A chapter as data; its title is the wording's. */
 export interface Chapter {
   /** As cycle.md has it: `hook`, or an item's slug. */
   readonly name: string;

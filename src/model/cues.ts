@@ -51,6 +51,7 @@ export interface LiveInput {
   readonly call: Call | undefined;
 }
 
+/** What cues are written from. */
 export interface CueContext extends LiveInput {
   readonly speech: Speech;
   readonly words: SpokenWords;
@@ -265,6 +266,7 @@ const callCue = (context: CueContext): Cue => {
   });
 };
 
+/** Every cue of a live in the order of telling, the stage first. */
 export const cuesOf = (context: CueContext): readonly Cue[] => {
   const { cycle, live, words } = context;
   const paragraphs = tellingOf(cycle).parts.flatMap((part) =>

@@ -5,6 +5,7 @@ import type { BoxSettings, Piece } from './box.ts';
 /** People begin with the article and add the next form when it has become a habit. */
 const WITHOUT_A_WORD: readonly Piece[] = ['article'];
 
+/** Whether a box makes a piece; the article alone where its record does not say. */
 export const makesPiece = ({ pieces = WITHOUT_A_WORD }: BoxSettings, piece: Piece): boolean =>
   pieces.includes(piece);
 

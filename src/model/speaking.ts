@@ -14,6 +14,7 @@ export interface Speech {
   readonly pace: number;
 }
 
+/** The box's language and pace, its own or the usual one. */
 export const speechOf = ({ lang, pace = SPEAKING_PACE }: BoxSettings): Speech => ({ lang, pace });
 
 /** Seconds that a text takes to say, not rounded. */

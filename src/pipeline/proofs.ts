@@ -195,6 +195,15 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
     return compared;
   };
 
+  const byId = new Map(box.cycles.map((cycle) => [cycle.id, cycle]));
+  const passagesIn = (id: string) => {
+    const cycle = byId.get(id);
+    return cycle ? passagesOf(cycle) : [];
+  };
+  const textKeyOf = (id: string): string | undefined => {
+    const cycle = byId.get(id);
+    return cycle && subjects.get(cycle)?.textKey;
+  };
   const proofs = new Map<string, Proof>();
   const shorts = new Map<string, Proved>();
   for (const cycle of chosen) {
@@ -204,9 +213,15 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
     const compared = comparedOf(subject, own, key);
     shorts.set(cycle.id, inShort(own, compared));
     proofs.set(cycle.id, {
+      // What an earlier article says word for word is shown beside what it is like.
       coverage: knownBy(
-        digestOf('coverage', key, compared),
-        (): Coverage => coverage.coverageOf(own, compared, passagesOf(cycle), language),
+        digestOf(
+          'coverage',
+          key,
+          compared,
+          compared.shared.map(({ other }) => textKeyOf(other.cycle)),
+        ),
+        (): Coverage => coverage.coverageOf(own, compared, passagesOf(cycle), language, passagesIn),
       ),
       diagnostics: diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)),
     });

@@ -1,5 +1,6 @@
 /** Timed text as files: WebVTT (W3C) and SubRip. */
 
+/** Words that are shown for a time. */
 export interface TimedText {
   /** Milliseconds from the start. */
   readonly start: number;

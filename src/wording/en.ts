@@ -17,6 +17,7 @@ import { proof } from './en/proof.ts';
 import { site } from './en/site.ts';
 import { structuredData } from './en/structured-data.ts';
 
+/** Every part. */
 export const en = {
   /** BCP 47 language of these words. */
   lang: 'en',

@@ -2,4 +2,5 @@
 import type { ClosingChannel } from '../channel.ts';
 import { planIndex } from './plan.ts';
 
+/** The one page. */
 export const backRoomIndex: ClosingChannel = { name: 'back-room-index', where: 'backroom', plan: planIndex };

@@ -21,6 +21,7 @@ export type SparePieces =
   | { readonly state: 'on sale'; readonly count: number; readonly price: Money }
   | { readonly state: 'sold out' | 'past' };
 
+/** An item as the page notes it. */
 export interface ItemBrief {
   readonly lead: boolean;
   readonly pictures: number;

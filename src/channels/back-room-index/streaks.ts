@@ -1,9 +1,8 @@
 /** The habit: how many boxes in a row got each piece. */
-
 import type { Cycle, Moment, Piece } from '../../model/box.ts';
 import { isSealed } from '../../model/seal.ts';
-import { itemAt } from '../../text/item-at.ts';
 
+/** How a piece has been kept up. */
 export interface Streak {
   /** Cycles in a row that have the piece, up to the newest that has it or could have had it. */
   readonly length: number;
@@ -16,12 +15,12 @@ export interface Streak {
  * its piece may be made tomorrow. Anything missing before that ends it.
  */
 export const streakOf = (cycles: readonly Cycle[], piece: Piece, asOf: Moment): Streak => {
-  const has = (cycle: Cycle): boolean => cycle.made?.[piece] !== undefined;
+  const has = (cycle: Cycle | undefined): boolean => cycle?.made?.[piece] !== undefined;
   const newest = cycles.findLastIndex((cycle) => !isSealed(cycle, asOf));
   const last = cycles.findLastIndex((cycle, i) => has(cycle) || i < newest);
   const gap = cycles.findLastIndex((cycle, i) => i <= last && !has(cycle));
   return {
     length: last - gap,
-    upToDate: newest >= 0 && has(itemAt(cycles, newest)),
+    upToDate: has(cycles[newest]),
   };
 };

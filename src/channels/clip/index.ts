@@ -2,4 +2,5 @@
 import type { PlanningChannel } from '../channel.ts';
 import { planClips } from './plan.ts';
 
+/** Three files for each cycle of a box that makes the clip. */
 export const clipSheet: PlanningChannel = { name: 'clip-sheet', where: 'backroom', plan: planClips };

@@ -2,11 +2,11 @@
  * Words laid over a picture that moves: a text cut into pieces of at most two lines, each shown long enough to be
  * read. Limits are common practice in subtitling.
  */
-import { itemAt } from '../../text/item-at.ts';
-import { graphemeCount, graphemesOf, wordPieces } from '../../text/segments.ts';
+import { graphemeCount, graphemesOf, wordPieces } from '../../model/sentences.ts';
 
 /** Graphemes a line. */
 export const LINE_LENGTH = 42;
+/** Lines at one time. */
 export const LINES = 2;
 /** Graphemes a second that a reader follows, spaces included. */
 export const READING_SPEED = 17;
@@ -91,8 +91,8 @@ const measured = (units: readonly Unit[]): ((from: number, to: number) => number
     sum += length + space.length;
     sums.push(sum);
   }
-  return (from, to) =>
-    to <= from ? 0 : itemAt(sums, to) - itemAt(sums, from) - itemAt(units, to - 1).space.length;
+  const upTo = (at: number): number => sums[at] ?? sum;
+  return (from, to) => (to <= from ? 0 : upTo(to) - upTo(from) - (units[to - 1]?.space.length ?? 0));
 };
 
 /** An upright picture is narrow: what is longer than this goes on two lines where it can. */
@@ -141,15 +141,15 @@ export const overlaysOf = (text: string, lang: string): readonly Overlay[] => {
       const width = widthOf(from, to);
       if (width > LINE_LENGTH * LINES + 1) break;
       if (breakOf(widthOf, from, to) === undefined) continue;
-      const inside = to < units.length && !itemAt(units, to - 1).pause ? COST_INSIDE ** 2 : 0;
-      const cost = itemAt(ways, from).cost + COST_OF_ONE + (ideal - width) ** 2 + inside;
+      const inside = to < units.length && !units[to - 1]?.pause ? COST_INSIDE ** 2 : 0;
+      const cost = (ways[from]?.cost ?? 0) + COST_OF_ONE + (ideal - width) ** 2 + inside;
       if (cost < best.cost) best = { cost, from };
     }
     ways.push(best);
   }
   const overlays: Overlay[] = [];
   for (let to = units.length; to > 0; ) {
-    const { from } = itemAt(ways, to);
+    const from = ways[to]?.from ?? 0;
     const at = breakOf(widthOf, from, to) ?? from;
     const lines = [units.slice(from, at), units.slice(at, to)].map(joined).filter((line) => line !== '');
     overlays.unshift({ lines, least: readingTime(lines.join(' '), lang) });

@@ -4,15 +4,13 @@ import { liveOf } from '../../model/beats.ts';
 import type { ClipLength, Item, Picture } from '../../model/box.ts';
 import type { LiveInput } from '../../model/cues.ts';
 import type { SpokenWords } from '../../model/live-words.ts';
-import { paragraphsOf } from '../../model/paragraphs.ts';
+import { graphemeCount, paragraphsOf, sentencesOf } from '../../model/sentences.ts';
 import { type Speech, secondsToSay, speechOf } from '../../model/speaking.ts';
 import { nameInSentence, namesInLine, shortName } from '../../model/title.ts';
-import { itemAt } from '../../text/item-at.ts';
-import { graphemeCount } from '../../text/segments.ts';
-import { sentencesOf } from '../../text/sentences.ts';
 import type { FilmDirection } from '../../wording/en/clip.ts';
 import { overlaysOf } from './overlay.ts';
 
+/** What a shot is of. */
 export type ShotKind = 'hook' | 'item' | 'whole' | 'call';
 
 /** Words over a shot, in milliseconds from the start of the video. */
@@ -22,6 +20,7 @@ export interface TimedOverlay {
   readonly lines: readonly string[];
 }
 
+/** One shot of a video. */
 export interface Shot {
   readonly kind: ShotKind;
   readonly item?: Item;
@@ -37,6 +36,7 @@ export interface Shot {
   readonly still?: Picture;
 }
 
+/** A video of which every second is planned. */
 export interface Clip {
   readonly wanted: ClipLength;
   readonly shots: readonly Shot[];
@@ -58,21 +58,44 @@ interface ShotDraft {
   readonly choices: readonly string[];
 }
 
-/** Milliseconds that a text needs, said aloud and read. */
-const leastFor = (text: string, { lang, pace }: Speech): number =>
-  overlaysOf(text, lang).reduce((sum, one) => sum + overlayTime(one, { lang, pace }), 0);
+/** Words that could be said in a shot, cut into overlays. */
+interface Talk {
+  readonly text: string;
+  /** Each with the milliseconds that it is shown, said aloud and read. */
+  readonly overlays: readonly { readonly lines: readonly string[]; readonly time: number }[];
+  /** Milliseconds of the shot at least. */
+  readonly time: number;
+}
 
-const overlayTime = (
-  { lines, least }: { readonly lines: readonly string[]; readonly least: number },
-  speech: Speech,
-): number => Math.max(least, Math.ceil(secondsToSay(lines.join(' '), speech) * 1000));
+/** Milliseconds that a shot without a word lasts. */
+const SILENT_SHOT = 1200;
+
+/** Cuts a text into overlays. */
+type Cutting = (text: string) => Talk;
+
+/** Cuts a text once, however often it is asked for: a choice is weighed, tried and then shown. */
+const cuttingAt = (speech: Speech): Cutting => {
+  const known = new Map<string, Talk>();
+  const cut = (text: string): Talk => {
+    const overlays = overlaysOf(text, speech.lang).map(({ lines, least }) => ({
+      lines,
+      time: Math.max(least, Math.ceil(secondsToSay(lines.join(' '), speech) * 1000)),
+    }));
+    return { text, overlays, time: overlays.reduce((sum, { time }) => sum + time, 0) || SILENT_SHOT };
+  };
+  return (text) => {
+    const talk = known.get(text) ?? cut(text);
+    known.set(text, talk);
+    return talk;
+  };
+};
 
 const endsSentence = (text: string): string => (/[.!?…。！？]["”’»)]*$/u.test(text) ? text : `${text}.`);
 
 /** The different ones, shortest first. */
-const byLength = (choices: readonly string[], speech: Speech): readonly string[] =>
+const byLength = (choices: readonly string[], cut: Cutting): readonly string[] =>
   [...new Set(choices)]
-    .map((text) => ({ text, time: leastFor(text, speech) }))
+    .map(cut)
     .sort((a, b) => a.time - b.time)
     .map(({ text }) => text);
 
@@ -82,7 +105,7 @@ const namesIt = (sentence: string, { name, kind, also }: Item, lang: string): bo
   return [shortName(name), kind, ...also].some((one) => text.includes(one.toLocaleLowerCase(lang)));
 };
 
-const itemDraft = (item: Item, lead: Item | undefined, speech: Speech): ShotDraft => {
+const itemDraft = (item: Item, lead: Item | undefined, speech: Speech, cut: Cutting): ShotDraft => {
   const { lang } = speech;
   const name = endsSentence(shortName(item.name));
   const alone = (sentence: string): string =>
@@ -108,12 +131,17 @@ const itemDraft = (item: Item, lead: Item | undefined, speech: Speech): ShotDraf
             lead: lead.kind,
             ...(item.goesWith === undefined ? {} : { how: endsSentence(item.goesWith) }),
           },
-    choices: byLength([name, ...told, ...longer], speech),
+    choices: byLength([name, ...told, ...longer], cut),
     ...(still && { still }),
   };
 };
 
-const draftsOf = (input: LiveInput, words: SpokenWords, speech: Speech): readonly ShotDraft[] => {
+const draftsOf = (
+  input: LiveInput,
+  words: SpokenWords,
+  speech: Speech,
+  cut: Cutting,
+): readonly ShotDraft[] => {
   const { cycle, call } = input;
   const hook = liveOf(input, words).beats.find(({ kind }) => kind === 'hook')?.say ?? [];
   const [lead] = cycle.items;
@@ -126,10 +154,10 @@ const draftsOf = (input: LiveInput, words: SpokenWords, speech: Speech): readonl
       kind: 'hook',
       film: { film: 'close' },
       // Sentences of the live's hook from the first on.
-      choices: byLength(hook.map((_, i) => hook.slice(0, i + 1).join(' ')).slice(0, 2), speech),
+      choices: byLength(hook.map((_, i) => hook.slice(0, i + 1).join(' ')).slice(0, 2), cut),
       ...(cycle.hero && { still: cycle.hero }),
     },
-    ...cycle.items.map((item) => itemDraft(item, lead, speech)),
+    ...cycle.items.map((item) => itemDraft(item, lead, speech, cut)),
     {
       kind: 'whole',
       film: { film: 'from above', names },
@@ -148,41 +176,43 @@ const draftsOf = (input: LiveInput, words: SpokenWords, speech: Speech): readonl
   ];
 };
 
-/** Milliseconds that a shot without a word lasts. */
-const SILENT_SHOT = 1200;
-
 /** The order in which shots get more words while there is time. */
 const takesWordsFirst: Readonly<Record<ShotKind, number>> = { item: 1, whole: 2, hook: 3, call: 4 };
 
-/** For each draft the longest choice that fits, tried lead item first, then the others as told. */
-const chosen = (drafts: readonly ShotDraft[], wanted: number, speech: Speech): readonly string[] => {
-  const costs = drafts.map(({ choices }) =>
-    choices.map((text) => Math.max(text === '' ? SILENT_SHOT : 0, leastFor(text, speech))),
-  );
-  const picks = drafts.map(() => 0);
-  const costOf = (i: number, pick: number): number => costs[i]?.[pick] ?? SILENT_SHOT;
-  let spent = picks.reduce((sum, pick, i) => sum + costOf(i, pick), 0);
-  const order = drafts
-    .map(({ kind }, i) => ({ i, turn: takesWordsFirst[kind] }))
-    .sort((a, b) => a.turn - b.turn);
+/** A draft with what is said in it, and what could be said instead, each longer than the one before. */
+interface Take {
+  readonly draft: ShotDraft;
+  readonly talk: Talk;
+  readonly longer: readonly Talk[];
+}
+
+/** For each draft the longest choice that fits into `most` milliseconds, tried item by item, the lead item first. */
+const taken = (drafts: readonly ShotDraft[], most: number, cut: Cutting): readonly Take[] => {
+  const takes = drafts.map((draft): { -readonly [K in keyof Take]: Take[K] } => {
+    const [talk = cut(''), ...longer] = draft.choices.map(cut);
+    return { draft, talk, longer };
+  });
+  const order = [...takes].sort((a, b) => takesWordsFirst[a.draft.kind] - takesWordsFirst[b.draft.kind]);
+  let spent = takes.reduce((sum, { talk }) => sum + talk.time, 0);
   // A step at a time, so that the first in the row does not take what two others could have used.
   for (let more = true; more; ) {
     more = false;
-    for (const { i } of order) {
-      const pick = itemAt(picks, i);
-      const step = costOf(i, pick + 1) - costOf(i, pick);
-      if (pick + 1 >= itemAt(costs, i).length || spent + step > wanted) continue;
-      picks[i] = pick + 1;
+    for (const take of order) {
+      const [next, ...longer] = take.longer;
+      const step = next ? next.time - take.talk.time : 0;
+      if (!next || spent + step > most) continue;
+      take.talk = next;
+      take.longer = longer;
       spent += step;
       more = true;
     }
   }
-  return drafts.map(({ choices }, i) => choices[itemAt(picks, i)] ?? '');
+  return takes;
 };
 
 /**
- * The video of a cycle, made of what its live says. Its shots follow each other without a gap; where there is time left, all last longer alike.
- * `set` dresses the words (quotes, dashes) before they are counted.
+ * The video of a cycle, made of what its live says. Its shots follow each other without a gap; where there is time
+ * left, all last longer alike. `set` dresses the words (quotes, dashes) before they are counted.
  */
 export const clipOf = (
   input: LiveInput,
@@ -191,34 +221,30 @@ export const clipOf = (
 ): Clip => {
   const { cycle, settings } = input;
   const speech = speechOf(settings);
+  const cut = cuttingAt(speech);
   const wanted = cycle.clip ?? settings.clip ?? USUAL_LENGTH;
-  const drafts = draftsOf(input, spoken, speech).map((draft) => ({
+  const drafts = draftsOf(input, spoken, speech, cut).map((draft) => ({
     ...draft,
     choices: draft.choices.map(set),
   }));
-  const words = chosen(drafts, wanted * 1000, speech);
-  const lengths = words.map((text) => {
-    const overlays = overlaysOf(text, speech.lang).map((one) => ({ ...one, time: overlayTime(one, speech) }));
-    return { overlays, least: overlays.reduce((sum, { time }) => sum + time, 0) || SILENT_SHOT };
-  });
-  const needed = lengths.reduce((sum, { least }) => sum + least, 0);
+  const takes = taken(drafts, wanted * 1000, cut);
+  const needed = takes.reduce((sum, { talk }) => sum + talk.time, 0);
   const spare = Math.max(0, wanted * 1000 - needed);
   let start = 0;
-  const shots = drafts.map(({ choices, ...draft }, i): Shot => {
-    const { overlays, least } = itemAt(lengths, i);
-    const length = least + Math.floor(spare / drafts.length) + (i < spare % drafts.length ? 1 : 0);
+  const shots = takes.map(({ draft: { choices, ...draft }, talk }, i): Shot => {
+    const room = Math.floor(spare / drafts.length) + (i < spare % drafts.length ? 1 : 0);
     const from = start;
     let at = start;
-    start += length;
+    start += talk.time + room;
     return {
       ...draft,
-      say: itemAt(words, i),
+      say: talk.text,
       start: from,
       end: start,
-      overlays: overlays.map(({ lines, time }, n) => {
+      overlays: talk.overlays.map(({ lines, time }, n) => {
         const begin = at;
         // What is left of the shot goes to its last words.
-        at = n === overlays.length - 1 ? start : at + time;
+        at = n === talk.overlays.length - 1 ? start : at + time;
         return { start: begin, end: at, lines };
       }),
     };

@@ -3,6 +3,7 @@ import type { Moment } from '../../model/box.ts';
 import { utf8Length } from '../../text/utf8.ts';
 import { localTime, type Observance, observancesAround, utcTime } from './observances.ts';
 
+/** An event as RFC 5545 speaks of it; sections are that standard's. */
 export interface CalendarEvent {
   /** Unique in the world, and the same for each version of the event (§3.8.4.7). */
   readonly uid: string;

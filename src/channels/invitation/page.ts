@@ -1,10 +1,11 @@
 /** The invitation's papers as files: the posts to copy, and the event for people's calendars. */
 import { spoilersIn } from '../../analysis/spoilers.ts';
 import type { Diagnostic, Location } from '../../diagnostics/diagnostic.ts';
-import type { BoxSettings, Cycle, Moment } from '../../model/box.ts';
+import type { Cycle, Moment } from '../../model/box.ts';
 import { monthName, revealDay } from '../../model/calendar.ts';
 import { documentText, schemeElement } from '../../render/document.ts';
 import { findingViews } from '../../render/findings.ts';
+import { lastingId } from '../../render/lasting-id.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { pageLang } from '../../render/page-lang.ts';
 import { spokenWordsFor } from '../../render/spoken-words.ts';
@@ -39,12 +40,6 @@ const MINUTE = 60_000;
  */
 const stampOf = ({ shipped }: Cycle, sequence: number): Moment =>
   new Date(`${shipped}T00:00:00Z`).getTime() + sequence * MINUTE;
-
-/** RFC 7986 §5.3 asks for an id that tells nothing of a person: the cycle, and the site's own folder and host. */
-const eventId = ({ url }: BoxSettings, { id }: Cycle): string => {
-  const { hostname, pathname } = new URL(url);
-  return `${[id, 'live', ...pathname.split(/[^A-Za-z0-9]+/).filter(Boolean)].join('.')}@${hostname}`;
-};
 
 /** Throws for a cycle whose moment nobody can know: no invitation is planned for one. */
 const invitationFor = (data: InvitationData, { wording, language }: Tools): Invitation => {
@@ -106,7 +101,7 @@ export const eventFile = (data: InvitationData, tools: Tools): MadeDocument<Diag
   const sequence = cycle.moved?.length ?? 0;
   const { address, email } = { address: cycle.live?.address, email: settings.email };
   const content = calendarFile({
-    uid: eventId(settings, cycle),
+    uid: lastingId(settings, cycle, 'live'),
     sequence,
     stamp: stampOf(cycle, sequence),
     start: invitation.start,

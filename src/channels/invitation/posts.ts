@@ -13,6 +13,7 @@ import type { InvitationWords } from '../../wording/en/invitation.ts';
 /** Graphemes of a post: what fits under a picture, what the shortest networks allow, what a long one shows. Common practice, no source. */
 export const POST_LENGTHS = [100, 280, 600] as const;
 
+/** A post's text in one of the lengths. */
 export interface Post {
   /** Graphemes it was to have at most. */
   readonly most: number;
@@ -21,6 +22,7 @@ export interface Post {
   readonly length: number;
 }
 
+/** Everything that an invitation says, its words dressed. */
 export interface Invitation {
   readonly posts: readonly Post[];
   /** One line that says what it is, without a date. */

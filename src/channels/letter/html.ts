@@ -13,6 +13,7 @@ declare module '../../render/templates.ts' {
   }
 }
 
+/** What stands in the head of a letter's page, and its colours. */
 export interface LetterHead {
   readonly subject: string;
   readonly preheader: string;

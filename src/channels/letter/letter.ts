@@ -23,6 +23,7 @@ export interface LetterInput {
   readonly call: Call | undefined;
 }
 
+/** An item as a letter tells it, its words dressed. */
 export interface LetterItem {
   readonly number: number;
   readonly name: string;
@@ -35,6 +36,7 @@ export interface LetterItem {
   readonly cautions: readonly CautionText[];
 }
 
+/** A letter before any markup, its words dressed. */
 export interface Letter {
   readonly lang: string;
   readonly boxName: string;

@@ -2,6 +2,7 @@
 import { shortHash } from '../../text/hash.ts';
 import { encodedWords, foldedHeader, quotedPrintable } from './mime.ts';
 
+/** Who a message comes from. */
 export interface Sender {
   /** In any script. */
   readonly name: string;
@@ -9,6 +10,7 @@ export interface Sender {
   readonly address: string;
 }
 
+/** A message before it is encoded. */
 export interface MailMessage {
   readonly from: Sender;
   /** RFC 5322 §3.3 date-time. */

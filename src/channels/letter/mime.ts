@@ -1,4 +1,5 @@
 /** Text as mail carries it, in 7 bits: headers (RFC 5322, RFC 2047) and bodies (RFC 2045). */
+import { utf8Length } from '../../text/utf8.ts';
 
 /** RFC 2047 §2 allows an encoded word 75 characters; a shorter one fits behind `Subject: ` without a fold. */
 const WORD_LENGTH = 66;
@@ -22,7 +23,7 @@ export const encodedWords = (text: string): string => {
   const chunks: string[] = [];
   let chunk = '';
   for (const character of text) {
-    if (chunk !== '' && utf8.encode(chunk + character).length > WORD_BYTES) {
+    if (chunk !== '' && utf8Length(chunk + character) > WORD_BYTES) {
       chunks.push(chunk);
       chunk = '';
     }

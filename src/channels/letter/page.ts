@@ -1,11 +1,13 @@
 /** The letter as files: as it is read, without markup, as a whole message, and the sheet for sending it. */
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import type { BoxSettings, Cycle, Moment } from '../../model/box.ts';
+import type { BoxSettings, Moment } from '../../model/box.ts';
 import { mailDate, monthName, revealDay } from '../../model/calendar.ts';
 import { documentText, schemeElement } from '../../render/document.ts';
+import { lastingId } from '../../render/lasting-id.ts';
 import { madeOnce } from '../../render/made-once.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { typeset } from '../../render/typeset.ts';
+import { utf8Length } from '../../text/utf8.ts';
 import type { Tools } from '../channel.ts';
 import { LETTER_BYTES, sizeFinding } from './findings.ts';
 import { letterHtml } from './html.ts';
@@ -62,13 +64,6 @@ const htmlOf = madeOnce((input: LetterInput, tools: Tools): string => {
   return letterHtml(letter, head, tools);
 });
 
-/** Unique in the world and the same each time (RFC 5322 §3.6.4): the cycle, and the site's own folder and host. */
-const messageId = ({ url }: BoxSettings, { id }: Cycle): string => {
-  const { hostname, pathname } = new URL(url);
-  const folder = pathname.split(/[^A-Za-z0-9]+/).filter(Boolean);
-  return `${[id, 'letter', ...folder].join('.')}@${hostname}`;
-};
-
 /** The one https address of RFC 8058, as a header can bear it; a placeholder is none. */
 const oneClick = ({ unsubscribe }: BoxSettings): string | undefined =>
   unsubscribe !== undefined && /^https:\/\/\S+$/i.test(unsubscribe) && URL.canParse(unsubscribe)
@@ -78,8 +73,6 @@ const oneClick = ({ unsubscribe }: BoxSettings): string | undefined =>
 /** What a message comes from: the box's address, or a stand-in where no header can bear it. */
 const senderOf = ({ email, url }: BoxSettings): string =>
   (email === undefined ? undefined : mailAddress(email)) ?? `letter@${new URL(url).hostname}`;
-
-const utf8Length = (text: string): number => new TextEncoder().encode(text).length;
 
 /** The letter as HTML. */
 export const letterPage = (input: LetterInput, tools: Tools): MadeDocument<Diagnostic> => ({
@@ -100,7 +93,7 @@ export const wholeMessage = (data: MessageData, tools: Tools): MadeDocument<Diag
   const content = messageText({
     from: { name: settings.name, address: senderOf(settings) },
     date: mailDate(sent, settings.timeZone),
-    id: messageId(settings, cycle),
+    id: lastingId(settings, cycle, 'letter'),
     subject: subjects[0]?.text ?? '',
     lang: settings.lang,
     ...(unsubscribe ? { unsubscribe } : {}),

@@ -8,6 +8,7 @@ import { type FileReading, lackedBy, stateOf, toldIn } from './facts.ts';
 import { findingFor, missingPieces, titleInFinding } from './findings.ts';
 import { soughtIn } from './sought.ts';
 
+/** What is asked about a box's pieces. */
 export interface CompletenessInput {
   readonly box: Box;
   readonly asOf: Moment;

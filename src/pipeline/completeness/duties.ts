@@ -2,6 +2,7 @@
 import type { Piece } from '../../model/box.ts';
 import { type Caution, isDanger } from '../../model/cautions.ts';
 
+/** Of which things a piece must carry which. */
 export interface Duty {
   readonly items: boolean;
   readonly caution: (caution: Pick<Caution, 'sort'>) => boolean;
@@ -20,6 +21,7 @@ const nothing: Duty = {
 };
 const all: Duty = { items: true, caution: () => true, peek: 'whole', callText: true, callAddress: true };
 
+/** By piece. */
 export const duties: Readonly<Record<Piece, Duty>> = {
   // It keeps still: nothing in it may name what the box holds.
   invitation: nothing,

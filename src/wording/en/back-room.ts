@@ -30,6 +30,7 @@ const spare = (pieces: SpareState): string => {
   }
 };
 
+/** The words of the back room's first page, and those that its papers share. */
 export const backRoom = {
   of: (box: string): string => `Back room of ${box}`,
   isPrivate: 'Private: this folder is never published.',

@@ -25,6 +25,7 @@ const film = (one: FilmDirection): string => {
   }
 };
 
+/** The clip sheet's words, and those of its post. */
 export const clip = {
   film,
   title: (month: string, theme: string, box: string): string => `Clip sheet of ${month}, ${theme} · ${box}`,

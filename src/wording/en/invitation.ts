@@ -24,6 +24,7 @@ const post: InvitationWords = {
   promise,
 };
 
+/** The invitation's words. */
 export const invitation = {
   post,
   title: (month: string, box: string): string => `Invitation · ${month} · ${box}`,

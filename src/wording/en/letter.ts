@@ -136,4 +136,5 @@ const sheet = {
   },
 };
 
+/** The letter's words, by the form that says them. */
 export const letter = { gaps, lines, page, text, sheet };

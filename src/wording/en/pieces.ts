@@ -29,6 +29,7 @@ const papers: Readonly<Record<PaperName, string>> = {
   'clip SubRip': 'SubRip',
 };
 
+/** What pieces, their papers and what they carry are called. */
 export const pieces = {
   titles,
   /** What the year counts are deeds, not papers: a live that was held, a clip that went out. */
