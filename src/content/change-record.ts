@@ -55,9 +55,9 @@ const applied = (source: string, edits: Edits): string => {
   return text + source.slice(done);
 };
 
-/** Whether fields hold these values and nothing else. */
+/** Whether fields hold these values and nothing else. The last line break belongs to the line that closes them. */
 const reads = (source: string, wanted: FieldValue): boolean => {
-  const document = parseFields(source);
+  const document = parseFields(source.replace(/\r?\n$/, ''));
   if (document.errors.length > 0 || document.warnings.length > 0 || !isMap(document.contents)) return false;
   return isSameValue(valuesOf(document), wanted);
 };
@@ -76,7 +76,8 @@ export const changeKey = (
   const span = frontMatterSpan(text);
   const start = text.startsWith('\ufeff') ? 1 : 0;
   const closed = span && text.slice(start, span.to) + (/^[^\r\n]*/.exec(text.slice(span.to))?.[0] ?? '');
-  const record = { path: file, text: closed ?? text };
+  // Read as the program reads it: with line feeds alone, which leaves every line and column where it is.
+  const record = { path: file, text: (closed ?? text).replaceAll('\r\n', '\n') };
   const parsed = parseFile(record);
   const { data } = parsed;
   if (!span || !data || mustFixAny(parsed.diagnostics))

@@ -85,7 +85,10 @@ const SAVED: readonly (readonly [string, string])[] = [
 ];
 
 const dataOf = (text: string) => {
-  const { data, diagnostics } = readFrontMatter({ path: ITEM, text: text.replace(/^\ufeff/, '') });
+  const { data, diagnostics } = readFrontMatter({
+    path: ITEM,
+    text: text.replace(/^\ufeff/, '').replaceAll('\r\n', '\n'),
+  });
   expect(diagnostics).toEqual([]);
   return data;
 };
@@ -303,25 +306,33 @@ test('several changes one after another are all there, in files of any layout', 
     lineWidth: fc.constantFrom(0, 20, 80),
     blockQuote: fc.constantFrom(true, false, 'folded' as const, 'literal' as const),
   });
-  const keys = fc.array(
-    fc.tuple(fc.constantFrom('name', 'care', 'image', 'kind', 'note'), fc.option(value, { nil: undefined })),
-    {
-      minLength: 1,
-      maxLength: 4,
-    },
-  );
+  /** Every path that leads to something. */
+  const pathsIn = (values: unknown, above: FieldPath = []): readonly FieldPath[] =>
+    typeof values !== 'object' || values === null
+      ? [above]
+      : [
+          ...(above.length > 0 ? [above] : []),
+          ...Object.entries(values).flatMap(([key, below]) =>
+            pathsIn(below, [...above, Array.isArray(values) ? Number(key) : key]),
+          ),
+        ];
+  const change = fc.tuple(fc.nat(), fc.option(value, { nil: undefined }));
+  const changes = fc.array(change, { minLength: 1, maxLength: 3 });
   fc.assert(
-    fc.property(record, layout, keys, (values, options, changes) => {
-      let file = `---\n${stringify(values, options).replace(/\n?$/, '\n')}---\nbody\n`;
-      const parsed = readFrontMatter({ path: ITEM, text: file });
-      fc.pre(parsed.data !== undefined && parsed.diagnostics.length === 0);
-      let expected = parsed.data as unknown;
-      for (const [key, one] of changes) {
-        file = changed(file, [key], one);
-        expected = set(expected, [key], one);
+    fc.property(record, layout, changes, fc.constantFrom('\n', '\r\n'), (values, options, several, eol) => {
+      let file = `---\n${stringify(values, options).replace(/\n?$/, '\n')}---\nbody\n`.replaceAll('\n', eol);
+      const parsed = readFrontMatter({ path: ITEM, text: file.replaceAll('\r\n', '\n') });
+      // A block that keeps the empty lines after it holds fewer of them where it is the last.
+      fc.pre(parsed.data !== undefined && parsed.diagnostics.length === 0 && !/[|>]\d?\+/.test(file));
+      let expected: unknown = dataOf(file);
+      for (const [pick, one] of several) {
+        const paths = [...pathsIn(expected), ['note']];
+        const where = paths[pick % paths.length] ?? [];
+        file = changed(file, where, one);
+        expected = set(expected, where, one);
         expect(dataOf(file)).toEqual(expected);
       }
-      expect(file.endsWith('---\nbody\n')).toBe(true);
+      expect(file.endsWith(`---${eol}body${eol}`)).toBe(true);
     }),
     { numRuns: 200 },
   );
@@ -487,6 +498,19 @@ describe('a value', () => {
         expect(changed(changed(file, where, one), where, undefined)).toBe(file);
       }),
     );
+  });
+
+  test('is changed in a file with carriage returns whatever its last line is', () => {
+    for (const last of [
+      'also: [a, b]',
+      'brand: "B"',
+      "brand: 'B'",
+      'spare: {count: 2}',
+      'care: |\r\n  Rinse.',
+    ]) {
+      const file = front(`name: Pot\r\n${last}`).replace(/\r?\n/g, '\r\n');
+      expect(changed(file, ['name'], 'Jug')).toBe(file.replace('Pot', 'Jug'));
+    }
   });
 
   test('that others are copies of is written out where it would change them', () => {
