@@ -25,7 +25,15 @@ const json: Option = { name: 'json' };
 export const commands: readonly Command[] = [
   {
     name: 'build',
-    options: [content, { name: 'out', value: 'DIR' }, { name: 'backroom', value: 'DIR' }, asOf, json],
+    options: [
+      content,
+      { name: 'out', value: 'DIR' },
+      { name: 'backroom', value: 'DIR' },
+      asOf,
+      { name: 'without', value: 'PART' },
+      { name: 'share', value: 'N/OF' },
+      json,
+    ],
     run: async (values, edge) => (await import('./build-command.ts')).buildCommand(values, edge),
   },
   {

@@ -1,7 +1,7 @@
-/** Where the content is and as of when: what `build` and `proof` are asked in the same words. */
-import { stat } from 'node:fs/promises';
+/** Where the content is and as of when: what all commands are asked in the same words. */
+import { statSync } from 'node:fs';
 import { dirname, join, resolve, sep } from 'node:path';
-import { type AsOf, readAsOf } from '../pipeline/as-of.ts';
+import type { AsOf } from '../pipeline/as-of.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 import type { Values } from './environment.ts';
 
@@ -14,39 +14,46 @@ export interface ContentFolder {
   /** The folder as the author wrote it. */
   readonly root: string;
   /** What is remembered between runs, beside the content. */
-  readonly cache: string;
-  readonly asOf: AsOf;
+  readonly memory: string;
   /** The folder that an option names, or the one of this name beside the content. */
   readonly folder: (option: string, beside: string) => string;
   /** A finding's file as a path to open. */
   readonly showFile: (file: string) => string;
 }
 
-/** What the values say, or why it cannot be done. */
-export const readContentFolder = async (
+const textOf = (value: string | true | undefined): string | undefined =>
+  typeof value === 'string' ? value : undefined;
+
+/** What the values say, or why it cannot be done. Loads nothing, because a build of unchanged content ends here. */
+export const findContentFolder = (
   values: Values,
   cwd: string,
-): Promise<ContentFolder | { readonly mistake: string }> => {
-  const text = (name: string): string | undefined =>
-    typeof values[name] === 'string' ? values[name] : undefined;
-  const instant = text('as-of');
-  const asOf = instant === undefined ? Date.now() : readAsOf(instant);
-  if (asOf === undefined) return { mistake: mistakes.asOf(instant ?? '') };
-  const named = text('content') ?? 'content';
+): ContentFolder | { readonly mistake: string } => {
+  const named = textOf(values.content) ?? 'content';
   const content = resolve(cwd, named);
-  if (!(await stat(content).catch(() => undefined))?.isDirectory())
+  if (!statSync(content, { throwIfNoEntry: false })?.isDirectory())
     return { mistake: mistakes.noFolder(named, !values.content) };
   const root = named.split(sep).join('/').replace(/\/+$/, '') || named;
   return {
     content,
     root,
-    cache: join(dirname(content), '.lidlore'),
-    asOf,
+    memory: join(dirname(content), '.lidlore'),
     folder: (option, beside) => {
-      const other = text(option);
+      const other = textOf(values[option]);
       return other === undefined ? join(dirname(content), beside) : resolve(cwd, other);
     },
     showFile: (file) =>
       file.startsWith(`${root}/`) || file.startsWith('templates/') ? file : `${root}/${file}`,
   };
+};
+
+/** The moment that `--as-of` names, now where it is left out, or why it is none. */
+export const readMoment = async (
+  values: Values,
+): Promise<{ readonly asOf: AsOf } | { readonly mistake: string }> => {
+  const instant = textOf(values['as-of']);
+  if (instant === undefined) return { asOf: Date.now() };
+  const { readAsOf } = await import('../pipeline/as-of.ts');
+  const asOf = readAsOf(instant);
+  return asOf === undefined ? { mistake: mistakes.asOf(instant) } : { asOf };
 };

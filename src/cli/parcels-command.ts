@@ -1,15 +1,14 @@
 /** `lidlore parcels`. */
-import { stat } from 'node:fs/promises';
+import { statSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
 import { DEFAULT_SHARE } from '../pipeline/defaults.ts';
 import type { ParcelsFacts, Step } from '../pipeline/parcels.ts';
 import { commandLine } from '../wording/en/command-line.ts';
-import { readContentFolder } from './content-folder.ts';
+import { findContentFolder, readMoment } from './content-folder.ts';
 import type { Environment, Operands, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
-import { readLists } from './parcels-lists.ts';
 import { diagnosticsCount, diagnosticsReport } from './report.ts';
 import { FILE_WIDTH } from './widths.ts';
 
@@ -82,60 +81,62 @@ const asJson = async (facts: ParcelsFacts): Promise<object> => {
 /** Reads the shipments, reports, and gives the exit status. */
 export const parcelsCommand = async (
   values: Values,
-  edge: Environment,
+  environment: Environment,
   [operand]: Operands,
 ): Promise<number> => {
   const refuse = (mistake: string): number => {
-    edge.stderr.write(`${mistake}\n${help.see('parcels')}\n`);
+    environment.stderr.write(`${mistake}\n${help.see('parcels')}\n`);
     return EXIT.usage;
   };
   const share = typeof values.share === 'string' ? readShare(values.share) : undefined;
   if (values.share !== undefined && share === undefined)
     return refuse(mistakes.share(String(values.share), DEFAULT_SHARE));
-  const place = await readContentFolder(values, edge.cwd);
+  const place = findContentFolder(values, environment.cwd);
   if ('mistake' in place) return refuse(place.mistake);
-  const { content, root, cache, asOf, showFile } = place;
+  const moment = await readMoment(values);
+  if ('mistake' in moment) return refuse(moment.mistake);
+  const { root, showFile } = place;
   const csv = operand !== undefined && /\.(csv|tsv|txt)$/i.test(operand) ? operand : undefined;
-  if (csv !== undefined && !(await stat(resolve(edge.cwd, csv)).catch(() => undefined))?.isFile())
+  const file = csv === undefined ? undefined : resolve(environment.cwd, csv);
+  if (csv !== undefined && file !== undefined && !statSync(file, { throwIfNoEntry: false })?.isFile())
     return refuse(mistakes.noFile(csv));
 
-  const [{ readTexts }, { readerOf }, { parcelsOf, parcelsReaders }] = await Promise.all([
-    import('../io/read-content.ts'),
-    import('./record-files.ts'),
-    import('../pipeline/parcels.ts'),
+  const [{ withMemory }, { openMemory }, { askParcels }] = await Promise.all([
+    import('./with-memory.ts'),
+    import('../io/memory/open-memory.ts'),
+    import('../workspace/ask-parcels.ts'),
   ]);
-  const sources = await readTexts(content, root);
-  const readFile = await readerOf(sources, cache);
-  const parcels = await readLists(content, sources, readFile, asOf);
-  const file =
-    csv === undefined
-      ? undefined
-      : await (await import('../io/read-parcels.ts'))
-          .readInto(resolve(edge.cwd, csv), () => parcelsReaders(sources, readFile, asOf)(csv))
-          .then((reader) => reader.end());
-  const { facts, diagnostics, cycles } = parcelsOf({
-    sources,
-    readFile,
-    asOf,
-    parcels,
-    ...(file ? { file } : operand === undefined ? {} : { cycle: operand }),
-    ...(share === undefined ? {} : { share }),
-  });
-  if (!file && operand !== undefined && !cycles.includes(operand)) {
+  const { facts, diagnostics, cycles } = await withMemory(place.memory, openMemory, async (memory) => ({
+    value: await askParcels({
+      path: place.content,
+      memory,
+      asOf: moment.asOf,
+      ...(csv !== undefined && file !== undefined
+        ? { file: { path: file, name: csv } }
+        : operand === undefined
+          ? {}
+          : { cycle: operand }),
+      ...(share === undefined ? {} : { share }),
+    }),
+    isWhole: false,
+  }));
+  if (csv === undefined && operand !== undefined && !cycles.includes(operand)) {
     return refuse(mistakes.noCycle(operand, root, nearest(operand, cycles)) + mistakes.fileByEnding);
   }
   const ok = facts !== undefined && !mustFixAny(diagnostics);
   const show = (name: string): string => (name === csv ? name : showFile(name));
   if (values.json === true)
-    edge.stdout.write(`${JSON.stringify({ ok, ...(facts ? await asJson(facts) : {}), diagnostics })}\n`);
+    environment.stdout.write(
+      `${JSON.stringify({ ok, ...(facts ? await asJson(facts) : {}), diagnostics })}\n`,
+    );
   else {
-    edge.stderr.write(diagnosticsReport(diagnostics, show));
+    environment.stderr.write(diagnosticsReport(diagnostics, show));
     if (facts) {
       const { parcelsReport } = await import('./parcels-report.ts');
-      const columns = edge.columns ?? FILE_WIDTH;
-      edge.stdout.write(parcelsReport(facts, { columns, showFile: show, lang: 'en-GB' }));
+      const columns = environment.columns ?? FILE_WIDTH;
+      environment.stdout.write(parcelsReport(facts, { columns, showFile: show, lang: 'en-GB' }));
     } else
-      edge.stderr.write(
+      environment.stderr.write(
         diagnostics.length > 0
           ? `\n${nothing.noFigures(diagnosticsCount(diagnostics))}\n`
           : `${nothing.noCycles(root)}\n`,

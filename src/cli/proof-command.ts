@@ -2,11 +2,12 @@
 
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
+import { programDigest } from '../io/program.ts';
 import { DEFAULT_AIM } from '../pipeline/defaults.ts';
 import type { Coverage } from '../pipeline/proof.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 import { coverage as said } from '../wording/en/coverage.ts';
-import { readContentFolder } from './content-folder.ts';
+import { findContentFolder, readMoment } from './content-folder.ts';
 import type { Environment, Operands, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 import { progress } from './progress.ts';
@@ -39,41 +40,42 @@ const asJson = ({ passages: _text, digest: _digest, items, limits, advice, ...re
 });
 
 /** Proves, reports, and gives the exit status. */
-export const proofCommand = async (values: Values, edge: Environment, [cycle]: Operands): Promise<number> => {
+export const proofCommand = async (
+  values: Values,
+  environment: Environment,
+  [cycle]: Operands,
+): Promise<number> => {
   const refuse = (mistake: string): number => {
-    edge.stderr.write(`${mistake}\n${help.see('proof')}\n`);
+    environment.stderr.write(`${mistake}\n${help.see('proof')}\n`);
     return EXIT.usage;
   };
   const aim = typeof values.aim === 'string' ? readAim(values.aim) : undefined;
   if (values.aim !== undefined && aim === undefined)
     return refuse(mistakes.aim(String(values.aim), DEFAULT_AIM));
-  const place = await readContentFolder(values, edge.cwd);
+  const place = findContentFolder(values, environment.cwd);
   if ('mistake' in place) return refuse(place.mistake);
-  const { content, root, cache, asOf, showFile } = place;
+  const moment = await readMoment(values);
+  if ('mistake' in moment) return refuse(moment.mistake);
+  const { root, showFile } = place;
 
-  const [{ readContent }, { readNameMemory }, { readerOf }, { isAtAim, proofOf }] = await Promise.all([
-    import('../io/read-content.ts'),
-    import('../io/name-memory.ts'),
-    import('./record-files.ts'),
+  const [{ withMemory }, { openMemory }, { proveCycle }, { isAtAim }] = await Promise.all([
+    import('./with-memory.ts'),
+    import('../io/memory/open-memory.ts'),
+    import('../workspace/prove-cycle.ts'),
     import('../pipeline/proof.ts'),
   ]);
-  const sources = await readContent(content, cache, progress(edge, commandLine.progress.photos), root);
-  const readFile = await readerOf(sources, cache);
-  const memory = await readNameMemory(cache);
-  const { coverage, diagnostics, cycles } = await proofOf({
-    sources,
-    readFile,
-    asOf,
-    names: memory.names,
-    readParcels: async () => {
-      const { readLists } = await import('./parcels-lists.ts');
-      return readLists(content, sources, readFile, asOf);
-    },
-    ...(cycle === undefined ? {} : { cycle }),
-    ...(aim === undefined ? {} : { aim }),
-  });
-  // What cannot be remembered is looked up again next time.
-  await memory.keep().catch(() => undefined);
+  const { coverage, diagnostics, cycles } = await withMemory(place.memory, openMemory, async (memory) => ({
+    value: await proveCycle({
+      path: place.content,
+      memory,
+      asOf: moment.asOf,
+      program: programDigest(),
+      onPhotos: progress(environment, commandLine.progress.photos),
+      ...(cycle === undefined ? {} : { cycle }),
+      ...(aim === undefined ? {} : { aim }),
+    }),
+    isWhole: false,
+  }));
   if (cycle !== undefined && !cycles.includes(cycle)) {
     const newest = cycles.at(-1);
     return refuse(
@@ -84,13 +86,17 @@ export const proofCommand = async (values: Values, edge: Environment, [cycle]: O
   const missed = coverage?.items.some(({ standing }) => !isAtAim(standing, coverage.aim)) ?? true;
   const ok = !missed && !mustFixAny(diagnostics);
   if (values.json === true) {
-    edge.stdout.write(`${JSON.stringify({ ok, ...(coverage ? asJson(coverage) : {}), diagnostics })}\n`);
+    environment.stdout.write(
+      `${JSON.stringify({ ok, ...(coverage ? asJson(coverage) : {}), diagnostics })}\n`,
+    );
   } else if (coverage) {
     const { proofReport } = await import('./proof-report.ts');
-    edge.stdout.write(proofReport(coverage, diagnostics, { width: edge.columns ?? FILE_WIDTH, showFile }));
+    environment.stdout.write(
+      proofReport(coverage, diagnostics, { width: environment.columns ?? FILE_WIDTH, showFile }),
+    );
   } else {
-    edge.stderr.write(diagnosticsReport(diagnostics, showFile));
-    edge.stderr.write(
+    environment.stderr.write(diagnosticsReport(diagnostics, showFile));
+    environment.stderr.write(
       diagnostics.length > 0
         ? `\n${nothing.noProof(diagnosticsCount(diagnostics))}\n`
         : `${nothing.noCycles(root)}${nothing.beginCycle(root)}\n`,

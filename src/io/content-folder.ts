@@ -8,6 +8,8 @@ import { type ListedFile, listFile, listFiles } from './list-files.ts';
 import { readInto } from './read-parcels.ts';
 
 export interface ContentFolder {
+  /** Absolute. */
+  readonly path: string;
   /** Every file as it was last listed, sorted by path. */
   readonly listed: () => readonly ListedFile[];
   /**
@@ -47,6 +49,7 @@ export const contentFolder = (folder: string, memory: Memory, onPhotos?: Progres
   let known = rememberedFiles(folder, memory);
   let lookedAt = 0;
   return {
+    path: folder,
     listed: () => listed,
     look: async (paths) => {
       lookedAt = Date.now();

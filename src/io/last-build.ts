@@ -5,7 +5,7 @@
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { sha256 } from '../text/hash.ts';
-import { type ListedFile, listFiles } from './list-files.ts';
+import { type ListedFile, listedIfThere, listFiles } from './list-files.ts';
 import { intact } from './publish/intact.ts';
 
 /** As in `know-files.ts`. */
@@ -46,15 +46,6 @@ interface Written extends Validity {
   readonly report: unknown;
 }
 
-const listedIn = (dir: string): readonly ListedFile[] => {
-  try {
-    return listFiles(dir);
-  } catch {
-    // Templates of one's own are seldom there.
-    return [];
-  }
-};
-
 const rows = (files: readonly ListedFile[]): string =>
   files.map(({ path, stamp }) => `${path}\0${stamp}`).join('\n');
 
@@ -78,7 +69,8 @@ export const reportOfLastBuild = (folders: BuildFolders, { program, options, now
     const last = JSON.parse(readFileSync(fileFor(folders), 'utf8')) as Written;
     if (last.program !== program || last.options !== options) return undefined;
     if (now !== undefined && !(last.from <= now && now < last.until)) return undefined;
-    if (last.inputs !== inputsOf(listFiles(folders.content), listedIn(folders.templates))) return undefined;
+    if (last.inputs !== inputsOf(listFiles(folders.content), listedIfThere(folders.templates)))
+      return undefined;
     return last.outputs === outputsOf(folders) ? last.report : undefined;
   } catch {
     return undefined;
@@ -115,5 +107,3 @@ export const rememberBuild = (
     // The next build looks at everything once more.
   }
 };
-
-export { listedIn as listTemplates };

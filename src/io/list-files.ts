@@ -63,3 +63,12 @@ export const listFiles = (dir: string): readonly ListedFile[] => {
   listInto(dir, '', [], files);
   return files.sort((a, b) => (a.path < b.path ? -1 : 1));
 };
+
+/** Every file of a folder that need not be there. */
+export const listedIfThere = (dir: string): readonly ListedFile[] => {
+  try {
+    return listFiles(dir);
+  } catch {
+    return [];
+  }
+};

@@ -4,22 +4,13 @@ import { join } from 'node:path';
 import type { Asset, TemplateFile } from '../render/templates.ts';
 import { digestOf } from '../text/digest.ts';
 import { sha256 } from '../text/hash.ts';
-import { type ListedFile, listFiles } from './list-files.ts';
+import { listedIfThere, listFiles } from './list-files.ts';
 
 const TEXTS = /\.(css|svg|txt|js|json)$/i;
 
-/** Every file of a folder that may not be there. */
-export const listedIn = (dir: string): readonly ListedFile[] => {
-  try {
-    return listFiles(dir);
-  } catch {
-    return [];
-  }
-};
-
 /** The scripts that compiling made for visitors' browsers; none where the program runs uncompiled. */
 const readScripts = (dir: string): readonly Asset[] =>
-  listedIn(dir)
+  listedIfThere(dir)
     .filter(({ path }) => path.endsWith('.js'))
     .map(({ path }) => ({ path, bytes: readFileSync(join(dir, path)) }));
 
@@ -43,7 +34,7 @@ export interface ReadTemplates {
 /** Every template, asset and script. */
 export const readTemplates = ({ own, theirs, scripts }: TemplateFolders): ReadTemplates => {
   const from = new Map(listFiles(own).map(({ path }) => [path, own]));
-  if (theirs !== undefined) for (const { path } of listedIn(theirs)) from.set(path, theirs);
+  if (theirs !== undefined) for (const { path } of listedIfThere(theirs)) from.set(path, theirs);
   const files: TemplateFile[] = [];
   const assets: Asset[] = [];
   const digests: string[] = [];

@@ -13,16 +13,13 @@ import type { Memory } from '../text/memory.ts';
 import { wordingFor } from '../wording/wording.ts';
 import { completenessOf } from './completeness/completeness.ts';
 import { contentOf, factsOf, type KeyedDocument, keyOf, type Making } from './documents.ts';
+import type { Leavable } from './leavable.ts';
 import { type ParcelsByCycle, parcelsReports } from './parcels.ts';
 import { type ProofsFor, type Proved, proofsFor } from './proofs.ts';
 import { rememberedReading } from './remembered-reading.ts';
 
 /** `facts`: articles are read for their coverage; `pages`: documents are planned and made. */
 export type Stage = 'facts' | 'pages';
-
-/** What a build may be asked to leave out. */
-export const LEAVABLE = ['proof'] as const;
-export type Leavable = (typeof LEAVABLE)[number];
 
 /** One of several shares of the work: builds on several machines make one each, into one memory. */
 export interface Share {

@@ -1,19 +1,11 @@
 /** The way from a cycle's list of shipments to what is said of it. */
 import { type ParcelsFacts, parcelsFacts } from '../analysis/parcels/facts.ts';
 import type { ParcelsReport } from '../channels/channel.ts';
-import { type ParcelsReader, parcelsReader } from '../content/parcels.ts';
-import { readRecords } from '../content/read.ts';
-import type { FileReader } from '../content/record-file.ts';
-import { boxSchema } from '../content/schemas.ts';
-import type { Sources } from '../content/sources.ts';
-import { validate } from '../content/validate.ts';
 import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Moment, Parcels } from '../model/box.ts';
 import { dateInZone } from '../model/calendar.ts';
-import { linkBox } from '../model/link.ts';
 import { isSealed } from '../model/seal.ts';
 import { dayOfDate } from '../text/days.ts';
-import type { AsOf } from './as-of.ts';
 import { withReveals } from './reveals.ts';
 
 export type { Group } from '../analysis/parcels/compare.ts';
@@ -21,43 +13,8 @@ export type { ParcelsFacts } from '../analysis/parcels/facts.ts';
 export { logLogLimits, type Step, standardError } from '../analysis/parcels/kaplan-meier.ts';
 export { dateOfDay } from '../text/days.ts';
 
-/** A list of shipments that lies in the content folder. */
-export interface ParcelsFile {
-  readonly cycle: string;
-  /** Path in the content folder. */
-  readonly path: string;
-}
-
 /** What was read of each list, by the cycle. The value is absent where a file cannot be relied on. */
 export type ParcelsByCycle = ReadonlyMap<string, Checked<Parcels | undefined>>;
-
-const PARCELS = /^cycles\/([^/]+)\/parcels\.csv$/i;
-
-/** The lists in the content folder, oldest cycle first. */
-export const parcelsFiles = ({ paths }: Pick<Sources, 'paths'>): readonly ParcelsFile[] =>
-  paths.flatMap((path) => {
-    const cycle = PARCELS.exec(path)?.[1];
-    return cycle === undefined ? [] : [{ cycle, path }];
-  });
-
-/**
- * Makes readers of lists as box.md describes them, as of a moment in its zone. Where box.md is no record, its
- * faults are reported by whoever links the records; dates are then ISO 8601 in UTC.
- */
-export const parcelsReaders = (
-  sources: Sources,
-  readFile: FileReader,
-  asOf: AsOf,
-): ((file: string) => ParcelsReader) => {
-  const source = sources.texts.find(({ path }) => path === 'box.md');
-  const record = source && readFile(source);
-  const box = record && validate(boxSchema, record).value;
-  const timeZone = box?.timeZone ?? 'UTC';
-  const moment = typeof asOf === 'number' ? asOf : asOf(timeZone);
-  const day = dayOfDate(dateInZone(moment, timeZone));
-  const formatAt = box?.parcels && record?.locationOf(['parcels']);
-  return (file) => parcelsReader({ file, format: box?.parcels ?? {}, formatAt, timeZone, asOf: day });
-};
 
 interface Wanted {
   readonly box: Box;
@@ -143,47 +100,41 @@ export const parcelsReports = (wanted: Wanted): ReadonlyMap<string, ParcelsRepor
   );
 
 /** Which parcels are asked about. */
+/** Which parcels are asked about, and in which box. */
 export interface ParcelsQuestion {
-  readonly sources: Sources;
-  readonly readFile: FileReader;
-  readonly asOf: AsOf;
+  readonly box: Box | undefined;
+  readonly asOf: Moment;
   readonly parcels: ParcelsByCycle;
+  /** Every cycle there is, the oldest first. */
+  readonly cycles: readonly string[];
+  /** Of the records: told where no box could be made of them. */
+  readonly diagnostics: readonly Diagnostic[];
   /** The newest that has a list, or else the newest, where it is absent. */
   readonly cycle?: string;
   /** A list that is no cycle's, instead of one. */
   readonly file?: Checked<Parcels | undefined>;
+  /** Instead of the habit's. */
   readonly share?: number;
 }
 
-/** What is known of them. */
+/** What is known of the parcels asked about. */
 export interface ParcelsResult {
   /** Of the lists that were read, and of records where no box could be made of them. */
   readonly diagnostics: readonly Diagnostic[];
   readonly facts?: ParcelsFacts;
-  /** Every cycle there is, the oldest first. */
-  readonly cycles: readonly string[];
 }
 
 /** One cycle's parcels, or a file's. */
-export const parcelsOf = (input: ParcelsQuestion): ParcelsResult => {
-  const { sources, readFile, asOf, parcels, file, share } = input;
-  const records = readRecords(sources, readFile);
-  const { value: linkedBox, diagnostics: linked } = linkBox(records.value, sources);
-  const box = linkedBox && withReveals(linkedBox, parcels).value;
-  const cycles = records.value.cycles.map(({ id }) => id);
-  const id = input.cycle ?? [...cycles].reverse().find((one) => parcels.has(one)) ?? cycles.at(-1);
-  const found = file?.diagnostics ?? parcels.get(id ?? '')?.diagnostics ?? [];
+export const parcelsOf = (question: ParcelsQuestion): ParcelsResult => {
+  const { asOf, parcels, cycles, file, share } = question;
+  const box = question.box && withReveals(question.box, parcels).value;
+  const id = question.cycle ?? [...cycles].reverse().find((one) => parcels.has(one)) ?? cycles.at(-1);
+  const list = id === undefined ? undefined : parcels.get(id);
+  const found = file?.diagnostics ?? list?.diagnostics ?? [];
   const cycle = box?.cycles.find((one) => one.id === id);
-  if (!box || (!file && !cycle))
-    return { diagnostics: [...records.diagnostics, ...linked, ...found], cycles };
-  const moment = typeof asOf === 'number' ? asOf : asOf(box.settings.timeZone);
-  const wanted = { box, asOf: moment, parcels, ...(share !== undefined && { share }) };
-  if (file)
-    return { diagnostics: found, cycles, ...(file.value && { facts: factsOfFile(wanted, file.value) }) };
-  const broken = parcels.has(id as string) && !parcels.get(id as string)?.value;
-  return {
-    diagnostics: found,
-    cycles,
-    ...(!broken && cycle && { facts: factsOfCycle(wanted, cycle) }),
-  };
+  if (!box || (!file && !cycle)) return { diagnostics: [...question.diagnostics, ...found] };
+  const wanted = { box, asOf, parcels, ...(share !== undefined && { share }) };
+  if (file) return { diagnostics: found, ...(file.value && { facts: factsOfFile(wanted, file.value) }) };
+  const isBroken = list !== undefined && !list.value;
+  return { diagnostics: found, ...(!isBroken && cycle && { facts: factsOfCycle(wanted, cycle) }) };
 };

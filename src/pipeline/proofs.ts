@@ -4,6 +4,7 @@
  */
 import { isAtAim } from '../analysis/coverage/aim.ts';
 import type { Coverage } from '../analysis/coverage/coverage.ts';
+import { standingText } from '../analysis/coverage/figures.ts';
 import type {
   ArticleIndex,
   ComparedCoverage,
@@ -27,7 +28,8 @@ export interface Proved {
   readonly aim: number;
   readonly items: number;
   readonly atAim: number;
-  readonly weakest?: { readonly name: string; readonly standing: number };
+  /** `shown` is its standing as reports show it. */
+  readonly weakest?: { readonly name: string; readonly standing: number; readonly shown: string };
   readonly crowded: number;
   readonly rivals: number;
 }
@@ -106,7 +108,13 @@ const inShort = (
     aim,
     items: items.length,
     atAim: items.filter(({ standing }) => isAtAim(standing, aim)).length,
-    ...(weakest ? { weakest: { name: weakest.name, standing: weakest.standing } } : {}),
+    ...(weakest && {
+      weakest: {
+        name: weakest.name,
+        standing: weakest.standing,
+        shown: standingText(weakest.standing, aim),
+      },
+    }),
     crowded: overRepeated.length,
     rivals: rivals.length,
   };

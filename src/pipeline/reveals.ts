@@ -69,7 +69,7 @@ export const withReveals = (box: Box, lists: Lists): Checked<Box> => {
     if (!cycle.whenDelivered) return cycle;
     const found = revealOf(box, cycle, lists);
     diagnostics.push(...found.diagnostics);
-    return { ...cycle, reveal: found.value };
+    return cycle.reveal === found.value ? cycle : { ...cycle, reveal: found.value };
   });
   return { value: { ...box, cycles }, diagnostics };
 };

@@ -1,6 +1,6 @@
 /** What an article and its entry in the feeds are made of: the cycle, and as much of the rest of the box as they show. */
 
-import type { Box, Cycle, Item, Moment, Picture, Story } from '../model/box.ts';
+import type { Box, Item, Moment, Picture, Story } from '../model/box.ts';
 import { spareOnSale } from '../model/calls.ts';
 import { cycleOf, earlierOfKind } from '../model/relations.ts';
 import type { OpenBox, OpenCycle } from '../model/seal.ts';

@@ -3,7 +3,7 @@
  * feeds are both made of them, so that neither can say what the other does not.
  */
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Cycle, Item, Picture, Story } from '../model/box.ts';
+import type { Item, Picture, Story } from '../model/box.ts';
 import { longDate, monthName } from '../model/calendar.ts';
 import { cautionsOf } from '../model/cautions.ts';
 import { chaptersOf, momentAddress } from '../model/chapters.ts';

@@ -9,7 +9,15 @@ import type { Location } from '../../diagnostics/diagnostic.ts';
 import type { Item } from '../../model/box.ts';
 import type { Language } from '../language/language.ts';
 import { isAtAim } from './aim.ts';
-import type { Coverage, ItemCoverage, Limit, Mention, PhraseCoverage, Rival, SharedPlaces } from './coverage.ts';
+import type {
+  Coverage,
+  ItemCoverage,
+  Limit,
+  Mention,
+  PhraseCoverage,
+  Rival,
+  SharedPlaces,
+} from './coverage.ts';
 import { overRepetitionsOf } from './over-repetition.ts';
 import type { Phrase } from './phrases/phrase.ts';
 import { phrasesOf, type SearchIndex } from './phrases/phrases.ts';

@@ -1,6 +1,5 @@
 /** When the wanted share of a cycle's own parcels had arrived: what a reveal waits for. No estimate enters. */
 import type { Moment, Parcels, RevealHabit } from '../../model/box.ts';
-import { defined } from '../../text/defined.ts';
 import { DEFAULT_SHARE } from './default-share.ts';
 import { evenings } from './reveal.ts';
 

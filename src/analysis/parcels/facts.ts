@@ -3,7 +3,6 @@
 import type { Moment, ParcelCount, Parcels, PlainDate, RevealHabit } from '../../model/box.ts';
 import { dateInZone } from '../../model/calendar.ts';
 import { dateOfDay, dayOfDate } from '../../text/days.ts';
-import { defined } from '../../text/defined.ts';
 import { dateOfShare, type Sending, type Share, sendingsOf, shareByDate } from './calendar-curve.ts';
 import { compareBy, type Group } from './compare.ts';
 import { DEFAULT_SHARE } from './default-share.ts';

@@ -1,5 +1,5 @@
 /** When the box may be shown: after the wanted share has arrived, on an evening of the box's habit. */
-import type { Moment, RevealHabit } from '../../model/box.ts';
+import type { Moment, PlainDate, RevealHabit } from '../../model/box.ts';
 import { dateInZone, momentOf } from '../../model/calendar.ts';
 import { dateOfDay, dayOfDate } from '../../text/days.ts';
 import type { Quantile } from './quantile.ts';
@@ -17,6 +17,10 @@ const PROPOSED = 3;
 /** ISO 8601 weekday of a day number, Monday 1 to Sunday 7: 1970-01-01 was a Thursday. */
 const weekdayOf = (day: number): number => ((((day + 3) % 7) + 7) % 7) + 1;
 
+/** The moment of a day's evening by the habit; undefined where its time is none. */
+export const momentOfEvening = (date: PlainDate, habit: RevealHabit, timeZone: string): Moment | undefined =>
+  momentOf(`${date}T${habit.time ?? DEFAULT_TIME}`, timeZone);
+
 /**
  * The next evenings that the habit allows, on or after `from` (a day number) and after the moment `after`. A time
  * that a change of clocks skips is an hour later, as `momentOf` has it.
@@ -32,7 +36,7 @@ export const evenings = (
   const found: Moment[] = [];
   for (let day = Math.max(from, dayOfDate(dateInZone(after, timeZone))); found.length < count; day += 1) {
     if (!weekdays.includes(weekdayOf(day))) continue;
-    const moment = momentOf(`${dateOfDay(day)}T${habit.time ?? DEFAULT_TIME}`, timeZone);
+    const moment = momentOfEvening(dateOfDay(day), habit, timeZone);
     if (moment === undefined) throw new Error(`Expected a time of day, found ${habit.time}`);
     if (moment > after) found.push(moment);
   }

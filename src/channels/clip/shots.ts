@@ -4,9 +4,11 @@ import { liveOf } from '../../model/beats.ts';
 import type { ClipLength, Item, Picture } from '../../model/box.ts';
 import type { LiveInput } from '../../model/cues.ts';
 import type { SpokenWords } from '../../model/live-words.ts';
-import { graphemeCount, paragraphsOf, sentencesOf } from '../../model/sentences.ts';
+import { paragraphsOf } from '../../model/paragraphs.ts';
 import { type Speech, secondsToSay, speechOf } from '../../model/speaking.ts';
 import { nameInSentence, namesInLine, shortName } from '../../model/title.ts';
+import { graphemeCount } from '../../text/segments.ts';
+import { sentencesOf } from '../../text/sentences.ts';
 import type { FilmDirection } from '../../wording/en/clip.ts';
 import { overlaysOf } from './overlay.ts';
 

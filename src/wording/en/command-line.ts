@@ -33,6 +33,8 @@ const commands = ({ aim, share }: Defaults) =>
         backroom: 'the private papers (default: backroom, beside the content folder)',
         'as-of':
           "build as if it were then: 2026-03-27 (the end of that day), 2026-03-27T19:00 (in the box's time zone), or with an offset, 2026-03-27T19:00Z (default: now)",
+        without: 'leave a part out: proof',
+        share: 'make only one of several shares, 1/4, into what is remembered, and publish nothing',
         json: jsonObject,
       },
       examples: [
@@ -142,6 +144,9 @@ const mistakes = {
     `There is no cycle ${cycle} in ${folder}.${didYouMean(meant)}`,
   newestCycle: (cycle: string) => ` The newest is ${cycle}.`,
   fileByEnding: ' A file is named by its ending, as export.csv.',
+  without: (word: string, parts: readonly string[]) =>
+    `Unexpected --without ${word}, expected ${parts.join(' or ')}.`,
+  buildShare: (value: string) => `Unexpected --share ${value}, expected one of several shares, as 1/2.`,
 };
 
 /** `halfWay`: some of the new files are in place already. */
@@ -200,14 +205,14 @@ const build = {
     readonly aim: number;
     readonly items: number;
     readonly atAim: number;
-    readonly weakest?: { readonly name: string; readonly standing: string };
+    readonly weakest?: { readonly name: string; readonly shown: string };
     readonly crowded: number;
     readonly rivals: number;
   }) => {
     const { weakest, crowded, rivals } = proof;
     const parts = [
       `${proof.atAim} of ${counted(proof.items, 'item')} at the aim of ${proof.aim}`,
-      ...(weakest ? [`weakest ${weakest.name}, ${weakest.standing}`] : []),
+      ...(weakest ? [`weakest ${weakest.name}, ${weakest.shown}`] : []),
       ...(crowded > 0 ? [counted(crowded, 'crowded phrase')] : []),
       ...(rivals > 0 ? [counted(rivals, 'rival')] : []),
     ];
@@ -217,6 +222,18 @@ const build = {
   awaitingParcels: (cycles: readonly string[]) =>
     `Build again with a newer list of the parcels of ${cycles.join(', ')}.`,
   sealed: (cycle: string, theme: string, until: string) => `Sealed until ${until}: ${cycle}, ${theme}.`,
+  until: (day: string | undefined) => day ?? 'its parcels have arrived',
+  waiting: (dir: string, pid: number) =>
+    `Waiting for another run (process ${pid}), which publishes to ${dir}.`,
+  unchanged: (found: {
+    readonly pages: number;
+    readonly pictures: number;
+    readonly files: number;
+    readonly bytes: number;
+  }) =>
+    `Nothing has changed: ${counted(found.pages, 'page')} and ${counted(found.pictures, 'picture')} stand as they were, ${counted(found.files, 'file')}, ${size(found.bytes)}.`,
+  sharedOut: (memory: string, pictures: number, made: number) =>
+    `Made a share of the build into ${memory}: ${counted(pictures, 'picture')} of it, ${made} new. Nothing was published; lidlore build without --share puts all of it together.`,
   readProofs: (path: string) => `Read the proofs in ${path}`,
   kept: (path: string) => `Kept ${path}, which was not made here.`,
   replaced: (path: string) => `Replaced ${path}, which somebody had changed by hand.`,

@@ -4,7 +4,7 @@ import type { Phrase } from '../phrases/phrase.ts';
 import type { Archive } from './archive.ts';
 import type { Contribution } from './bm25f.ts';
 import { numbersOf } from './compounds.ts';
-import { type FieldName } from './ranking.ts';
+import type { FieldName } from './ranking.ts';
 import {
   lengthOf,
   placeOf,

@@ -1,7 +1,6 @@
 /** Paragraphs that are much like one of an earlier article: twelve articles that open alike compete. */
 
 import type { Location } from '../../../diagnostics/diagnostic.ts';
-import { hash32 } from '../../../text/fnv.ts';
 import type { SharedPlaces } from '../coverage.ts';
 import type { Archive } from './archive.ts';
 import type { ArticleIndex } from './article-index.ts';
@@ -128,23 +127,21 @@ export const sharedPassagesOf = (cycle: string, archive: Archive): readonly Shar
     read.set(article, paragraphs);
     return paragraphs[number - (starts[article] as number)] as Paragraph;
   };
-  return paragraphsOf(archive.articles[own] as ArticleIndex).flatMap(
-    (paragraph): readonly SharedPlaces[] => {
-      const [closest] = likeliest(paragraph.shingles, firsts, end)
-        .map(paragraphAt)
-        .map((other) => ({ other, alike: resemblance(paragraph.shingles, other.shingles) }))
-        .filter(({ alike }) => alike >= SHARED_FROM)
-        .sort((a, b) => b.alike - a.alike || (a.other.article.cycle < b.other.article.cycle ? -1 : 1));
-      if (!closest) return [];
-      const { other, alike } = closest;
-      return [
-        {
-          passage: paragraph.passage,
-          at: startOf(paragraph),
-          other: { cycle: other.article.cycle, at: startOf(other) },
-          resemblance: alike,
-        },
-      ];
-    },
-  );
+  return paragraphsOf(archive.articles[own] as ArticleIndex).flatMap((paragraph): readonly SharedPlaces[] => {
+    const [closest] = likeliest(paragraph.shingles, firsts, end)
+      .map(paragraphAt)
+      .map((other) => ({ other, alike: resemblance(paragraph.shingles, other.shingles) }))
+      .filter(({ alike }) => alike >= SHARED_FROM)
+      .sort((a, b) => b.alike - a.alike || (a.other.article.cycle < b.other.article.cycle ? -1 : 1));
+    if (!closest) return [];
+    const { other, alike } = closest;
+    return [
+      {
+        passage: paragraph.passage,
+        at: startOf(paragraph),
+        other: { cycle: other.article.cycle, at: startOf(other) },
+        resemblance: alike,
+      },
+    ];
+  });
 };

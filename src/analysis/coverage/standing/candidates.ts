@@ -1,7 +1,7 @@
 /** Changes that would make an item easier to find: which words, in which place, on which line. */
-import { lazily } from '../../../text/lazy.ts';
+
 import type { Location } from '../../../diagnostics/diagnostic.ts';
-import { capital } from '../../../text/counting-words.ts';
+import { lazily } from '../../../text/lazy.ts';
 import type { Language } from '../../language/language.ts';
 import { determiners, questionMakers } from '../../language/lexicon/grammar.ts';
 import type { EditAction, Mention } from '../coverage.ts';

@@ -1,0 +1,84 @@
+/** A build that has something to do. */
+
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { BuildFolders } from '../io/last-build.ts';
+import { openMemory } from '../io/memory/open-memory.ts';
+import { rememberedPictures } from '../io/memory/remembered-pictures.ts';
+import { refusal } from '../io/publish/index.ts';
+import { readTemplates } from '../io/read-templates.ts';
+import type { AsOf } from '../pipeline/as-of.ts';
+import type { Share } from '../pipeline/build.ts';
+import type { Leavable } from '../pipeline/leavable.ts';
+import { commandLine } from '../wording/en/command-line.ts';
+import { type BuildOutcome, buildInto } from '../workspace/build-into.ts';
+import { openWorkspace } from '../workspace/workspace.ts';
+import { sayMustFix, sayPublished, saySharedOut } from './build-report.ts';
+import type { ContentFolder } from './content-folder.ts';
+import type { Environment, Values } from './environment.ts';
+import { progress } from './progress.ts';
+import { stopWatch } from './stages.ts';
+import { withMemory } from './with-memory.ts';
+
+const { help, build: words, progress: progressWords } = commandLine;
+
+const OWN_TEMPLATES = fileURLToPath(new URL('../../templates', import.meta.url));
+const OWN_SCRIPTS = fileURLToPath(new URL('../../dist/browser', import.meta.url));
+
+export interface BuildRun {
+  readonly asOf: AsOf;
+  readonly values: Values;
+  readonly environment: Environment;
+  readonly place: ContentFolder;
+  readonly folders: BuildFolders;
+  readonly program: string;
+  readonly without: ReadonlySet<Leavable>;
+  readonly share?: Share;
+}
+
+/** Builds and reports. `refused`: the folders cannot be published to. */
+export const runBuild = async (run: BuildRun): Promise<BuildOutcome | { readonly kind: 'refused' }> => {
+  const { environment, asOf, folders, program, without, share } = run;
+  const say = (text: string): unknown => environment.stderr.write(`${text}\n`);
+  const refused = share
+    ? undefined
+    : await refusal({ content: folders.content, out: folders.site, backroom: folders.backroom });
+  if (refused) {
+    say(`${refused}\n${help.see('build')}`);
+    return { kind: 'refused' };
+  }
+  const watch = stopWatch();
+  watch.begin('read');
+  const outcome = await withMemory(folders.memory, openMemory, async (memory) => {
+    const workspace = await openWorkspace({
+      path: folders.content,
+      memory,
+      onPhotos: progress(environment, progressWords.photos),
+    });
+    const templates = readTemplates({
+      own: OWN_TEMPLATES,
+      theirs: folders.templates,
+      scripts: OWN_SCRIPTS,
+    });
+    const done = await buildInto(workspace, {
+      asOf,
+      folders,
+      templates,
+      pictures: rememberedPictures(join(folders.memory, 'pictures')),
+      program,
+      without,
+      ...(share && { share }),
+      onStage: watch.begin,
+      onPictures: progress(environment, progressWords.pictures),
+      onWait: (holder, dir) => say(words.waiting(dir, holder.pid)),
+    });
+    workspace.folder.remember();
+    return { value: done, isWhole: done.kind === 'published' };
+  });
+  const stages = watch.end();
+  const told = { ...run, stages };
+  if (outcome.kind === 'must fix') sayMustFix(outcome.diagnostics, told);
+  else if (outcome.kind === 'shared out') saySharedOut(outcome, told);
+  else sayPublished(outcome.diagnostics, outcome.report, told);
+  return outcome;
+};

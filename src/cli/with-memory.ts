@@ -1,0 +1,37 @@
+/** Work that remembers, and that begins again without a memory where what is remembered turns out to be damaged. */
+import type { LastingMemory } from '../io/memory/open-memory.ts';
+import type { Memory } from '../text/memory.ts';
+import { DAMAGED_MEMORY } from '../workspace/linked-cycle.ts';
+
+const isDamage = (error: unknown): boolean =>
+  error instanceof Error && 'code' in error && error.code === DAMAGED_MEMORY;
+
+interface Done<T> {
+  readonly value: T;
+  /** Whether all that is of use was asked for, so that the rest may be forgotten. */
+  readonly isWhole: boolean;
+}
+
+/** Gives the value of some work over the memory in a folder. */
+export const withMemory = async <T>(
+  folder: string,
+  open: (folder: string, isTrusted?: boolean) => LastingMemory,
+  work: (memory: Memory) => Promise<Done<T>>,
+): Promise<T> => {
+  const attempt = async (memory: LastingMemory): Promise<T> => {
+    let isWhole = false;
+    try {
+      const done = await work(memory);
+      isWhole = done.isWhole;
+      return done.value;
+    } finally {
+      memory.close(isWhole);
+    }
+  };
+  try {
+    return await attempt(open(folder));
+  } catch (error) {
+    if (!isDamage(error)) throw error;
+    return attempt(open(folder, false));
+  }
+};

@@ -1,0 +1,223 @@
+/** A box, opened → its folders: what `build` does, and what the desk does after each save. */
+import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
+import { makeRemembered, type PictureProgress } from '../io/ensure-pictures.ts';
+import type { Validity } from '../io/last-build.ts';
+import type { RememberedPictures } from '../io/memory/remembered-pictures.ts';
+import {
+  type Published,
+  type PublishedFile,
+  type PublishOptions,
+  publish,
+  settle,
+  standing,
+  type Target,
+} from '../io/publish/index.ts';
+import type { ReadTemplates } from '../io/read-templates.ts';
+import type { Box, Moment } from '../model/box.ts';
+import { revealDay } from '../model/calendar.ts';
+import type { AsOf } from '../pipeline/as-of.ts';
+import { boxAsOf } from '../pipeline/box-as-of.ts';
+import { type BuildResult, buildSite, type Share, type Stage } from '../pipeline/build.ts';
+import type { Leavable } from '../pipeline/leavable.ts';
+import { type NextBuild, nextBuild } from '../pipeline/next-build.ts';
+import type { Proved } from '../pipeline/proofs.ts';
+import { type SealedCycle, sealedIn } from '../pipeline/sealed.ts';
+import { unchangedUntil } from '../pipeline/validity.ts';
+import type { PictureOutput } from '../render/output.ts';
+import { compileTemplates } from '../render/templates.ts';
+import { readLists } from './parcel-lists.ts';
+import type { Workspace } from './workspace.ts';
+
+/** Where a build goes, absolute paths. */
+export interface BuildFolders {
+  /** Public. */
+  readonly site: string;
+  /** Private. */
+  readonly backroom: string;
+}
+
+export interface BuildIntoOptions {
+  readonly asOf: AsOf;
+  readonly folders: BuildFolders;
+  readonly templates: ReadTemplates;
+  readonly pictures: RememberedPictures;
+  /** Digest of the program. */
+  readonly program: string;
+  readonly without?: ReadonlySet<Leavable>;
+  /** Makes its share of the work into the memory, and publishes nothing. */
+  readonly share?: Share;
+  readonly onStage?: (stage: Stage | 'pictures' | 'publish') => void;
+  readonly onPictures?: PictureProgress;
+  readonly onWait?: PublishOptions['onWait'];
+}
+
+/** A sealed cycle with the day it is sealed until, in words of the box's language; absent while nobody can know it. */
+export interface SealedUntil extends SealedCycle {
+  readonly day?: string;
+}
+
+/** What a build did, as plain data. */
+export interface BuildReport {
+  readonly pages: number;
+  readonly pictures: number;
+  /** Pictures that were made now. */
+  readonly newPictures: number;
+  /** Files of the site, and their bytes. */
+  readonly files: number;
+  readonly bytes: number;
+  readonly sealed: readonly SealedUntil[];
+  readonly next?: NextBuild;
+  readonly proofs: readonly Proved[];
+  /** Others' files in the folders, and files of ours that somebody had changed by hand. */
+  readonly kept: readonly string[];
+  readonly replaced: readonly string[];
+}
+
+export type BuildOutcome = { readonly diagnostics: readonly Diagnostic[] } & (
+  | { readonly kind: 'must fix'; readonly isReadable: boolean }
+  | { readonly kind: 'shared out'; readonly pictures: number; readonly newPictures: number }
+  | { readonly kind: 'published'; readonly report: BuildReport; readonly validity: Validity }
+);
+
+/** A page waits for all that it refers to, so pictures are there first. */
+const pictureFile = (
+  { path, picture }: PictureOutput,
+  pictures: RememberedPictures,
+  remake: () => Promise<void>,
+): PublishedFile => ({
+  path,
+  key: picture.key,
+  step: 'asset',
+  bring: async () => {
+    const known = pictures.recall(picture.key);
+    if (known) return known;
+    // What was remembered is damaged, or gone since it was looked for.
+    await remake();
+    const made = pictures.recall(picture.key);
+    if (!made) throw new Error(`Expected ${path} to be remembered once it is made`);
+    return made;
+  },
+});
+
+/**
+ * Which files are taken away before all else: where a page of an article goes while some cycle is sealed, everything
+ * that goes may be that cycle's, and none of it may stand a moment longer than it must.
+ */
+const sealedFirst = async (
+  box: Box,
+  asOf: Moment,
+  site: string,
+  wanted: ReadonlySet<string>,
+): Promise<Pick<Target, 'first'>> => {
+  if (sealedIn(box, asOf).length === 0) return {};
+  const there = await standing(site);
+  const goes = [...there.keys()].filter((path) => !wanted.has(path));
+  return goes.some((path) => path.endsWith('.html')) ? { first: () => true } : {};
+};
+
+const published = async (
+  { files, pictures }: BuildResult,
+  box: Box,
+  asOf: Moment,
+  options: BuildIntoOptions,
+  makePicture: (picture: PictureOutput) => Promise<void>,
+): Promise<readonly Published[]> => {
+  const { folders, pictures: memory, onWait } = options;
+  const documents = (where: 'site' | 'backroom'): readonly PublishedFile[] =>
+    files
+      .filter((file) => file.where === where)
+      .map(({ path, key, step, content }) => ({ path, key, step, bring: content }));
+  const site = [
+    ...documents('site'),
+    ...pictures.map((one) => pictureFile(one, memory, () => makePicture(one))),
+  ];
+  const first = await sealedFirst(box, asOf, folders.site, new Set(site.map(({ path }) => path)));
+  const targets: readonly Target[] = [
+    { dir: folders.site, files: site, ...first },
+    { dir: folders.backroom, files: documents('backroom') },
+  ];
+  return publish(targets, onWait ? { onWait } : {});
+};
+
+const sealedUntil = (box: Box, asOf: Moment): readonly SealedUntil[] => {
+  const { timeZone, lang } = box.settings;
+  return sealedIn(box, asOf).map((cycle) => {
+    const day = revealDay({ reveal: cycle.reveal }, timeZone, lang);
+    return { ...cycle, ...(day !== undefined && { day }) };
+  });
+};
+
+/**
+ * Makes everything that the box asks for as of a moment, as far as it is not remembered, and puts it into its folders. Where
+ * anything must be fixed, the folders stay as they were; what a stopped run left half done there is finished.
+ */
+export const buildInto = async (workspace: Workspace, options: BuildIntoOptions): Promise<BuildOutcome> => {
+  const { folders, templates, pictures, program, without, share } = options;
+  const onStage = options.onStage ?? (() => {});
+  const { box: linked, facts, diagnostics: read } = workspace.snapshot();
+  const asOf = typeof options.asOf === 'number' ? options.asOf : options.asOf(facts.timeZone);
+  const compiled = compileTemplates(templates.files, templates.assets, templates.scripts);
+  const parcels = await readLists(workspace, asOf);
+  const found = linked && boxAsOf(linked, parcels, asOf);
+  const diagnostics = [...read, ...compiled.diagnostics, ...(found?.diagnostics ?? [])];
+
+  const refused = async (all: readonly Diagnostic[]): Promise<BuildOutcome> => {
+    const sealed = found ? sealedIn(found.box, asOf) : [];
+    // Of a stopped run's files none may appear that are sealed by now.
+    if (!share) {
+      await settle(folders.site, () => sealed.length > 0);
+      await settle(folders.backroom);
+    }
+    return { kind: 'must fix', diagnostics: all, isReadable: found !== undefined };
+  };
+  if (!found || mustFixAny(diagnostics)) return refused(diagnostics);
+
+  const { box } = found;
+  const built = await buildSite({
+    box,
+    asOf,
+    parcels,
+    templates: compiled.value,
+    templatesDigest: templates.digest,
+    program,
+    memory: workspace.memory,
+    diagnostics,
+    onStage,
+    ...(without && { without }),
+    ...(share && { share }),
+  });
+  if (mustFixAny(built.diagnostics)) return refused(built.diagnostics);
+
+  onStage('pictures');
+  const missing = built.pictures.filter(({ picture }) => !pictures.has(picture.key));
+  const make = (some: readonly PictureOutput[], onProgress?: PictureProgress): Promise<void> =>
+    makeRemembered(
+      workspace.folder.path,
+      some.map(({ picture }) => picture),
+      pictures,
+      onProgress,
+    );
+  await make(missing, options.onPictures);
+  const counts = { pictures: built.pictures.length, newPictures: missing.length };
+  if (share) return { kind: 'shared out', diagnostics: built.diagnostics, ...counts };
+
+  onStage('publish');
+  const [site, backroom] = await published(built, box, asOf, options, (picture) => make([picture]));
+  const next = nextBuild(box, asOf);
+  return {
+    kind: 'published',
+    diagnostics: built.diagnostics,
+    validity: { from: asOf, until: unchangedUntil(box, asOf) },
+    report: {
+      pages: built.files.filter(({ where, path }) => where === 'site' && path.endsWith('.html')).length,
+      ...counts,
+      files: site?.files ?? 0,
+      bytes: site?.bytes ?? 0,
+      sealed: sealedUntil(box, asOf),
+      ...(next && { next }),
+      proofs: built.proofs,
+      kept: [site, backroom].flatMap((one) => one?.kept ?? []),
+      replaced: [site, backroom].flatMap((one) => one?.replaced ?? []),
+    },
+  };
+};

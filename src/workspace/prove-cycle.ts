@@ -1,0 +1,56 @@
+/** One cycle of a content folder, proved. */
+import type { Coverage } from '../analysis/coverage/coverage.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { AsOf } from '../pipeline/as-of.ts';
+import { boxAsOf } from '../pipeline/box-as-of.ts';
+import { proofOf } from '../pipeline/proof.ts';
+import { waitsForParcels } from '../pipeline/reveals.ts';
+import { readLists } from './parcel-lists.ts';
+import { type OpenOptions, openWorkspace } from './workspace.ts';
+
+export interface ProveOptions extends OpenOptions {
+  readonly asOf: AsOf;
+  /** Digest of the program. */
+  readonly program: string;
+  /** The newest where it is left out. */
+  readonly cycle?: string;
+  /** Standing that every item should reach. */
+  readonly aim?: number;
+}
+
+export interface Proven {
+  /** Of this cycle and of what belongs to none; of the whole content where there is no proof. */
+  readonly diagnostics: readonly Diagnostic[];
+  /** Absent when the records do not make this cycle. */
+  readonly coverage?: Coverage;
+  /** Every cycle there is, the oldest first. */
+  readonly cycles: readonly string[];
+}
+
+/** Opens a content folder and proves one cycle of it, sealed or not: a proof is private. */
+export const proveCycle = async ({
+  asOf,
+  program,
+  cycle,
+  aim,
+  ...options
+}: ProveOptions): Promise<Proven> => {
+  const workspace = await openWorkspace(options);
+  const { box: linked, cycleIds: cycles, diagnostics, facts } = workspace.snapshot();
+  workspace.folder.remember();
+  const id = cycle ?? cycles.at(-1);
+  if (id === undefined || !linked?.cycles.some((one) => one.id === id)) return { diagnostics, cycles };
+  const moment = typeof asOf === 'number' ? asOf : asOf(facts.timeZone);
+  // A list of parcels says something to a proof only where a reveal waits for it.
+  const lists = waitsForParcels(linked) ? await readLists(workspace, moment) : new Map();
+  const found = boxAsOf(linked, lists, moment);
+  const proof = await proofOf({
+    ...found,
+    diagnostics: [...diagnostics, ...found.diagnostics],
+    cycle: id,
+    program,
+    memory: options.memory,
+    ...(aim !== undefined && { aim }),
+  });
+  return { ...proof, cycles };
+};
