@@ -262,13 +262,6 @@ export const EDITS: readonly RandomEdit[] = [
   edit('a mistake mended', (root, chance) =>
     someItem(root, chance, (text) => setKey(setKey(text, 'nmae', undefined), 'price', '18.50')),
   ),
-  edit('every mistake mended', async (root) => {
-    let mended = false;
-    for (const file of await itemsOf(root))
-      mended =
-        (await rewrite(file, (text) => setKey(setKey(text, 'nmae', undefined), 'price', '18.50'))) || mended;
-    return mended;
-  }),
   edit('the box’s name', (root, chance) =>
     rewrite(join(root, 'content/box.md'), (text) =>
       setKey(text, 'name', chance.one(['Crumb & Co', 'Crust & Co'])),

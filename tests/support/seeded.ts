@@ -21,9 +21,8 @@ export const seeded = (seed: number): Chance => {
     share,
     below,
     one: (some) => {
-      const chosen = some[below(some.length)];
-      if (chosen === undefined) throw new Error('Expected something to choose from');
-      return chosen;
+      if (some.length === 0) throw new Error('Expected something to choose from');
+      return some[below(some.length)] as (typeof some)[number];
     },
   };
 };
