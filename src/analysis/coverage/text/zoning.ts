@@ -13,6 +13,13 @@ export interface Setting {
   readonly runningBefore?: number;
 }
 
+/** Text of Latin letters and common signs in which no sentence can end but the last: there is nothing to look for. */
+const ONE_SENTENCE = /^[A-Za-z\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u00ff0-9 '’"“”‘,;()–—-]+[.!?]?$/;
+
+/** The sentences of a text as the language has them; names, captions and headings are known to be one at a glance. */
+export const sentencesIn = (text: string, language: Pick<Language, 'sentences'>): readonly Span[] =>
+  ONE_SENTENCE.test(text) ? [{ start: 0, end: text.length }] : language.sentences(text);
+
 /** `find` says where the author wrote each word, asked in order. */
 export const zonedWords = (
   language: Language,
@@ -20,7 +27,7 @@ export const zonedWords = (
   { zone, links = [], runningBefore }: Setting,
   find: (word: string) => LineColumn,
 ): readonly ZonedWord[] => {
-  const sentences = language.sentences(text);
+  const sentences = sentencesIn(text, language);
   let sentence = 0;
   return language.words(text).map((word, i) => {
     while (word.start >= (sentences[sentence + 1]?.start ?? Number.POSITIVE_INFINITY)) sentence += 1;
