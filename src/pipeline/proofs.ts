@@ -59,28 +59,49 @@ export interface ProofsFor {
 const concerns = ({ id }: Cycle, { location }: Diagnostic): boolean =>
   location.file.startsWith(`cycles/${id}/`) || !location.file.startsWith('cycles/');
 
-const nameKey = ({ kind, name, also }: Item, { tag }: Language): string =>
-  digestOf('other names', 1, tag, kind, name, also);
+/** The items of a box by kind: what one of them is called already, a dictionary need not say of another. */
+const itemsByKind = ({ cycles }: Box): ReadonlyMap<string, readonly Item[]> => {
+  const kinds = new Map<string, Item[]>();
+  for (const { items } of cycles)
+    for (const item of items) {
+      const ofKind = kinds.get(item.kind);
+      if (ofKind) ofKind.push(item);
+      else kinds.set(item.kind, [item]);
+    }
+  return kinds;
+};
 
-/** Other names of some items by kind. The dictionary is opened only for what is not remembered. */
+/**
+ * Other names that a dictionary has for some kinds of thing, by kind. It is opened only for a kind of which it is not
+ * remembered what it says.
+ */
 const otherNamesOf = async (
-  items: readonly Item[],
+  kinds: ReadonlySet<string>,
+  box: Box,
   language: Language,
   memory: Memory,
 ): Promise<ReadonlyMap<string, readonly string[]>> => {
-  const known = new Map(
-    items.map((item) => [item, recallData(memory, nameKey(item, language)) as readonly string[] | undefined]),
-  );
-  const unknown = items.filter((item) => known.get(item) === undefined);
-  if (unknown.length === 0) return new Map(items.map((item) => [item.kind, known.get(item) ?? []]));
-  const { otherNames } = await import('../analysis/coverage/phrases/other-names.ts');
-  const found = await otherNames(unknown, language);
-  for (const item of unknown) {
-    const names = found.get(item.kind) ?? [];
-    known.set(item, names);
-    keepData(memory, nameKey(item, language), names);
+  const items = itemsByKind(box);
+  const names = new Map<string, readonly string[]>();
+  const unknown = new Map<string, string>();
+  for (const kind of kinds) {
+    const called = (items.get(kind) ?? []).map(({ name, also }) => [name, also]);
+    const key = digestOf('other names', 1, language.tag, kind, called);
+    const known = recallData(memory, key) as readonly string[] | undefined;
+    if (known) names.set(kind, known);
+    else unknown.set(kind, key);
   }
-  return new Map(items.map((item) => [item.kind, known.get(item) ?? []]));
+  if (unknown.size === 0) return names;
+  const { otherNames } = await import('../analysis/coverage/phrases/other-names.ts');
+  const found = await otherNames(
+    [...unknown.keys()].flatMap((kind) => items.get(kind) ?? []),
+    language,
+  );
+  for (const [kind, key] of unknown) {
+    names.set(kind, found.get(kind) ?? []);
+    keepData(memory, key, found.get(kind) ?? []);
+  }
+  return names;
 };
 
 /** What stands around a cycle, as far as its passages read it. */
@@ -159,11 +180,8 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
     return index;
   };
 
-  const names = await otherNamesOf(
-    chosen.flatMap(({ items }) => items),
-    language,
-    memory,
-  );
+  const kinds = new Set(chosen.flatMap(({ items }) => items.map(({ kind }) => kind)));
+  const names = await otherNamesOf(kinds, box, language, memory);
   const searches = lazily(() => coverage.searchIndexOf(box.searches, language));
   const searchesDigest = digestOf(box.searches);
   const ownOf = async ({

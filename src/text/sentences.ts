@@ -123,11 +123,15 @@ const startsIn = (segment: string, language: Abbreviations): readonly number[] =
 const TAIL = 60;
 const MOST_OPENING = 3;
 
+/** Text of Latin letters and common signs in which no sentence can end but the last: names, captions and headings are one at a glance. */
+const ONE_SENTENCE = /^[A-Za-z\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u00ff0-9 '’"“”‘,;()–—-]+[.!?]?$/;
+
 /**
  * Sentences of a text in a language (BCP 47), in order, with the white space after each: together they are the
  * text.
  */
 export const sentenceSpans = (text: string, lang: string): readonly Span[] => {
+  if (ONE_SENTENCE.test(text)) return [{ start: 0, end: text.length }];
   const primary = lang.toLowerCase().split('-')[0] ?? '';
   const language = LANGUAGES[primary] ?? OTHER;
   const starts: number[] = [];

@@ -143,6 +143,25 @@ describe('what an article is beside the others', () => {
   });
 });
 
+test('a word more in one article leaves what other articles do not share with it as it was', async () => {
+  const [first, ...others] = box.cycles as [Cycle, ...Cycle[]];
+  const reading = readingOf(first);
+  const [passage] = reading;
+  if (!passage) throw new Error('Expected a passage');
+  // A word that nobody else says makes every mean length another, and no score that is shown.
+  const more = english
+    .words('zyzzyva')
+    .map((word) => ({ ...word, zone: 'body', sentence: 0, line: 1, column: 1 }) as const);
+  const longer = [...reading, { ...passage, form: 'fact', text: 'zyzzyva', words: more } as const];
+  const changed = archiveOf([indexArticle(articleOf(first, longer)), ...indexes.slice(1)]);
+  for (const cycle of others) {
+    const own = await ownOf(cycle);
+    expect(comparedCoverage(own, changed, english)).toEqual(
+      comparedCoverage(own, archiveOf(indexes), english),
+    );
+  }
+});
+
 test('both halves of a proof survive JSON as they are', async () => {
   for (const cycle of box.cycles) {
     const own = await ownOf(cycle);

@@ -65,3 +65,26 @@ test('one word that nobody writes as one is its two halves', () => {
 test('a word that nobody has is nowhere', () => {
   expect(spotsIn(['A house plant.'], 'hori', 'nothing')).toEqual([]);
 });
+
+test('an article that writes a pair is ranked as if it wrote the one word, whatever the field', () => {
+  const scoresOf = (pair: string): readonly number[] => {
+    const articles = [
+      articleFrom(english, '2026-01', [
+        { text: `A ${pair} for the sill`, form: 'title', zone: 'title' },
+        `Every ${pair} wants a drink, and the ${pair} by the house door wants two.`,
+        { text: `The ${pair}`, form: 'heading', zone: 'heading' },
+      ]),
+      articleFrom(english, '2026-02', ['A houseplant, a house and another plant. The house.']),
+      articleFrom(english, '2026-03', [`No ${pair} at all, and none of the others either.`]),
+    ];
+    const { scorer, compounds, vocabulary } = archiveOf(articles.map(indexArticle));
+    return ['houseplant', 'house', 'plant', 'drink', 'sill', 'plant door'].flatMap((phrase) => {
+      const keys = english.words(phrase).map(({ key }) => key);
+      const terms = numbersOf(keys, compounds, vocabulary).map(({ number }) => number);
+      return [...articles.keys()].map((article) => scorer.score(terms, article));
+    });
+  };
+  const joined = scoresOf('houseplant');
+  expect(joined.filter((score) => score > 0).length).toBeGreaterThan(8);
+  for (const pair of ['house plant', 'house-plant']) expect(scoresOf(pair)).toEqual(joined);
+});

@@ -76,17 +76,22 @@ interface Paragraph {
   readonly article: ArticleIndex;
   /** Index of the passage in its article. */
   readonly passage: number;
-  readonly shingles: ReadonlySet<number>;
+  /** Its shingles in the article's, from one on, up to and without another. */
+  readonly from: number;
+  readonly to: number;
 }
 
 const paragraphsOf = (article: ArticleIndex): readonly Paragraph[] => {
-  let at = 0;
-  return [...article.compared].map((passage, number) => {
-    const from = at;
-    at += article.shingleCounts[number] ?? 0;
-    return { article, passage, shingles: new Set(article.shingles.subarray(from, at)) };
+  let to = 0;
+  return Array.from(article.compared, (passage, number) => {
+    const from = to;
+    to += article.shingleCounts[number] ?? 0;
+    return { article, passage, from, to };
   });
 };
+
+const shinglesIn = ({ article, from, to }: Paragraph): ReadonlySet<number> =>
+  new Set(article.shingles.subarray(from, to));
 
 const startOf = ({ article: { origins, files, firstPlaces }, passage }: Paragraph): Location => ({
   file: files[(origins[passage] ?? 0) >> 1] ?? '',
@@ -128,9 +133,10 @@ export const sharedPassagesOf = (cycle: string, archive: Archive): readonly Shar
     return paragraphs[number - (starts[article] as number)] as Paragraph;
   };
   return paragraphsOf(archive.articles[own] as ArticleIndex).flatMap((paragraph): readonly SharedPlaces[] => {
-    const [closest] = likeliest(paragraph.shingles, firsts, end)
+    const shingles = shinglesIn(paragraph);
+    const [closest] = likeliest(shingles, firsts, end)
       .map(paragraphAt)
-      .map((other) => ({ other, alike: resemblance(paragraph.shingles, other.shingles) }))
+      .map((other) => ({ other, alike: resemblance(shingles, shinglesIn(other)) }))
       .filter(({ alike }) => alike >= SHARED_FROM)
       .sort((a, b) => b.alike - a.alike || (a.other.article.cycle < b.other.article.cycle ? -1 : 1));
     if (!closest) return [];

@@ -30,12 +30,24 @@ const changedRange = (
   after: Passage,
 ): { readonly old: WordRange; readonly fresh: WordRange } => {
   const [old, fresh] = [before?.words ?? [], after.words];
+  const [oldText, text] = [before?.text ?? '', after.text];
+  // The texts are looked at as well as the words, because signs between words part them or do not.
+  let start = 0;
+  while (start < text.length && text[start] === oldText[start]) start += 1;
+  let end = 0;
+  while (end < text.length && text.at(-1 - end) === oldText.at(-1 - end)) end += 1;
+  const isBefore = (word: ZonedWord | undefined): boolean => word !== undefined && word.end <= start;
+  const isAfter = (word: ZonedWord | undefined): boolean =>
+    word !== undefined && word.start >= text.length - end;
   const shorter = Math.min(old.length, fresh.length);
   let first = 0;
-  while (first < shorter && isSameWord(old[first], fresh[first])) first += 1;
+  while (first < shorter && isBefore(fresh[first]) && isSameWord(old[first], fresh[first])) first += 1;
   let last = 0;
-  while (last < shorter - first && isSameWord(old[old.length - 1 - last], fresh[fresh.length - 1 - last]))
+  while (last < shorter - first) {
+    const word = fresh[fresh.length - 1 - last];
+    if (!isAfter(word) || !isSameWord(old[old.length - 1 - last], word)) break;
     last += 1;
+  }
   // A neighbour may be told by what comes beside it.
   const wide = widened(after, { from: first - 1, to: fresh.length - last + 1 });
   const longer = fresh.length - old.length;
