@@ -1,6 +1,14 @@
 /** Keeps beside each chunk of the program what V8 makes of it, because compiling is a tenth of a short run. */
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  appendFileSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -33,9 +41,18 @@ const makeSample = async (folder) => {
   }
 };
 
-/** A first build, one with nothing changed, and the commands that ask. Each adds what it runs to what is kept. */
+/** A word that is mended in the sample. */
+const mend = (folder) =>
+  appendFileSync(join(folder, 'content/cycles/2026-03/cycle.md'), 'And a word more.\n');
+
+/**
+ * A first build, one with nothing changed, one with a word changed, and the commands that ask. Each adds what it runs to
+ * what is kept.
+ */
 const RUNS = [
   ['build', '--as-of', '2026-03-27'],
+  ['build', '--as-of', '2026-03-27'],
+  mend,
   ['build', '--as-of', '2026-03-27'],
   ['proof', '2026-03', '--as-of', '2026-03-27'],
   ['parcels', '--as-of', '2026-03-27'],
@@ -51,6 +68,10 @@ export const keepCompiled = async () => {
   try {
     await makeSample(folder);
     for (const words of RUNS) {
+      if (words === mend) {
+        mend(folder);
+        continue;
+      }
       const { status, stderr } = spawnSync(
         process.execPath,
         ['--require', path('bundling/keep-chunks.cjs'), path('../dist/cli/main.js'), ...words],

@@ -1,5 +1,6 @@
 /** The program, bundled. */
-import { readFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { isBuiltin } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { build } from 'rolldown';
@@ -11,19 +12,27 @@ const { dependencies } = JSON.parse(readFileSync(path('../package.json'), 'utf8'
 /** The package that an import names: `@a/b` of `@a/b/c.js`. */
 const packageOf = (specifier) => /^(?:@[^/]+\/)?[^/]+/.exec(specifier)?.[0];
 
+/** What the program and all that it makes depend on: its sources, templates, and the versions of its libraries. */
+const programDigest = () => {
+  const hash = createHash('sha256');
+  const add = (file) =>
+    hash
+      .update(`${file}\0`)
+      .update(readFileSync(path(`../${file}`)))
+      .update('\0');
+  for (const folder of ['src', 'templates'])
+    for (const file of readdirSync(path(`../${folder}`), { recursive: true }).sort())
+      if (statSync(path(`../${folder}/${file}`)).isFile()) add(`${folder}/${file}`);
+  add('package-lock.json');
+  return hash.digest('hex').slice(0, 32);
+};
+
 const loadedDependencies = new Set();
 
 const staysOutside = (specifier) => {
   const name = packageOf(specifier);
   if (name in dependencies) loadedDependencies.add(name);
   return name in dependencies || isBuiltin(specifier);
-};
-
-/** The letter's library for HTML can fetch pages, with a whole client of HTTP, and is never asked to. */
-const withoutNetwork = {
-  name: 'without-network',
-  resolveId: (source) => (source === 'undici' ? '\0no-network' : null),
-  load: (id) => (id === '\0no-network' ? 'module.exports = {};' : null),
 };
 
 /** A source finds other files from where it would lie if it were compiled alone, though it lies in a chunk. */
@@ -73,7 +82,8 @@ const checkDependencies = () => {
 export const bundleProgram = async () => {
   const { output } = await build({
     input: path('cli/main.ts'),
-    plugins: [ownAddress, throughLoader, withoutNetwork],
+    plugins: [ownAddress, throughLoader],
+    transform: { define: { PROGRAM_DIGEST: JSON.stringify(programDigest()) } },
     external: staysOutside,
     platform: 'node',
     // Lets other chunks take from main.js what it has, so that help needs no chunk.

@@ -1,24 +1,19 @@
 /** What runs in a visitor's browser, bundled. */
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { build } from 'rolldown';
 
 const path = (file) => fileURLToPath(new URL(`../${file}`, import.meta.url));
 
-/** Languages that natural has a stemmer for, and the end of its file's name. */
-const STEMMERS = {
-  en: '',
-  de: '_de',
-  es: '_es',
-  fr: '_fr',
-  it: '_it',
-  nl: '_nl',
-  no: '_no',
-  nb: '_no',
-  pt: '_pt',
-  ru: '_ru',
-  sv: '_sv',
-  uk: '_uk',
-};
+/** Languages that have a stemmer, and the end of its file's name. */
+const STEMMERS = new Map(
+  [
+    ...readFileSync(path('analysis/language/stemmer.ts'), 'utf8').matchAll(
+      /(\w+): \(\) => import\('.*porter_stemmer(\w*)\.js'\)/g,
+    ),
+  ].map(([, lang, end]) => [lang, end]),
+);
+if (STEMMERS.size === 0) throw new Error('Expected stemmer.ts to import a stemmer a line');
 
 /** What a stemmer's file loads besides the stemmer, to split texts that we split ourselves. */
 const UNUSED = /natural[\\/]lib[\\/]natural[\\/]tokenizers[\\/]/;
@@ -71,6 +66,6 @@ export const bundleScripts = async () => {
     // A language without a stemmer is searched by its words as they are.
     await bundle('search', 'none'),
   ];
-  for (const [lang, wanted] of Object.entries(STEMMERS)) bundled.push(await bundle(`search.${lang}`, wanted));
+  for (const [lang, wanted] of STEMMERS) bundled.push(await bundle(`search.${lang}`, wanted));
   return bundled.flatMap(({ output }) => output.flatMap((chunk) => Object.keys(chunk.modules ?? {})));
 };

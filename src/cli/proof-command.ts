@@ -7,6 +7,7 @@ import { DEFAULT_AIM } from '../pipeline/defaults.ts';
 import type { Coverage } from '../pipeline/proof.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 import { coverage as said } from '../wording/en/coverage.ts';
+import type { Proven } from '../workspace/prove-cycle.ts';
 import { findContentFolder, readMoment } from './content-folder.ts';
 import type { Environment, Operands, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
@@ -39,6 +40,12 @@ const asJson = ({ passages: _text, digest: _digest, items, limits, advice, ...re
   })),
 });
 
+interface Answer {
+  readonly stdout?: string;
+  readonly stderr?: string;
+  readonly status: number;
+}
+
 /** Proves, reports, and gives the exit status. */
 export const proofCommand = async (
   values: Values,
@@ -58,49 +65,55 @@ export const proofCommand = async (
   if ('mistake' in moment) return refuse(moment.mistake);
   const { root, showFile } = place;
 
+  const answer = async ({ coverage, diagnostics, cycles }: Proven): Promise<Answer> => {
+    if (cycle !== undefined && !cycles.includes(cycle)) {
+      const newest = cycles.at(-1);
+      const mistake =
+        mistakes.noCycle(cycle, root, nearest(cycle, cycles)) +
+        (newest === undefined ? '' : mistakes.newestCycle(newest));
+      return { stderr: `${mistake}\n${help.see('proof')}\n`, status: EXIT.usage };
+    }
+    const missed = coverage?.items.some(({ standing }) => !isAtAim(standing, coverage.aim)) ?? true;
+    const ok = !missed && !mustFixAny(diagnostics);
+    const status = ok ? EXIT.done : EXIT.mustFix;
+    if (values.json === true) {
+      const stdout = `${JSON.stringify({ ok, ...(coverage ? asJson(coverage) : {}), diagnostics })}\n`;
+      return { stdout, status };
+    }
+    if (coverage) {
+      const { proofReport } = await import('./proof-report.ts');
+      const form = { width: environment.columns ?? FILE_WIDTH, showFile };
+      return { stdout: proofReport(coverage, diagnostics, form), status };
+    }
+    const nothingProved =
+      diagnostics.length > 0
+        ? `\n${nothing.noProof(diagnosticsCount(diagnostics))}\n`
+        : `${nothing.noCycles(root)}${nothing.beginCycle(root)}\n`;
+    return { stderr: diagnosticsReport(diagnostics, showFile) + nothingProved, status };
+  };
+
   const [{ withMemory }, { openMemory }, { proveCycle }, { isAtAim }] = await Promise.all([
     import('./with-memory.ts'),
     import('../io/memory/open-memory.ts'),
     import('../workspace/prove-cycle.ts'),
     import('../pipeline/proof.ts'),
   ]);
-  const { coverage, diagnostics, cycles } = await withMemory(place.memory, openMemory, async (memory) => ({
-    value: await proveCycle({
-      path: place.content,
-      memory,
-      asOf: moment.asOf,
-      program: programDigest(),
-      onPhotos: progress(environment, commandLine.progress.photos),
-      ...(cycle === undefined ? {} : { cycle }),
-      ...(aim === undefined ? {} : { aim }),
-    }),
+  // The answer is put into words while the memory is open, because a proof is read out of it bit by bit.
+  const { stdout, stderr, status } = await withMemory(place.memory, openMemory, async (memory) => ({
+    value: await answer(
+      await proveCycle({
+        path: place.content,
+        memory,
+        asOf: moment.asOf,
+        program: programDigest(),
+        onPhotos: progress(environment, commandLine.progress.photos),
+        ...(cycle === undefined ? {} : { cycle }),
+        ...(aim === undefined ? {} : { aim }),
+      }),
+    ),
     isWhole: false,
   }));
-  if (cycle !== undefined && !cycles.includes(cycle)) {
-    const newest = cycles.at(-1);
-    return refuse(
-      mistakes.noCycle(cycle, root, nearest(cycle, cycles)) +
-        (newest === undefined ? '' : mistakes.newestCycle(newest)),
-    );
-  }
-  const missed = coverage?.items.some(({ standing }) => !isAtAim(standing, coverage.aim)) ?? true;
-  const ok = !missed && !mustFixAny(diagnostics);
-  if (values.json === true) {
-    environment.stdout.write(
-      `${JSON.stringify({ ok, ...(coverage ? asJson(coverage) : {}), diagnostics })}\n`,
-    );
-  } else if (coverage) {
-    const { proofReport } = await import('./proof-report.ts');
-    environment.stdout.write(
-      proofReport(coverage, diagnostics, { width: environment.columns ?? FILE_WIDTH, showFile }),
-    );
-  } else {
-    environment.stderr.write(diagnosticsReport(diagnostics, showFile));
-    environment.stderr.write(
-      diagnostics.length > 0
-        ? `\n${nothing.noProof(diagnosticsCount(diagnostics))}\n`
-        : `${nothing.noCycles(root)}${nothing.beginCycle(root)}\n`,
-    );
-  }
-  return ok ? EXIT.done : EXIT.mustFix;
+  if (stdout !== undefined) environment.stdout.write(stdout);
+  if (stderr !== undefined) environment.stderr.write(stderr);
+  return status;
 };
