@@ -155,13 +155,13 @@ const distinct = (diagnostics: readonly Diagnostic[]): readonly Diagnostic[] => 
 ];
 
 const plansOf = (
-  input: Pick<BuildInput, 'box' | 'asOf' | 'parcels'>,
+  { box, asOf }: Pick<BuildInput, 'box' | 'asOf'>,
+  parcels: PrivateInput['parcels'],
   tools: Tools,
   proofs: ProofsFor['proofs'],
 ): readonly (readonly [Where, ChannelPlan])[] => {
-  const { box, asOf } = input;
   const outside: PublicInput = { ...tools, asOf, box: unsealed(box, asOf) };
-  const inside: PrivateInput = { ...tools, asOf, box, proofs, parcels: parcelsReports(input) };
+  const inside: PrivateInput = { ...tools, asOf, box, proofs, parcels };
   return channels.map((channel) => [
     channel.where,
     channel.where === 'site' ? channel.plan(outside) : channel.plan(inside),
@@ -184,7 +184,8 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     : await proofsFor({ box, asOf, tools, program, memory, diagnostics: found });
 
   onStage('pages');
-  const plans = plansOf({ box, asOf, parcels: input.parcels }, tools, proofs);
+  const parcels = parcelsReports({ box, asOf, parcels: input.parcels });
+  const plans = plansOf(input, parcels, tools, proofs);
   const documents = plans.flatMap(([where, plan]) => keyed(where, plan, tooling));
   const mine = share ? documents.filter((document) => fallsTo(share, document)) : documents;
   const made = await carryOut(mine, making);
@@ -209,7 +210,7 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     asOf,
     box,
     proofs,
-    parcels: parcelsReports({ box, asOf, parcels: input.parcels }),
+    parcels,
     files: made.files.map(({ where, path }) => ({ where, path })),
     completeness: whole,
   };

@@ -11,6 +11,7 @@ import type {
   OwnCoverage,
   Surroundings,
 } from '../analysis/coverage/measure-coverage.ts';
+import type { Passage } from '../analysis/coverage/text/passage.ts';
 import type { Language } from '../analysis/language/language.ts';
 import type { Proof, Tools } from '../channels/channel.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
@@ -162,16 +163,24 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
       .filter((cycle) => isOpen(cycle) || chosen.includes(cycle))
       .map((cycle) => [cycle, subjectOf(cycle)]),
   );
-  const passagesOf = (cycle: Cycle) =>
+  const readPassages = (cycle: Cycle): readonly Passage[] =>
     coverage.passagesOf(
       cycle,
       surroundings.get(cycle) ?? coverage.surroundingsOf(box, cycle, asOf),
       language,
       cautionText,
     );
+  // The parts of one proof ask for the same passages in turn; those of a whole archive would take much memory.
+  let latest: { readonly cycle: Cycle; readonly passages: readonly Passage[] } | undefined;
+  const passagesOf = (cycle: Cycle): readonly Passage[] => {
+    if (latest?.cycle !== cycle) latest = { cycle, passages: readPassages(cycle) };
+    return latest.passages;
+  };
 
-  const indexOf = ({ cycle, textKey }: Subject): ArticleIndex => {
-    const key = digestOf('article index', textKey);
+  const indexKey = ({ textKey }: Subject): string => digestOf('article index', textKey);
+  const indexOf = (subject: Subject): ArticleIndex => {
+    const { cycle } = subject;
+    const key = indexKey(subject);
     const known = memory.recall(key);
     const decoded = known && coverage.decodeIndex(known);
     if (decoded) return decoded;
@@ -184,10 +193,8 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
   const names = await otherNamesOf(kinds, box, language, memory);
   const searches = lazily(() => coverage.searchIndexOf(box.searches, language));
   const searchesDigest = digestOf(box.searches);
-  const ownOf = async ({
-    cycle,
-    textKey,
-  }: Subject): Promise<{ readonly own: OwnCoverage; readonly key: string }> => {
+  const ownOf = async (subject: Subject): Promise<{ readonly own: OwnCoverage; readonly key: string }> => {
+    const { cycle, textKey } = subject;
     const others = cycle.items.map(({ kind }) => names.get(kind) ?? []);
     const key = digestOf('own coverage', textKey, searchesDigest, aim, others);
     const known = recallData(memory, key) as OwnCoverage | undefined;
@@ -201,6 +208,8 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
       otherNames: names,
     });
     keepData(memory, key, own);
+    // Its passages are at hand now, and every comparison will ask for its index.
+    if (!memory.has(indexKey(subject))) indexOf(subject);
     return { own, key };
   };
 
@@ -232,10 +241,14 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
   };
   const proofs = new Map<string, Proof>();
   const shorts = new Map<string, Proved>();
+  const read: (readonly [Subject, Awaited<ReturnType<typeof ownOf>>])[] = [];
   for (const cycle of chosen) {
     const subject = subjects.get(cycle);
     if (!subject) throw new Error(`Expected ${cycle.id} among the cycles that are read`);
-    const { own, key } = await ownOf(subject);
+    read.push([subject, await ownOf(subject)]);
+  }
+  for (const [subject, { own, key }] of read) {
+    const { cycle } = subject;
     const compared = comparedOf(subject, own, key);
     shorts.set(cycle.id, inShort(own, compared));
     proofs.set(cycle.id, {
