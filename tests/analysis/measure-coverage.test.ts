@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import type { Coverage } from '../../src/analysis/coverage/coverage.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import type { Cycle } from '../../src/model/box.ts';
-import { cautionText } from '../support/telling-input.ts';
 import { BOX, boxOf, cycleText, itemText } from './article.ts';
 import { proofIn } from './whole-proof.ts';
 
