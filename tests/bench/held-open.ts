@@ -9,10 +9,14 @@ import { performance } from 'node:perf_hooks';
 import { openMemory } from '../../src/io/memory/open-memory.ts';
 import { rememberedPictures } from '../../src/io/memory/remembered-pictures.ts';
 import { readTemplates } from '../../src/io/read-templates.ts';
+import type { Memory } from '../../src/text/memory.ts';
 import { type BuildOutcome, buildInto } from '../../src/workspace/build-into.ts';
 import { openWorkspace } from '../../src/workspace/workspace.ts';
 
 const [path = '', edits = '', own = '', scripts = '', asOf = ''] = process.argv.slice(2);
+
+/** Stories from one edit to the next; a prime, so that every story has its turn. */
+const STRIDE = 17;
 
 /** A word that no text has, another one for each edit. */
 const newWord = (edit: number): string =>
@@ -20,49 +24,52 @@ const newWord = (edit: number): string =>
 
 const beside = (name: string): string => join(path, '..', name);
 
-const memory = openMemory(beside('.lidlore'));
-const workspace = await openWorkspace({ path, memory });
-const templates = readTemplates({ own, scripts });
-const pictures = rememberedPictures(join(beside('.lidlore'), 'pictures'));
-const build = (): Promise<BuildOutcome> =>
-  buildInto(workspace, {
-    asOf: Date.parse(asOf),
-    folders: { site: beside('site'), backroom: beside('backroom') },
-    templates,
-    pictures,
-    program: 'held open',
-  });
-
-/** Fails where nothing was published: then there was nothing to wait for. */
-const published = (outcome: BuildOutcome): void => {
+/** Fails where nothing was published, because then there was nothing to wait for. */
+const checkPublished = (outcome: BuildOutcome): void => {
   if (outcome.kind !== 'published')
     throw new Error(`Expected a build, found ${outcome.kind}: ${JSON.stringify(outcome.diagnostics[0])}`);
 };
 
-const addressOf = (cycle: string): string => {
-  const found = workspace.snapshot().box?.cycles.find(({ id }) => id === cycle);
-  if (!found) throw new Error(`Expected the box to hold ${cycle}`);
-  return found.address;
+/** Milliseconds of each edit. */
+const timesOf = async (memory: Memory): Promise<readonly number[]> => {
+  const workspace = await openWorkspace({ path, memory });
+  const templates = readTemplates({ own, scripts });
+  const pictures = rememberedPictures(join(beside('.lidlore'), 'pictures'));
+  const build = (): Promise<BuildOutcome> =>
+    buildInto(workspace, {
+      asOf: Date.parse(asOf),
+      folders: { site: beside('site'), backroom: beside('backroom') },
+      templates,
+      pictures,
+      program: 'held open',
+    });
+  const articleOf = (story: string): string => {
+    const cycle = workspace.snapshot().box?.cycles.find(({ id }) => story.startsWith(`cycles/${id}/`));
+    if (!cycle) throw new Error(`Expected the box to hold the cycle of ${story}`);
+    return readFileSync(join(beside('site'), 'boxes', `${cycle.address}.html`), 'utf8');
+  };
+
+  checkPublished(await build());
+  const stories = [...workspace.snapshot().files.keys()].filter((file) => /\/items\/.*\.md$/.test(file));
+  const times: number[] = [];
+  for (let edit = 0; edit < Number(edits); edit += 1) {
+    // All over the box, in its oldest and its newest cycles alike.
+    const story = stories[(edit * STRIDE) % stories.length] ?? '';
+    const text = readFileSync(join(path, story), 'utf8');
+    const word = newWord(edit);
+    writeFileSync(join(path, story), text.replace(/(?: quiet[a-j]+)?\n*$/, ` ${word}\n`));
+    const began = performance.now();
+    await workspace.update([story]);
+    const outcome = await build();
+    times.push(performance.now() - began);
+    checkPublished(outcome);
+    if (!articleOf(story).includes(word)) throw new Error(`Expected ${word} in the article of ${story}`);
+  }
+  return times;
 };
 
-published(await build());
-const stories = [...workspace.snapshot().files.keys()].filter((file) => /\/items\/.*\.md$/.test(file)).sort();
-const times: number[] = [];
-for (let edit = 0; edit < Number(edits); edit += 1) {
-  // All over the box, the oldest and the newest cycles alike: 17 and the number of stories have no divisor in common.
-  const story = stories[(edit * 17) % stories.length] ?? '';
-  const text = readFileSync(join(path, story), 'utf8');
-  const word = newWord(edit);
-  const changed = text.replace(/(?: quiet[a-j]+)?\n*$/, ` ${word}\n`);
-  writeFileSync(join(path, story), changed);
-  const began = performance.now();
-  await workspace.update([story]);
-  const outcome = await build();
-  times.push(performance.now() - began);
-  published(outcome);
-  const article = `boxes/${addressOf(story.split('/')[1] ?? '')}.html`;
-  if (!readFileSync(join(beside('site'), article), 'utf8').includes(word))
-    throw new Error(`Expected ${word} in ${article}`);
-}
-memory.close();
-process.stdout.write(JSON.stringify(times));
+const memory = openMemory(beside('.lidlore'));
+timesOf(memory).then((times) => {
+  memory.close();
+  process.stdout.write(JSON.stringify(times));
+});
