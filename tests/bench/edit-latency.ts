@@ -6,15 +6,22 @@ import { bundleScript } from './bundle.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 
+/** Milliseconds from the end of an edit's write until its files are published. */
+export interface EditTime {
+  readonly wall: number;
+  /** Processor time, of all threads. */
+  readonly cpu: number;
+}
+
 /**
- * Milliseconds from each of `edits` changes of one word in the content folder `content` until its files are
- * published, in the order they were made. A process of its own does it, bundled as the program is. Throws when it fails.
+ * Changes one word in the content folder `content` `edits` times, as of a moment, and gives the time of each in their
+ * order. The folder must be new, because what its memory knows is not made. A process of its own does it, bundled as the program is. Throws when it fails.
  */
 export const editLatency = async (
   content: string,
   edits: number,
   asOf: string,
-): Promise<readonly number[]> => {
+): Promise<readonly EditTime[]> => {
   // What the script loads from outside its bundle is looked for from here.
   const NODE_PATH = join(ROOT, 'node_modules');
   const beside = join(dirname(content), 'held-open');

@@ -1,6 +1,6 @@
 /**
  * A content folder held open while its author writes: `node held-open.cjs CONTENT EDITS TEMPLATES SCRIPTS AS-OF` prints
- * the milliseconds from the end of each write to the end of its publishing, as JSON. The site and the back room lie
+ * what each edit took from the end of its write to the end of its publishing, as JSON. The site and the back room lie
  * beside the content.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
@@ -12,6 +12,7 @@ import { readTemplates } from '../../src/io/read-templates.ts';
 import type { Memory } from '../../src/text/memory.ts';
 import { type BuildOutcome, buildInto } from '../../src/workspace/build-into.ts';
 import { openWorkspace } from '../../src/workspace/workspace.ts';
+import type { EditTime } from './edit-latency.ts';
 
 const [path = '', edits = '', own = '', scripts = '', asOf = ''] = process.argv.slice(2);
 
@@ -30,8 +31,7 @@ const checkPublished = (outcome: BuildOutcome): void => {
     throw new Error(`Expected a build, found ${outcome.kind}: ${JSON.stringify(outcome.diagnostics[0])}`);
 };
 
-/** Milliseconds of each edit. */
-const timesOf = async (memory: Memory): Promise<readonly number[]> => {
+const timesOf = async (memory: Memory): Promise<readonly EditTime[]> => {
   const workspace = await openWorkspace({ path, memory });
   const templates = readTemplates({ own, scripts });
   const pictures = rememberedPictures(join(beside('.lidlore'), 'pictures'));
@@ -51,17 +51,18 @@ const timesOf = async (memory: Memory): Promise<readonly number[]> => {
 
   checkPublished(await build());
   const stories = [...workspace.snapshot().files.keys()].filter((file) => /\/items\/.*\.md$/.test(file));
-  const times: number[] = [];
+  const times: EditTime[] = [];
   for (let edit = 0; edit < Number(edits); edit += 1) {
     // All over the box, in its oldest and its newest cycles alike.
     const story = stories[(edit * STRIDE) % stories.length] ?? '';
     const text = readFileSync(join(path, story), 'utf8');
     const word = newWord(edit);
     writeFileSync(join(path, story), text.replace(/(?: quiet[a-j]+)?\n*$/, ` ${word}\n`));
-    const began = performance.now();
+    const [began, before] = [performance.now(), process.cpuUsage()];
     await workspace.update([story]);
     const outcome = await build();
-    times.push(performance.now() - began);
+    const { user, system } = process.cpuUsage(before);
+    times.push({ wall: performance.now() - began, cpu: (user + system) / 1000 });
     checkPublished(outcome);
     if (!articleOf(story).includes(word)) throw new Error(`Expected ${word} in the article of ${story}`);
   }

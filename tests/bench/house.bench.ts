@@ -68,8 +68,14 @@ const latencyRow = async (cycles: number, most: number): Promise<Row> => {
   const cwd = folder(`open-${cycles}`);
   writeTextBox(cwd, cycles);
   const times = await editLatency(join(cwd, 'content'), 100, AFTER_ALL);
-  const p95 = percentile(times, 0.95);
-  return { question, aim, met: p95 <= most, remark: `${p95.toFixed(1)} ms of ${times.length} edits` };
+  const [wall, cpu] = (['wall', 'cpu'] as const).map((of) =>
+    percentile(
+      times.map((time) => time[of]),
+      0.95,
+    ),
+  );
+  const remark = `${wall?.toFixed(1)} ms of ${times.length} edits, processor time ${cpu?.toFixed(1)} ms`;
+  return { question, aim, met: wall !== undefined && wall <= most, remark };
 };
 
 const photoRow = async (): Promise<Row> => {
