@@ -62,6 +62,24 @@ describe('a rival', () => {
   });
 });
 
+test('a passage that an earlier article has too is shown in the words of both', async () => {
+  const opening =
+    'Every month the same van comes up the lane, and every month the dog pretends that it has never seen a van';
+  const texts: Texts = {
+    ...BOXES,
+    'cycles/2026-03/cycle.md': cycleText(`It came in March.\n\n${opening} before.`),
+    'cycles/2026-04/cycle.md': cycleText(`${opening} at all.`, {
+      theme: 'Second Sowings',
+      shipped: '2026-04-03',
+      reveal: '2026-04-19T19:00',
+    }),
+  };
+  const { shared } = await coverageFor(texts, '2026-04', Date.UTC(2026, 5, 1));
+  expect(shared.map(({ text, other }) => [text, other.cycle, other.text])).toEqual([
+    [`${opening} at all.`, '2026-03', `${opening} before.`],
+  ]);
+});
+
 test('another name that a dictionary has is offered and scores nothing', async () => {
   const { items } = await coverageFor(BOXES, '2026-03', Date.UTC(2026, 5, 1));
   expect(items[0]?.otherNames).toEqual(['flat']);
