@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import type { Coverage, Edit } from '../../src/analysis/coverage/coverage.ts';
 import type { Cycle } from '../../src/model/box.ts';
 import { coverage } from '../../src/wording/en/coverage.ts';
-import { cautionText } from '../support/telling-input.ts';
 import { boxOf, cycleText, english, itemText, NOW } from './article.ts';
 import { proofIn } from './whole-proof.ts';
 

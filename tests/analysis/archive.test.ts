@@ -15,6 +15,7 @@ import {
 import { placeIn } from '../../src/analysis/coverage/rivals/article-index.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import type { Cycle } from '../../src/model/box.ts';
+import { cautionText } from '../support/telling-input.ts';
 import { boxOf, cycleText, english, itemText, NOW } from './article.ts';
 import { articleFrom } from './passages-sample.ts';
 
@@ -50,7 +51,7 @@ const box = boxOf({
   ...month('2026-05', 'trowel'),
   ...month('2026-06', 'trug', 'A mug would be too small, and a trowel in a mug too.'),
 });
-const readingOf = (cycle: Cycle) => passagesOf(cycle, surroundingsOf(box, cycle, NOW), english);
+const readingOf = (cycle: Cycle) => passagesOf(cycle, surroundingsOf(box, cycle, NOW), english, cautionText);
 const indexes = box.cycles.map((cycle) => indexArticle(articleOf(cycle, readingOf(cycle))));
 const ownOf = (cycle: Cycle) =>
   ownCoverage({

@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import type { Coverage } from '../../src/analysis/coverage/coverage.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import type { Cycle } from '../../src/model/box.ts';
-import { cautionText } from '../support/telling-input.ts';
 import { BOX, boxOf, cycleText, itemText } from './article.ts';
 import { proofIn } from './whole-proof.ts';
 
@@ -61,6 +60,24 @@ describe('a rival', () => {
     };
     expect(rivalsOf(await coverageFor(turned, '2026-04', Date.UTC(2026, 3, 1)))).toContain('2026-03');
   });
+});
+
+test('a passage that an earlier article has too is shown in the words of both', async () => {
+  const opening =
+    'Every month the same van comes up the lane, and every month the dog pretends that it has never seen a van';
+  const texts: Texts = {
+    ...BOXES,
+    'cycles/2026-03/cycle.md': cycleText(`It came in March.\n\n${opening} before.`),
+    'cycles/2026-04/cycle.md': cycleText(`${opening} at all.`, {
+      theme: 'Second Sowings',
+      shipped: '2026-04-03',
+      reveal: '2026-04-19T19:00',
+    }),
+  };
+  const { shared } = await coverageFor(texts, '2026-04', Date.UTC(2026, 5, 1));
+  expect(shared.map(({ text, other }) => [text, other.cycle, other.text])).toEqual([
+    [`${opening} at all.`, '2026-03', `${opening} before.`],
+  ]);
 });
 
 test('another name that a dictionary has is offered and scores nothing', async () => {

@@ -16,7 +16,7 @@ const DIBBER = 'cycles/2026-03/items/02-dibber.md';
 const passagesFor = (texts: Readonly<Record<string, string>>): readonly Passage[] => {
   const box = boxOf(texts);
   const cycle = box.cycles[0] as Cycle;
-  return passagesOf(cycle, surroundingsOf(box, cycle, NOW), english);
+  return passagesOf(cycle, surroundingsOf(box, cycle, NOW), english, cautionText);
 };
 
 /** Where one word stands, written `place file:line:column`. */
@@ -86,9 +86,12 @@ test('a link to what may not be shown yet is plain text', () => {
     'cycles/2026-05/items/01-tray.md': itemText('Tray', 'tray', 'x'),
   });
   const places = (asOf: number): (string | undefined)[] =>
-    passagesOf(box.cycles[0] as Cycle, surroundingsOf(box, box.cycles[0] as Cycle, asOf), english).flatMap(
-      ({ words }) => words.filter(({ text }) => text === 'hidden').map(({ zone }) => zone),
-    );
+    passagesOf(
+      box.cycles[0] as Cycle,
+      surroundingsOf(box, box.cycles[0] as Cycle, asOf),
+      english,
+      cautionText,
+    ).flatMap(({ words }) => words.filter(({ text }) => text === 'hidden').map(({ zone }) => zone));
   expect(places(NOW)).toEqual(['link text']);
 });
 

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { SharedPassage } from '../../src/analysis/coverage/coverage.ts';
+import type { SharedPlaces } from '../../src/analysis/coverage/coverage.ts';
 import { archiveOf } from '../../src/analysis/coverage/rivals/archive.ts';
 import type { Article } from '../../src/analysis/coverage/rivals/article.ts';
 import { indexArticle } from '../../src/analysis/coverage/rivals/article-index.ts';
-import { jaccard } from '../../src/analysis/coverage/rivals/resemblance.ts';
+import { resemblance } from '../../src/analysis/coverage/rivals/resemblance.ts';
 import { SHARED_FROM, sharedPassagesOf } from '../../src/analysis/coverage/rivals/shared-passages.ts';
 import { SHARED_LEAST_WORDS } from '../../src/analysis/coverage/rivals/shingles.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
@@ -14,13 +14,13 @@ const english = await languageFor('en');
 const japanese = await languageFor('ja');
 
 /** Resemblance of two texts as sets of shingles (Broder's second option), with words of any length. */
-const resemblance = (a: readonly string[], b: readonly string[], width: number): number => {
+const resemblanceOf = (a: readonly string[], b: readonly string[], width: number): number => {
   const shingles = (words: readonly string[]) =>
     new Set(words.slice(width - 1).map((_, at) => words.slice(at, at + width).join('\n')));
-  return jaccard(shingles(a), shingles(b));
+  return resemblance(shingles(a), shingles(b));
 };
 
-const sharedOf = (article: Article, articles: readonly Article[]): readonly SharedPassage[] =>
+const sharedOf = (article: Article, articles: readonly Article[]): readonly SharedPlaces[] =>
   sharedPassagesOf(article.cycle, archiveOf(articles.map(indexArticle)));
 
 describe('resemblance', () => {
@@ -32,15 +32,15 @@ describe('resemblance', () => {
     [2, 0.5],
     [3, 3 / 7],
   ])('of Broder’s two roses (1997) at width %d is %d as sets', (width, sets) => {
-    expect(resemblance(a, b, width)).toBeCloseTo(sets, 12);
+    expect(resemblanceOf(a, b, width)).toBeCloseTo(sets, 12);
   });
 
   const words = fc.array(fc.constantFrom('a', 'rose', 'is', 'flower'), { maxLength: 20 });
   test('is the same both ways and between 0 and 1', () => {
     fc.assert(
       fc.property(words, words, fc.integer({ min: 1, max: 4 }), (one, other, width) => {
-        const alike = resemblance(one, other, width);
-        expect(alike).toBe(resemblance(other, one, width));
+        const alike = resemblanceOf(one, other, width);
+        expect(alike).toBe(resemblanceOf(other, one, width));
         expect(alike).toBeGreaterThanOrEqual(0);
         expect(alike).toBeLessThanOrEqual(1);
       }),
@@ -50,7 +50,7 @@ describe('resemblance', () => {
   test('of a text with itself is 1, and 0 where it is too short for a shingle', () => {
     fc.assert(
       fc.property(words, (one) => {
-        expect(resemblance(one, one, 2)).toBe(one.length < 2 ? 0 : 1);
+        expect(resemblanceOf(one, one, 2)).toBe(one.length < 2 ? 0 : 1);
       }),
     );
   });
@@ -82,7 +82,7 @@ describe('a passage is shared', () => {
     const articles = [articleFrom(english, '2026-01', [opening]), articleFrom(english, '2026-02', [changed])];
     const [shared] = sharedOf(articles[1] as Article, articles);
     const folded = (text: string) => english.words(text).map((word) => word.folded);
-    expect(shared?.resemblance).toBeCloseTo(alikeness(folded(opening), folded(changed), 3), 12);
+    expect(shared?.resemblance).toBeCloseTo(resemblanceOf(folded(opening), folded(changed), 3), 12);
     expect(shared?.resemblance).toBeGreaterThan(SHARED_FROM);
     expect(shared?.resemblance).toBeLessThan(1);
   });

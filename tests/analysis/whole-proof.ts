@@ -14,6 +14,7 @@ import {
 import type { Language } from '../../src/analysis/language/language.ts';
 import type { Box, Cycle, Moment } from '../../src/model/box.ts';
 import { isSealed } from '../../src/model/seal.ts';
+import { cautionText } from '../support/telling-input.ts';
 
 export interface ProofOptions {
   readonly aim?: number;
@@ -27,11 +28,13 @@ export const proofIn = async (
   language: Language,
   { aim = 0.7, otherNames = new Map() }: ProofOptions = {},
 ): Promise<Coverage> => {
-  const passagesIn = (one: Cycle) => passagesOf(one, surroundingsOf(box, one, asOf), language);
+  const passagesIn = (one: Cycle) => passagesOf(one, surroundingsOf(box, one, asOf), language, cautionText);
   const compared = box.cycles.filter((one) => one === cycle || !isSealed(one, asOf));
   const archive = archiveOf(compared.map((one) => indexArticle(articleOf(one, passagesIn(one)))));
   const searches = searchIndexOf(box.searches, language);
   const passages = passagesIn(cycle);
   const own = await ownCoverage({ cycle, passages, searches, aim, language, otherNames });
-  return coverageOf(own, comparedCoverage(own, archive, language), passages, language);
+  return coverageOf(own, comparedCoverage(own, archive, language), passages, language, (id) =>
+    box.cycles.filter((one) => one.id === id).flatMap(passagesIn),
+  );
 };

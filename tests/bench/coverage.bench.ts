@@ -131,14 +131,14 @@ const measure = async (articles: number): Promise<Measured> => {
     if (path.startsWith('cycles/')) await timed(floor, 'floor', () => bare.process(body));
   }
 
+  const readingOf = (cycle: Cycle) =>
+    passagesOf(cycle, surroundingsOf(box, cycle, asOf), english, cautionText);
   const steps: Steps = {};
   const searches = await timed(steps, 'searches', () => searchIndexOf(box.searches, english));
   const bytes: Uint8Array[] = [];
   const halves = [];
   for (const cycle of box.cycles) {
-    const passages = await timed(steps, 'passages', () =>
-      passagesOf(cycle, surroundingsOf(box, cycle, asOf), english),
-    );
+    const passages = await timed(steps, 'passages', () => readingOf(cycle));
     bytes.push(await timed(steps, 'index', () => encodeIndex(indexArticle(articleOf(cycle, passages)))));
     const input = { cycle, passages, searches, aim: 0.7, language: english, otherNames: new Map() };
     halves.push(await timed(steps, 'own', () => ownCoverage(input)));
@@ -152,7 +152,9 @@ const measure = async (articles: number): Promise<Measured> => {
   const indexes = await timed(one, 'decoding', decoded);
   const alone = await timed(one, 'archive', () => archiveOf(indexes, new Set([cycle.id])));
   const compared = await timed(one, 'comparing', () => comparedCoverage(own, alone, english));
-  coverageOf(own, compared, passagesOf(cycle, surroundingsOf(box, cycle, asOf), english), english);
+  coverageOf(own, compared, readingOf(cycle), english, (id) =>
+    box.cycles.filter((other) => other.id === id).flatMap(readingOf),
+  );
   const sum = (sizes: readonly number[]): number => sizes.reduce((total, size) => total + size, 0) / articles;
   return {
     articles,

@@ -7,9 +7,9 @@ import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, write
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, test } from 'vitest';
+import { bundleScript } from './bundle.ts';
 import { type Cost, compare, costOf, exponentOf, medianCost, type Program, RUNS } from './cost.ts';
 import { editLatency } from './edit-latency.ts';
-import { bundleFloor } from './floors/bundle.ts';
 import { renditionsIn, writePhotoBox } from './photo-box.ts';
 import { type Row, ratioRow, tableLines } from './table.ts';
 import { AFTER_ALL, writeTextBox } from './text-box.ts';
@@ -67,10 +67,15 @@ const latencyRow = async (cycles: number, most: number): Promise<Row> => {
   const aim = `≤ ${most} ms`;
   const cwd = folder(`open-${cycles}`);
   writeTextBox(cwd, cycles);
-  const times = await editLatency(join(cwd, 'content'), 100);
-  if (!times) return { question, aim, remark: 'not measured yet' };
-  const p95 = percentile(times, 0.95);
-  return { question, aim, met: p95 <= most, remark: `${p95.toFixed(1)} ms of ${times.length} edits` };
+  const times = await editLatency(join(cwd, 'content'), 100, AFTER_ALL);
+  const [wall, cpu] = (['wall', 'cpu'] as const).map((of) =>
+    percentile(
+      times.map((time) => time[of]),
+      0.95,
+    ),
+  );
+  const remark = `${wall?.toFixed(1)} ms of ${times.length} edits, processor time ${cpu?.toFixed(1)} ms`;
+  return { question, aim, met: wall !== undefined && wall <= most, remark };
 };
 
 const photoRow = async (): Promise<Row> => {
@@ -82,7 +87,7 @@ const photoRow = async (): Promise<Row> => {
   costOf(build);
   const plan = join(dir, 'plan.json');
   writeFileSync(plan, JSON.stringify(await renditionsIn(join(cwd, 'site'), join(cwd, 'content'))));
-  const bare = await bundleFloor('pictures', dir);
+  const bare = await bundleScript('floors/pictures', dir);
   const floor: Program = { words: [bare, join(cwd, 'content'), plan, join(dir, 'bare')] };
   return ratioRow(
     question,
@@ -100,7 +105,7 @@ const canLeaveOutProofs = (cwd: string): boolean => {
 const GIGABYTE = 2 ** 30;
 
 const textRows = async (sizes: readonly number[]): Promise<readonly Row[]> => {
-  const floorFile = await bundleFloor('markdown', dir);
+  const floorFile = await bundleScript('floors/markdown', dir);
   const ways = [
     { name: 'without proofs', words: ['--without', 'proof'], most: 1.5 },
     { name: 'with proofs', words: [], most: 4 },
@@ -164,7 +169,7 @@ test('the house', { timeout: 6 * 3600 * 1000 }, async () => {
   say(ratioRow('nothing changed', compare(nothing, build), 1.6));
   const article: Program = {
     words: [
-      await bundleFloor('article', dir),
+      await bundleScript('floors/article', dir),
       join(box, 'content/cycles', DEMO_CYCLE),
       join(dir, 'floor.html'),
     ],

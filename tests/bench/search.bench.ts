@@ -9,9 +9,10 @@ import { afterAll, expect, test } from 'vitest';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { assets } from '../../src/channels/assets.ts';
 import { catalogue } from '../../src/channels/catalogue/index.ts';
-import type { ChannelInput } from '../../src/channels/channel.ts';
-import { readScripts, readTemplates } from '../../src/io/read-templates.ts';
+import type { PublicInput } from '../../src/channels/channel.ts';
+import { readTemplates } from '../../src/io/read-templates.ts';
 import type { Box } from '../../src/model/box.ts';
+import { unsealed } from '../../src/model/seal.ts';
 import { compileTemplates } from '../../src/render/templates.ts';
 import { wordingFor } from '../../src/wording/wording.ts';
 import { carriedOut } from '../support/carried-out.ts';
@@ -26,19 +27,24 @@ const kB = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;
 
 /** Writes the catalogue's files without its pictures, and gives their sizes by name. */
 const publish = async (box: Box, to: string) => {
-  const { files, assets: own } = await readTemplates(join(root, 'templates'));
-  const scripts = await readScripts(join(root, 'dist/browser'));
+  const {
+    files,
+    assets: own,
+    scripts,
+  } = readTemplates({
+    own: join(root, 'templates'),
+    scripts: join(root, 'dist/browser'),
+  });
   const templates = compileTemplates(files, own, scripts).value;
   const language = await languageFor(box.settings.lang);
-  const input = {
-    box,
-    asOf: Date.UTC(2026, 0, 1),
+  const asOf = Date.UTC(2026, 0, 1);
+  const input: PublicInput = {
+    box: unsealed(box, asOf),
+    asOf,
     templates,
     wording: wordingFor(box.settings.lang),
     language,
-    proofs: new Map(),
-    parcels: new Map(),
-  } as ChannelInput;
+  };
   const began = performance.now();
   const made = await Promise.all([catalogue, assets].map((channel) => carriedOut(channel, input)));
   const outputs = made.flatMap((one) => one.outputs);

@@ -1,18 +1,20 @@
 /** What the proof and the parcels' paper are made of, and what a change elsewhere leaves as it was. */
 import { describe, expect, test } from 'vitest';
-import { comparisonsOf, coverageOf } from '../../src/analysis/coverage/measure-coverage.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { type ParcelsFactsInput, parcelsFacts } from '../../src/analysis/parcels/facts.ts';
 import type { PlanningChannel, PrivateInput } from '../../src/channels/channel.ts';
 import { parcels } from '../../src/channels/parcels/index.ts';
 import { proof } from '../../src/channels/proof/index.ts';
-import type { Box } from '../../src/model/box.ts';
-import { dayOfDate } from '../../src/model/parcels.ts';
+import { proofsFor } from '../../src/pipeline/proofs.ts';
+import { dayOfDate } from '../../src/text/days.ts';
+import { digestOf } from '../../src/text/digest.ts';
+import { shortMemory } from '../../src/text/memory.ts';
 import { wordingFor } from '../../src/wording/wording.ts';
 import { boxOf, cycleText, itemText } from '../analysis/article.ts';
 import { parcel } from '../analysis/parcels/parcels.ts';
 import { box, cycle } from '../support/box.ts';
 import { carriedOut } from '../support/carried-out.ts';
+import { outputFiles } from '../support/output-files.ts';
 import { ownTemplates } from '../support/own-templates.ts';
 
 const language = await languageFor('en-GB');
@@ -27,15 +29,15 @@ const inputFor = (given: Pick<PrivateInput, 'box' | 'asOf'> & Partial<PrivateInp
   ...given,
 });
 
-/** Each document's data as text, by its path. */
+/** The digest of each document's data, by its path. */
 const dataOf = (
   { plan }: PlanningChannel<'backroom'>,
   input: PrivateInput,
 ): Readonly<Record<string, string>> =>
-  Object.fromEntries(plan(input).documents.map(({ path, data }) => [path, JSON.stringify(data)]));
+  Object.fromEntries(plan(input).documents.map(({ path, data }) => [path, digestOf(data)]));
 
 const filesOf = async (channel: PlanningChannel<'backroom'>, input: PrivateInput) =>
-  Object.fromEntries((await carriedOut(channel, input)).files);
+  Object.fromEntries(outputFiles((await carriedOut(channel, input)).outputs));
 
 /** Paths of the documents whose data, and of those whose bytes, are not the same of two inputs. */
 const changed = async (channel: PlanningChannel<'backroom'>, a: PrivateInput, b: PrivateInput) => {
@@ -59,21 +61,13 @@ const TEXTS: Readonly<Record<string, string>> = {
   'cycles/2026-04/items/01-bee-hotel.md': itemText('Bee hotel', 'bee hotel', 'Hang it up.', { lead: true }),
 };
 
-const proofInput = async (
-  texts: Readonly<Record<string, string>>,
-  asOf: number,
-  more: Partial<Box> = {},
-): Promise<PrivateInput> => {
-  const whole = { ...boxOf(texts), ...more };
-  const proofs = await Promise.all(
-    whole.cycles.map(async (one) => {
-      const comparisons = comparisonsOf(whole, asOf, language, new Set([one.id]));
-      const otherNames = new Map<string, readonly string[]>();
-      const coverage = await coverageOf({ box: whole, cycle: one, asOf, aim: 0.7, comparisons, otherNames });
-      return [one.id, { coverage, diagnostics: [], textHash: '' }] as const;
-    }),
-  );
-  return inputFor({ box: whole, asOf, proofs: new Map(proofs) });
+const proofInput = async (texts: Readonly<Record<string, string>>, asOf: number): Promise<PrivateInput> => {
+  const input = inputFor({ box: boxOf(texts), asOf });
+  const { proofs } = await proofsFor({
+    ...{ box: input.box, asOf, tools: input },
+    ...{ program: 'this one', memory: shortMemory(), diagnostics: [] },
+  });
+  return { ...input, proofs };
 };
 
 describe('a proof', () => {

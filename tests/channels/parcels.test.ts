@@ -11,6 +11,7 @@ import { wordingFor } from '../../src/wording/wording.ts';
 import { parcel } from '../analysis/parcels/parcels.ts';
 import { box, cycle } from '../support/box.ts';
 import { carriedOut } from '../support/carried-out.ts';
+import { outputFiles } from '../support/output-files.ts';
 import { ownTemplates } from '../support/own-templates.ts';
 
 const language = await languageFor('en-GB');
@@ -47,7 +48,7 @@ const page = async (age: number, more: Partial<Parameters<typeof parcelsFacts>[0
       message: 'Unexpected `<b>`',
     },
   ];
-  const { files } = await carriedOut(parcels, {
+  const { outputs } = await carriedOut(parcels, {
     box: box({ cycles: [cycle({ id: '2026-02' }), cycle()] }),
     asOf,
     templates: ownTemplates,
@@ -56,6 +57,7 @@ const page = async (age: number, more: Partial<Parameters<typeof parcelsFacts>[0
     proofs: new Map(),
     parcels: new Map([['2026-03', { facts, diagnostics }]]),
   });
+  const files = outputFiles(outputs);
   expect([...files.keys()]).toEqual(['2026-03/parcels.html']);
   return String(files.get('2026-03/parcels.html'));
 };

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { backRoomIndex } from '../../src/channels/back-room-index/index.ts';
-import type { ChannelInput } from '../../src/channels/channel.ts';
+import type { PrivateInput } from '../../src/channels/channel.ts';
 import { clipSheet } from '../../src/channels/clip/index.ts';
 import { invitation } from '../../src/channels/invitation/index.ts';
 import { letter, letterPictures } from '../../src/channels/letter/index.ts';
@@ -12,14 +12,15 @@ import { runSheet } from '../../src/channels/live/index.ts';
 import { parseMarkdown } from '../../src/content/markdown.ts';
 import { readTemplates } from '../../src/io/read-templates.ts';
 import type { Box, BoxSettings, Cycle, Item } from '../../src/model/box.ts';
+import { unsealed } from '../../src/model/seal.ts';
 import { completenessOf } from '../../src/pipeline/completeness/completeness.ts';
+import { keyOf } from '../../src/pipeline/documents.ts';
 import { compileTemplates } from '../../src/render/templates.ts';
 import { wordingFor } from '../../src/wording/wording.ts';
 import { box, cycle, item, picture, settings } from '../support/box.ts';
 import { carriedOut } from '../support/carried-out.ts';
-import { dataKey } from '../support/data-key.ts';
 
-const { files, assets } = await readTemplates(join(import.meta.dirname, '../../templates'));
+const { files, assets } = readTemplates({ own: join(import.meta.dirname, '../../templates') });
 const templates = compileTemplates(files, assets).value;
 const language = await languageFor('en-GB');
 const wording = wordingFor('en-GB');
@@ -138,28 +139,33 @@ const edits: Readonly<Record<string, Edit>> = {
 };
 
 interface Planned {
+  /** As a build has it. */
   readonly key: string;
   /** Content and findings as one text. */
   readonly made: () => Promise<string>;
 }
 
+const privateInput = (given: Box, asOf: number): PrivateInput => ({
+  ...{ box: given, asOf, templates, language, wording },
+  ...{ proofs: new Map(), parcels: new Map() },
+});
+
 /** Every document of the pieces as of a moment, by path. The first page is told of no finished file. */
-const plannedFor = (given: Box, asOf: number): ReadonlyMap<string, Planned> => {
-  const input: ChannelInput = {
-    ...{ box: given, asOf, templates, language, wording },
-    ...{ proofs: new Map(), parcels: new Map() },
-  };
+const plannedFor = async (given: Box, asOf: number): Promise<ReadonlyMap<string, Planned>> => {
+  const input = privateInput(given, asOf);
   const papers = [letter, runSheet, clipSheet, invitation].flatMap(({ plan }) => plan(input).documents);
   const places = papers.map(({ path }) => ({ where: 'backroom' as const, path }));
-  const { whole: completeness } = completenessOf({ box: given, asOf, wording, reading: () => undefined });
+  const reading = async (): Promise<undefined> => undefined;
+  const { whole: completeness } = await completenessOf({ box: given, asOf, wording, reading });
   const index = backRoomIndex.plan({ ...input, files: places, completeness }).documents;
   return new Map(
-    [...papers, ...index].map(({ path, data, make }) => [
-      path,
+    [...papers, ...index].map((planned) => [
+      planned.path,
       {
-        key: dataKey(data),
+        key: keyOf(planned.path, planned, 'one program'),
         made: async () => {
-          const { content, diagnostics = [] } = await make(input);
+          expect(planned.of ?? []).toEqual([]);
+          const { content, diagnostics = [] } = await planned.make(input, []);
           return `${content}\n${JSON.stringify(diagnostics)}`;
         },
       },
@@ -167,7 +173,7 @@ const plannedFor = (given: Box, asOf: number): ReadonlyMap<string, Planned> => {
   );
 };
 
-const before = plannedFor(whole, NOW);
+const before = await plannedFor(whole, NOW);
 const madeBefore = new Map(
   await Promise.all([...before].map(async ([path, { made }]) => [path, await made()] as const)),
 );
@@ -189,7 +195,7 @@ test('papers of the same data have the same bytes and findings, whatever else of
   await fc.assert(
     fc.asyncProperty(anyEdit, async ({ name, at, n, word: written, later }) => {
       const edited = edits[name]?.(whole, at, n, written) ?? whole;
-      for (const [path, { key, made }] of plannedFor(edited, NOW + later)) {
+      for (const [path, { key, made }] of await plannedFor(edited, NOW + later)) {
         if (before.get(path)?.key !== key) continue;
         kept += 1;
         expect({ path, made: await made() }).toEqual({ path, made: madeBefore.get(path) });
@@ -208,33 +214,26 @@ describe('what is made anew', () => {
     ['a word in a cycle’s story', 'a cycle’s story', 1],
     ['a word in an item’s story', 'an item’s story', 0],
     ['a caution of the cycle to come', 'words for the live', 2],
-  ])('for %s are the papers of that cycle alone', (_, name, at) => {
-    const now = plannedFor(edits[name]?.(whole, at, 1, 'sanded') ?? whole, NOW);
+  ])('for %s are the papers of that cycle alone', async (_, name, at) => {
+    const now = await plannedFor(edits[name]?.(whole, at, 1, 'sanded') ?? whole, NOW);
     expect([...changedBetween(now)].sort()).toEqual([...papersOf(`2026-0${at + 1}`)].sort());
   });
 
-  test('for another moment, before which nothing was revealed or sold, is the first page alone', () => {
-    expect(changedBetween(plannedFor(whole, NOW + 86_400_000))).toEqual(['index.html']);
+  test('for another moment, before which nothing was revealed or sold, is the first page alone', async () => {
+    expect(changedBetween(await plannedFor(whole, NOW + 86_400_000))).toEqual(['index.html']);
   });
 
-  test('for a peek are its own cycle’s papers and the invitation that begins with it', () => {
-    const now = plannedFor(edits['a peek']?.(whole, 1, 0, 'comb') ?? whole, NOW);
+  test('for a peek are its own cycle’s papers and the invitation that begins with it', async () => {
+    const now = await plannedFor(edits['a peek']?.(whole, 1, 0, 'comb') ?? whole, NOW);
     const invited = ['2026-03/invitation.html', '2026-03/invitation.ics'];
     expect([...changedBetween(now)].sort()).toEqual([...papersOf('2026-02'), ...invited].sort());
   });
 });
 
 test('pictures of letters are known without making a letter, and are those that the letters name', async () => {
-  const input = {
-    box: whole,
-    asOf: NOW,
-    templates,
-    language,
-    wording,
-    proofs: new Map(),
-    parcels: new Map(),
-  };
-  const { pictures = [] } = letterPictures.plan(input);
+  // Every cycle is shown by then: a sealed one's pictures are not published.
+  const input = privateInput(whole, Date.UTC(2026, 3, 1));
+  const { pictures = [] } = letterPictures.plan({ ...input, box: unsealed(whole, input.asOf) });
   const { outputs } = await carriedOut(letter, input);
   const named = outputs.flatMap((output) =>
     'text' in output && output.path.endsWith('letter.html')

@@ -8,7 +8,7 @@ import { describe, expect, test } from 'vitest';
 import { article } from '../../src/channels/article.ts';
 import { assets } from '../../src/channels/assets.ts';
 import { catalogue } from '../../src/channels/catalogue/index.ts';
-import type { ChannelInput, PlannedDocument, PlannedFragment } from '../../src/channels/channel.ts';
+import type { PublicInput } from '../../src/channels/channel.ts';
 import { feeds } from '../../src/channels/feeds.ts';
 import { home } from '../../src/channels/home.ts';
 import { kinds } from '../../src/channels/kinds.ts';
@@ -18,35 +18,24 @@ import { sitemap } from '../../src/channels/sitemap.ts';
 import { parseMarkdown } from '../../src/content/markdown.ts';
 import type { Box, BoxSettings, Cycle, Item, Story } from '../../src/model/box.ts';
 import { unsealed } from '../../src/model/seal.ts';
+import { keyOf } from '../../src/pipeline/documents.ts';
+import { digestOf } from '../../src/text/digest.ts';
 import { box, cycle, item, picture, settings } from '../support/box.ts';
 import { madeOf } from '../support/carried-out.ts';
 import { publicInput } from '../support/demo-box.ts';
 
 const channels = [article, home, catalogue, kinds, notFound, feeds, sitemap, robots, assets];
 
-const isStory = (value: unknown): value is Story =>
-  typeof value === 'object' && value !== null && 'tree' in value && 'digest' in value;
-
-/** Data as text: equal texts, equal data. Maps and sets in their order; a story’s digest stands for its tree, as in a build. */
-const textOf = (data: unknown): string =>
-  JSON.stringify(data, (_, value: unknown) => {
-    if (value instanceof Map) return ['map', ...value];
-    if (value instanceof Set) return ['set', ...value];
-    if (isStory(value)) return { ...value, tree: 'as its digest says' };
-    return value;
-  }) ?? 'nothing';
-
-const keyOf = ({ data, of = [] }: PlannedDocument | PlannedFragment): string =>
-  [textOf(data), ...of.map(keyOf)].join('\n');
-
 interface Kept {
+  /** As a build has it. */
   readonly key: string;
+  /** Content, pictures and findings as one text. */
   readonly made: string;
 }
 
 const base = await publicInput(box(), Date.UTC(2027, 0, 1));
 const script = { path: 'search.en.js', bytes: Buffer.from('/* search */') };
-const inputOf = (whole: Box, asOf: number): ChannelInput => ({
+const inputOf = (whole: Box, asOf: number): PublicInput => ({
   ...base,
   templates: { ...base.templates, scripts: [script] },
   box: unsealed(whole, asOf),
@@ -61,7 +50,7 @@ const all = async (whole: Box, asOf: number): Promise<ReadonlyMap<string, Kept>>
     for (const { planned, content, result } of await madeOf(channel.plan(input), input)) {
       const name = 'path' in planned ? planned.path : planned.name;
       expect(kept.has(name), `one ${name}`).toBe(false);
-      kept.set(name, { key: keyOf(planned), made: textOf([content, result]) });
+      kept.set(name, { key: keyOf(name, planned, 'one program'), made: JSON.stringify([content, result]) });
     }
   return kept;
 };
@@ -78,7 +67,7 @@ const storyOf = (file: string, text: string): Story => {
   visit(tree, 'image', (node) => {
     node.data = { picture: picture({ file: `cycles/${node.url}/photos/a.jpg`, alt: node.alt ?? '' }) };
   });
-  return { file, tree, digest: text };
+  return { file, tree, digest: digestOf(file, text) };
 };
 
 const itemsOf = (id: string): readonly Item[] => [

@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { stringify } from 'yaml';
 import { changeKey } from '../../src/content/change-record.ts';
 import type { FieldPath } from '../../src/content/field-path.ts';
-import { readFrontMatter } from '../../src/content/front-matter.ts';
 import type { FieldValue } from '../../src/content/write-yaml.ts';
+import { readFrontMatter } from '../support/read-front-matter.ts';
 
 const ITEM = 'cycles/2026-01/items/01-teapot.md';
 const RECORD = `---

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Cycle } from '../../src/model/box.ts';
+import { isOpen } from '../../src/model/seal.ts';
 import { htmlSource } from '../../src/render/html.ts';
 import { siteFactsOf } from '../../src/render/site-facts.ts';
 import {
@@ -40,15 +41,18 @@ const whole = box({
   cycles: [cycle({ items: [full] })],
 });
 const site = siteFactsOf(whole.settings);
-const article = (items = [full], more: Partial<Cycle> = {}, onSale = true) =>
-  articleGraph({
+const article = (items = [full], more: Partial<Cycle> = {}, onSale = true) => {
+  const shown = cycle({ items, ...more });
+  if (!isOpen(shown, Date.UTC(2026, 11, 31))) throw new Error('Expected a cycle that may be shown');
+  return articleGraph({
     site,
-    cycle: cycle({ items, ...more }),
+    cycle: shown,
     image: 'https://sillandsprig.example/pictures/a.jpg',
     products: new Map([
       ['plant-mister', { images: ['https://sillandsprig.example/pictures/b.jpg'], onSale }],
     ]),
   });
+};
 const mister = {
   name: 'Brass plant mister',
   description: 'A mister that fits the hand.',

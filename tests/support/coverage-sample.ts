@@ -4,12 +4,12 @@
  * before. Its sentences are those that the program says.
  */
 import type { Coverage } from '../../src/analysis/coverage/coverage.ts';
-import { comparisonsOf, coverageOf } from '../../src/analysis/coverage/measure-coverage.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { readRecords } from '../../src/content/read.ts';
 import type { PhotoSource } from '../../src/content/sources.ts';
 import { linkBox } from '../../src/model/link.ts';
 import { cycleText, itemText, sourcesOf } from '../analysis/article.ts';
+import { proofIn } from '../analysis/whole-proof.ts';
 import { readFrontMatter } from './read-front-matter.ts';
 
 const photo = (path: string): PhotoSource => ({
@@ -141,11 +141,6 @@ export const sampleCycle = newest;
 const language = await languageFor(sampleBox.settings.lang);
 
 /** The proof of the newest cycle of the box, as of 10 March 2026. */
-export const coverageSample: Coverage = await coverageOf({
-  box: sampleBox,
-  cycle: sampleCycle,
-  asOf: AS_OF,
-  aim: 0.7,
-  comparisons: comparisonsOf(sampleBox, AS_OF, language, new Set([sampleCycle.id])),
+export const coverageSample: Coverage = await proofIn(sampleBox, sampleCycle, AS_OF, language, {
   otherNames: OTHER_NAMES,
 });

@@ -16,7 +16,7 @@ import { isWordedIn, wordingFor } from '../../../src/wording/wording.ts';
 import { box, cycle, item, settings } from '../../support/box.ts';
 import { calendarFaults, LIBICAL, libicalErrors } from '../../support/calendars.ts';
 import { carriedOut } from '../../support/carried-out.ts';
-import { demoBox, publicInput } from '../../support/demo-box.ts';
+import { demoBox, privateInput } from '../../support/demo-box.ts';
 import { spokenIn, tellingInput } from '../../support/telling-input.ts';
 import { describeWhen } from '../../support/tools.ts';
 

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import type { ChannelInput } from '../../../src/channels/channel.ts';
+import type { PrivateInput, PublicInput } from '../../../src/channels/channel.ts';
 import { letter, letterPictures } from '../../../src/channels/letter/index.ts';
 import { mailAddress, messageText } from '../../../src/channels/letter/message.ts';
 import { subjectsOf as subjectsWith } from '../../../src/channels/letter/subjects.ts';
@@ -16,7 +16,7 @@ import { carriedOut } from '../../support/carried-out.ts';
 import { bodiesOf, messageFaults } from '../../support/message-faults.ts';
 import { readMessage } from '../../support/read-message.ts';
 
-const { files, assets } = await readTemplates(join(import.meta.dirname, '../../../templates'));
+const { files, assets } = readTemplates({ own: join(import.meta.dirname, '../../../templates') });
 const templates = compileTemplates(files, assets).value;
 const AFTER = Date.UTC(2026, 2, 27);
 
@@ -43,12 +43,12 @@ const whole = settings({
 });
 const replay = { address: 'https://video.example/one', minutes: 24 };
 
-const picturesOf = (given: Box, asOf = AFTER) => letterPictures.plan(inputFor(given, asOf)).pictures ?? [];
+const picturesOf = (given: Box, asOf = AFTER) => letterPictures.plan(publicInput(given, asOf)).pictures ?? [];
 
 const subjectsOf = (one: Cycle, own: BoxSettings) => subjectsWith(one, own, wordingFor('en').letter.lines);
 
 const made = async (given: Box, asOf = AFTER) => {
-  const { outputs, diagnostics } = await carriedOut(letter, inputFor(given, asOf));
+  const { outputs, diagnostics } = await carriedOut(letter, privateInput(given, asOf));
   const text = (name: string): string => {
     const found = outputs.find(({ path }) => path === `2026-03/${name}`);
     return found && 'text' in found ? found.text : '';
@@ -68,7 +68,7 @@ test('a box that does not choose the letter gets none, and no picture for one', 
     cycles: [cycle({ hero: picture(), replay })],
   });
   expect((await made(given)).outputs).toEqual([]);
-  expect(letterPictures.plan(inputFor(given, AFTER))).toEqual({ documents: [], pictures: [] });
+  expect(letterPictures.plan(publicInput(given, AFTER))).toEqual({ documents: [], pictures: [] });
 });
 
 describe('findings', () => {

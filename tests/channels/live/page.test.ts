@@ -7,7 +7,7 @@ import { wordingFor } from '../../../src/wording/wording.ts';
 import { box, cycle, settings } from '../../support/box.ts';
 import { carriedOut } from '../../support/carried-out.ts';
 
-const { files, assets } = await readTemplates(join(import.meta.dirname, '../../../templates'));
+const { files, assets } = readTemplates({ own: join(import.meta.dirname, '../../../templates') });
 const templates = compileTemplates(files, assets).value;
 
 const sheetOf = async (more: Parameters<typeof cycle>[0], lang = 'en-GB'): Promise<string> => {
