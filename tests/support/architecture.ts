@@ -129,7 +129,7 @@ const breachesIn = (file: string, source: string): Breach[] => {
   for (const specifier of importsOf(code)) {
     if (specifier.startsWith('.')) {
       const path = posix.join(posix.dirname(file), specifier);
-      const [, target = '', targetName = ''] = path.split('/');
+      const [, target = '', ...below] = path.split('/');
       if (target !== room && !MAY_IMPORT[room]?.includes(target)) breach('rooms', specifier);
       const folders = FOLDERS_ONLY[room]?.[target];
       if (folders && !folders.some((folder) => below.join('/').startsWith(folder)))

@@ -5,10 +5,9 @@ import type {
   ChannelResult,
   PlannedDocument,
   PlannedFragment,
-  PlanningChannel,
   Tools,
 } from '../../src/channels/channel.ts';
-import type { Output } from '../../src/render/output.ts';
+import type { Output, Where } from '../../src/render/output.ts';
 
 /** A document or a fragment with its content. */
 export interface MadeOne {
@@ -48,8 +47,17 @@ export const madeOf = async (plan: ChannelPlan, tools: Tools): Promise<readonly 
   return Promise.all(made.values());
 };
 
+/** A channel of either folder, or a closing one: the compiler sees to it that it is given what its kind may know. */
+interface Carried<Input extends ChannelInput> {
+  readonly where: Where;
+  readonly plan: (input: Input) => ChannelPlan;
+}
+
 /** What a channel gives for an input: its files, the pictures they name, and all findings. */
-export const carriedOut = async (channel: PlanningChannel, input: ChannelInput): Promise<ChannelResult> => {
+export const carriedOut = async <Input extends ChannelInput>(
+  channel: Carried<Input>,
+  input: Input,
+): Promise<ChannelResult> => {
   const plan = channel.plan(input);
   const made = await madeOf(plan, input);
   return {

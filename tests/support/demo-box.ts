@@ -1,23 +1,25 @@
-/** The demo's whole box and templates, as a build reads them. */
+/** The demo's whole box, and what channels are given of a box, as a build has them. */
 import { join } from 'node:path';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import type { PrivateInput, PublicInput } from '../../src/channels/channel.ts';
-import { readRecords } from '../../src/content/read.ts';
-import { readContent } from '../../src/io/read-content.ts';
+import { openMemory } from '../../src/io/memory/open-memory.ts';
 import { readTemplates } from '../../src/io/read-templates.ts';
 import type { Box, Moment } from '../../src/model/box.ts';
-import { linkBox } from '../../src/model/link.ts';
 import { unsealed } from '../../src/model/seal.ts';
 import { compileTemplates } from '../../src/render/templates.ts';
 import { wordingFor } from '../../src/wording/wording.ts';
-import { readFrontMatter } from './read-front-matter.ts';
+import { openWorkspace } from '../../src/workspace/workspace.ts';
 
 const root = join(import.meta.dirname, '../..');
 
-/** The box, sealed cycles and all. `cache` is the folder of what earlier builds found in the photos. */
+/** The box, sealed cycles and all. `cache` is the folder of what earlier builds remember, looks at photos among it. */
 export const demoBox = async (cache: string): Promise<Box> => {
-  const sources = await readContent(join(root, 'content'), cache);
-  return linkBox(readRecords(sources, readFrontMatter).value, sources).value as Box;
+  // It stays open, because stories are read from it when somebody asks for them.
+  const memory = openMemory(cache);
+  const { box, diagnostics } = (await openWorkspace({ path: join(root, 'content'), memory })).snapshot();
+  if (!box) throw new Error(`Expected the demo to be a box: ${JSON.stringify(diagnostics)}`);
+  memory.flush();
+  return box;
 };
 
 /** What a private channel is given as of a moment, when nothing was proved or sent. */
@@ -30,7 +32,7 @@ export const privateInput = async (box: Box, asOf: Moment): Promise<PrivateInput
 
 /** What a public channel is given as of a moment. */
 export const publicInput = async (box: Box, asOf: Moment): Promise<PublicInput> => {
-  const { files, assets } = await readTemplates(join(root, 'templates'));
+  const { files, assets } = readTemplates({ own: join(root, 'templates') });
   return {
     box: unsealed(box, asOf),
     asOf,

@@ -3,4 +3,8 @@ import type { PlanningChannel } from '../channel.ts';
 import { planClips } from './plan.ts';
 
 /** Three files for each cycle of a box that makes the clip. */
-export const clipSheet: PlanningChannel = { name: 'clip-sheet', where: 'backroom', plan: planClips };
+export const clipSheet: PlanningChannel<'backroom'> = {
+  name: 'clip-sheet',
+  where: 'backroom',
+  plan: planClips,
+};

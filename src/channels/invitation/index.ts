@@ -3,4 +3,8 @@ import type { PlanningChannel } from '../channel.ts';
 import { planInvitations } from './plan.ts';
 
 /** Two files for each live that somebody may still be invited to, of a box that makes the invitation. */
-export const invitation: PlanningChannel = { name: 'invitation', where: 'backroom', plan: planInvitations };
+export const invitation: PlanningChannel<'backroom'> = {
+  name: 'invitation',
+  where: 'backroom',
+  plan: planInvitations,
+};

@@ -6,10 +6,10 @@ import type { PlanningChannel } from '../channel.ts';
 import { planLetterPictures, planLetters } from './plan.ts';
 
 /** Four files for each cycle of a box that makes the letter. */
-export const letter: PlanningChannel = { name: 'letter', where: 'backroom', plan: planLetters };
+export const letter: PlanningChannel<'backroom'> = { name: 'letter', where: 'backroom', plan: planLetters };
 
 /** The files of pictures that letters of unsealed cycles name. */
-export const letterPictures: PlanningChannel = {
+export const letterPictures: PlanningChannel<'site'> = {
   name: 'letter pictures',
   where: 'site',
   plan: planLetterPictures,

@@ -3,4 +3,4 @@ import type { PlanningChannel } from '../channel.ts';
 import { planLive } from './plan.ts';
 
 /** A run sheet for each cycle of a box that makes the live. */
-export const runSheet: PlanningChannel = { name: 'run-sheet', where: 'backroom', plan: planLive };
+export const runSheet: PlanningChannel<'backroom'> = { name: 'run-sheet', where: 'backroom', plan: planLive };
