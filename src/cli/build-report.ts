@@ -38,7 +38,10 @@ const sayJson = ({ environment }: Told, told: object): void =>
 /** What must be fixed, and that nothing was written. */
 export const sayMustFix = (diagnostics: readonly Diagnostic[], told: Told): void => {
   const { environment, folders, stages } = told;
-  if (isJson(told)) return sayJson(told, { ok: false, diagnostics, stages });
+  if (isJson(told)) {
+    sayJson(told, { ok: false, diagnostics, stages });
+    return;
+  }
   sayFindings(diagnostics, told);
   const site = `${shown(environment.cwd, folders.site)}${sep}`;
   environment.stderr.write(`\n${words.nothingWritten(diagnosticsCount(diagnostics), site)}\n`);
@@ -113,7 +116,10 @@ const sayDone = (
 
 /** What was made. */
 export const sayPublished = (diagnostics: readonly Diagnostic[], report: BuildReport, told: Told): void => {
-  if (isJson(told)) return sayJson(told, asJson(diagnostics, report, told));
+  if (isJson(told)) {
+    sayJson(told, asJson(diagnostics, report, told));
+    return;
+  }
   const { pages, pictures, newPictures, files, bytes } = report;
   const made = { pages, pictures, newPictures, fromCache: pictures - newPictures, files, bytes };
   sayDone(words.made(made), diagnostics, report, told);
@@ -141,7 +147,10 @@ export const saySharedOut = (
   told: Told,
 ): void => {
   const { environment, folders, stages } = told;
-  if (isJson(told)) return sayJson(told, { ok: true, diagnostics, pictures, newPictures, stages });
+  if (isJson(told)) {
+    sayJson(told, { ok: true, diagnostics, pictures, newPictures, stages });
+    return;
+  }
   sayFindings(diagnostics, told);
   environment.stdout.write(
     `${words.sharedOut(shown(environment.cwd, folders.memory), pictures, newPictures)}\n`,
