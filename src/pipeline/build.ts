@@ -159,7 +159,7 @@ const plansOf = (
   tools: Tools,
   proofs: ProofsFor['proofs'],
 ): readonly (readonly [Where, ChannelPlan])[] => {
-  const { box, asOf, parcels } = input;
+  const { box, asOf } = input;
   const outside: PublicInput = { ...tools, asOf, box: unsealed(box, asOf) };
   const inside: PrivateInput = { ...tools, asOf, box, proofs, parcels: parcelsReports(input) };
   return channels.map((channel) => [
