@@ -99,7 +99,6 @@ export const parcelsReports = (wanted: Wanted): ReadonlyMap<string, ParcelsRepor
     ]),
   );
 
-/** Which parcels are asked about. */
 /** Which parcels are asked about, and in which box. */
 export interface ParcelsQuestion {
   readonly box: Box | undefined;

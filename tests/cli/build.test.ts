@@ -1,13 +1,28 @@
-import { rename as nodeRename, readdir, rm, symlink, writeFile } from 'node:fs/promises';
+import { rename as nodeRename, readdir, rm, symlink, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
+import { listFiles } from '../../src/io/list-files.ts';
 import { disk } from '../../src/io/publish/file-system.ts';
 import { locatedPhoto, photo } from '../io/photos.ts';
 import { contents, temporary, writeFiles } from '../io/temporary.ts';
+import { treeOf } from '../support/tree.ts';
 import { lidlore } from './terminal.ts';
 import { tinyBox } from './tiny-box.ts';
 
 const BUILD = ['build', '--as-of', '2026-03-27'];
+
+/** Every file of the content as if it had been written long ago: one of this moment is never taken for unchanged. */
+const agedBox = async (more: Record<string, string> = {}): Promise<string> => {
+  const dir = await temporary({ ...(await tinyBox()), ...more });
+  for (const { path } of listFiles(join(dir, 'content'))) await utimes(join(dir, 'content', path), 1, 1);
+  return dir;
+};
+
+/** What is remembered stays, but for what the last build saw and left. */
+const forgetLastBuild = async (dir: string): Promise<void> => {
+  for (const name of await readdir(join(dir, '.lidlore')))
+    if (name.startsWith('last-build')) await rm(join(dir, '.lidlore', name));
+};
 
 describe('lidlore build', () => {
   it('makes a site, and says what it made, what is sealed and where to look', async () => {
@@ -40,6 +55,7 @@ describe('lidlore build', () => {
     const dir = await temporary(await tinyBox());
     await lidlore(dir, ...BUILD);
     const first = await contents(join(dir, 'site'));
+    await forgetLastBuild(dir);
     const again = await lidlore(dir, ...BUILD);
     expect(again.stdout).toMatch(/\(0 new, \d+ from the cache\)/);
     expect(await contents(join(dir, 'site'))).toEqual(first);
@@ -47,6 +63,42 @@ describe('lidlore build', () => {
       await rm(join(dir, folder), { recursive: true, force: true });
     await lidlore(dir, ...BUILD);
     expect(await contents(join(dir, 'site'))).toEqual(first);
+  });
+
+  it('does nothing where nothing has changed, and says again what there is to say', async () => {
+    const dir = await agedBox({ 'content/cycles/2026-03/stray.md': 'a file that is no record' });
+    const first = await lidlore(dir, ...BUILD);
+    const before = treeOf(dir);
+    const again = await lidlore(dir, ...BUILD);
+    expect(treeOf(dir)).toEqual(before);
+    const [made = '', ...rest] = first.stdout.split('\n');
+    const [unchanged = '', ...restAgain] = again.stdout.split('\n');
+    const [, counts] = /^Made (\d+ pages?) /.exec(made) ?? [];
+    expect(unchanged).toMatch(
+      new RegExp(`^Nothing has changed: ${counts} and \\d+ pictures stand as they were`),
+    );
+    const lasting = (lines: readonly string[]) =>
+      lines.filter((line) => !/^(?:Time|Proof of|Read the proofs)/.test(line));
+    expect(lasting(restAgain)).toEqual(lasting(rest));
+    expect(again.status).toBe(0);
+    expect(again.stderr).toContain('(file-unread)');
+    // How far the first has come is said only where it takes its time.
+    expect(again.stderr).toBe(first.stderr.replace(/^(?:Looking at photos|Making pictures).*\n/gm, ''));
+  });
+
+  it.each([
+    ['a text', async (dir: string) => writeFile(join(dir, 'content/notes.txt'), 'new')],
+    ['a template of the owner’s', (dir: string) => writeFiles(dir, { 'templates/site.css': 'body{}' })],
+    ['a page that somebody took away', (dir: string) => rm(join(dir, 'site/index.html'))],
+    ['a page that somebody changed', (dir: string) => writeFile(join(dir, 'site/index.html'), 'x')],
+    ['a paper that somebody took away', (dir: string) => rm(join(dir, 'backroom/index.html'))],
+    ['the moment', async () => '2026-03-28'],
+  ])('has something to do for %s', async (_, change) => {
+    const dir = await agedBox();
+    const { stdout } = await lidlore(dir, ...BUILD);
+    expect(stdout).toMatch(/^Made/);
+    const asOf = (await change(dir)) ?? '2026-03-27';
+    expect((await lidlore(dir, 'build', '--as-of', asOf)).stdout).toMatch(/^Made/);
   });
 
   it.each([

@@ -113,9 +113,19 @@ describe('build', () => {
     expect(await pageOf('2026-03')).toContain('quinces');
   });
 
-  test('makes a proof again that somebody took away', async () => {
+  test('brings a proof back that somebody took away, without proving it anew', async () => {
+    await lidlore(dir, 'build', ...AS_OF);
+    const page = join(dir, 'backroom', '2026-03', 'proof.html');
+    const before = await readFile(page, 'utf8');
+    await rm(page);
+    expect(proved((await lidlore(dir, 'build', ...AS_OF)).stdout)).toEqual(['2026-04']);
+    expect(await readFile(page, 'utf8')).toBe(before);
+  });
+
+  test('makes a proof again where what is remembered is gone with it', async () => {
     await lidlore(dir, 'build', ...AS_OF);
     await rm(join(dir, 'backroom', '2026-03', 'proof.html'));
+    await rm(join(dir, '.lidlore'), { recursive: true });
     expect(proved((await lidlore(dir, 'build', ...AS_OF)).stdout)).toEqual(['2026-03', '2026-04']);
   });
 

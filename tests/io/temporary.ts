@@ -2,7 +2,7 @@ import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { onTestFinished } from 'vitest';
-import { walk } from '../../src/io/walk.ts';
+import { listFiles } from '../../src/io/list-files.ts';
 
 /** A folder that is gone when the test is over, with these files in it. */
 export const temporary = async (files: Record<string, string | Uint8Array> = {}): Promise<string> => {
@@ -23,8 +23,8 @@ export const writeFiles = async (dir: string, files: Record<string, string | Uin
 export const contents = async (dir: string): Promise<Record<string, string>> =>
   Object.fromEntries(
     await Promise.all(
-      (await walk(dir)).map(
-        async (path) => [path, (await readFile(join(dir, path))).toString('latin1')] as const,
+      listFiles(dir).map(
+        async ({ path }) => [path, (await readFile(join(dir, path))).toString('latin1')] as const,
       ),
     ),
   );

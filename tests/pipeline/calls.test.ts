@@ -1,7 +1,6 @@
 /** What a visitor is asked to do, on every page, in every state that the records can say. */
 import { describe, expect, test } from 'vitest';
-import type { BuildResult } from '../../src/pipeline/build.ts';
-import { plainBuild, publicTexts } from '../support/plain-site.ts';
+import { type BuiltSite, siteOf } from '../support/built.ts';
 
 const CALLS = {
   join: '{address: "https://crumb.example/join", text: Join us now}',
@@ -20,7 +19,7 @@ interface Given {
 
 const NOW = Date.UTC(2026, 2, 27);
 
-const build = ({ calls = CALLS, call = 'join', own, spare }: Given, asOf = NOW): Promise<BuildResult> => {
+const build = ({ calls = CALLS, call = 'join', own, spare }: Given, asOf = NOW): Promise<BuiltSite> => {
   const stated = Object.entries(calls).map(([kind, terms]) => `  ${kind}: ${terms}\n`);
   const cycle = (id: string, more = '') => ({
     [`cycles/${id}/cycle.md`]: `---
@@ -40,7 +39,7 @@ category: none
 ${more && spare ? `spare: ${spare}\n` : ''}---
 `,
   });
-  return plainBuild(
+  return siteOf(
     {
       'box.md': `---
 name: Crumb & Co
@@ -73,9 +72,9 @@ const PAGES = [
   'kinds/spoon.html',
 ];
 /** Which calls each page speaks. */
-const spoken = (result: BuildResult): Record<string, string> =>
+const spoken = (result: BuiltSite): Record<string, string> =>
   Object.fromEntries(
-    [...publicTexts(result)]
+    [...result.site]
       .filter(([path]) => path.endsWith('.html') && path !== '404.html')
       .map(([path, html]) => [
         path,
@@ -89,7 +88,7 @@ const everywhere = (kind: string, more: Record<string, string> = {}) => ({
   ...Object.fromEntries(PAGES.map((path) => [path, kind])),
   ...more,
 });
-const rulesOf = ({ diagnostics }: BuildResult): readonly string[] =>
+const rulesOf = ({ diagnostics }: BuiltSite): readonly string[] =>
   diagnostics
     .filter(({ rule }) => /^(?:call|spare)/.test(rule))
     .map(({ weight, rule, location }) => `${weight}: ${rule} ${location.file}:${location.line}`);
@@ -111,7 +110,7 @@ describe('a changed call', () => {
   });
 
   test('is in the feeds and in what machines read as well', async () => {
-    const texts = publicTexts(await build({ call: 'waitList' }));
+    const { site: texts } = await build({ call: 'waitList' });
     for (const path of ['feed.xml', 'feed.json']) {
       expect(texts.get(path)).toContain('Wait with us');
       expect(texts.get(path)).not.toContain('Join us now');
@@ -136,7 +135,7 @@ describe('a call that cannot be answered', () => {
     const result = await build({ calls: { join } });
     expect(spoken(result)).toEqual(everywhere(''));
     expect(rulesOf(result)).toEqual(['look at: call-places box.md:11']);
-    expect(publicTexts(result).get('index.html')).toContain('https://schema.org/OutOfStock');
+    expect(result.site.get('index.html')).toContain('https://schema.org/OutOfStock');
   });
 
   test('spare pieces when none is on sale give way, in a cycle and in the box', async () => {
@@ -151,7 +150,7 @@ describe('a call that cannot be answered', () => {
   test('the wait list without an address stops the build', async () => {
     const result = await build({ calls: { join: CALLS.join }, call: 'waitList' });
     expect(rulesOf(result)).toEqual(['must fix: call-address box.md:12']);
-    expect(result.outputs).toEqual([]);
+    expect([...result.site, ...result.backroom]).toEqual([]);
   });
 
   test.each(['-1', '2.5', 'many'])('so do %s places', async (places) => {
@@ -160,7 +159,7 @@ describe('a call that cannot be answered', () => {
     });
     const [{ rule, location, message } = { rule: '', location: { line: 0 }, message: '' }] =
       result.diagnostics;
-    expect({ rule, line: location.line, out: result.outputs.length }).toEqual({
+    expect({ rule, line: location.line, out: result.site.size + result.backroom.size }).toEqual({
       rule: 'places',
       line: 11,
       out: 0,
@@ -170,12 +169,12 @@ describe('a call that cannot be answered', () => {
 });
 
 describe('spare pieces', () => {
-  const offers = (result: BuildResult): boolean[] =>
+  const offers = (result: BuiltSite): boolean[] =>
     ['boxes/2026-03-rising.html', 'kinds/spoon.html', 'feed.xml', 'feed.json'].map(
-      (path) => publicTexts(result).get(path)?.includes('crumb.example/larch') ?? false,
+      (path) => result.site.get(path)?.includes('crumb.example/larch') ?? false,
     );
-  const graphOf = (result: BuildResult): string =>
-    [...publicTexts(result).values()]
+  const graphOf = (result: BuiltSite): string =>
+    [...result.site.values()]
       .flatMap((html) => html.match(/<script type="application\/ld\+json">[\s\S]*?<\/script>/g) ?? [])
       .join();
 
@@ -190,7 +189,7 @@ describe('spare pieces', () => {
     const result = await build({ spare: SPARE.replace('3', '0') });
     expect(offers(result)).toEqual([false, false, false, false]);
     expect(graphOf(result)).not.toContain('crumb.example/larch');
-    expect(publicTexts(result).get(NEWEST)).toContain('All sold.');
+    expect(result.site.get(NEWEST)).toContain('All sold.');
     expect(rulesOf(result)).toEqual([]);
   });
 
@@ -198,7 +197,7 @@ describe('spare pieces', () => {
     const result = await build({ spare: SPARE }, Date.UTC(2026, 2, 31, 23));
     expect(offers(result)).toEqual([false, false, false, false]);
     expect(graphOf(result)).not.toContain('crumb.example/larch');
-    expect(publicTexts(result).get(NEWEST)).toContain('No longer for sale.');
+    expect(result.site.get(NEWEST)).toContain('No longer for sale.');
     expect(rulesOf(result)).toEqual(['look at: spare-past cycles/2026-03/items/01-spoon.md:8']);
     expect(rulesOf(await build({ spare: SPARE }, Date.UTC(2026, 2, 31, 22, 59)))).toEqual([]);
   });

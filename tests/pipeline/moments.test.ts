@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
-import { plainBuild, publicTexts } from '../support/plain-site.ts';
+import { siteOf } from '../support/built.ts';
 
 /** Local reveals on both sides of changes of clocks, one in the hour that London skips and one in that which it has twice. */
 const CYCLES = [
@@ -83,9 +83,9 @@ const moments = fc
   .map(([cycle, away]) => momentOfReveal(cycle) + away);
 
 const siteAt = async (moment: number): Promise<ReadonlyMap<string, string>> => {
-  const result = await plainBuild(files, moment);
-  expect(result.diagnostics.filter(({ weight }) => weight === 'must fix')).toEqual([]);
-  return publicTexts(result);
+  const { site, diagnostics } = await siteOf(files, moment);
+  expect(diagnostics.filter(({ weight }) => weight === 'must fix')).toEqual([]);
+  return site;
 };
 
 describe('as of any moment', () => {
@@ -120,7 +120,7 @@ describe('as of any moment', () => {
   test('the site is the same until the moment that the build names, and another from then on', async () => {
     await fc.assert(
       fc.asyncProperty(moments, async (moment) => {
-        const { next } = await plainBuild(files, moment);
+        const { next } = await siteOf(files, moment);
         const now = await siteAt(moment);
         if (!next) {
           expect(await siteAt(moment + 3650 * DAY)).toEqual(now);
@@ -136,7 +136,7 @@ describe('as of any moment', () => {
   });
 
   test('the end of a sale is the midnight after its last day in the box’s zone, and the call changes with it', async () => {
-    const { next } = await plainBuild(files, Date.UTC(2026, 1, 10));
+    const { next } = await siteOf(files, Date.UTC(2026, 1, 10));
     expect(next).toEqual({
       at: '2026-03-01T00:00:00Z',
       when: '1 March 2026, 00:00',

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { dayOfDate, type Parcels } from '../../src/model/parcels.ts';
+import type { Parcels } from '../../src/model/box.ts';
 import { factsByCycle, factsOfCycle, type ParcelsByCycle } from '../../src/pipeline/parcels.ts';
+import { dayOfDate } from '../../src/text/days.ts';
 import { parcel } from '../analysis/parcels/parcels.ts';
 import { box, cycle } from '../support/box.ts';
 

@@ -1,11 +1,10 @@
 /** What a box is said to be worth is what its items cost, to the penny. */
 import { describe, expect, test } from 'vitest';
 import { sameMoney, sumOfMoney } from '../../src/model/money.ts';
-import type { BuildResult } from '../../src/pipeline/build.ts';
-import { plainBuild, publicTexts } from '../support/plain-site.ts';
+import { type BuiltSite, siteOf } from '../support/built.ts';
 
-const build = (value: string, prices: readonly string[], currency = 'GBP'): Promise<BuildResult> =>
-  plainBuild(
+const build = (value: string, prices: readonly string[], currency = 'GBP'): Promise<BuiltSite> =>
+  siteOf(
     {
       'box.md': `---
 name: Crumb & Co
@@ -46,7 +45,7 @@ ${price}
     Date.UTC(2026, 2, 27),
   );
 
-const findings = ({ diagnostics }: BuildResult): readonly string[] =>
+const findings = ({ diagnostics }: BuiltSite): readonly string[] =>
   diagnostics
     .filter(({ rule }) => /^(?:value|price)/.test(rule))
     .map(({ weight, rule, location: place, message }) => `${weight} ${rule} ${place.line}: ${message}`);
@@ -57,7 +56,7 @@ describe('a stated value', () => {
   test('that is the sum is shown with the date of its prices, on the page and in the feeds', async () => {
     const result = await build('{amount: 74.60, on: 2026-03-03}', THREE);
     expect(findings(result)).toEqual([]);
-    const texts = publicTexts(result);
+    const texts = result.site;
     expect(texts.get('boxes/2026-03-rising.html')).toContain(
       'Bought one by one, these would come to £74.60 at prices of <time datetime="2026-03-03">3 March 2026</time>.',
     );
@@ -71,7 +70,7 @@ describe('a stated value', () => {
     expect(findings(result)).toEqual([
       'must fix value-sum 6: Unexpected value of 80.00 GBP, expected the sum of the items’ own prices, 74.60 GBP',
     ]);
-    expect(result.outputs).toEqual([]);
+    expect([...result.site, ...result.backroom]).toEqual([]);
   });
 
   test('over items without a price names them', async () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { plainBuild } from '../support/plain-site.ts';
+import { siteOf } from '../support/built.ts';
 
 const contentWith = (lines: string): Record<string, string> => ({
   'box.md': `---
@@ -42,7 +42,7 @@ Stir with it.
 `,
 });
 
-const build = (lines: string) => plainBuild(contentWith(lines), Date.UTC(2026, 2, 10));
+const build = (lines: string) => siteOf(contentWith(lines), Date.UTC(2026, 2, 10));
 
 const mustFix = async (lines: string): Promise<readonly string[]> =>
   (await build(lines)).diagnostics
@@ -63,10 +63,8 @@ test('the reveal itself is no moment before it was moved', async () => {
   expect((await mustFix('moved: [2026-03-12T19:00, 2026-03-19T19:00]')).join()).toContain('reveal-moved');
 });
 
-const fileOf = async (lines: string, path: string): Promise<string> => {
-  const found = (await build(lines)).outputs.find((one) => one.where === 'backroom' && one.path === path);
-  return found && 'text' in found ? found.text : '';
-};
+const fileOf = async (lines: string, path: string): Promise<string> =>
+  (await build(lines)).backroom.get(path) ?? '';
 
 test('a reveal moved twice has an event of the third version', async () => {
   const moved = 'moved: [2026-03-12T19:00, "2026-03-13T18:00"]';

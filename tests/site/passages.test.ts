@@ -6,17 +6,13 @@ import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
 import { passagesOf } from '../../src/analysis/coverage/text/passages.ts';
 import { surroundingsOf } from '../../src/analysis/coverage/text/surroundings.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
-import { readRecords } from '../../src/content/read.ts';
-import { readContent } from '../../src/io/read-content.ts';
 import type { Box, Cycle } from '../../src/model/box.ts';
 import { cautionsOf } from '../../src/model/cautions.ts';
-import { linkBox } from '../../src/model/link.ts';
 import { en } from '../../src/wording/en.ts';
-import { readFrontMatter } from '../support/read-front-matter.ts';
+import { demoBox } from '../support/demo-box.ts';
 import { cautionText } from '../support/telling-input.ts';
 
 const site = inject('demoSite');
-const root = join(import.meta.dirname, '../..');
 const english = await languageFor('en-GB');
 const NOW = Date.UTC(2026, 2, 28);
 
@@ -86,8 +82,7 @@ describe('the passages of an article', () => {
   let box: Box;
   let known: ReadonlySet<string>;
   beforeAll(async () => {
-    const sources = await readContent(join(root, 'content'), join(site, '../.lidlore'));
-    box = linkBox(readRecords(sources, readFrontMatter).value, sources).value as Box;
+    box = await demoBox(join(site, '../.lidlore'));
     known = furniture(box);
   });
 
@@ -97,7 +92,7 @@ describe('the passages of an article', () => {
   test.each(['2025-04', '2025-11', '2026-02', '2026-03'])('of %s are all on its page', async (id) => {
     const cycle = box.cycles.find((one) => one.id === id) as Cycle;
     const page = ` ${shownWords(await pageOf(cycle)).join(' ')} `;
-    const passages = passagesOf(cycle, surroundingsOf(box, cycle, NOW), english).filter(isShown);
+    const passages = passagesOf(cycle, surroundingsOf(box, cycle, NOW), english, cautionText).filter(isShown);
     expect(passages.length).toBeGreaterThan(50);
     const absent = passages.filter((passage) => !page.includes(` ${wordsOf([passage]).join(' ')} `));
     expect(absent.map(({ text }) => text)).toEqual([]);
@@ -106,7 +101,9 @@ describe('the passages of an article', () => {
   test.each(['2025-04', '2025-11', '2026-02', '2026-03'])('of %s leave none of its words out', async (id) => {
     const cycle = box.cycles.find((one) => one.id === id) as Cycle;
     const counts = new Map<string, number>();
-    for (const word of wordsOf(passagesOf(cycle, surroundingsOf(box, cycle, NOW), english).filter(isShown)))
+    for (const word of wordsOf(
+      passagesOf(cycle, surroundingsOf(box, cycle, NOW), english, cautionText).filter(isShown),
+    ))
       counts.set(word, (counts.get(word) ?? 0) + 1);
     const left = shownWords(await pageOf(cycle)).filter((word) => {
       const count = counts.get(word) ?? 0;

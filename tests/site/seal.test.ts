@@ -1,10 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, parse } from 'node:path';
 import { beforeAll, describe, expect, inject, test } from 'vitest';
-import { readContent } from '../../src/io/read-content.ts';
-import { readTemplates } from '../../src/io/read-templates.ts';
-import { buildSite } from '../../src/pipeline/build.ts';
-import { readFrontMatter } from '../support/read-front-matter.ts';
+import { siteOfFolder } from '../support/built.ts';
 import { filesBelow } from '../support/tools.ts';
 
 const root = join(import.meta.dirname, '../..');
@@ -49,16 +46,12 @@ test('no byte and no file name of a sealed cycle is in the site', () => {
 describe('the search knows its words:', () => {
   let text = '';
   beforeAll(async () => {
-    const { outputs } = await buildSite({
-      sources: await readContent(join(root, 'content'), join(site, '../.lidlore')),
-      readFile: readFrontMatter,
-      templates: await readTemplates(join(root, 'templates')),
-      asOf: Date.UTC(2026, 3, 24),
-    });
-    text = outputs
-      .filter(({ where }) => where === 'site')
-      .map((output) => `${output.path}\n${'text' in output ? output.text : ''}`)
-      .join('\n');
+    const revealed = await siteOfFolder(
+      join(root, 'content'),
+      join(site, '../.lidlore'),
+      Date.UTC(2026, 3, 24),
+    );
+    text = [...revealed.site].map((entry) => entry.join('\n')).join('\n');
   });
   test.each(marks)('“%s” is in the site once the cycle is revealed', (mark) => {
     expect(found('', text, [mark])).toEqual([mark]);

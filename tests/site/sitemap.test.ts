@@ -6,7 +6,7 @@ import { beforeAll, describe, expect, inject, test } from 'vitest';
 import { sitemap } from '../../src/channels/sitemap.ts';
 import type { Box } from '../../src/model/box.ts';
 import { dateInZone } from '../../src/model/calendar.ts';
-import { revealedAt } from '../../src/model/seal.ts';
+import { revealedAt, unsealed } from '../../src/model/seal.ts';
 import { carriedOut } from '../support/carried-out.ts';
 import { checksFile } from '../support/checks-folder.ts';
 import { demoBox, publicInput } from '../support/demo-box.ts';
@@ -77,7 +77,7 @@ describe('the sitemap', () => {
   });
   test('dates each article by its record, and a page of many by the newest of them', () => {
     const days = new Map(pages.map(({ address, changed }) => [pathOf(address), changed]));
-    for (const cycle of box.cycles.slice(0, -1)) {
+    for (const cycle of unsealed(box, Date.UTC(2026, 2, 27)).cycles) {
       const revealed = dateInZone(revealedAt(cycle), box.settings.timeZone);
       const later = [revealed, cycle.updated ?? ''].sort().at(-1);
       expect(days.get(`boxes/${cycle.address}.html`)).toBe(later);

@@ -7,12 +7,18 @@ export const MARK = 'zqx';
 /** What the cycle before shows of it on purpose. */
 export const PEEK = 'Look for a long strap of leather';
 
-const NUMBERS = { places: 4711, spare: 8642, price: '731.09', sparePrice: '642.17', gtin: '4006381333931' };
-/** Marks that cannot be words. */
+const NUMBERS = {
+  places: 4711,
+  spare: 86421357,
+  price: '731.09',
+  sparePrice: '642.17',
+  gtin: '4006381333931',
+};
+/** Marks that cannot be words, and that no hash in a file's name spells by chance. */
 export const NUMBER_MARKS = [
   '731.09',
   '642.17',
-  '8642',
+  '86421357',
   '4006381333931',
   '3.1415 kg',
   '0f1e2d',

@@ -36,7 +36,7 @@ describe('a build says', () => {
       rivals: 0,
     };
     expect(build.proved(proof)).toBe('Proof of 2026-03, First Sowings: 5 of 5 items at the aim of 0.7.');
-    const weakest = { name: 'Wooden dibber', standing: '0.52' };
+    const weakest = { name: 'Wooden dibber', shown: '0.52' };
     expect(build.proved({ ...proof, atAim: 4, weakest, crowded: 1, rivals: 2 })).toBe(
       'Proof of 2026-03, First Sowings: 4 of 5 items at the aim of 0.7; weakest Wooden dibber, 0.52; 1 crowded phrase; 2 rivals.',
     );
