@@ -105,10 +105,14 @@ const otherNamesOf = async (
   return names;
 };
 
-/** What stands around a cycle, as far as its passages read it. */
+/** What stands around a cycle, as far as its passages read it: an earlier thing's name is shown with its line. */
 const surroundingFacts = ({ settings, items, call }: Surroundings): unknown => [
   settings,
-  items.map(({ earlier, onSale, hasKindPage }) => [earlier.map(({ name }) => name), onSale, hasKindPage]),
+  items.map(({ earlier, onSale, hasKindPage }) => [
+    earlier.map(({ name, source }) => [name, source.file, source.digest]),
+    onSale,
+    hasKindPage,
+  ]),
   call,
 ];
 

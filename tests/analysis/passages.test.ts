@@ -1,10 +1,8 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
 import { passagesOf } from '../../src/analysis/coverage/text/passages.ts';
 import { surroundingsOf } from '../../src/analysis/coverage/text/surroundings.ts';
 import { OPENING_WORDS } from '../../src/analysis/coverage/text/zones.ts';
-import { sentencesIn } from '../../src/analysis/coverage/text/zoning.ts';
 import type { Cycle } from '../../src/model/box.ts';
 import { cautionText } from '../support/telling-input.ts';
 import { boxOf, cycleText, english, itemText, NOW } from './article.ts';
@@ -122,15 +120,4 @@ test('the cells of a table stand apart', () => {
     [TRAY]: itemText('Tray', 'tray', 'x'),
   });
   expect(passages.filter(({ form }) => form === 'fact').map(({ text }) => text)).toContain('watering · can');
-});
-
-test('a text in which one sentence alone can end is cut as the language cuts it', () => {
-  const sign = fc.constantFrom(...'ab Zé1 ’“”(),;-–?!. '.split(''));
-  fc.assert(
-    fc.property(fc.array(sign, { maxLength: 24 }), (signs) => {
-      const text = signs.join('');
-      expect(sentencesIn(text, english)).toEqual(english.sentences(text));
-    }),
-    { numRuns: 2000 },
-  );
 });

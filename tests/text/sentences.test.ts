@@ -46,4 +46,17 @@ describe('sentences', () => {
   test('end where a line ends', () => {
     expect(sentencesOf('Made by Dr.\nFinch', 'en')).toEqual(['Made by Dr.', 'Finch']);
   });
+
+  test('are one where UAX #29 sees no end but the last', () => {
+    const uax29 = new Intl.Segmenter('en', { granularity: 'sentence' });
+    const sign = fc.constantFrom(...'ab Zé1 ’“”(),;-–'.split(''));
+    fc.assert(
+      fc.property(fc.array(sign, { maxLength: 24 }), fc.constantFrom('', '.', '!', '?'), (signs, end) => {
+        const text = `a${signs.join('')}${end}`;
+        expect([...uax29.segment(text)]).toHaveLength(1);
+        expect(sentenceSpans(text, 'en')).toEqual([{ start: 0, end: text.length }]);
+      }),
+      { numRuns: 2000 },
+    );
+  });
 });
