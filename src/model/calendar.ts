@@ -5,8 +5,6 @@ import { remembered } from '../text/remembered.ts';
 import type { Cycle, Moment, PlainDate } from './box.ts';
 import { type OpenBox, type OpenCycle, revealedAt } from './seal.ts';
 
-export { longDate } from '../text/long-date.ts';
-
 /**
  * The moment of an ISO 8601 date-time, local in the zone unless it bears an offset. A time that a change of
  * clocks skips is taken an hour later, one that comes twice the first time (Temporal's "compatible").

@@ -1,6 +1,5 @@
 /** Dates as a language writes them. */
-
-const MS_A_DAY = 86_400_000;
+import { MS_A_DAY } from './days.ts';
 
 const formats = new Map<string, Intl.DateTimeFormat>();
 

@@ -5,6 +5,7 @@
  * The approach is that of Kiss & Strunk (2006), "Unsupervised Multilingual Sentence Boundary Detection"; the lists are
  * written by hand, no source.
  */
+import { primaryLanguage } from './language-tag.ts';
 import { segmenterFor } from './segments.ts';
 import { wordSet } from './word-set.ts';
 
@@ -128,7 +129,7 @@ const MOST_OPENING = 3;
  * text.
  */
 export const sentenceSpans = (text: string, lang: string): readonly Span[] => {
-  const primary = lang.toLowerCase().split('-')[0] ?? '';
+  const primary = primaryLanguage(lang);
   const language = LANGUAGES[primary] ?? OTHER;
   const starts: number[] = [];
   let start = 0;
