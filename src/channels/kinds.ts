@@ -15,6 +15,7 @@ import {
   itemDestination,
 } from '../render/addresses.ts';
 import { callView, type StatedFact, statedFacts } from '../render/article-parts.ts';
+import type { Html } from '../render/html.ts';
 import { kindPlate } from '../render/layouts.ts';
 import { priceText } from '../render/money.ts';
 import type { MadeDocument, PictureOutput } from '../render/output.ts';
@@ -115,13 +116,13 @@ const entryView = (
 const kindView = (
   data: KindData,
   summary: string,
-  { templates, wording }: Tools,
+  callPart: Html,
+  words: Wording['site'],
   pictures: PictureOutput[],
 ) => {
   const { frame, path, kind } = data;
   const { lang } = frame.site;
   const link = linker(path);
-  const words = wording.site;
   const named = (one: string): string => typeset(capitalised(one, lang), lang);
   return {
     words: words.kind,
@@ -132,7 +133,7 @@ const kindView = (
       .filter((other) => other.path !== path)
       .map((other) => ({ href: link(other.path), kind: named(other.kind), count: other.count })),
     catalogue: link(CATALOGUE_PATH),
-    callPart: templates.render('call', callView(frame.site, data.call, words.call)),
+    callPart,
   };
 };
 
@@ -145,11 +146,13 @@ declare module '../render/templates.ts' {
 const kindPage = (data: KindData, tools: Tools): MadeDocument<Diagnostic> => {
   const { frame, kind, path, entries, changed } = data;
   const { site } = frame;
-  const words = tools.wording.site.kind;
-  const title = words.title(capitalised(kind, site.lang));
-  const summary = summaryOf(entries, site.lang, words);
+  const { render } = tools.templates;
+  const words = tools.wording.site;
+  const title = words.kind.title(capitalised(kind, site.lang));
+  const summary = summaryOf(entries, site.lang, words.kind);
   const pictures: PictureOutput[] = [];
-  const body = tools.templates.render('kind', kindView(data, summary, tools, pictures));
+  const call = render('call', callView(site, data.call, words.call));
+  const body = render('kind', kindView(data, summary, call, words, pictures));
   const social = entries.find(({ item }) => item.pictures[0])?.item.pictures[0];
   const content = pageText(
     {

@@ -2,10 +2,10 @@ import { expect, test } from 'vitest';
 import type { Box, Piece } from '../../src/model/box.ts';
 import { completenessOf as completed } from '../../src/pipeline/completeness/completeness.ts';
 import { readingOf } from '../../src/pipeline/completeness/facts.ts';
-import type { Output } from '../../src/render/output.ts';
 import { plainWords } from '../../src/render/plain-words.ts';
 import { wordingFor } from '../../src/wording/wording.ts';
 import { box, cycle, item, settings } from '../support/box.ts';
+import type { Output } from '../support/carried-out.ts';
 
 const asOf = Date.UTC(2026, 2, 27);
 
