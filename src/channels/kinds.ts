@@ -26,6 +26,7 @@ import { jsonLdScript, kindGraph } from '../render/structured-data.ts';
 import { typeset } from '../render/typeset.ts';
 import { capitalised } from '../text/capitalised.ts';
 import { defined } from '../text/defined.ts';
+import { digestOf } from '../text/digest.ts';
 import { remembered } from '../text/remembered.ts';
 import type { Wording } from '../wording/wording.ts';
 import { type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
@@ -56,6 +57,12 @@ interface ListedKind {
   readonly count: number;
 }
 
+/** One list for all pages: its digest stands for it, because each page would have to hash it again. */
+interface KindList {
+  readonly digest: string;
+  readonly kinds: readonly ListedKind[];
+}
+
 interface KindData {
   readonly frame: PageFrame;
   readonly call: CallFacts;
@@ -66,8 +73,8 @@ interface KindData {
   readonly entries: readonly KindEntry[];
   /** The day something on the page last changed. */
   readonly changed: string;
-  /** Every kind with a page, this one too: one list for all pages. */
-  readonly listed: readonly ListedKind[];
+  /** Every kind with a page, this one too. */
+  readonly listed: KindList;
 }
 
 /** "5 so far, from April 2025 to March 2026: …": what the page holds, in plain words. */
@@ -129,7 +136,7 @@ const kindView = (
     kind: named(kind),
     summary: typeset(summary, lang),
     items: data.entries.map((entry, i) => entryView(entry, i === 0, data, words, pictures)),
-    others: data.listed
+    others: data.listed.kinds
       .filter((other) => other.path !== path)
       .map((other) => ({ href: link(other.path), kind: named(other.kind), count: other.count })),
     catalogue: link(CATALOGUE_PATH),
@@ -217,11 +224,12 @@ export const kinds: PlanningChannel<'site'> = {
     const frames = framesOf(box, asOf);
     const [frame, call] = [frames.frame(), frames.call()];
     const groups = kindsWithPage(box);
-    const listed = groups.map((group) => ({
+    const kindList = groups.map((group) => ({
       kind: group.kind,
       path: groupPath(group),
       count: group.items.length,
     }));
+    const listed = { digest: digestOf(kindList), kinds: kindList };
     const dataOf = (group: KindGroup): KindData => ({
       frame,
       call,

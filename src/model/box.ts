@@ -265,7 +265,7 @@ export interface Cycle {
    * (`seal.ts`) it is there.
    */
   readonly reveal: Moment | undefined;
-  /** Its parcels decide the reveal; they may, from a moment on, where it has one. */
+  /** There where its parcels decide when it is revealed; never before `notBefore`. */
   readonly whenDelivered?: { readonly notBefore?: Moment };
   /** Moments at which it was to be before, oldest first, where the record names any. */
   readonly moved?: readonly Moment[];

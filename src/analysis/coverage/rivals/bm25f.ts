@@ -77,7 +77,7 @@ const indexIn = (ascending: ArrayLike<number>, wanted: number): number => {
 
 /**
  * A scorer over some documents. A term counts once however often the query has it. The mean length of a field is
- * taken over the documents that have it, for a page without pictures is not one with very short picture text. What
+ * taken over the documents that have it, because a page without pictures is not one with very short picture text. What
  * a term counts in a document is kept, since many queries ask for the same few.
  */
 export const scorerOf = <Field extends string>(
