@@ -2,6 +2,7 @@
  * A story's Markdown tree becomes Html: the tree is copied and dressed (links, headings, pictures, tables,
  * typesetting), then remark-html serialises it through a sanitizer that knows exactly what the dressing adds.
  */
+
 import type { Element } from 'hast';
 import type {
   Definition,
@@ -25,6 +26,7 @@ import { SKIP, visit } from 'unist-util-visit';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Picture } from '../model/box.ts';
 import type { Target } from '../model/story.ts';
+import { lastOf } from '../text/item-at.ts';
 import type { Wording } from '../wording/wording.ts';
 import { type Html, trusted } from './html.ts';
 import type { PictureOutput } from './output.ts';
@@ -107,7 +109,7 @@ const LOWEST_HEADING = 6;
 const dressHeadings = (tree: Root, top: number): void => {
   const above: number[] = [];
   visit(tree, 'heading', (node: Heading) => {
-    while (above.length > 0 && (above.at(-1) as number) >= node.depth) above.pop();
+    while (above.length > 0 && lastOf(above) >= node.depth) above.pop();
     const level = Math.min(top + above.length, LOWEST_HEADING);
     above.push(node.depth);
     node.depth = level as Heading['depth'];

@@ -1,4 +1,5 @@
 /** Base noun phrases of running English text. */
+import { itemAt } from '../../text/item-at.ts';
 import { plain, putRight } from './tag-rules.ts';
 import { loadTagger, type Tagged } from './tagger.ts';
 import { BE, DAYS, DETERMINERS, POSSESSIVES, STANDING_ALONE, TIMES } from './word-classes.ts';
@@ -73,8 +74,8 @@ export const chunksOf = (text: string, tagged: readonly Tagged[]): readonly Chun
     .join('')
     .replace(PREDICATE, (list) => list.replaceAll('Q', '-'));
   return [...letters.matchAll(PHRASE)].map(({ index, 0: { length } }) => {
-    const { start } = tagged[index] as Tagged;
-    const { end } = tagged[index + length - 1] as Tagged;
+    const { start } = itemAt(tagged, index);
+    const { end } = itemAt(tagged, index + length - 1);
     return { start, end, text: text.slice(start, end) };
   });
 };

@@ -1,4 +1,5 @@
 /** What single words of a name are, before anything is known of the name: measures, colours, adjectives, things. */
+import { itemAt } from '../../../text/item-at.ts';
 import type { Word } from '../../language/language.ts';
 import { goods } from '../../language/lexicon/goods.ts';
 import { adverbs, determiners } from '../../language/lexicon/grammar.ts';
@@ -85,7 +86,7 @@ export const describes = (word: Word): boolean =>
 export const measureEnd = (words: readonly NameWord[], from: number): number => {
   let at = from;
   const first = words[at];
-  if (first && measureWords.has(first.folded) && words[at + 1] && isNumber(words[at + 1] as Word)) at++;
+  if (first && measureWords.has(first.folded) && words[at + 1] && isNumber(itemAt(words, at + 1))) at++;
   const part = words[at];
   const whole = words[at + 1];
   if (part && fractions.has(part.folded) && whole && (units.has(whole.folded) || counts.has(whole.folded)))
@@ -111,6 +112,6 @@ export const measureEnd = (words: readonly NameWord[], from: number): number => 
 };
 /** Whether a determiner or a size stands alone: not the "small" of "small-batch". */
 export const fallsAway = (words: readonly NameWord[], at: number): boolean => {
-  const { folded } = words[at] as NameWord;
+  const { folded } = itemAt(words, at);
   return (determiners.has(folded) || FALL_AWAY.has(folded)) && !words[at + 1]?.hyphened;
 };

@@ -1,4 +1,5 @@
 /** One thing that a name speaks of: which of its words says what it is, which tell it apart, which fall away. */
+import { itemAt, lastOf } from '../../../text/item-at.ts';
 import type { Word } from '../../language/language.ts';
 import { goods } from '../../language/lexicon/goods.ts';
 import { adverbs, determiners, prepositions } from '../../language/lexicon/grammar.ts';
@@ -68,8 +69,8 @@ const withoutFront = (words: readonly NameWord[]): readonly NameWord[] => {
 
 /** Whether the last of some words only describes what is before it. */
 const trails = (words: readonly Word[]): boolean => {
-  const last = words.at(-1) as Word;
-  const before = words.at(-2) as Word;
+  const last = lastOf(words);
+  const before = itemAt(words, words.length - 2);
   const { folded } = last;
   if (isNumber(last) || isMeasured(last) || /^[x×]$/.test(folded)) return true;
   if (adverbs.has(folded) || determiners.has(folded) || prepositions.has(folded)) return true;
@@ -116,12 +117,12 @@ const withoutBack = (words: readonly NameWord[]): readonly NameWord[] => {
 /** Where the head stands: the last word, unless things in the plural stand before a tail in the singular. */
 const headOf = (words: readonly Word[]): number => {
   const last = words.length - 1;
-  const end = words[last] as Word;
+  const end = itemAt(words, last);
   if (end.key !== end.folded) return last;
   // "sinks bed frame", "lights pathway", but not "tools box": an English modifier is singular, unless it touches a thing.
   const touches = isGoods(end) || containers.has(end.folded) || end.folded.endsWith('ing');
   for (let i = touches ? last - 2 : last - 1; i >= 0; i--) {
-    const word = words[i] as Word;
+    const word = itemAt(words, i);
     if (word.key !== word.folded && goods.has(word.key) && !audiences.has(word.folded)) return i;
   }
   return last;
@@ -129,14 +130,14 @@ const headOf = (words: readonly Word[]): number => {
 const kindOf = (modifiers: readonly Modifier[], head: Word): readonly Word[] => {
   const kind: Word[] = [head];
   for (let i = modifiers.length - 1; i >= 0; i--) {
-    const { words, quality } = modifiers[i] as Modifier;
+    const { words, quality } = itemAt(modifiers, i);
     const [word] = words;
     if (quality === 'name') {
       kind.unshift(...words);
       continue;
     }
     if (!word || words.length > 1) break;
-    const next = kind[0] as Word;
+    const next = itemAt(kind, 0);
     const named =
       namingPairs.has(`${word.folded} ${next.key}`) || namingPairs.has(`${word.folded} ${next.folded}`);
     const worked = next === head && WORKS_ON.test(head.key);
@@ -157,7 +158,7 @@ export const readThing = (words: readonly NameWord[]): Thing | undefined => {
   const bare = withoutBack(front);
   if (bare.length === 0) return undefined;
   const at = headOf(bare);
-  const head = bare[at] as NameWord;
+  const head = itemAt(bare, at);
   const modifiers = modifiersOf(bare.slice(0, at), head);
   const trailing = [...bare.slice(at + 1), ...front.slice(bare.length)].filter(
     (word) => isColour(word) || isMaterial(word) || thingColours.has(word.folded) || tells(word),

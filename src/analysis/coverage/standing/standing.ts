@@ -36,7 +36,7 @@ export const zoneShare = (grades: readonly Grade[]): number =>
   shareOf(grades.map((grade) => gradeWorth[grade]));
 
 const bestOf = (grades: readonly Grade[]): Grade =>
-  grades.reduce((best, grade) => (gradeWorth[grade] > gradeWorth[best] ? grade : best), 'absent' as Grade);
+  grades.reduce<Grade>((best, grade) => (gradeWorth[grade] > gradeWorth[best] ? grade : best), 'absent');
 
 /** What each place gives, one for each place in their order. */
 export const partsOf = (mentions: readonly Pick<Mention, 'zone' | 'grade'>[]): readonly StandingPart[] =>
