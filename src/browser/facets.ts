@@ -2,8 +2,8 @@
 import type { Query } from './address.ts';
 import type { CatalogueEntry } from './entries.ts';
 
-export type FacetName = Exclude<keyof Query, 'q'>;
-export type Facets = Readonly<Partial<Record<FacetName, string>>>;
+type FacetName = Exclude<keyof Query, 'q'>;
+type Facets = Readonly<Partial<Record<FacetName, string>>>;
 
 /** Whether an entry is of a facet's value. */
 const FACETS: Readonly<Record<FacetName, (entry: CatalogueEntry) => readonly string[]>> = {

@@ -1,7 +1,7 @@
 /** The search form: what it asks, and what it shows to be asked. */
 import { QUERY_NAMES, type Query, queryFrom } from './address.ts';
 
-export interface SearchForm {
+interface SearchForm {
   readonly field: HTMLInputElement;
   readonly read: () => Query;
   readonly write: (query: Query) => void;

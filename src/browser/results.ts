@@ -108,7 +108,7 @@ export interface Hit {
   readonly all: boolean;
 }
 
-export interface ResultList {
+interface ResultList {
   readonly show: (hits: readonly Hit[], answer: Answer | undefined) => void;
   readonly showEmpty: (content: DocumentFragment) => void;
   readonly clear: () => void;

@@ -8,7 +8,7 @@ import { holdsNumbers } from './yaml-fields.ts';
 export type FieldValue = FieldScalar | readonly FieldValue[] | { readonly [key: string]: FieldValue };
 
 /** Null is a key without a value. */
-export type FieldScalar = string | number | boolean | null;
+type FieldScalar = string | number | boolean | null;
 
 export const isFieldScalar = (value: FieldValue): value is FieldScalar =>
   typeof value !== 'object' || value === null;
@@ -29,7 +29,7 @@ export type ScalarForm =
 const UNPRINTABLE = /[\u007f-\u009f\u2028\u2029\ufeff\ufffe\uffff]/g;
 
 /** Between double quotes, on one line, whatever it is. YAML 1.2 §5.7 knows every escape of JSON. */
-export const doubleQuoted = (text: string): string =>
+const doubleQuoted = (text: string): string =>
   JSON.stringify(text).replace(
     UNPRINTABLE,
     (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,

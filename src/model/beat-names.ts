@@ -3,7 +3,7 @@
  * source.
  */
 
-export const BEAT_KINDS = [
+const BEAT_KINDS = [
   'stage',
   'hook',
   'greet',

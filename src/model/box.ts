@@ -134,7 +134,7 @@ export interface BoxSettings {
   readonly source: RecordSource;
 }
 
-export interface Voice {
+interface Voice {
   readonly text: string;
   readonly name: string;
   readonly consent: PlainDate;

@@ -16,7 +16,7 @@ const needed: Record<Category, readonly (keyof ItemRecord)[]> = {
   children: ['minAge', 'hazards'],
 };
 
-export const categoriesOf = (record: ItemRecord): readonly Category[] =>
+const categoriesOf = (record: ItemRecord): readonly Category[] =>
   (record.category ?? []).filter((category): category is Category => category !== 'none');
 
 /** Findings about an item that can hurt somebody and does not say how. */

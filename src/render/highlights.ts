@@ -73,7 +73,7 @@ const runHtml = (run: Run, text: string, next: Run | undefined): Html => {
 };
 
 /** How a highlighted text is set. */
-export interface HighlightOptions {
+interface HighlightOptions {
   readonly lang: string;
   /** Letter for letter, not typeset. */
   readonly asIs: boolean;

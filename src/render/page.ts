@@ -11,13 +11,13 @@ import type { Templates } from './templates.ts';
 import { typeset } from './typeset.ts';
 
 /** What every page is rendered with: the same for all of a build. */
-export interface PageTools {
+interface PageTools {
   readonly templates: Templates;
   readonly wording: Wording;
 }
 
 /** One page's own part. */
-export interface PageInput {
+interface PageInput {
   readonly frame: PageFrame;
   /** Site path, `boxes/2026-03-first-sowings.html`. */
   readonly path: string;

@@ -18,7 +18,7 @@ export interface SitemapFile {
   readonly text: string;
 }
 
-export interface SitemapLimits {
+interface SitemapLimits {
   readonly pages: number;
   readonly bytes: number;
 }

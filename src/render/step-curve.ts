@@ -10,7 +10,7 @@ export interface CurveStep {
   readonly upper?: number;
 }
 
-export interface CurveDrawing {
+interface CurveDrawing {
   /** What the picture shows, in words, for those who do not see it. */
   readonly label: string;
   readonly steps: readonly CurveStep[];

@@ -45,7 +45,7 @@ const limitsOf = ({ english, stems }: Language): readonly Limit[] => [
 ];
 
 /** A mention without what its passage says of it. */
-export type OwnMention = readonly [
+type OwnMention = readonly [
   passage: number,
   from: number,
   to: number,
@@ -55,7 +55,7 @@ export type OwnMention = readonly [
 ];
 
 /** A phrase without its words, which are those of its text. */
-export interface OwnPhrase extends Omit<Phrase, 'words'> {
+interface OwnPhrase extends Omit<Phrase, 'words'> {
   readonly standing: number;
   readonly mentions: readonly OwnMention[];
 }
@@ -78,7 +78,7 @@ export interface OwnCoverage
   readonly items: readonly (Omit<ItemCoverage, 'phrases'> & { readonly phrases: readonly OwnPhrase[] })[];
 }
 
-export interface OwnCoverageInput {
+interface OwnCoverageInput {
   readonly cycle: {
     readonly id: string;
     readonly theme: string;

@@ -12,18 +12,18 @@ import type { Passage } from './text/passage.ts';
  * of its own section, as a good writer may, and no more.
  */
 /** Running words in which a phrase is counted at a time: about a paragraph, what the eye holds at once. */
-export const STRETCH = 100;
+const STRETCH = 100;
 /** Mentions in a stretch from which a phrase is dense there. */
 export const DENSE_STRETCH = 6;
 /** Mentions in each hundred words outside the thing's own section from which it is said all over. */
-export const DENSE_ELSEWHERE = 2;
+const DENSE_ELSEWHERE = 2;
 /** Mentions in each hundred words of the whole text without which nothing is crowded. */
-export const LEAST_RATE = 0.3;
+const LEAST_RATE = 0.3;
 /** Mentions without which nothing is crowded, however short the text. */
-export const LEAST_MENTIONS = 6;
+const LEAST_MENTIONS = 6;
 
 /** An item's slug and its phrases with their mentions; an `ItemCoverage` is one. */
-export interface PhraseMentions {
+interface PhraseMentions {
   readonly slug: string;
   readonly phrases: readonly {
     readonly phrase: Pick<Phrase, 'text' | 'words'>;

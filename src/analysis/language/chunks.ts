@@ -5,7 +5,7 @@ import { loadTagger, type Tagged } from './tagger.ts';
 import { BE, DAYS, DETERMINERS, POSSESSIVES, STANDING_ALONE, TIMES } from './word-classes.ts';
 
 /** A noun phrase without the determiners and possessives in front. Offsets in UTF-16 units. */
-export interface Chunk {
+interface Chunk {
   readonly start: number;
   readonly end: number;
   readonly text: string;
@@ -68,7 +68,7 @@ const PHRASE = new RegExp(
 const PREDICATE = /(?<=B)R*J(?:[QK]?R*J)*/g;
 
 /** The noun phrases of tagged words; `text` is what the words' offsets count in. */
-export const chunksOf = (text: string, tagged: readonly Tagged[]): readonly Chunk[] => {
+const chunksOf = (text: string, tagged: readonly Tagged[]): readonly Chunk[] => {
   const letters = tagged
     .map((one, i) => letterOf(one, plain(tagged[i + 1]?.text ?? '')))
     .join('')

@@ -14,10 +14,10 @@ import { type Quantile, quantileOf } from './quantile.ts';
 import { type JudgedReveal, judgeReveal } from './reveal.ts';
 
 /** Whose parcels tell when the wanted share arrives: this cycle's, this and earlier ones', earlier ones' or none. */
-export type OutlookSource = 'own' | 'both' | 'earlier' | 'none';
+type OutlookSource = 'own' | 'both' | 'earlier' | 'none';
 
 /** When the wanted share arrives, and whose parcels tell it. */
-export interface Outlook {
+interface Outlook {
   readonly source: OutlookSource;
   /** The curve that tells: with `both` this cycle's up to `horizon` and the earlier ones' from there on. */
   readonly curve: Curve;

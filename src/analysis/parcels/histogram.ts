@@ -13,7 +13,7 @@ export interface ParcelTally {
  * One day of waiting: what arrived after so many days, and what was still without an arrival when the file was
  * read, so many days after it left.
  */
-export interface DayCount extends ParcelTally {
+interface DayCount extends ParcelTally {
   /** Whole days since it left, from 0. */
   readonly day: number;
 }

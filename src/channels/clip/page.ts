@@ -27,7 +27,7 @@ declare module '../../render/templates.ts' {
 }
 
 /** What a clip sheet is made of. */
-export interface ClipSheetData {
+interface ClipSheetData {
   readonly told: LiveInput;
   readonly sealed: boolean;
 }

@@ -24,14 +24,14 @@ declare module '../../render/templates.ts' {
 }
 
 /** What a whole message is made of. */
-export interface MessageData {
+interface MessageData {
   readonly told: LetterInput;
   /** The moment of its Date header. */
   readonly sent: Moment;
 }
 
 /** What the sheet is made of. */
-export interface LetterSheetData {
+interface LetterSheetData {
   readonly told: LetterInput;
   readonly sealed: boolean;
 }

@@ -35,7 +35,7 @@ interface GroupView extends Omit<Group, 'share' | 'half' | 'newest' | 'pace'> {
 }
 
 /** What the template is given. */
-export interface ParcelsView {
+interface ParcelsView {
   readonly words: Words;
   readonly paper: Wording['backRoomPage'];
   readonly fixLabel: string;

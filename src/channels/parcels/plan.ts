@@ -16,7 +16,7 @@ export interface ParcelsData {
 }
 
 /** What the paper on one cycle's parcels is made of. */
-export const parcelsData = (
+const parcelsData = (
   { settings }: Pick<Box, 'settings'>,
   cycle: Cycle,
   { facts: { asOf: _moment, ...facts }, diagnostics }: ParcelsReport,

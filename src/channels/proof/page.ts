@@ -74,7 +74,7 @@ interface OtherNamesView {
 }
 
 /** What the template is given. */
-export interface ProofView {
+interface ProofView {
   readonly words: Wording['proof']['page'];
   readonly paper: Wording['backRoomPage'];
   readonly lang: string;

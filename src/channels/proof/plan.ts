@@ -22,7 +22,7 @@ export interface ProofData {
 }
 
 /** What the proof of one cycle is made of. */
-export const proofData = (
+const proofData = (
   { settings }: Pick<Box, 'settings'>,
   cycle: Cycle,
   asOf: Moment,

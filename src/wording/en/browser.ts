@@ -6,7 +6,7 @@
 const pieces = (count: number): string => (count === 1 ? '1 piece' : `${count} pieces`);
 
 /** Words that were taken for others, as "secaturs" for "secateurs". */
-export interface ReadAs {
+interface ReadAs {
   readonly typed: string;
   /** Not empty. */
   readonly as: readonly string[];

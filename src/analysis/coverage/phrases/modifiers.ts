@@ -19,7 +19,7 @@ import {
 import { describes, fallsAway, isColour, isMaterial, measureEnd, type NameWord } from './name-words.ts';
 
 /** What a word before the head tells. */
-export type Quality = 'color' | 'material' | 'name' | 'other';
+type Quality = 'color' | 'material' | 'name' | 'other';
 
 /** One or more words that go together before the head: "rose gold", "plant". */
 export interface Modifier {

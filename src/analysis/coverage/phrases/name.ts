@@ -25,7 +25,7 @@ export type NameOrigin =
   | 'name';
 
 /** A phrase that a name gives. */
-export interface NamePhrase {
+interface NamePhrase {
   /** Lower case, accents kept, one space between words. */
   readonly text: string;
   readonly origin: NameOrigin;
@@ -34,7 +34,7 @@ export interface NamePhrase {
 }
 
 /** A name taken apart. */
-export interface ReadName {
+interface ReadName {
   /** The word that says what it is, lower case, as it stands in the name; empty where the name has no word. */
   readonly head: string;
   /** The head with the nouns before it, in the singular: "watering can". */
@@ -201,7 +201,7 @@ const sharesHead = (before: readonly Word[], after: readonly Word[]): boolean =>
 };
 
 /** A name taken apart. */
-export interface ParsedName {
+interface ParsedName {
   readonly things: readonly Thing[];
   /** From the preposition or the opening of a clause on: "for pruning roses". */
   readonly tail: readonly Word[];

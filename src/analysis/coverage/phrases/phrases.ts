@@ -14,7 +14,7 @@ export { searchIndexOf, type TypedSearches as SearchIndex } from './typed.ts';
  * asks no more of the article than one who lists one; a quality before the noun narrows what is meant, and colour
  * and maker are looked for mostly by those who know the thing already.
  */
-export const PHRASE_WEIGHTS = { kind: 4, name: 3, also: 2, material: 0.5, color: 0.25, brand: 0.25 } as const;
+const PHRASE_WEIGHTS = { kind: 4, name: 3, also: 2, material: 0.5, color: 0.25, brand: 0.25 } as const;
 
 /**
  * A kind that the name does not say ("hand tool" of a dibber) is a wider word, which names a shelf rather than the
@@ -43,7 +43,7 @@ const NAME_WEIGHTS: Readonly<Record<NameOrigin, number>> = {
  * What the phrase that was typed oftenest of all in the file gains, as much as the kind has by default; the others
  * by their share of it.
  */
-export const SEARCH_WEIGHT = 4;
+const SEARCH_WEIGHT = 4;
 
 /** More than a dozen phrases cannot be written about five things without crowding. Common practice, no source. */
 const MOST_PHRASES = 12;

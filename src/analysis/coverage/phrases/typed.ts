@@ -17,7 +17,7 @@ import { parseName, textOf, wordsOf } from './name.ts';
 import { describes, isColour, isMaterial, isNumber } from './name-words.ts';
 
 /** A typed phrase taken apart. */
-export interface Typed {
+interface Typed {
   readonly search: Search;
   /** As it would stand in a text: "indoor watering can" for "watering can indoor". */
   readonly text: string;

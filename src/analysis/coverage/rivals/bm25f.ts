@@ -6,7 +6,7 @@
  * and the result is weighted by how rare the term is. With one field of weight 1 it is BM25.
  */
 
-export interface FieldParameters {
+interface FieldParameters {
   /** What one occurrence here counts, more than 0. */
   readonly weight: number;
   /** How far a longer field is held against it, 0 (not at all) to 1 (in proportion). */

@@ -19,14 +19,14 @@ import {
  * How far ahead a page must be to be named, as a share of this article's score. Common practice, no source: a
  * lead of less than this turns with one sentence more, and a tie is no rival.
  */
-export const RIVAL_MARGIN = 1.05;
+const RIVAL_MARGIN = 1.05;
 /**
  * A word in more than this share of the articles tells them apart no longer: of a candle shop's articles none is
  * the rival for "candle". No source.
  */
-export const COMMON_SHARE = 0.75;
+const COMMON_SHARE = 0.75;
 /** Articles from which on that share says something: among three it does not. No source. */
-export const COMMON_FROM = 4;
+const COMMON_FROM = 4;
 
 /** A phrase's head with the word that is nearest to it: what a page must say to be about the thing at all. */
 const coreOf = <T>(words: readonly T[], head: number): readonly T[] =>

@@ -6,7 +6,7 @@ import { FNV_BASIS, FNV_PRIME } from '../../../text/fnv.ts';
  * thousand words have both in common with a chance of less than one in ten thousand million, so that words are told
  * apart by them alone.
  */
-export interface TermHash {
+interface TermHash {
   readonly a: number;
   readonly b: number;
 }

@@ -222,7 +222,7 @@ interface Spot {
 }
 
 /** Sentences of a passage with a word in some place, in reading order. */
-export type SentenceReader = (passage: Passage, zone: Zone) => readonly number[];
+type SentenceReader = (passage: Passage, zone: Zone) => readonly number[];
 
 /** A reader that remembers what it read: a text of which one passage changes is asked about again and again. */
 export const sentenceReader = (): SentenceReader => {

@@ -93,7 +93,7 @@ export const talliedAgain = (
 };
 
 /** What a changed passage would bring. */
-export interface Outcome {
+interface Outcome {
   /** Entries that would stand higher, with their new standing. */
   readonly raised: readonly { readonly entry: Entry; readonly standing: number }[];
   readonly standings: ReadonlyMap<string, number>;

@@ -12,7 +12,7 @@ import type { Zone } from './zones.ts';
 import { zonedWords } from './zoning.ts';
 
 /** Cuts a text into its sentences. */
-export type SentenceCutter = (text: string) => readonly Span[];
+type SentenceCutter = (text: string) => readonly Span[];
 
 interface Writing {
   readonly language: Language;

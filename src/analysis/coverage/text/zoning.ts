@@ -6,7 +6,7 @@ import type { LineColumn } from './source-text.ts';
 import { OPENING_WORDS, type Zone } from './zones.ts';
 
 /** How a text stands on the page. */
-export interface Setting {
+interface Setting {
   /** Where its words stand unless they are a link or the opening. */
   readonly zone: Zone;
   readonly links?: readonly Span[];
