@@ -16,6 +16,7 @@ const FACETS: Readonly<Record<FacetName, (entry: CatalogueEntry) => readonly str
 
 const NAMES = Object.keys(FACETS) as FacetName[];
 
+/** What a query narrows down by. */
 export const facetsOf = (query: Query): Facets =>
   Object.fromEntries(NAMES.filter((name) => query[name] !== '').map((name) => [name, query[name]]));
 

@@ -27,6 +27,7 @@ const setValue = (control: unknown, value: string): void => {
   }
 };
 
+/** The search form of the page. */
 export const formOf = (root: HTMLFormElement): SearchForm => {
   const reset = root.querySelector<HTMLElement>('[type=reset]');
   const details = root.querySelector('details');

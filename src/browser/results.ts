@@ -114,6 +114,7 @@ interface ResultList {
   readonly clear: () => void;
 }
 
+/** The list of results in a region of the page; it is empty at first. */
 export const resultList = (region: HTMLElement, language: Language): ResultList => {
   const list = document.createElement('ol');
   const more = document.createElement('button');

@@ -184,6 +184,7 @@ const planned = ({ box, asOf }: PublicInput, frames: Frames, position: number) =
   return [plannedDocument(articlePath(cycle), 'page', data, articlePage)];
 };
 
+/** An article for each unsealed cycle. */
 export const article: PlanningChannel<'site'> = {
   name: 'article',
   where: 'site',

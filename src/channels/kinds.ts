@@ -216,6 +216,7 @@ const entriesOf = (box: Box, { items }: KindGroup, asOf: Moment): readonly KindE
       };
     });
 
+/** A page for each kind that three or more unsealed items share. */
 export const kinds: PlanningChannel<'site'> = {
   name: 'kinds',
   where: 'site',

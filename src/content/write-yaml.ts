@@ -10,6 +10,7 @@ export type FieldValue = FieldScalar | readonly FieldValue[] | { readonly [key: 
 /** Null is a key without a value. */
 type FieldScalar = string | number | boolean | null;
 
+/** Whether a value is a single one, neither list nor map. */
 export const isFieldScalar = (value: FieldValue): value is FieldScalar =>
   typeof value !== 'object' || value === null;
 /** Whether a value is made of what fields hold, as is all that YAML's core schema reads. */
@@ -18,6 +19,7 @@ export const isFieldValue = (value: unknown): value is FieldValue => {
   return value === null || Object.values(value).every(isFieldValue);
 };
 
+/** Whether a value is a list. */
 export const isFieldList = (value: FieldValue): value is readonly FieldValue[] => Array.isArray(value);
 
 /** How a scalar stood in the file: plain, between quotes of a sort, or as a block (`|`, `>`) with its text as written. */

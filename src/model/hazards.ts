@@ -50,6 +50,7 @@ export const hazardFindings = ({ value, data, locationOf }: Written<ItemRecord>)
   );
 };
 
+/** What an item’s record states of how it can hurt. */
 export const hazardsOf = (record: ItemRecord): Hazards => ({
   categories: categoriesOf(record),
   ...(record.allergens ? { allergens: record.allergens.map((name) => name.toLowerCase()) } : {}),

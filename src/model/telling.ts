@@ -25,6 +25,8 @@ type PlainName = (typeof PLAIN_NAMES)[number];
 interface PlainPart {
   readonly part: PlainName;
 }
+
+/** One part of an article. */
 export type TellingPart = ProsePart | ItemPart | PlainPart;
 
 interface Telling {

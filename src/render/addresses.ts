@@ -4,9 +4,11 @@ import { hasKindPage, type KindGroup, kindGroupOf } from '../model/kinds.ts';
 import { findCycle, findItem } from '../model/relations.ts';
 import type { Target } from '../model/story.ts';
 
-/** Site paths of the pages that there is one of. */
+/** Site path of the home page. */
 export const HOME_PATH = 'index.html';
+/** Site path of the catalogue. */
 export const CATALOGUE_PATH = 'catalogue.html';
+/** Site path of the sitemap, of its index where it has several files. */
 export const SITEMAP_PATH = 'sitemap.xml';
 
 /** Site path of a cycle's article. */

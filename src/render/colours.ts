@@ -18,6 +18,7 @@ export interface Scheme {
   readonly hair: string;
 }
 
+/** A colour on another, and what contrast it needs. */
 export interface Pair {
   readonly text: keyof Scheme;
   readonly ground: keyof Scheme;

@@ -34,6 +34,7 @@ import { type PictureLayout, type PictureParts, pictureParts } from './pictures.
 import { storySchema } from './story-schema.ts';
 import { typeset, typesetRuns } from './typeset.ts';
 
+/** How a story is rendered. */
 export interface StoryOptions {
   /** Site path of the page the story stands on. */
   readonly page: string;
@@ -56,6 +57,7 @@ export interface StoryOptions {
   readonly plain?: boolean;
 }
 
+/** A story as markup, with the pictures it names and what was found in it. */
 export interface RenderedStory {
   readonly html: Html;
   readonly outputs: readonly PictureOutput[];

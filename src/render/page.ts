@@ -37,8 +37,11 @@ interface PageInput {
   readonly modified?: string | undefined;
 }
 
+/** Site path of the icon. */
 export const ICON_PATH = 'icon.svg';
+/** Site path of the Atom feed. */
 export const FEED_PATH = 'feed.xml';
+/** Site path of the JSON feed. */
 export const JSON_FEED_PATH = 'feed.json';
 
 /** Parts of the two faces that every page begins with: loaded at once, before the style sheet asks for them. */

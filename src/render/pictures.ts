@@ -21,6 +21,7 @@ export interface PictureLayout {
   readonly ratio?: number;
 }
 
+/** How one picture is shown. */
 export interface PictureOptions {
   /** First thing on the page: loaded at once and before other pictures. */
   readonly eager?: boolean;

@@ -125,6 +125,7 @@ const scriptFile = (lang: string, { templates }: Tools): MadeDocument<Diagnostic
   return { content: script.bytes };
 };
 
+/** The catalogue, with its search where the program was compiled for browsers. */
 export const catalogue: PlanningChannel<'site'> = {
   name: 'catalogue',
   where: 'site',

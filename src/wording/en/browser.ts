@@ -15,6 +15,7 @@ interface ReadAs {
 const readAs = (read: readonly ReadAs[]): string =>
   read.map(({ typed, as }) => `“${typed}” read as ${as.map((word) => `“${word}”`).join(' or ')}`).join('; ');
 
+/** What the catalogue’s search says. */
 export const browser = {
   loading: 'Looking…',
   notLoaded: 'The search could not be loaded. Everything we have packed is listed below.',

@@ -48,25 +48,35 @@ export const FALL_AWAY = new Set([
   'compact',
 ]);
 
+/** Whether a word is a number, in figures or in letters. */
 export const isNumber = (word: Word): boolean => /^[\d½¼¾⅓⅔⅛]/.test(word.folded) || counts.has(word.folded);
 /** Sizes of paper, ISO 216. */
 const PAPER = /^[abc](?:[0-9]|10)$/;
+
+/** Whether a word is a size by itself: "30cm", "30x40", or a size of paper. */
 export const isMeasured = (word: Word): boolean => {
   if (PAPER.test(word.folded)) return true;
   const unit = /^[\d.,½¼¾/x×]+([a-z]*)$/.exec(word.folded)?.[1];
   return unit !== undefined && unit !== '' && (units.has(unit) || unit === 'x');
 };
 
+/** Whether a word is a colour. */
 export const isColour = (word: Word): boolean => colours.has(word.folded);
+/** Whether a word is a material. */
 export const isMaterial = (word: Word): boolean => materials.has(word.folded);
+/** Whether a folded word looks like a participle that describes: "painted", not "seed". Common practice, no source. */
 export const isParticiple = (folded: string): boolean =>
   folded.length > 3 && folded.endsWith('ed') && !folded.endsWith('eed') && !notAdjectives.has(folded);
+
+/** Whether a word describes, by our lists and by its ending. */
 export const isAdjective = ({ folded, key }: Word): boolean =>
   adjectives.has(folded) ||
   (!notAdjectives.has(folded) &&
     !notAdjectives.has(key) &&
     !goods.has(key) &&
     (adjectiveEndings.test(folded) || isParticiple(folded)));
+
+/** Whether a word names a thing that is sold, by our list and by the endings of things that do something. */
 export const isGoods = ({ folded, key }: Word): boolean =>
   goods.has(key) || goods.has(folded) || (/(?:[a-z]{3}(?:er|or)|holder)$/.test(key) && !adjectives.has(key));
 

@@ -27,6 +27,7 @@ import {
   type NameWord,
 } from './name-words.ts';
 
+/** One thing that a name speaks of. */
 export interface Thing {
   /** Words before the head that tell it apart, in order, the kind's own among them. */
   readonly modifiers: readonly Modifier[];
@@ -169,6 +170,7 @@ export const readThing = (words: readonly NameWord[]): Thing | undefined => {
 /** Whether words say only how a thing is, how large or how many. */
 export const onlyDescribes = (words: readonly Word[]): boolean => words.every(describes);
 
+/** Whether the first word names a thing that is sold. */
 export const startsWithGoods = (words: readonly Word[]): boolean => {
   const [first] = words;
   return first !== undefined && isGoods(first);

@@ -13,6 +13,7 @@ interface FieldParameters {
   readonly b: number;
 }
 
+/** How documents are ranked. */
 export interface RankParameters<Field extends string> {
   /** How slowly more occurrences cease to count, more than 0. */
   readonly k1: number;
@@ -37,6 +38,7 @@ export interface Contribution<Field extends string> {
   readonly gives: number;
 }
 
+/** Ranks the documents of a collection. */
 export interface Scorer<Field extends string> {
   /** Number of documents. */
   readonly size: number;

@@ -6,6 +6,7 @@ import { type ArticleIndex, JOINED, JOINS, placeIn } from './article-index.ts';
 import type { Pairs } from './compounds.ts';
 import { FIELDS, type FieldName } from './ranking.ts';
 
+/** An article's words as numbers. */
 export interface TextStream {
   readonly index: ArticleIndex;
   /** One number a word; a pair that makes a word is that word. */
@@ -67,6 +68,7 @@ export const occurrencesIn = (stream: TextStream, key: number): readonly number[
   return counts;
 };
 
+/** Where an article says a phrase. */
 export interface StreamSpot {
   readonly field: FieldName;
   readonly file: string;

@@ -23,6 +23,7 @@ export interface Entry {
   readonly standing: number;
 }
 
+/** How well a text carries the phrases of its items. */
 export interface Tally {
   readonly items: readonly TalliedItem[];
   readonly index: PhraseIndex;

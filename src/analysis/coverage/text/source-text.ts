@@ -7,6 +7,7 @@ export interface LineColumn {
   readonly column: number;
 }
 
+/** A file's text as somewhere to find words in. */
 export interface SourceText {
   /** A reader that finds words one after the other, from a line and column on. */
   readonly from: (start: LineColumn) => (word: string) => LineColumn;
