@@ -80,10 +80,3 @@ export const addressFrom = (page: string, to: Destination): string =>
 /** Full address of a destination, for what is read away from the site. */
 export const fullAddress = (site: Pick<BoxSettings, 'url'>, to: Destination): string =>
   withFragment(site.url + encoded(to.path), to);
-
-/** Full address of an item's section. Throws for an item that is not of the box. */
-export const absoluteItemAddress = (box: Box, item: Item): string => {
-  const to = destinationOf(box, { cycle: item.cycle, item: item.slug });
-  if (!to) throw new Error(`Expected the item ${item.slug} of ${item.cycle} in the box`);
-  return fullAddress(box.settings, to);
-};

@@ -20,7 +20,8 @@ import type {
 } from './coverage.ts';
 import { overRepetitionsOf } from './over-repetition.ts';
 import type { Phrase } from './phrases/phrase.ts';
-import { phrasesOf, type SearchIndex } from './phrases/phrases.ts';
+import { phrasesOf } from './phrases/phrases.ts';
+import type { TypedSearches } from './phrases/typed.ts';
 import { readingOf } from './reading.ts';
 import type { Archive } from './rivals/archive.ts';
 import { rivalFor } from './rivals/rivals.ts';
@@ -31,7 +32,7 @@ import { partsOf } from './standing/standing.ts';
 import { type TalliedItem, tallyOf } from './standing/tally.ts';
 import { type Passage, whereIs } from './text/passage.ts';
 
-export { searchIndexOf } from './phrases/phrases.ts';
+export { searchIndexOf } from './phrases/typed.ts';
 export { type Archive, archiveOf } from './rivals/archive.ts';
 export { articleOf } from './rivals/article.ts';
 export { type ArticleIndex, indexArticle } from './rivals/article-index.ts';
@@ -88,7 +89,7 @@ interface OwnCoverageInput {
   /** The cycle's, as `passagesOf` gives them. */
   readonly passages: readonly Passage[];
   /** What people typed. */
-  readonly searches: SearchIndex;
+  readonly searches: TypedSearches;
   /** Standing that every item should reach, more than 0 and less than 1. */
   readonly aim: number;
   readonly language: Language;

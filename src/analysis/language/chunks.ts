@@ -2,7 +2,7 @@
 import { itemAt } from '../../text/item-at.ts';
 import { plain, putRight } from './tag-rules.ts';
 import { loadTagger, type Tagged } from './tagger.ts';
-import { BE, DAYS, DETERMINERS, POSSESSIVES, STANDING_ALONE, TIMES } from './word-classes.ts';
+import { BE_FORMS, DAYS, DETERMINERS, POSSESSIVE_FORMS, STANDING_ALONE, TIMES } from './word-classes.ts';
 
 /** A noun phrase without the determiners and possessives in front. Offsets in UTF-16 units. */
 interface Chunk {
@@ -14,7 +14,7 @@ interface Chunk {
 /** A letter for what a word can do in a phrase, so that the grammar is a regular expression. */
 const letterOf = ({ text, pos }: Tagged, next: string): string => {
   const word = plain(text);
-  if (DETERMINERS.has(word) || POSSESSIVES.has(word)) return 'D';
+  if (DETERMINERS.has(word) || POSSESSIVE_FORMS.has(word)) return 'D';
   if (DAYS.has(word)) return 'T';
   if ((word === 'last' || word === 'next') && TIMES.has(next)) return 'W';
   if (word === 'not' || word === "n't") return 'B';
@@ -36,7 +36,7 @@ const letterOf = ({ text, pos }: Tagged, next: string): string => {
     case 'CCONJ':
       return word === 'but' ? '-' : 'K';
     case 'AUX':
-      return BE.has(word) ? 'B' : '-';
+      return BE_FORMS.has(word) ? 'B' : '-';
     default:
       return '-';
   }

@@ -5,7 +5,7 @@ import { EDGE, isArticle, isEdge, isNominal, isParticiple, type Near, type Site 
 import type { Tagged } from './tagger.ts';
 import { thingRules } from './thing-rules.ts';
 import { verbRules } from './verb-rules.ts';
-import { MODALS } from './word-classes.ts';
+import { MODAL_FORMS } from './word-classes.ts';
 
 /** Lower case, one kind of apostrophe, and "veryyyy" as "very". */
 export const plain = (word: string): string =>
@@ -96,7 +96,7 @@ const askedOf = (sites: readonly Near[], i: number): boolean => {
   while (!isEdge(at(first - 1)) && i - first <= LONGEST_SUBJECT) {
     first--;
     if (isVerb(at(first)))
-      return MODALS.has(at(first).word) && isEdge(at(first - 1)) && isArticle(at(first + 1));
+      return MODAL_FORMS.has(at(first).word) && isEdge(at(first - 1)) && isArticle(at(first + 1));
   }
   return false;
 };

@@ -49,7 +49,7 @@ export const histogramOf = (counts: readonly ParcelCount[]): Histogram =>
 export const pooledHistogram = (histograms: readonly Histogram[]): Histogram => collected(histograms.flat());
 
 /** All days of a histogram together. */
-export const tallyOf = (histogram: Histogram): ParcelTally =>
+export const parcelTallyOf = (histogram: Histogram): ParcelTally =>
   histogram.reduce(
     (sum, one) => ({
       delivered: sum.delivered + one.delivered,

@@ -65,7 +65,7 @@ export const isColour = (word: Word): boolean => colours.has(word.folded);
 /** Whether a word is a material. */
 export const isMaterial = (word: Word): boolean => materials.has(word.folded);
 /** Whether a folded word looks like a participle that describes: "painted", not "seed". Common practice, no source. */
-export const isParticiple = (folded: string): boolean =>
+export const endsAsParticiple = (folded: string): boolean =>
   folded.length > 3 && folded.endsWith('ed') && !folded.endsWith('eed') && !notAdjectives.has(folded);
 
 /** Whether a word describes, by our lists and by its ending. */
@@ -74,7 +74,7 @@ export const isAdjective = ({ folded, key }: Word): boolean =>
   (!notAdjectives.has(folded) &&
     !notAdjectives.has(key) &&
     !goods.has(key) &&
-    (adjectiveEndings.test(folded) || isParticiple(folded)));
+    (adjectiveEndings.test(folded) || endsAsParticiple(folded)));
 
 /** Whether a word names a thing that is sold, by our list and by the endings of things that do something. */
 export const isGoods = ({ folded, key }: Word): boolean =>

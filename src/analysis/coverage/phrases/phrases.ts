@@ -5,8 +5,6 @@ import { type NameOrigin, readName } from './name.ts';
 import type { Origin, Phrase } from './phrase.ts';
 import { type ItemWords, searchIndexOf, type TypedSearches, typedFor } from './typed.ts';
 
-export { searchIndexOf, type TypedSearches as SearchIndex } from './typed.ts';
-
 /**
  * What phrases weigh by where they are from, where nobody knows what was typed: of ten people who look for the
  * thing, so many type it so. Common practice, no source: the common noun is what most type; the name, what those

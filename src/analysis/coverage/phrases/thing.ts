@@ -14,6 +14,7 @@ import { audiences, roomBefore, rooms } from '../../language/lexicon/settings.ts
 import { type Modifier, modifiersOf } from './modifiers.ts';
 import {
   describes,
+  endsAsParticiple,
   FALL_AWAY,
   fallsAway,
   isAdjective,
@@ -22,7 +23,6 @@ import {
   isMaterial,
   isMeasured,
   isNumber,
-  isParticiple,
   measureEnd,
   type NameWord,
 } from './name-words.ts';
@@ -98,7 +98,7 @@ const joinsQuality = (words: readonly Word[], end: number): boolean => {
   return (
     end > 2 &&
     (/^(?:proof|resistant|friendly|free|safe|shaped|style|only)$/.test(quality.folded) ||
-      isParticiple(quality.folded)) &&
+      endsAsParticiple(quality.folded)) &&
     (goods.has(thing.key) || thing.key !== thing.folded) &&
     !isGoods(noun) &&
     !containers.has(noun.folded)
