@@ -3,6 +3,7 @@
 import type { Moment, ParcelCount, Parcels, PlainDate, RevealHabit } from '../../model/box.ts';
 import { dateInZone } from '../../model/calendar.ts';
 import { dateOfDay, dayOfDate } from '../../text/days.ts';
+import { defined } from '../../text/defined.ts';
 import { type ArrivedShare, dateOfShare, type Sending, sendingsOf, shareByDate } from './calendar-curve.ts';
 import { compareBy, type Group } from './compare.ts';
 import { DEFAULT_SHARE } from './default-share.ts';
@@ -161,21 +162,23 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
         : told
           ? shareByDate(leaving, curve, eve)
           : undefined;
-  const reveal = judgeReveal({
-    ...(planned !== undefined && { planned }),
-    asOf,
-    habit,
-    timeZone,
-    expected: dates,
-    settled,
-    reached,
-    ...(atReveal && { before: atReveal.share }),
-    share: wanted,
-  });
-  return {
+  const reveal = judgeReveal(
+    defined({
+      planned,
+      asOf,
+      habit,
+      timeZone,
+      expected: dates,
+      settled,
+      reached,
+      before: atReveal?.share,
+      share: wanted,
+    }),
+  );
+  return defined({
     cycle,
-    ...(theme !== undefined && { theme }),
-    ...(parcels && { file: parcels.file }),
+    theme,
+    file: parcels?.file,
     asOf,
     asOfDate: dateOfDay(asOfDay),
     timeZone,
@@ -186,7 +189,7 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
     sendings: counts.length > 0 ? leaving : [],
     curve: own,
     outlook,
-    ...(overdue && { overdue }),
+    overdue,
     carriers: compareBy('carrier', counts, wanted, overdue?.limit),
     regions: compareBy('region', counts, wanted, overdue?.limit),
     reveal,
@@ -194,6 +197,6 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
       moment,
       share: shareByDate(leaving, curve, dayOfDate(dateInZone(moment, timeZone)) - 1).share,
     })),
-    ...(atReveal && { atReveal }),
-  };
+    atReveal,
+  });
 };

@@ -115,6 +115,8 @@ const sheetView = ({ told, sealed }: LetterSheetData, made: Headed, bytes: numbe
   const month = monthName(cycle, lang);
   return {
     words,
+    /** Of the sheet, which is in the wording's own language. */
+    lang: wording.lang,
     pageTitle: words.title(month, typeset(settings.name, lang)),
     heading: words.heading(month, typeset(cycle.theme, lang)),
     scheme: schemeElement(cycle.palette),
