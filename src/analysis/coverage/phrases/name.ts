@@ -269,9 +269,12 @@ const singularText = (kind: readonly Word[]): string => {
 const withoutRepeats = (phrases: readonly NamePhrase[]): readonly NamePhrase[] =>
   phrases.filter(({ text }, i) => phrases.findIndex((other) => other.text === text) === i);
 
+/** A name or a search as people type it: in small letters, with single spaces. Its signs stay as they are. */
+export const asTyped = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, ' ');
+
 /** The name as it is, where it cannot be taken apart. */
 const whole = (name: string, words: readonly Word[]): ReadName => {
-  const text = /\p{L}/u.test(name) ? name.trim().toLowerCase().replace(/\s+/g, ' ') : '';
+  const text = /\p{L}/u.test(name) ? asTyped(name) : '';
   const head = text !== '' && words.length > 0 ? textOf(words.slice(-1)) : text;
   return {
     head,

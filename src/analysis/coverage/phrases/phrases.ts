@@ -1,7 +1,7 @@
 /** The phrases a shopper would type to find an item, weightiest first. */
 import type { Item, Search } from '../../../model/box.ts';
 import type { Language, Word } from '../../language/language.ts';
-import { type NameOrigin, readName } from './name.ts';
+import { asTyped, type NameOrigin, readName } from './name.ts';
 import type { Origin, Phrase } from './phrase.ts';
 import { type ItemWords, searchIndexOf, type TypedSearches, typedFor } from './typed.ts';
 
@@ -65,8 +65,6 @@ const headIn = (words: readonly Word[], head: string): number => {
   const at = words.findLastIndex(({ text }) => text.toLowerCase() === head);
   return at < 0 ? words.length - 1 : at;
 };
-
-const asTyped = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, ' ');
 
 /**
  * The first of several qualities, if it may stand before a noun: "tan; flowers in mixed pinks" → "tan". The others are of
