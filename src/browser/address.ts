@@ -12,16 +12,20 @@ export interface Query {
   readonly sale: string;
 }
 
+/** What a query asks for, by the names that the form and the address have for it. */
 export const QUERY_NAMES = ['q', 'kind', 'when', 'colour', 'material', 'sale'] as const;
 
+/** A query of the value that each name has; empty where it asks for nothing. */
 export const queryFrom = (of: (name: (typeof QUERY_NAMES)[number]) => string): Query =>
   Object.fromEntries(QUERY_NAMES.map((name) => [name, of(name)])) as never;
 
+/** The query that the page's address asks. */
 export const queryOfAddress = (): Query => {
   const given = new URLSearchParams(location.search);
   return queryFrom((name) => given.get(name) ?? '');
 };
 
+/** Whether a query asks for nothing. */
 export const isNothing = (query: Query): boolean => QUERY_NAMES.every((name) => query[name].trim() === '');
 
 /** The address of a query on this page. */

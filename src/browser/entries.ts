@@ -1,6 +1,7 @@
 /** The page's own entries, which results are made of: nothing that stands there is loaded again. */
 import type { PublishedParticulars } from '../analysis/search/published.ts';
 
+/** An item as the page lists it. */
 export interface CatalogueEntry {
   readonly id: number;
   readonly element: HTMLLIElement;

@@ -2,8 +2,8 @@
 import type { Query } from './address.ts';
 import type { CatalogueEntry } from './entries.ts';
 
-export type FacetName = Exclude<keyof Query, 'q'>;
-export type Facets = Readonly<Partial<Record<FacetName, string>>>;
+type FacetName = Exclude<keyof Query, 'q'>;
+type Facets = Readonly<Partial<Record<FacetName, string>>>;
 
 /** Whether an entry is of a facet's value. */
 const FACETS: Readonly<Record<FacetName, (entry: CatalogueEntry) => readonly string[]>> = {
@@ -16,6 +16,7 @@ const FACETS: Readonly<Record<FacetName, (entry: CatalogueEntry) => readonly str
 
 const NAMES = Object.keys(FACETS) as FacetName[];
 
+/** What a query narrows down by. */
 export const facetsOf = (query: Query): Facets =>
   Object.fromEntries(NAMES.filter((name) => query[name] !== '').map((name) => [name, query[name]]));
 

@@ -1,7 +1,7 @@
 /** The search form: what it asks, and what it shows to be asked. */
 import { QUERY_NAMES, type Query, queryFrom } from './address.ts';
 
-export interface SearchForm {
+interface SearchForm {
   readonly field: HTMLInputElement;
   readonly read: () => Query;
   readonly write: (query: Query) => void;
@@ -27,6 +27,7 @@ const setValue = (control: unknown, value: string): void => {
   }
 };
 
+/** The search form of the page. */
 export const formOf = (root: HTMLFormElement): SearchForm => {
   const reset = root.querySelector<HTMLElement>('[type=reset]');
   const details = root.querySelector('details');

@@ -9,6 +9,7 @@ const answers = (word: Word, { folded, stems }: AskedWord): boolean =>
   stems.slip.has(word.stem) ||
   (stems.beginning.size > 0 && word.folded.startsWith(folded));
 
+/** Marks the words that answer a query, and knows which of them it has met. */
 export interface Highlighter {
   readonly asked: readonly AskedWord[];
   /** The text as nodes, answering words in `<mark>`. */
@@ -24,6 +25,7 @@ export interface Highlighter {
 /** Texts of entries and their words: the same few are marked at every key. */
 export type WordsOf = (text: string) => readonly Word[];
 
+/** Cuts texts into words, each once. */
 export const wordsRemembered = (language: Language): WordsOf => {
   const known = new Map<string, readonly Word[]>();
   return (text) => {
@@ -33,6 +35,7 @@ export const wordsRemembered = (language: Language): WordsOf => {
   };
 };
 
+/** A highlighter for the words that were asked for; nothing is marked yet. */
 export const highlighterFor = (asked: readonly AskedWord[], wordsOf: WordsOf): Highlighter => {
   const seen = new Set<AskedWord>();
   const hits = (text: string): readonly Word[] =>

@@ -27,5 +27,7 @@ const load = (address: string): Promise<unknown> =>
     document.head.append(script);
   });
 
+/** The first file of the index. Rejects where it cannot be loaded. */
 export const loadHead = (address: string): Promise<HeadFile> => load(address) as Promise<HeadFile>;
+/** A file of the words of stories. Rejects where it cannot be loaded. */
 export const loadStory = (address: string): Promise<PackedIndex> => load(address) as Promise<PackedIndex>;

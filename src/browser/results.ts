@@ -108,12 +108,13 @@ export interface Hit {
   readonly all: boolean;
 }
 
-export interface ResultList {
+interface ResultList {
   readonly show: (hits: readonly Hit[], answer: Answer | undefined) => void;
   readonly showEmpty: (content: DocumentFragment) => void;
   readonly clear: () => void;
 }
 
+/** The list of results in a region of the page; it is empty at first. */
 export const resultList = (region: HTMLElement, language: Language): ResultList => {
   const list = document.createElement('ol');
   const more = document.createElement('button');

@@ -2,7 +2,7 @@
 
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Cycle, Picture } from '../model/box.ts';
-import { dateInZone, isoInstant, lastChanged, longDate, mendedOn, monthName } from '../model/calendar.ts';
+import { dateInZone, isoInstant, lastChanged, mendedOn, monthName } from '../model/calendar.ts';
 import { revealedAt } from '../model/seal.ts';
 import { absoluteAddress, articlePath } from '../render/addresses.ts';
 import { type ArticleFacts, articleFactsOf } from '../render/article-facts.ts';
@@ -24,6 +24,7 @@ import { articleGraph, jsonLdScript, type ListedProduct } from '../render/struct
 import type { Templates } from '../render/templates.ts';
 import { typeset } from '../render/typeset.ts';
 import { defined } from '../text/defined.ts';
+import { longDate } from '../text/long-date.ts';
 import { type PlanningChannel, type PublicInput, plannedDocument, type Tools } from './channel.ts';
 
 /** The article before or after, as this one names it at its end. */
@@ -183,6 +184,7 @@ const planned = ({ box, asOf }: PublicInput, frames: Frames, position: number) =
   return [plannedDocument(articlePath(cycle), 'page', data, articlePage)];
 };
 
+/** An article for each unsealed cycle. */
 export const article: PlanningChannel<'site'> = {
   name: 'article',
   where: 'site',

@@ -28,6 +28,7 @@ const asset = (path: string, { templates }: Tools): MadeDocument<Diagnostic> => 
   return { content };
 };
 
+/** The style sheets, fonts and pictures of templates/, and the icon. */
 export const assets: PlanningChannel<'site'> = {
   name: 'assets',
   where: 'site',

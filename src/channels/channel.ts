@@ -6,7 +6,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment } from '../model/box.ts';
 import type { Completeness } from '../model/carried.ts';
 import type { OpenBox } from '../model/seal.ts';
-import type { MadeDocument, Output, PictureOutput, Step, Where } from '../render/output.ts';
+import type { MadeDocument, PictureOutput, Step, Where } from '../render/output.ts';
 import type { Templates } from '../render/templates.ts';
 import type { Wording } from '../wording/wording.ts';
 
@@ -125,24 +125,18 @@ interface InputOf {
   readonly backroom: PrivateInput;
 }
 
-/** A way out of one folder, where `Verb` names what it does; of either folder where `W` names both. */
-type WayOut<W extends Where, Verb extends string, Result> = W extends Where
+/**
+ * A way out of one folder; of either where `W` names both. `plan` turns the box into data and is quick; what takes time
+ * is in the documents' makers.
+ */
+export type PlanningChannel<W extends Where = Where> = W extends Where
   ? {
       /** The trade's word for what it makes; also the template's name where it has one. */
       readonly name: string;
       readonly where: W;
-    } & { readonly [V in Verb]: (input: InputOf[W]) => Result }
+      readonly plan: (input: InputOf[W]) => ChannelPlan;
+    }
   : never;
-
-/** A way out. `plan` turns the box into data and is quick; what takes time is in the documents' makers. */
-export type PlanningChannel<W extends Where = Where> = WayOut<W, 'plan', ChannelPlan>;
-
-export interface ChannelResult {
-  readonly outputs: readonly Output[];
-  readonly diagnostics: readonly Diagnostic[];
-}
-
-export type Channel<W extends Where = Where> = WayOut<W, 'make', ChannelResult>;
 
 /** A file by its place. */
 export interface FilePlace {

@@ -100,6 +100,7 @@ const json = (data: FeedData, _: Tools, contents: readonly string[]): MadeDocume
   content: jsonFeedText(feedOf(data, contents)),
 });
 
+/** Both feeds of the site. */
 export const feeds: PlanningChannel<'site'> = {
   name: 'feeds',
   where: 'site',

@@ -158,6 +158,7 @@ const homePage = (data: HomeData, { templates, wording }: Tools): MadeDocument<D
   };
 };
 
+/** The first page of the site. */
 export const home: PlanningChannel<'site'> = {
   name: 'home',
   where: 'site',

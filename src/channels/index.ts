@@ -17,6 +17,7 @@ import { proof } from './proof/index.ts';
 import { robots } from './robots.ts';
 import { sitemap } from './sitemap.ts';
 
+/** All but the closing ones. */
 export const channels: readonly PlanningChannel[] = [
   article,
   home,

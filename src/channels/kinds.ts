@@ -15,6 +15,7 @@ import {
   itemDestination,
 } from '../render/addresses.ts';
 import { callView, type StatedFact, statedFacts } from '../render/article-parts.ts';
+import type { Html } from '../render/html.ts';
 import { kindPlate } from '../render/layouts.ts';
 import { priceText } from '../render/money.ts';
 import type { MadeDocument, PictureOutput } from '../render/output.ts';
@@ -22,8 +23,10 @@ import { linker, pageText } from '../render/page.ts';
 import { pictureMarkup, socialPicture, widestPath } from '../render/pictures.ts';
 import { type CallFacts, framesOf, type PageFrame } from '../render/site-facts.ts';
 import { jsonLdScript, kindGraph } from '../render/structured-data.ts';
-import { capitalised, typeset } from '../render/typeset.ts';
+import { typeset } from '../render/typeset.ts';
+import { capitalised } from '../text/capitalised.ts';
 import { defined } from '../text/defined.ts';
+import { digestOf } from '../text/digest.ts';
 import { remembered } from '../text/remembered.ts';
 import type { Wording } from '../wording/wording.ts';
 import { type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
@@ -54,6 +57,12 @@ interface ListedKind {
   readonly count: number;
 }
 
+/** One list for all pages: its digest stands for it, because each page would have to hash it again. */
+interface KindList {
+  readonly digest: string;
+  readonly kinds: readonly ListedKind[];
+}
+
 interface KindData {
   readonly frame: PageFrame;
   readonly call: CallFacts;
@@ -64,8 +73,8 @@ interface KindData {
   readonly entries: readonly KindEntry[];
   /** The day something on the page last changed. */
   readonly changed: string;
-  /** Every kind with a page, this one too: one list for all pages. */
-  readonly listed: readonly ListedKind[];
+  /** Every kind with a page, this one too. */
+  readonly listed: KindList;
 }
 
 /** "5 so far, from April 2025 to March 2026: …": what the page holds, in plain words. */
@@ -114,24 +123,24 @@ const entryView = (
 const kindView = (
   data: KindData,
   summary: string,
-  { templates, wording }: Tools,
+  callPart: Html,
+  words: Wording['site'],
   pictures: PictureOutput[],
 ) => {
   const { frame, path, kind } = data;
   const { lang } = frame.site;
   const link = linker(path);
-  const words = wording.site;
   const named = (one: string): string => typeset(capitalised(one, lang), lang);
   return {
     words: words.kind,
     kind: named(kind),
     summary: typeset(summary, lang),
     items: data.entries.map((entry, i) => entryView(entry, i === 0, data, words, pictures)),
-    others: data.listed
+    others: data.listed.kinds
       .filter((other) => other.path !== path)
       .map((other) => ({ href: link(other.path), kind: named(other.kind), count: other.count })),
     catalogue: link(CATALOGUE_PATH),
-    callPart: templates.render('call', callView(frame.site, data.call, words.call)),
+    callPart,
   };
 };
 
@@ -144,11 +153,13 @@ declare module '../render/templates.ts' {
 const kindPage = (data: KindData, tools: Tools): MadeDocument<Diagnostic> => {
   const { frame, kind, path, entries, changed } = data;
   const { site } = frame;
-  const words = tools.wording.site.kind;
-  const title = words.title(capitalised(kind, site.lang));
-  const summary = summaryOf(entries, site.lang, words);
+  const { render } = tools.templates;
+  const words = tools.wording.site;
+  const title = words.kind.title(capitalised(kind, site.lang));
+  const summary = summaryOf(entries, site.lang, words.kind);
   const pictures: PictureOutput[] = [];
-  const body = tools.templates.render('kind', kindView(data, summary, tools, pictures));
+  const call = render('call', callView(site, data.call, words.call));
+  const body = render('kind', kindView(data, summary, call, words, pictures));
   const social = entries.find(({ item }) => item.pictures[0])?.item.pictures[0];
   const content = pageText(
     {
@@ -205,6 +216,7 @@ const entriesOf = (box: Box, { items }: KindGroup, asOf: Moment): readonly KindE
       };
     });
 
+/** A page for each kind that three or more unsealed items share. */
 export const kinds: PlanningChannel<'site'> = {
   name: 'kinds',
   where: 'site',
@@ -213,11 +225,12 @@ export const kinds: PlanningChannel<'site'> = {
     const frames = framesOf(box, asOf);
     const [frame, call] = [frames.frame(), frames.call()];
     const groups = kindsWithPage(box);
-    const listed = groups.map((group) => ({
+    const kindList = groups.map((group) => ({
       kind: group.kind,
       path: groupPath(group),
       count: group.items.length,
     }));
+    const listed = { digest: digestOf(kindList), kinds: kindList };
     const dataOf = (group: KindGroup): KindData => ({
       frame,
       call,

@@ -42,6 +42,7 @@ const notFoundPage = (data: NotFoundData, { templates, wording }: Tools): MadeDo
   content: documentText(templates.render('not-found', notFoundView(data, wording.site))),
 });
 
+/** The page that a host shows for an address that leads nowhere. */
 export const notFound: PlanningChannel<'site'> = {
   name: 'not-found',
   where: 'site',

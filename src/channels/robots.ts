@@ -35,6 +35,7 @@ const robotsFile = (sitemap: string, { wording }: Tools) => ({
   content: robotsText(sitemap, wording.site.robots),
 });
 
+/** What robots are told; it reports a site in a folder, where they do not look. */
 export const robots: PlanningChannel<'site'> = {
   name: 'robots',
   where: 'site',

@@ -83,6 +83,7 @@ const documentsOf = (data: SitemapData): readonly PlannedDocument[] => {
   );
 };
 
+/** The sitemap, in as many files as it needs. */
 export const sitemap: PlanningChannel<'site'> = {
   name: 'sitemap',
   where: 'site',

@@ -59,7 +59,7 @@ export const unclosedQuote = (kind: CsvKind, line: number, weight: Weight, then 
 const MOST_NAMED = 10;
 
 /** Rows that were passed over, each named until there are too many. */
-export interface PassedRows {
+interface PassedRows {
   readonly passOver: (line: number, message: string, fix: string) => void;
   readonly count: () => number;
   /** The rest, counted together: nothing where every row was named. `expected` is what a row should hold. */

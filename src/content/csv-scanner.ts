@@ -5,7 +5,7 @@
  */
 
 /** What is called as a file is read. */
-export interface CsvHandlers {
+interface CsvHandlers {
   /** The first row with words in it; gives the columns to keep, or undefined to read no further. */
   readonly header: (cells: readonly string[], line: number) => readonly number[] | undefined;
   /** One row: the cells of the kept columns, trimmed, empty where the row is short. The array is used again. */
@@ -15,7 +15,7 @@ export interface CsvHandlers {
 }
 
 /** Takes a file’s text in chunks; `end` tells that there are no more. */
-export interface CsvScanner {
+interface CsvScanner {
   readonly write: (text: string) => void;
   readonly end: () => void;
 }
@@ -40,7 +40,7 @@ const delimiterOf = (line: string): string => {
 };
 
 /** How the signs of a file are taken. */
-export interface CsvOptions {
+interface CsvOptions {
   /** Without them a quote is a sign like any other; with them unless it is said otherwise. */
   readonly quotes?: boolean;
 }

@@ -22,14 +22,14 @@ import {
 } from './write-yaml.ts';
 
 /** Offsets into the text of the fields. */
-export interface Edit {
+interface TextEdit {
   readonly from: number;
   readonly to: number;
   readonly text: string;
 }
 
 /** Edits that belong together, in the order of the text and apart from each other. */
-export type Edits = readonly Edit[];
+export type Edits = readonly TextEdit[];
 
 /** A text of fields with its document. */
 export interface Fields {

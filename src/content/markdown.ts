@@ -30,7 +30,7 @@ function tablesAndNotes(this: Processor): void {
 const parser = unified().use(remarkParse).use(tablesAndNotes).use(remarkDirective).freeze();
 
 /** The leaf directives that mean something; all others are an author's colons. */
-export const DIRECTIVES: readonly string[] = ['item', 'box', 'voices', 'peek', 'call'];
+const DIRECTIVES: readonly string[] = ['item', 'box', 'voices', 'peek', 'call'];
 
 const sourceOf = (node: Nodes, text: string): string =>
   text.slice(node.position?.start.offset ?? 0, node.position?.end.offset ?? 0);

@@ -27,7 +27,7 @@ const nameNumbers = () => {
 };
 
 /** One parcel as it is counted. */
-export interface CountedParcel {
+interface CountedParcel {
   readonly shipped: number;
   /** 0 to 511. */
   readonly days: number;
@@ -42,7 +42,7 @@ export interface CountedParcel {
 type Cell = { -readonly [K in keyof ParcelCount]: ParcelCount[K] } & { lines: number[] };
 
 /** Counts parcels that are alike, each number once. */
-export interface ParcelCounter {
+interface ParcelCounter {
   /** False when the parcel was counted before. */
   readonly add: (parcel: CountedParcel) => boolean;
   readonly counts: () => readonly ParcelCount[];

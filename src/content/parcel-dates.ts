@@ -1,7 +1,7 @@
 /** Dates as carriers' exports write them → day numbers. Never guesses which of two numbers is the month. */
 
 import { Temporal } from 'temporal-polyfill';
-import { dayNumber } from '../text/days.ts';
+import { dayNumber, MS_A_DAY } from '../text/days.ts';
 import { itemAt } from '../text/item-at.ts';
 
 /** A cell as a day, or why it is none. */
@@ -115,8 +115,8 @@ export const dateReader = (
       if (zone === undefined) return { day: local };
       const [, sign, h = '0', m = '0'] = /^([+-])(\d{2}):?(\d{2})$/.exec(zone) ?? [];
       const east = (Number(h) * 60 + Number(m)) * (sign === '-' ? -1 : 1);
-      const utc = local * 86_400_000 + (late * 60 + Number(minutes) - east) * MS_A_MINUTE;
-      return { day: Math.floor((utc + offsetAt(utc)) / 86_400_000) };
+      const utc = local * MS_A_DAY + (late * 60 + Number(minutes) - east) * MS_A_MINUTE;
+      return { day: Math.floor((utc + offsetAt(utc)) / MS_A_DAY) };
     }
     return { fault: 'shape' };
   };

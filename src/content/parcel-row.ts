@@ -20,7 +20,7 @@ export type ParcelFormat = { readonly [column in ParcelColumn]?: string | undefi
 };
 
 /** What a row says. */
-export type RowReading =
+type RowReading =
   | {
       readonly kind: 'parcel';
       /** Days since 1970-01-01. */
@@ -44,7 +44,7 @@ const LOST = ['lost', 'missing'];
 const RETURNED = ['returned', 'return to sender', 'returned to sender'];
 
 /** No carrier takes longer, and a mistyped year does. Common practice, no source. */
-export const MOST_DAYS = 366;
+const MOST_DAYS = 366;
 
 const fault = (message: string, fix: string): RowReading => ({ kind: 'fault', message, fix });
 

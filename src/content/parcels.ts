@@ -22,7 +22,7 @@ import { PARCEL_COLUMNS, type ParcelColumn, type ParcelFormat, rowReader } from 
 export type { ParcelFormat } from './parcel-row.ts';
 
 /** What has to be known to read a file of shipments. */
-export interface ParcelsInput {
+interface ParcelsInput {
   readonly file: string;
   readonly format: ParcelFormat;
   /** Where box.md says it. */

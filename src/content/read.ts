@@ -24,6 +24,7 @@ export interface Usable<T> extends Written<T> {
   readonly value: T;
 }
 
+/** Whether a file gave a record. */
 export const isUsable = <T>(written: Written<T>): written is Usable<T> => written.value !== undefined;
 
 /** The records of one cycle’s folder. */

@@ -45,33 +45,3 @@ export const frontMatterOf = ({ path: file, text }: TextSource, parsed: ParsedFi
   const { data, body, diagnostics } = parsed;
   return { file, data, locationOf: placeOf, fields, text, body, diagnostics };
 };
-
-/** Raise when parsing the same text gives something else, so that what was remembered is not used. */
-export const PARSING_VERSION = 2;
-
-/**
- * A reader that parses what is not known yet. The parser is loaded only when some file needs it, which is most of
- * the time that reading unchanged content would take.
- */
-export const fileReaderFor = async (
-  texts: readonly TextSource[],
-  known: (source: TextSource) => ParsedFile | undefined,
-): Promise<{ readonly read: FileReader; readonly parsed: ReadonlyMap<string, ParsedFile> }> => {
-  const parsed = new Map<string, ParsedFile>();
-  const records = texts.filter(({ path }) => path.endsWith('.md'));
-  const unknown = records.filter((source) => {
-    const remembered = known(source);
-    if (remembered) parsed.set(source.path, remembered);
-    return remembered === undefined;
-  });
-  if (unknown.length > 0) {
-    const { parseFile } = await import('./front-matter.ts');
-    for (const source of unknown) parsed.set(source.path, parseFile(source));
-  }
-  const read: FileReader = (source) => {
-    const file = parsed.get(source.path);
-    if (!file) throw new Error(`Expected ${source.path} among the parsed files`);
-    return frontMatterOf(source, file);
-  };
-  return { read, parsed };
-};

@@ -6,7 +6,7 @@ import { csvScanner } from './csv-scanner.ts';
 import type { TextSource } from './sources.ts';
 
 /** A phrase and how often it was typed. */
-export interface SearchRow {
+interface SearchRow {
   readonly phrase: string;
   readonly count: number;
   readonly location: Location;

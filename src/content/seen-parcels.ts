@@ -4,7 +4,7 @@ import { hash64 } from '../text/fnv.ts';
 import { itemAt } from '../text/item-at.ts';
 
 /** A number that was met before. */
-export interface SeenParcel {
+interface SeenParcel {
   /** Line where it stood first. */
   readonly line: number;
   /** What was noted of it. */

@@ -8,8 +8,9 @@ import { holdsNumbers } from './yaml-fields.ts';
 export type FieldValue = FieldScalar | readonly FieldValue[] | { readonly [key: string]: FieldValue };
 
 /** Null is a key without a value. */
-export type FieldScalar = string | number | boolean | null;
+type FieldScalar = string | number | boolean | null;
 
+/** Whether a value is a single one, neither list nor map. */
 export const isFieldScalar = (value: FieldValue): value is FieldScalar =>
   typeof value !== 'object' || value === null;
 /** Whether a value is made of what fields hold, as is all that YAML's core schema reads. */
@@ -18,6 +19,7 @@ export const isFieldValue = (value: unknown): value is FieldValue => {
   return value === null || Object.values(value).every(isFieldValue);
 };
 
+/** Whether a value is a list. */
 export const isFieldList = (value: FieldValue): value is readonly FieldValue[] => Array.isArray(value);
 
 /** How a scalar stood in the file: plain, between quotes of a sort, or as a block (`|`, `>`) with its text as written. */
@@ -29,7 +31,7 @@ export type ScalarForm =
 const UNPRINTABLE = /[\u007f-\u009f\u2028\u2029\ufeff\ufffe\uffff]/g;
 
 /** Between double quotes, on one line, whatever it is. YAML 1.2 §5.7 knows every escape of JSON. */
-export const doubleQuoted = (text: string): string =>
+const doubleQuoted = (text: string): string =>
   JSON.stringify(text).replace(
     UNPRINTABLE,
     (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,

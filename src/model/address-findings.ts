@@ -2,7 +2,7 @@
 import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
 
 /** A cycle's address, and where its record says it. */
-export interface WrittenAddress {
+interface WrittenAddress {
   readonly address: string;
   readonly location: () => Location;
 }

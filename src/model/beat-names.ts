@@ -3,7 +3,7 @@
  * source.
  */
 
-export const BEAT_KINDS = [
+const BEAT_KINDS = [
   'stage',
   'hook',
   'greet',
@@ -16,11 +16,14 @@ export const BEAT_KINDS = [
   'peek',
   'call',
 ] as const;
+
+/** What a beat is for. */
 export type BeatKind = (typeof BEAT_KINDS)[number];
 
 /** Kinds that are named as they are; an item's beat is named by its slug, and the stage is set before the recording. */
 export type NamedKind = Exclude<BeatKind, 'item' | 'stage'>;
 
+/** Those kinds, in the order of telling. */
 export const NAMED_KINDS: readonly NamedKind[] = BEAT_KINDS.filter(
   (kind) => kind !== 'item' && kind !== 'stage',
 );

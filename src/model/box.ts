@@ -40,6 +40,7 @@ export interface Story {
   readonly resolved?: readonly (Target | Picture)[];
 }
 
+/** A photo with its words, as one place shows it. */
 export interface Picture {
   /** Path in the content folder. */
   readonly file: string;
@@ -73,6 +74,7 @@ export interface CallTerms {
   readonly places?: number;
 }
 
+/** Where the business is, in schema.org's names. */
 export interface PostalAddress {
   readonly streetAddress?: string;
   readonly addressLocality?: string;
@@ -81,6 +83,7 @@ export interface PostalAddress {
   readonly addressCountry?: string;
 }
 
+/** What it costs to be sent every box. */
 export interface Subscription {
   readonly name: string;
   readonly description?: string;
@@ -104,6 +107,7 @@ export interface RevealHabit {
   readonly time?: string;
 }
 
+/** The business and its settings: `content/box.md`. */
 export interface BoxSettings {
   readonly name: string;
   /** Absolute https or http address of the published site, ending in `/`. */
@@ -134,7 +138,7 @@ export interface BoxSettings {
   readonly source: RecordSource;
 }
 
-export interface Voice {
+interface Voice {
   readonly text: string;
   readonly name: string;
   readonly consent: PlainDate;
@@ -142,6 +146,7 @@ export interface Voice {
   readonly given: boolean;
 }
 
+/** The recording of a live. */
 export interface Replay {
   readonly address: string;
   readonly recorded?: PlainDate;
@@ -150,6 +155,7 @@ export interface Replay {
   readonly beats?: readonly ReplayBeat[];
 }
 
+/** When one beat begins in the recording. */
 export interface ReplayBeat {
   /** As the run sheet names it: `hook`, or an item's slug. */
   readonly name: string;
@@ -180,11 +186,13 @@ export interface LiveWords {
   readonly call?: string;
 }
 
+/** The look at the next cycle. */
 export interface Peek {
   readonly text: string;
   readonly picture?: Picture;
 }
 
+/** Pieces of an item that are sold singly. */
 export interface Spare {
   /** Pieces left; 0 is sold out. */
   readonly count: number;
@@ -210,6 +218,7 @@ export interface Hazards {
   readonly more: readonly string[];
 }
 
+/** One thing in the box. */
 export interface Item {
   readonly slug: string;
   /** The cycle's id. */
@@ -247,6 +256,7 @@ export interface BoxValue {
   readonly on: PlainDate;
 }
 
+/** One sending. */
 export interface Cycle {
   /** ISO 8601 month, `2026-03`: the folder's name. */
   readonly id: string;
@@ -265,7 +275,7 @@ export interface Cycle {
    * (`seal.ts`) it is there.
    */
   readonly reveal: Moment | undefined;
-  /** Its parcels decide the reveal; they may, from a moment on, where it has one. */
+  /** There where its parcels decide when it is revealed; never before `notBefore`. */
   readonly whenDelivered?: { readonly notBefore?: Moment };
   /** Moments at which it was to be before, oldest first, where the record names any. */
   readonly moved?: readonly Moment[];
@@ -306,6 +316,7 @@ export interface Search {
   readonly location: Location;
 }
 
+/** Everything that the content folder says, with all links resolved. */
 export interface Box {
   readonly settings: BoxSettings;
   /** Oldest first. */

@@ -1,11 +1,9 @@
 /** Moments, dates and months, in the box's time zone and language. */
 import { Temporal } from 'temporal-polyfill';
-import { longDate } from '../text/long-date.ts';
+import { longDate, longMonth } from '../text/long-date.ts';
 import { remembered } from '../text/remembered.ts';
 import type { Cycle, Moment, PlainDate } from './box.ts';
 import { type OpenBox, type OpenCycle, revealedAt } from './seal.ts';
-
-export { longDate } from '../text/long-date.ts';
 
 /**
  * The moment of an ISO 8601 date-time, local in the zone unless it bears an offset. A time that a change of
@@ -45,14 +43,11 @@ export const revealDay = (
   lang: string,
 ): string | undefined => (reveal === undefined ? undefined : longDate(dateInZone(reveal, timeZone), lang));
 
-/** "March 2026"; `month` from 1 to 12. */
+/** The month of a cycle, "March 2026"; `month` from 1 to 12. */
 export const monthName = (
   { year, month }: { readonly year: number; readonly month: number },
   lang: string,
-): string =>
-  new Intl.DateTimeFormat(lang, { month: 'long', year: 'numeric', timeZone: 'UTC' }).format(
-    Date.UTC(year, month - 1, 1),
-  );
+): string => longMonth(year, month, lang);
 
 /** ISO 8601 in UTC: "2026-03-19T19:00:00Z". */
 export const isoInstant = (moment: Moment): string =>

@@ -1,7 +1,7 @@
 /** Calls that say what is not so, as of a moment. The pages do without them; their owner should know. */
 import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
+import { longDate } from '../text/long-date.ts';
 import type { Box, Item, Moment, RecordSource } from './box.ts';
-import { longDate } from './calendar.ts';
 import { anySpareOnSale, callFor, sparePast } from './calls.ts';
 import { locationIn } from './location-in.ts';
 

@@ -52,7 +52,7 @@ export interface LiveInput {
 }
 
 /** What cues are written from. */
-export interface CueContext extends LiveInput {
+interface CueContext extends LiveInput {
   readonly speech: Speech;
   readonly words: SpokenWords;
   readonly live: LiveWords;

@@ -1,8 +1,10 @@
 /** Whether an item states what its cautions need. */
+
 import { suggestedCategory } from '../content/hurtful-kinds.ts';
 import type { Written } from '../content/read.ts';
 import type { ItemRecord } from '../content/schemas.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { defined } from '../text/defined.ts';
 import type { Category, Hazards } from './box.ts';
 
 /** What each category's cautions are made of. */
@@ -16,7 +18,7 @@ const needed: Record<Category, readonly (keyof ItemRecord)[]> = {
   children: ['minAge', 'hazards'],
 };
 
-export const categoriesOf = (record: ItemRecord): readonly Category[] =>
+const categoriesOf = (record: ItemRecord): readonly Category[] =>
   (record.category ?? []).filter((category): category is Category => category !== 'none');
 
 /** Findings about an item that can hurt somebody and does not say how. */
@@ -50,13 +52,15 @@ export const hazardFindings = ({ value, data, locationOf }: Written<ItemRecord>)
   );
 };
 
-export const hazardsOf = (record: ItemRecord): Hazards => ({
-  categories: categoriesOf(record),
-  ...(record.allergens ? { allergens: record.allergens.map((name) => name.toLowerCase()) } : {}),
-  ...(record.mayContain ? { mayContain: record.mayContain } : {}),
-  ...(record.ingredients === undefined ? {} : { ingredients: record.ingredients }),
-  ...(record.toxicTo ? { toxicTo: record.toxicTo } : {}),
-  ...(record.minAge === undefined ? {} : { minAge: record.minAge }),
-  ...(record.hazards ? { hazards: record.hazards } : {}),
-  more: record.cautions ?? [],
-});
+/** What an item’s record states of how it can hurt. */
+export const hazardsOf = (record: ItemRecord): Hazards =>
+  defined({
+    categories: categoriesOf(record),
+    allergens: record.allergens ? record.allergens.map((name) => name.toLowerCase()) : undefined,
+    mayContain: record.mayContain,
+    ingredients: record.ingredients,
+    toxicTo: record.toxicTo,
+    minAge: record.minAge,
+    hazards: record.hazards,
+    more: record.cautions ?? [],
+  });

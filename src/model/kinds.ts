@@ -1,4 +1,5 @@
 /** Items of one kind: the same noun, whatever its number and capitals. */
+import { primaryLanguage } from '../text/language-tag.ts';
 import { remembered } from '../text/remembered.ts';
 import { singularOf } from '../text/singular.ts';
 import type { Box, Item, Moment } from './box.ts';
@@ -16,12 +17,10 @@ export interface KindGroup {
 /** With fewer, a page of its own would say no more than the articles do. */
 const ENOUGH_FOR_A_PAGE = 3;
 
-const isEnglish = (lang: string): boolean => /^en(?:-|$)/i.test(lang);
-
 /** The same for the singular and the plural of an English kind; in other languages only capitals and signs are passed over. */
 export const kindKey = (kind: string, lang: string): string => {
   const slug = slugOf(kind) || kind.toLowerCase();
-  return isEnglish(lang) ? slug.split('-').map(singularOf).join('-') : slug;
+  return primaryLanguage(lang) === 'en' ? slug.split('-').map(singularOf).join('-') : slug;
 };
 
 interface Kinds {

@@ -22,10 +22,7 @@ export const targetsOf = (cycles: Records['cycles']): ReadonlyMap<string, Target
   );
 
 /** What people typed, as searches.csv has it, its columns named as box.md says. */
-export const linkSearches = (
-  { box }: Pick<Records, 'box'>,
-  texts: Sources['texts'],
-): Checked<readonly Search[]> => {
+const linkSearches = ({ box }: Pick<Records, 'box'>, texts: Sources['texts']): Checked<readonly Search[]> => {
   const named = box?.value?.searches;
   return readSearches(
     texts.find(({ path }) => path === 'searches.csv'),

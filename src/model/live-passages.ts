@@ -1,4 +1,5 @@
 /** Which paragraph of a story tells what a beat of the live needs: what went wrong, how the box was chosen. */
+import { primaryLanguage } from '../text/language-tag.ts';
 import type { Paragraph } from './paragraphs.ts';
 
 type SoughtPassage = 'mishap' | 'chosen';
@@ -38,7 +39,7 @@ export const passageThatTells = (
   sought: SoughtPassage,
   lang: string,
 ): Paragraph | undefined => {
-  if (!/^en\b/i.test(lang)) return undefined;
+  if (primaryLanguage(lang) !== 'en') return undefined;
   let best: { readonly paragraph: Paragraph; readonly weight: number } | undefined;
   for (const paragraph of paragraphs) {
     const own = weightOf(paragraph.text, sought);

@@ -10,7 +10,7 @@ export type Change =
   /** Without `cycle` the box's own; without `call` there is none any more. */
   | { readonly change: 'call'; readonly cycle?: string; readonly call?: CallKind };
 
-export interface NextChange {
+interface NextChange {
   readonly at: Moment;
   readonly changes: readonly Change[];
 }

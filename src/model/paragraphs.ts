@@ -3,7 +3,7 @@ import type { Node, Root } from 'mdast';
 import { toString as wordsOf } from 'mdast-util-to-string';
 
 /** A sentence or paragraph as it is said, with the line of `file` that it begins on. */
-export interface Spoken {
+interface Spoken {
   readonly text: string;
   readonly file: string;
   readonly line: number;

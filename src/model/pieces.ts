@@ -34,7 +34,7 @@ export type PaperName =
   | 'clip SubRip';
 
 /** A paper of a cycle. */
-export interface Paper {
+interface Paper {
   readonly name: PaperName;
   /** The file's name in the cycle's folder of the back room; none for the article. */
   readonly file?: string;

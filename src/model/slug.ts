@@ -2,7 +2,7 @@
 
 /**
  * Lower case; letters and digits of any script stay, everything else becomes one hyphen. No standard decides this:
- * ß, ł, é and CJK keep their meaning, for browsers show them as they are.
+ * ß, ł, é and CJK stay, because browsers show them as they are.
  */
 export const slugOf = (text: string): string =>
   text

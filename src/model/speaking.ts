@@ -5,7 +5,7 @@ import { sentencesOf } from '../text/sentences.ts';
 import type { BoxSettings } from './box.ts';
 
 /** Words a minute of somebody who talks while showing things. Common practice, no source. */
-export const SPEAKING_PACE = 150;
+const SPEAKING_PACE = 150;
 
 /** The box's language and pace. */
 export interface Speech {

@@ -5,7 +5,7 @@ import type { Picture, Story } from './box.ts';
 import type { Target } from './story.ts';
 
 /** Both in the order of the text. A link whose record may not be shown yet has no target. */
-export interface StoryReferences {
+interface StoryReferences {
   readonly targets: readonly Target[];
   readonly pictures: readonly Picture[];
 }

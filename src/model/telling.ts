@@ -8,13 +8,13 @@ import { toString as wordsOf } from 'mdast-util-to-string';
 import type { Cycle, Item } from './box.ts';
 
 /** A run of the cycle's own body between placements. `tree` has the body's positions. */
-export interface ProsePart {
+interface ProsePart {
   readonly part: 'prose';
   readonly tree: Root;
   /** The opening is the first run of prose. */
   readonly opening: boolean;
 }
-export interface ItemPart {
+interface ItemPart {
   readonly part: 'item';
   readonly item: Item;
 }
@@ -22,12 +22,14 @@ export interface ItemPart {
 const PLAIN_NAMES = ['box', 'voices', 'peek', 'call'] as const;
 type PlainName = (typeof PLAIN_NAMES)[number];
 
-export interface PlainPart {
+interface PlainPart {
   readonly part: PlainName;
 }
+
+/** One part of an article. */
 export type TellingPart = ProsePart | ItemPart | PlainPart;
 
-export interface Telling {
+interface Telling {
   readonly cycle: Cycle;
   readonly parts: readonly TellingPart[];
 }
@@ -37,7 +39,7 @@ const isPlainName = (name: string): name is PlainName => PLAIN_NAMES.some((one) 
 type Placement = { readonly name: PlainName | 'item'; readonly label: string };
 
 /** A leaf directive of ours at the top of a body; anything else is prose. */
-export const placementOf = (node: RootContent): Placement | undefined => {
+const placementOf = (node: RootContent): Placement | undefined => {
   if (node.type !== 'leafDirective') return undefined;
   if (node.name === 'item') return { name: 'item', label: wordsOf(node).trim() };
   return isPlainName(node.name) ? { name: node.name, label: '' } : undefined;

@@ -4,9 +4,11 @@ import { hasKindPage, type KindGroup, kindGroupOf } from '../model/kinds.ts';
 import { findCycle, findItem } from '../model/relations.ts';
 import type { Target } from '../model/story.ts';
 
-/** Site paths of the pages that there is one of. */
+/** Site path of the home page. */
 export const HOME_PATH = 'index.html';
+/** Site path of the catalogue. */
 export const CATALOGUE_PATH = 'catalogue.html';
+/** Site path of the sitemap, of its index where it has several files. */
 export const SITEMAP_PATH = 'sitemap.xml';
 
 /** Site path of a cycle's article. */
@@ -78,10 +80,3 @@ export const addressFrom = (page: string, to: Destination): string =>
 /** Full address of a destination, for what is read away from the site. */
 export const fullAddress = (site: Pick<BoxSettings, 'url'>, to: Destination): string =>
   withFragment(site.url + encoded(to.path), to);
-
-/** Full address of an item's section. Throws for an item that is not of the box. */
-export const absoluteItemAddress = (box: Box, item: Item): string => {
-  const to = destinationOf(box, { cycle: item.cycle, item: item.slug });
-  if (!to) throw new Error(`Expected the item ${item.slug} of ${item.cycle} in the box`);
-  return fullAddress(box.settings, to);
-};

@@ -39,7 +39,7 @@ export const storyFactsOf = (box: Box, stories: readonly Story[]): StoryFacts =>
 };
 
 /** An item of the same kind in an earlier cycle. */
-export interface EarlierItem {
+interface EarlierItem {
   readonly name: string;
   /** Of its cycle; `month` from 1 to 12. */
   readonly year: number;

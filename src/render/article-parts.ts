@@ -2,14 +2,17 @@
  * The parts of an article as what their templates are given, in the order of the telling: the article's page and the
  * feeds are both made of them, so that neither can say what the other does not.
  */
+
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Item, Picture, Story } from '../model/box.ts';
-import { longDate, monthName } from '../model/calendar.ts';
+import { monthName } from '../model/calendar.ts';
 import { cautionsOf } from '../model/cautions.ts';
 import { chaptersOf, momentAddress } from '../model/chapters.ts';
 import { clockText } from '../model/speaking.ts';
 import { type TellingPart, tellingOf } from '../model/telling.ts';
 import { shortName } from '../model/title.ts';
+import { capitalised } from '../text/capitalised.ts';
+import { longDate } from '../text/long-date.ts';
 import type { Wording } from '../wording/wording.ts';
 import {
   absoluteAddress,
@@ -27,7 +30,7 @@ import { priceText } from './money.ts';
 import type { PictureOutput } from './output.ts';
 import { type PictureLayout, pictureMarkup } from './pictures.ts';
 import type { CallFacts, SiteFacts } from './site-facts.ts';
-import { capitalised, typeset } from './typeset.ts';
+import { typeset } from './typeset.ts';
 
 type Words = Wording['site'];
 

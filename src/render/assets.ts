@@ -1,6 +1,7 @@
 /** The style sheet and the fonts: files of templates/ that are published under a name that bears their hash. */
 import { shortHash } from '../text/hash.ts';
 import { remembered } from '../text/remembered.ts';
+import { utf8Text } from '../text/utf8.ts';
 import type { Asset, Templates } from './templates.ts';
 
 /** Site path of a file that may be kept for ever: its name changes with its content. */
@@ -12,13 +13,10 @@ export const hashedPath = (path: string, content: string | Uint8Array): string =
 const isStyle = (asset: Asset): boolean => asset.path.endsWith('.css');
 
 const styleText = (asset: Asset, assets: readonly Asset[]): string =>
-  (asset.text ?? new TextDecoder().decode(asset.bytes)).replace(
-    /url\(["']?([^"')]+)["']?\)/g,
-    (whole, path: string) => {
-      const target = assets.find((other) => other.path === path);
-      return target ? `url(${hashedPath(path, target.bytes).slice('assets/'.length)})` : whole;
-    },
-  );
+  (asset.text ?? utf8Text(asset.bytes)).replace(/url\(["']?([^"')]+)["']?\)/g, (whole, path: string) => {
+    const target = assets.find((other) => other.path === path);
+    return target ? `url(${hashedPath(path, target.bytes).slice('assets/'.length)})` : whole;
+  });
 
 interface PublishedAssets {
   /** Site path by the file's path in templates/. */

@@ -18,6 +18,7 @@ export interface Scheme {
   readonly hair: string;
 }
 
+/** A colour on another, and what contrast it needs. */
 export interface Pair {
   readonly text: keyof Scheme;
   readonly ground: keyof Scheme;
@@ -26,9 +27,9 @@ export interface Pair {
 }
 
 /** WCAG 2.2, 1.4.3 Contrast (Minimum): 4.5 to 1 for text. */
-export const TEXT_CONTRAST = 4.5;
+const TEXT_CONTRAST = 4.5;
 /** WCAG 2.2, 1.4.11 Non-text Contrast: 3 to 1 for controls. */
-export const CONTROL_CONTRAST = 3;
+const CONTROL_CONTRAST = 3;
 
 /** Every pair that the style sheet sets: whatever is drawn on whatever ground. */
 export const pairs: readonly Pair[] = [

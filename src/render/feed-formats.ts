@@ -2,6 +2,7 @@
 import { type Html, htmlSource } from './html.ts';
 import { xml, xmlDocument } from './xml.ts';
 
+/** One article in a feed. */
 export interface FeedEntry {
   /** A `tag:` URI (RFC 4151): stays when the article's title or address changes. */
   readonly id: string;

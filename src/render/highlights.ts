@@ -1,4 +1,5 @@
 /** Text with underlines that overlap: cut into runs, each drawn with every highlight that holds it. */
+import { itemAt } from '../text/item-at.ts';
 import { type Html, html, joinHtml } from './html.ts';
 import { typesetRuns } from './typeset.ts';
 
@@ -37,7 +38,7 @@ export const runsOf = (
   const edges = [...said.flatMap(({ start, end }) => [start, end]), ...cuts].filter(inside);
   const borders = [0, ...new Set(edges.sort((a, b) => a - b)), text.length];
   return borders.slice(1).flatMap((end, i) => {
-    const start = borders[i] as number;
+    const start = itemAt(borders, i);
     if (end === start) return [];
     const here = said.filter((one) => one.start <= start && one.end >= end);
     return [{ text: text.slice(start, end), start, said: here }];
@@ -72,7 +73,7 @@ const runHtml = (run: Run, text: string, next: Run | undefined): Html => {
 };
 
 /** How a highlighted text is set. */
-export interface HighlightOptions {
+interface HighlightOptions {
   readonly lang: string;
   /** Letter for letter, not typeset. */
   readonly asIs: boolean;

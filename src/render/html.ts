@@ -22,6 +22,7 @@ export const escapeHtml = (text: string): string =>
 /** Vouches for source that a serialiser of ours produced. Nothing an author wrote comes through here as it is. */
 export const trusted = (source: string): Html => ({ [markup]: source });
 
+/** Whether a value is markup. */
 export const isHtml = (value: unknown): value is Html =>
   typeof value === 'object' && value !== null && markup in value;
 

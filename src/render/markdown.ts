@@ -2,6 +2,7 @@
  * A story's Markdown tree becomes Html: the tree is copied and dressed (links, headings, pictures, tables,
  * typesetting), then remark-html serialises it through a sanitizer that knows exactly what the dressing adds.
  */
+
 import type { Element } from 'hast';
 import type {
   Definition,
@@ -25,6 +26,7 @@ import { SKIP, visit } from 'unist-util-visit';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Picture } from '../model/box.ts';
 import type { Target } from '../model/story.ts';
+import { lastOf } from '../text/item-at.ts';
 import type { Wording } from '../wording/wording.ts';
 import { type Html, trusted } from './html.ts';
 import type { PictureOutput } from './output.ts';
@@ -32,6 +34,7 @@ import { type PictureLayout, type PictureParts, pictureParts } from './pictures.
 import { storySchema } from './story-schema.ts';
 import { typeset, typesetRuns } from './typeset.ts';
 
+/** How a story is rendered. */
 export interface StoryOptions {
   /** Site path of the page the story stands on. */
   readonly page: string;
@@ -54,6 +57,7 @@ export interface StoryOptions {
   readonly plain?: boolean;
 }
 
+/** A story as markup, with the pictures it names and what was found in it. */
 export interface RenderedStory {
   readonly html: Html;
   readonly outputs: readonly PictureOutput[];
@@ -107,7 +111,7 @@ const LOWEST_HEADING = 6;
 const dressHeadings = (tree: Root, top: number): void => {
   const above: number[] = [];
   visit(tree, 'heading', (node: Heading) => {
-    while (above.length > 0 && (above.at(-1) as number) >= node.depth) above.pop();
+    while (above.length > 0 && lastOf(above) >= node.depth) above.pop();
     const level = Math.min(top + above.length, LOWEST_HEADING);
     above.push(node.depth);
     node.depth = level as Heading['depth'];

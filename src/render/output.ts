@@ -21,24 +21,13 @@ export interface PictureJob {
   readonly key: string;
 }
 
-/** A file of text. */
-export interface TextOutput {
-  readonly where: Where;
-  readonly path: string;
-  readonly text: string;
-}
-/** A file of bytes. */
-export interface BytesOutput {
-  readonly where: Where;
-  readonly path: string;
-  readonly bytes: Uint8Array;
-}
 /** A picture to be made. */
 export interface PictureOutput {
   readonly where: Where;
   readonly path: string;
   readonly picture: PictureJob;
 }
+
 /**
  * When a file is put in its place: what pages load first, then pages, then what lists pages, so that no page and no list
  * ever names what is not there.
@@ -52,6 +41,3 @@ export interface MadeDocument<Finding> {
   /** What was found in an author's words on the way. */
   readonly diagnostics?: readonly Finding[];
 }
-
-/** A file that a build gives. */
-export type Output = TextOutput | BytesOutput | PictureOutput;

@@ -11,13 +11,13 @@ import type { Templates } from './templates.ts';
 import { typeset } from './typeset.ts';
 
 /** What every page is rendered with: the same for all of a build. */
-export interface PageTools {
+interface PageTools {
   readonly templates: Templates;
   readonly wording: Wording;
 }
 
 /** One page's own part. */
-export interface PageInput {
+interface PageInput {
   readonly frame: PageFrame;
   /** Site path, `boxes/2026-03-first-sowings.html`. */
   readonly path: string;
@@ -37,8 +37,11 @@ export interface PageInput {
   readonly modified?: string | undefined;
 }
 
+/** Site path of the icon. */
 export const ICON_PATH = 'icon.svg';
+/** Site path of the Atom feed. */
 export const FEED_PATH = 'feed.xml';
+/** Site path of the JSON feed. */
 export const JSON_FEED_PATH = 'feed.json';
 
 /** Parts of the two faces that every page begins with: loaded at once, before the style sheet asks for them. */

@@ -1,5 +1,7 @@
 /** Picture markup together with the files it names, so that the two cannot disagree. */
+
 import type { Picture } from '../model/box.ts';
+import { itemAt, lastOf } from '../text/item-at.ts';
 import { relativeAddress } from './addresses.ts';
 import { type Html, html, joinHtml } from './html.ts';
 import type { PictureJob, PictureOutput } from './output.ts';
@@ -19,6 +21,7 @@ export interface PictureLayout {
   readonly ratio?: number;
 }
 
+/** How one picture is shown. */
 export interface PictureOptions {
   /** First thing on the page: loaded at once and before other pictures. */
   readonly eager?: boolean;
@@ -125,7 +128,7 @@ export const awayPicture = (
   { most = AWAY_WIDTH, mark }: { readonly most?: number; readonly mark?: 'play' } = {},
 ): PictureOutput => {
   const widths = fittingWidths(picture, layout);
-  const width = widths.filter((one) => one <= most).at(-1) ?? (widths[0] as number);
+  const width = widths.filter((one) => one <= most).at(-1) ?? itemAt(widths, 0);
   return rendition(picture, width, heightAt(width, picture, layout), 'jpeg', mark);
 };
 
@@ -151,7 +154,7 @@ export const pictureParts = (
     outputs.map((output) => `${relativeAddress(page, output.path)} ${output.picture.width}w`).join(', ');
   const modern = modernFormats.map((format) => ({ format, outputs: renditions(format) }));
   const plain = renditions('jpeg');
-  const widest = plain.at(-1) as PictureOutput;
+  const widest = lastOf(plain);
   return {
     sources: modern.map(({ format, outputs }) => ({
       type: `image/${format}`,

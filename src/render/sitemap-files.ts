@@ -3,6 +3,7 @@ import { utf8Length } from '../text/utf8.ts';
 import { type Html, htmlSource } from './html.ts';
 import { xml, xmlDocument } from './xml.ts';
 
+/** A page as a sitemap lists it. */
 export interface SitemapPage {
   /** Full address. */
   readonly address: string;
@@ -12,13 +13,14 @@ export interface SitemapPage {
   readonly images: readonly string[];
 }
 
+/** A file of a sitemap. */
 export interface SitemapFile {
   /** Site path. */
   readonly path: string;
   readonly text: string;
 }
 
-export interface SitemapLimits {
+interface SitemapLimits {
   readonly pages: number;
   readonly bytes: number;
 }

@@ -1,4 +1,5 @@
 /** A rising step curve with its limits, drawn so that it reads in black on paper. */
+import { percent } from '../text/counting-words.ts';
 import { type Html, html, joinHtml } from './html.ts';
 
 /** A height that holds from a day on, 0 to 1, with its limits where there are any. */
@@ -9,7 +10,7 @@ export interface CurveStep {
   readonly upper?: number;
 }
 
-export interface CurveDrawing {
+interface CurveDrawing {
   /** What the picture shows, in words, for those who do not see it. */
   readonly label: string;
   readonly steps: readonly CurveStep[];
@@ -83,7 +84,7 @@ export const stepCurve = (drawing: CurveDrawing): Html => {
   return html`<svg class="curve" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${drawing.label}">
 <path class="grid" d="${[0.25, 0.5, 0.75, 1].map((height) => `M${PLOT.left} ${y(height)}H${PLOT.right}`).join('')}"/>
 <path class="axis" d="M${PLOT.left} ${PLOT.top}V${PLOT.bottom}H${PLOT.right}${ticks.map((day) => `M${x(day)} ${PLOT.bottom}v5`).join('')}"/>
-${joinHtml([0, 0.25, 0.5, 0.75, 1].map((height) => html`<text class="up" x="${PLOT.left - 8}" y="${Number(y(height)) + 4}">${Math.round(height * 100)}%</text>`))}
+${joinHtml([0, 0.25, 0.5, 0.75, 1].map((height) => html`<text class="up" x="${PLOT.left - 8}" y="${Number(y(height)) + 4}">${percent(height)}</text>`))}
 ${joinHtml(ticks.map((day) => html`<text class="along" x="${x(day)}" y="${PLOT.bottom + 19}">${day}</text>`))}
 <text class="foot" x="${PLOT.right}" y="${HEIGHT - 12}">${drawing.foot}</text>
 <path class="band" d="${bandPath(known, end, x)}${bandPath(coming, last, x)}"/>

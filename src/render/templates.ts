@@ -4,6 +4,7 @@ import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
 import { lazily } from '../text/lazy.ts';
 import { type Html, htmlSource, trusted } from './html.ts';
 
+/** A template’s source. */
 export interface TemplateFile {
   /** `article` for `templates/article.eta`. */
   readonly name: string;
@@ -29,11 +30,10 @@ export interface Asset {
 // biome-ignore lint/suspicious/noEmptyInterface: filled by declaration merging
 export interface TemplateData {}
 
-type DataOf<Name extends string> = Name extends keyof TemplateData ? TemplateData[Name] : object;
-
+/** Every template, compiled, with the files that are published beside the pages. */
 export interface Templates {
   /** Throws when no template bears `name`, or when the template itself fails: those are bugs, not content. */
-  readonly render: <Name extends string>(name: Name, data: DataOf<Name>) => Html;
+  readonly render: <Name extends keyof TemplateData>(name: Name, data: TemplateData[Name]) => Html;
   readonly assets: readonly Asset[];
   /** Scripts for a visitor's browser; a page's channel publishes the one it needs. */
   readonly scripts: readonly Asset[];

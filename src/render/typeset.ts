@@ -1,5 +1,7 @@
 /** True apostrophes, quotes, dashes and ellipses, by language. Addresses keep every character. */
 
+import { primaryLanguage } from '../text/language-tag.ts';
+
 interface Quotes {
   /** Opening and closing, outer and inner. */
   readonly outer: readonly [string, string];
@@ -60,7 +62,7 @@ const dashed = (text: string): string =>
 const spaced = (text: string): string => text.replace(/(?<=\S)[ \u00a0](?=[;:!?](?:\s|$))/g, NARROW_SPACE);
 
 const words = (text: string, lang: string, open: Open, before: string, after: string): string => {
-  const language = lang.split('-')[0]?.toLowerCase() ?? '';
+  const language = primaryLanguage(lang);
   const quotes = quotesByLanguage[language];
   const plain = language === 'fr' ? spaced(dashed(text)) : dashed(text);
   let set = '';
@@ -114,9 +116,3 @@ export const typesetRuns = (
 /** One piece of plain text, typeset. Languages other than English, German and French keep their quotes. */
 export const typeset = (text: string, lang: string): string =>
   typesetRuns([{ text, asIs: false }], lang)[0] ?? '';
-
-/** The text with a capital first letter. */
-export const capitalised = (text: string, lang: string): string => {
-  const [first = '', ...rest] = text;
-  return first.toLocaleUpperCase(lang) + rest.join('');
-};

@@ -1,4 +1,6 @@
-/** Numbers and lists in English sentences, for findings, pages and reports alike. */
+/** Numbers and lists in English sentences, in findings, pages and reports alike. */
+import { capitalised } from './capitalised.ts';
+import { listInWords } from './list-in-words.ts';
 
 const SMALL = [
   ...['no', 'one', 'two', 'three', 'four', 'five', 'six'],
@@ -13,11 +15,10 @@ export const counted = (count: number, one: string, more = `${one}s`): string =>
   `${count} ${count === 1 ? one : more}`;
 
 /** "a, b and c". */
-export const listed = (parts: readonly string[], last = 'and'): string =>
-  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} ${last} ${parts.at(-1)}`;
+export const listed = (parts: readonly string[]): string => listInWords(parts, 'en-GB');
 
 /** With a capital letter, as a sentence begins. */
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+export const capital = (text: string): string => capitalised(text, 'en');
 
 /**
  * A share from 0 to 1 in whole per cent: "91%". It never says all or none of what is not, and a share that falls short

@@ -1,6 +1,7 @@
 /** Calendar days as whole numbers, so that the days between two dates are a subtraction. */
 
-const MS_A_DAY = 86_400_000;
+/** Milliseconds of a day in UTC, which knows no change of clocks. */
+export const MS_A_DAY = 86_400_000;
 
 /**
  * Days since 1970-01-01 of a date in the proleptic Gregorian calendar (ISO 8601); undefined for one that does

@@ -15,7 +15,7 @@ export const lacksMore = (of: number, from: number, most: number): boolean => {
 };
 
 /** Edits from a word to another one, and to the nearest beginning of it. */
-export interface EditDistances {
+interface EditDistances {
   readonly whole: number;
   readonly beginning: number;
 }

@@ -1,5 +1,8 @@
+/** What is remembered between runs. */
+import { utf8Bytes, utf8Text } from './utf8.ts';
+
 /**
- * What is remembered between runs: one store of values, each under a key that says all it was made from. Nothing in it
+ * One store of values, each under a key that says all it was made from. Nothing in it
  * is ever needed: what is not there, or is there and damaged, is made again.
  */
 export interface Memory {
@@ -11,25 +14,12 @@ export interface Memory {
   readonly keep: (key: string, value: Uint8Array) => void;
 }
 
-/** A memory that lasts as long as the process. */
-export const shortMemory = (): Memory => {
-  const values = new Map<string, Uint8Array>();
-  return {
-    recall: (key) => values.get(key),
-    has: (key) => values.has(key),
-    keep: (key, value) => void values.set(key, value),
-  };
-};
-
-const decoder = new TextDecoder();
-const encoder = new TextEncoder();
-
 /** The plain data under a key, as `keepData` wrote it; undefined where there is none that can be read. */
 export const recallData = (memory: Memory, key: string): unknown => {
   const bytes = memory.recall(key);
   if (bytes === undefined) return undefined;
   try {
-    return JSON.parse(decoder.decode(bytes));
+    return JSON.parse(utf8Text(bytes));
   } catch {
     return undefined;
   }
@@ -37,4 +27,4 @@ export const recallData = (memory: Memory, key: string): unknown => {
 
 /** Remembers plain data. */
 export const keepData = (memory: Memory, key: string, data: unknown): void =>
-  memory.keep(key, encoder.encode(JSON.stringify(data)));
+  memory.keep(key, utf8Bytes(JSON.stringify(data)));

@@ -1,4 +1,4 @@
-/** What follows from a value that never changes is found once. */
+/** What follows from values that never change is found once. */
 
 /**
  * The same function, which works out its answer once for each object and keeps it for as long as the object is in use.
@@ -13,4 +13,15 @@ export const remembered = <Of extends object, Answer>(find: (of: Of) => Answer):
     known.set(of, { answer });
     return answer;
   };
+};
+
+/**
+ * The same of two objects, as of a document's data and what it is made with. What it gave is let go with the first. What
+ * shows is only the time it takes.
+ */
+export const rememberedFor = <Of extends object, With extends object, Answer>(
+  find: (of: Of, given: With) => Answer,
+): ((of: Of, given: With) => Answer) => {
+  const byOf = remembered((of: Of) => remembered((given: With) => find(of, given)));
+  return (of, given) => byOf(of)(given);
 };

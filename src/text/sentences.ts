@@ -5,6 +5,7 @@
  * The approach is that of Kiss & Strunk (2006), "Unsupervised Multilingual Sentence Boundary Detection"; the lists are
  * written by hand, no source.
  */
+import { primaryLanguage } from './language-tag.ts';
 import { segmenterFor } from './segments.ts';
 import { wordSet } from './word-set.ts';
 
@@ -132,7 +133,7 @@ const ONE_SENTENCE = /^[A-Za-z\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u00ff0-9 'â€™"â€
  */
 export const sentenceSpans = (text: string, lang: string): readonly Span[] => {
   if (ONE_SENTENCE.test(text)) return [{ start: 0, end: text.length }];
-  const primary = lang.toLowerCase().split('-')[0] ?? '';
+  const primary = primaryLanguage(lang);
   const language = LANGUAGES[primary] ?? OTHER;
   const starts: number[] = [];
   let start = 0;

@@ -1,7 +1,7 @@
 /** Text broken into lines. */
 
 /** How room is counted: what a text takes, and how a word is cut that fits on no line. */
-export interface Ruler {
+interface Ruler {
   /** What a text takes, in the unit of `width`. */
   readonly widthOf: (text: string) => number;
   /** Pieces of a word, each at most `width`; without it, a word that is too long has a line to itself. */

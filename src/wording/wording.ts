@@ -1,4 +1,5 @@
 /** Every sentence and label that a person reads, as functions of data. One file a language has the same shape as English. */
+import { primaryLanguage } from '../text/language-tag.ts';
 import { en } from './en.ts';
 
 /** The shape that every language has. */
@@ -8,5 +9,4 @@ export type Wording = typeof en;
 export const wordingFor = (_lang: string): Wording => en;
 
 /** Whether a wording is in a language (BCP 47), whatever its region. */
-export const isWordedIn = ({ lang }: Wording, wanted: string): boolean =>
-  wanted.split('-')[0]?.toLowerCase() === lang;
+export const isWordedIn = ({ lang }: Wording, wanted: string): boolean => primaryLanguage(wanted) === lang;

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { phrasesOf, searchIndexOf } from '../../src/analysis/coverage/phrases/phrases.ts';
+import { phrasesOf } from '../../src/analysis/coverage/phrases/phrases.ts';
+import { searchIndexOf } from '../../src/analysis/coverage/phrases/typed.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import type { Item, Search } from '../../src/model/box.ts';
 import { item } from '../support/box.ts';

@@ -8,7 +8,6 @@ import { proof } from '../../src/channels/proof/index.ts';
 import { proofsFor } from '../../src/pipeline/proofs.ts';
 import { dayOfDate } from '../../src/text/days.ts';
 import { digestOf } from '../../src/text/digest.ts';
-import { shortMemory } from '../../src/text/memory.ts';
 import { wordingFor } from '../../src/wording/wording.ts';
 import { boxOf, cycleText, itemText } from '../analysis/article.ts';
 import { parcel } from '../analysis/parcels/parcels.ts';
@@ -16,6 +15,7 @@ import { box, cycle } from '../support/box.ts';
 import { carriedOut } from '../support/carried-out.ts';
 import { outputFiles } from '../support/output-files.ts';
 import { ownTemplates } from '../support/own-templates.ts';
+import { shortMemory } from '../support/short-memory.ts';
 
 const language = await languageFor('en-GB');
 const HOUR = 3_600_000;

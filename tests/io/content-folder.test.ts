@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { contentFolder } from '../../src/io/content-folder.ts';
 import { openMemory } from '../../src/io/memory/open-memory.ts';
-import { shortMemory } from '../../src/text/memory.ts';
+import { shortMemory } from '../support/short-memory.ts';
 import { photo } from './photos.ts';
 import { temporary } from './temporary.ts';
 

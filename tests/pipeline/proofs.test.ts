@@ -4,10 +4,11 @@ import { proof } from '../../src/channels/proof/index.ts';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
 import { proofsFor } from '../../src/pipeline/proofs.ts';
 import { digestOf } from '../../src/text/digest.ts';
-import { type Memory, shortMemory } from '../../src/text/memory.ts';
+import type { Memory } from '../../src/text/memory.ts';
 import { BOX, cycleText, itemText } from '../analysis/article.ts';
 import { boxOf, type Files } from '../support/built.ts';
 import { privateInput } from '../support/demo-box.ts';
+import { shortMemory } from '../support/short-memory.ts';
 
 const TEXTS: Files = {
   'box.md': BOX,

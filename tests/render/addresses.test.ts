@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import type { Target } from '../../src/model/story.ts';
 import {
   absoluteAddress,
-  absoluteItemAddress,
   addressFrom,
   articlePath,
   destinationOf,
@@ -42,8 +41,6 @@ describe('addresses', () => {
     expect(addressOf({ cycle: '2026-03', item: 'plant-mister' })).toBe(`${full}#plant-mister`);
     expect(addressOf({ cycle: '2026-09' })).toBeUndefined();
     expect(addressOf({ cycle: '2026-03', item: 'no-such-thing' })).toBeUndefined();
-    expect(absoluteItemAddress(box(), item())).toBe(`${full}#plant-mister`);
-    expect(() => absoluteItemAddress(box(), item({ cycle: '2026-09' }))).toThrow('Expected the item');
   });
   test('a section is named by its fragment alone on its own page, and by its page elsewhere', () => {
     const to = { path: 'boxes/a b.html', fragment: 'tin' };

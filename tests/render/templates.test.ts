@@ -2,6 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { html, htmlSource } from '../../src/render/html.ts';
 import { compileTemplates } from '../../src/render/templates.ts';
 
+declare module '../../src/render/templates.ts' {
+  interface TemplateData {
+    /** The one that these tests render. */
+    a: object;
+  }
+}
+
 const compile = (texts: Record<string, string>) =>
   compileTemplates(
     Object.entries(texts).map(([name, text]) => ({ name, file: `templates/${name}.eta`, text })),

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { capitalised, typeset, typesetRuns } from '../../src/render/typeset.ts';
+import { typeset, typesetRuns } from '../../src/render/typeset.ts';
+import { capitalised } from '../../src/text/capitalised.ts';
 
 describe('typesetting', () => {
   test.each([

@@ -15,10 +15,11 @@ import type { Where } from '../../src/render/output.ts';
 import { compileTemplates } from '../../src/render/templates.ts';
 import { dayOfDate } from '../../src/text/days.ts';
 import { sha256 } from '../../src/text/hash.ts';
-import { type Memory, shortMemory } from '../../src/text/memory.ts';
+import type { Memory } from '../../src/text/memory.ts';
 import { assembler, type Snapshot } from '../../src/workspace/assemble.ts';
 import { readLists } from '../../src/workspace/parcel-lists.ts';
 import { openWorkspace } from '../../src/workspace/workspace.ts';
+import { shortMemory } from './short-memory.ts';
 
 /** Texts by their path in the content folder. */
 export type Files = Readonly<Record<string, string>>;

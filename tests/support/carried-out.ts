@@ -2,12 +2,31 @@
 import type {
   ChannelInput,
   ChannelPlan,
-  ChannelResult,
   PlannedDocument,
   PlannedFragment,
   Tools,
 } from '../../src/channels/channel.ts';
-import type { Output, Where } from '../../src/render/output.ts';
+import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
+import type { PictureOutput, Where } from '../../src/render/output.ts';
+
+/** A file of text. */
+export interface TextOutput {
+  readonly where: Where;
+  readonly path: string;
+  readonly text: string;
+}
+
+/** A file that a channel gives: text, bytes, or a picture that has yet to be made. */
+export type Output =
+  | TextOutput
+  | { readonly where: Where; readonly path: string; readonly bytes: Uint8Array }
+  | PictureOutput;
+
+/** Files with what was found while they were made. */
+export interface ChannelResult {
+  readonly outputs: readonly Output[];
+  readonly diagnostics: readonly Diagnostic[];
+}
 
 /** A document or a fragment with its content. */
 export interface MadeOne {

@@ -1,5 +1,5 @@
 /** A channel's files by path, without its pictures. */
-import type { Output } from '../../src/render/output.ts';
+import type { Output } from './carried-out.ts';
 
 /** The content of each file, in the order they were made. */
 export const outputFiles = (outputs: readonly Output[]): ReadonlyMap<string, string | Uint8Array> =>

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { momentOf } from '../../src/model/calendar.ts';
-import { shortMemory } from '../../src/text/memory.ts';
 import { type Proven, proveCycle } from '../../src/workspace/prove-cycle.ts';
 import { BOX, cycleText, itemText } from '../analysis/article.ts';
 import { temporary } from '../io/temporary.ts';
+import { shortMemory } from '../support/short-memory.ts';
 
 /** A list that cannot be relied on, so that whoever reads it has something to say. */
 const BROKEN_LIST = 'sent,came\n2026-03-03,2026-03-05\n';

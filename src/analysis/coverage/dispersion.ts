@@ -11,7 +11,7 @@ const sumOf = (values: readonly number[]): number => values.reduce((sum, value) 
 /**
  * Deviation of proportions, DP, of Gries (2008), "Dispersions and adjusted frequencies in corpora": half the sum
  * of the differences between each part's share of the text and its share of the occurrences. From 0 (spread as
- * the text is) to just under 1 (all in a part that is a sliver of the text). 0 where nothing occurs, for then
+ * the text is) to just under 1 (all in a part that is a sliver of the text). 0 where nothing occurs, because then
  * nothing is spread unevenly.
  */
 export const deviationOfProportions = (parts: readonly TextPart[]): number => {

@@ -20,7 +20,8 @@ import type {
 } from './coverage.ts';
 import { overRepetitionsOf } from './over-repetition.ts';
 import type { Phrase } from './phrases/phrase.ts';
-import { phrasesOf, type SearchIndex } from './phrases/phrases.ts';
+import { phrasesOf } from './phrases/phrases.ts';
+import type { TypedSearches } from './phrases/typed.ts';
 import { readingOf } from './reading.ts';
 import type { Archive } from './rivals/archive.ts';
 import { rivalFor } from './rivals/rivals.ts';
@@ -31,7 +32,7 @@ import { partsOf } from './standing/standing.ts';
 import { type TalliedItem, tallyOf } from './standing/tally.ts';
 import { type Passage, whereIs } from './text/passage.ts';
 
-export { searchIndexOf } from './phrases/phrases.ts';
+export { searchIndexOf } from './phrases/typed.ts';
 export { type Archive, archiveOf } from './rivals/archive.ts';
 export { articleOf } from './rivals/article.ts';
 export { type ArticleIndex, indexArticle } from './rivals/article-index.ts';
@@ -45,7 +46,7 @@ const limitsOf = ({ english, stems }: Language): readonly Limit[] => [
 ];
 
 /** A mention without what its passage says of it. */
-export type OwnMention = readonly [
+type OwnMention = readonly [
   passage: number,
   from: number,
   to: number,
@@ -55,7 +56,7 @@ export type OwnMention = readonly [
 ];
 
 /** A phrase without its words, which are those of its text. */
-export interface OwnPhrase extends Omit<Phrase, 'words'> {
+interface OwnPhrase extends Omit<Phrase, 'words'> {
   readonly standing: number;
   readonly mentions: readonly OwnMention[];
 }
@@ -78,7 +79,7 @@ export interface OwnCoverage
   readonly items: readonly (Omit<ItemCoverage, 'phrases'> & { readonly phrases: readonly OwnPhrase[] })[];
 }
 
-export interface OwnCoverageInput {
+interface OwnCoverageInput {
   readonly cycle: {
     readonly id: string;
     readonly theme: string;
@@ -88,7 +89,7 @@ export interface OwnCoverageInput {
   /** The cycle's, as `passagesOf` gives them. */
   readonly passages: readonly Passage[];
   /** What people typed. */
-  readonly searches: SearchIndex;
+  readonly searches: TypedSearches;
   /** Standing that every item should reach, more than 0 and less than 1. */
   readonly aim: number;
   readonly language: Language;

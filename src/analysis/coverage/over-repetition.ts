@@ -1,5 +1,6 @@
 /** Phrases said too often, and the sentences to thin out. */
 
+import { itemAt, lastOf } from '../../text/item-at.ts';
 import type { Mention, OverRepetition } from './coverage.ts';
 import { normalDeviation, type TextPart } from './dispersion.ts';
 import type { Phrase } from './phrases/phrase.ts';
@@ -11,18 +12,18 @@ import type { Passage } from './text/passage.ts';
  * of its own section, as a good writer may, and no more.
  */
 /** Running words in which a phrase is counted at a time: about a paragraph, what the eye holds at once. */
-export const STRETCH = 100;
+const STRETCH = 100;
 /** Mentions in a stretch from which a phrase is dense there. */
 export const DENSE_STRETCH = 6;
 /** Mentions in each hundred words outside the thing's own section from which it is said all over. */
-export const DENSE_ELSEWHERE = 2;
+const DENSE_ELSEWHERE = 2;
 /** Mentions in each hundred words of the whole text without which nothing is crowded. */
-export const LEAST_RATE = 0.3;
+const LEAST_RATE = 0.3;
 /** Mentions without which nothing is crowded, however short the text. */
-export const LEAST_MENTIONS = 6;
+const LEAST_MENTIONS = 6;
 
 /** An item's slug and its phrases with their mentions; an `ItemCoverage` is one. */
-export interface PhraseMentions {
+interface PhraseMentions {
   readonly slug: string;
   readonly phrases: readonly {
     readonly phrase: Pick<Phrase, 'text' | 'words'>;
@@ -62,7 +63,7 @@ const partsOf = ({ passages, before }: Running, mentions: readonly Mention[]): r
     if (before[i] === undefined) continue;
     if (fresh || passage.item !== item) parts.push({ occurrences: 0, size: 0 });
     [item, fresh] = [passage.item, false];
-    const part = parts.at(-1) as { occurrences: number; size: number };
+    const part = lastOf(parts);
     part.size += passage.words.length;
     part.occurrences += counts.get(i) ?? 0;
   }
@@ -71,11 +72,11 @@ const partsOf = ({ passages, before }: Running, mentions: readonly Mention[]): r
 
 /** Mentions that lie in some stretch which holds too many of them. */
 const denseOf = ({ before }: Running, mentions: readonly Mention[]): ReadonlySet<Mention> => {
-  const positions = mentions.map(({ passage, from }) => (before[passage] as number) + from);
+  const positions = mentions.map(({ passage, from }) => itemAt(before, passage) + from);
   const dense = new Set<Mention>();
   for (let last = DENSE_STRETCH - 1; last < mentions.length; last += 1) {
     const first = last - DENSE_STRETCH + 1;
-    if ((positions[last] as number) - (positions[first] as number) >= STRETCH) continue;
+    if (itemAt(positions, last) - itemAt(positions, first) >= STRETCH) continue;
     for (const mention of mentions.slice(first, last + 1)) dense.add(mention);
   }
   return dense;
@@ -114,7 +115,7 @@ const sentencesOf = (
 ): OverRepetition['sentences'] => {
   const sentences = new Map<string, { passage: Passage; sentence: number; mentions: Mention[] }>();
   for (const mention of mentions) {
-    const passage = passages[mention.passage] as Passage;
+    const passage = itemAt(passages, mention.passage);
     const sentence = passage.words[mention.from]?.sentence ?? 0;
     const name = `${mention.passage} ${sentence}`;
     const known = sentences.get(name);
@@ -123,7 +124,7 @@ const sentencesOf = (
   }
   return [...sentences.values()]
     .map(({ passage, sentence, mentions: here }) => ({
-      at: (here[0] as Mention).at,
+      at: itemAt(here, 0).at,
       text: sentenceText(passage, sentence),
       mentions: here.length,
     }))

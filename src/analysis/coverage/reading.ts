@@ -11,6 +11,7 @@ import type { Passage } from './text/passage.ts';
  */
 export const WORDS_A_MINUTE = 238;
 
+/** What the measures of reading are made of. */
 export interface Counts {
   readonly sentences: number;
   readonly words: number;

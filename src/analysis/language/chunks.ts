@@ -1,10 +1,11 @@
 /** Base noun phrases of running English text. */
+import { itemAt } from '../../text/item-at.ts';
 import { plain, putRight } from './tag-rules.ts';
 import { loadTagger, type Tagged } from './tagger.ts';
-import { BE, DAYS, DETERMINERS, POSSESSIVES, STANDING_ALONE, TIMES } from './word-classes.ts';
+import { BE_FORMS, DAYS, DETERMINERS, POSSESSIVE_FORMS, STANDING_ALONE, TIMES } from './word-classes.ts';
 
 /** A noun phrase without the determiners and possessives in front. Offsets in UTF-16 units. */
-export interface Chunk {
+interface Chunk {
   readonly start: number;
   readonly end: number;
   readonly text: string;
@@ -13,7 +14,7 @@ export interface Chunk {
 /** A letter for what a word can do in a phrase, so that the grammar is a regular expression. */
 const letterOf = ({ text, pos }: Tagged, next: string): string => {
   const word = plain(text);
-  if (DETERMINERS.has(word) || POSSESSIVES.has(word)) return 'D';
+  if (DETERMINERS.has(word) || POSSESSIVE_FORMS.has(word)) return 'D';
   if (DAYS.has(word)) return 'T';
   if ((word === 'last' || word === 'next') && TIMES.has(next)) return 'W';
   if (word === 'not' || word === "n't") return 'B';
@@ -35,7 +36,7 @@ const letterOf = ({ text, pos }: Tagged, next: string): string => {
     case 'CCONJ':
       return word === 'but' ? '-' : 'K';
     case 'AUX':
-      return BE.has(word) ? 'B' : '-';
+      return BE_FORMS.has(word) ? 'B' : '-';
     default:
       return '-';
   }
@@ -67,14 +68,14 @@ const PHRASE = new RegExp(
 const PREDICATE = /(?<=B)R*J(?:[QK]?R*J)*/g;
 
 /** The noun phrases of tagged words; `text` is what the words' offsets count in. */
-export const chunksOf = (text: string, tagged: readonly Tagged[]): readonly Chunk[] => {
+const chunksOf = (text: string, tagged: readonly Tagged[]): readonly Chunk[] => {
   const letters = tagged
     .map((one, i) => letterOf(one, plain(tagged[i + 1]?.text ?? '')))
     .join('')
     .replace(PREDICATE, (list) => list.replaceAll('Q', '-'));
   return [...letters.matchAll(PHRASE)].map(({ index, 0: { length } }) => {
-    const { start } = tagged[index] as Tagged;
-    const { end } = tagged[index + length - 1] as Tagged;
+    const { start } = itemAt(tagged, index);
+    const { end } = itemAt(tagged, index + length - 1);
     return { start, end, text: text.slice(start, end) };
   });
 };

@@ -1,4 +1,6 @@
 /** Pronouns, adverbs and adjectives that a tagger takes for something else. */
+
+import { MODAL_NOUNS } from './lexicon/function-words.ts';
 import {
   ANY,
   isArticle,
@@ -14,10 +16,9 @@ import {
 } from './site.ts';
 import {
   ADJECTIVES,
-  BE,
+  BE_FORMS,
   FLAT,
   INTENSIFIERS,
-  MODAL_NOUNS,
   ONLY_INTENSIFIERS,
   PRONOUNS,
   THINGS_IN_ING,
@@ -106,7 +107,7 @@ export const describingRules: readonly Rule[] = [
         (isIng(after.word) && isNominal(after2)) ||
         ((after.word === ',' || after.pos === 'CCONJ') &&
           (after2.pos === 'ADJ' || ADJECTIVES.has(after2.word))) ||
-        ((BE.has(before.word) || INTENSIFIERS.has(before.word)) && !isNominal(after))),
+        ((BE_FORMS.has(before.word) || INTENSIFIERS.has(before.word)) && !isNominal(after))),
   },
   {
     why: 'right on the lake',

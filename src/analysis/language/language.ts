@@ -1,5 +1,6 @@
 /** What the analysis knows of a language: its words, and which of them are one. */
 import { fold } from '../../text/fold.ts';
+import { primaryLanguage } from '../../text/language-tag.ts';
 import { singularOf } from '../../text/singular.ts';
 import { stemmerFor } from './stemmer.ts';
 
@@ -48,7 +49,7 @@ const withoutPossessive = (folded: string): string => folded.replace(/'s$|(?<=s)
  * Porter's (1980) for English, natural's for the languages it has. Nothing is loaded but that one stemmer.
  */
 export const languageFor = async (tag: string): Promise<Language> => {
-  const primary = tag.toLowerCase().split('-')[0] as string;
+  const primary = primaryLanguage(tag);
   const english = primary === 'en';
   const stemmer = await stemmerFor(primary);
   const wordBreaks = new Intl.Segmenter(tag, { granularity: 'word' });

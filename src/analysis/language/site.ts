@@ -1,8 +1,8 @@
 /** A word among its neighbours, and the questions that rules on parts of speech ask of it. */
 import { wordSet, wordsOfAll } from '../../text/word-set.ts';
-import { ARTICLES } from './lexicon/function-words.ts';
+import { ARTICLES, OBJECTS } from './lexicon/function-words.ts';
 import type { PartOfSpeech } from './tagger.ts';
-import { BARE_VERBS, DETERMINERS, OBJECTS, PARTICIPLES, POSSESSIVES } from './word-classes.ts';
+import { BARE_VERBS, DETERMINERS, PARTICIPLES, POSSESSIVE_FORMS } from './word-classes.ts';
 
 /** A neighbour. `word` is in lower case. */
 export interface Near {
@@ -39,7 +39,7 @@ export const EDGE: Near = { word: '', pos: 'PUNCT' };
 /** Whether a tagger took it for a noun or a name. */
 export const isNominal = ({ pos }: Near): boolean => pos === 'NOUN' || pos === 'PROPN';
 /** Whether it opens a noun phrase. */
-export const isDeterminer = ({ word }: Near): boolean => DETERMINERS.has(word) || POSSESSIVES.has(word);
+export const isDeterminer = ({ word }: Near): boolean => DETERMINERS.has(word) || POSSESSIVE_FORMS.has(word);
 /** The end of a sentence or of a part of one; a hyphen or a quotation mark may stand inside. */
 export const isEdge = ({ pos, word }: Near): boolean => pos === 'PUNCT' && !/^[-–"'“‘(]$/.test(word);
 /** Whether it ends in -ing, with letters enough before. */
@@ -55,10 +55,10 @@ export const isBare = (word: string): boolean =>
 export const isBareWithS = (word: string): boolean =>
   isThird(word) && (isBare(word.slice(0, -1)) || isBare(word.replace(/es$/, '')));
 /** Whether a noun has to follow. */
-export const isArticle = ({ word }: Near): boolean => NEVER_ALONE.has(word) || POSSESSIVES.has(word);
+export const isArticle = ({ word }: Near): boolean => NEVER_ALONE.has(word) || POSSESSIVE_FORMS.has(word);
 /** Whether an object may begin here: then the word before is a verb. */
 export const opensObject = ({ word }: Near): boolean =>
-  DETERMINERS.has(word) || POSSESSIVES.has(word) || OBJECTS.has(word) || word === 'it';
+  DETERMINERS.has(word) || POSSESSIVE_FORMS.has(word) || OBJECTS.has(word) || word === 'it';
 
 /** Parts of speech of things and names. */
 export const NOUNS: readonly PartOfSpeech[] = ['NOUN', 'PROPN'];

@@ -1,10 +1,11 @@
 /** What the words around a word say about its part of speech, where a tagger is often wrong. */
+import { itemAt } from '../../text/item-at.ts';
 import { describingRules } from './describing-rules.ts';
 import { EDGE, isArticle, isEdge, isNominal, isParticiple, type Near, type Site } from './site.ts';
 import type { Tagged } from './tagger.ts';
 import { thingRules } from './thing-rules.ts';
 import { verbRules } from './verb-rules.ts';
-import { MODALS } from './word-classes.ts';
+import { MODAL_FORMS } from './word-classes.ts';
 
 /** Lower case, one kind of apostrophe, and "veryyyy" as "very". */
 export const plain = (word: string): string =>
@@ -18,7 +19,7 @@ const joined = (tagged: readonly Tagged[]): readonly Tagged[] => {
   const out: Tagged[] = [];
   for (let i = 0; i < tagged.length; i++) {
     const first = out.at(-1);
-    const hyphen = tagged[i] as Tagged;
+    const hyphen = itemAt(tagged, i);
     const second = tagged[i + 1];
     const bound =
       /^[-‐‑]$/.test(hyphen.text) &&
@@ -95,7 +96,7 @@ const askedOf = (sites: readonly Near[], i: number): boolean => {
   while (!isEdge(at(first - 1)) && i - first <= LONGEST_SUBJECT) {
     first--;
     if (isVerb(at(first)))
-      return MODALS.has(at(first).word) && isEdge(at(first - 1)) && isArticle(at(first + 1));
+      return MODAL_FORMS.has(at(first).word) && isEdge(at(first - 1)) && isArticle(at(first + 1));
   }
   return false;
 };
@@ -109,5 +110,5 @@ export const putRight = (words: readonly Tagged[]): readonly Tagged[] => {
   // A rule sees what those before it, and itself further left, have put right.
   for (const { from, to, when } of RULES)
     for (const site of sites) if (from.includes(site.pos) && when(site)) site.pos = to;
-  return tagged.map((one, i) => ({ ...one, pos: (sites[i] as Site).pos }));
+  return tagged.map((one, i) => ({ ...one, pos: itemAt(sites, i).pos }));
 };

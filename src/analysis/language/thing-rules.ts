@@ -1,4 +1,6 @@
 /** Nouns, and what stands before them, that a tagger takes for verbs. */
+
+import { MODAL_NOUNS } from './lexicon/function-words.ts';
 import {
   isArticle,
   isDeterminer,
@@ -11,16 +13,15 @@ import {
   type Rule,
 } from './site.ts';
 import {
-  BE,
+  BE_FORMS,
   COMPOUNDING,
   DAYS,
   DETERMINERS,
   FLAT,
   INTENSIFIERS,
-  MODAL_NOUNS,
-  MODALS,
+  MODAL_FORMS,
   NOUNS_IN_ING,
-  POSSESSIVES,
+  POSSESSIVE_FORMS,
   THINGS_LIKE_ADJECTIVES,
 } from './word-classes.ts';
 
@@ -33,7 +34,7 @@ export const thingRules: readonly Rule[] = [
     when: ({ word, before, after }) =>
       !isIng(word) &&
       !isParticiple(word) &&
-      ((BE.has(before.word) && before.pos === 'AUX' && (after.pos === 'ADV' || after.pos === 'ADP')) ||
+      ((BE_FORMS.has(before.word) && before.pos === 'AUX' && (after.pos === 'ADV' || after.pos === 'ADP')) ||
         (/^(have|has|had)$/.test(before.word) && isThird(word))),
   },
   {
@@ -60,7 +61,7 @@ export const thingRules: readonly Rule[] = [
     to: 'NOUN',
     when: ({ word, before, after }) =>
       NOUNS_IN_ING.has(word) &&
-      !BE.has(before.word) &&
+      !BE_FORMS.has(before.word) &&
       before.pos !== 'PRON' &&
       !opensObject(after) &&
       !(isNominal(before) && isNominal(after)),
@@ -98,7 +99,7 @@ export const thingRules: readonly Rule[] = [
         (before.pos === 'PART' && /s$/.test(before.word)) ||
         (before.pos === 'ADV' &&
           (isDeterminer(before2) || INTENSIFIERS.has(before.word)) &&
-          !BE.has(before2.word))),
+          !BE_FORMS.has(before2.word))),
   },
   {
     why: 'the rope handles make, to carry logs: of two verbs side by side one is a thing',
@@ -107,7 +108,7 @@ export const thingRules: readonly Rule[] = [
     when: ({ word, before, before2, after }) =>
       isThird(word) &&
       ((isNominal(before) && (after.pos === 'VERB' || after.pos === 'AUX') && !isIng(after.word)) ||
-        (before.pos === 'VERB' && (before2.word === 'to' || MODALS.has(before2.word)))),
+        (before.pos === 'VERB' && (before2.word === 'to' || MODAL_FORMS.has(before2.word)))),
   },
   {
     why: 'this company, for tap water, needing help: no bare verb stands here',
@@ -116,11 +117,11 @@ export const thingRules: readonly Rule[] = [
     when: ({ word, before, after }) =>
       !isIng(word) &&
       !isParticiple(word) &&
-      !BE.has(word) &&
-      !MODALS.has(word) &&
+      !BE_FORMS.has(word) &&
+      !MODAL_FORMS.has(word) &&
       ((DETERMINERS.has(before.word) && !/^(that|which|what|all|both|this)$/.test(before.word)) ||
         (before.word === 'this' && !isThird(word)) ||
-        (POSSESSIVES.has(before.word) && before.word !== 'her') ||
+        (POSSESSIVE_FORMS.has(before.word) && before.word !== 'her') ||
         (before.pos === 'ADJ' &&
           !opensObject(after) &&
           (isEdge(after) || isThird(word) || after.pos === 'ADP')) ||
@@ -137,7 +138,7 @@ export const thingRules: readonly Rule[] = [
     from: ['ADJ'],
     to: 'NOUN',
     when: ({ word, before, after, after2 }) =>
-      POSSESSIVES.has(before.word) &&
+      POSSESSIVE_FORMS.has(before.word) &&
       !FLAT.has(word) &&
       word !== 'own' &&
       !isNominal(after) &&

@@ -1,4 +1,6 @@
 /** Verbs that a tagger takes for nouns. */
+
+import { OBJECTS, SUBJECTS } from './lexicon/function-words.ts';
 import {
   isBare,
   isBareWithS,
@@ -11,7 +13,7 @@ import {
   opensObject,
   type Rule,
 } from './site.ts';
-import { BE, MODALS, NOUNS_IN_ING, OBJECTS, POSSESSIVES, SUBJECTS } from './word-classes.ts';
+import { BE_FORMS, MODAL_FORMS, NOUNS_IN_ING, POSSESSIVE_FORMS } from './word-classes.ts';
 
 /** Tried second, in this order. */
 export const verbRules: readonly Rule[] = [
@@ -30,8 +32,10 @@ export const verbRules: readonly Rule[] = [
     from: NOUNS,
     to: 'VERB',
     when: ({ word, before, before2, after }) =>
-      (MODALS.has(before.word) && before.pos === 'AUX' && isBare(word)) ||
-      ((before.word === "n't" || before.word === 'not') && MODALS.has(before2.word) && !isNominal(after)),
+      (MODAL_FORMS.has(before.word) && before.pos === 'AUX' && isBare(word)) ||
+      ((before.word === "n't" || before.word === 'not') &&
+        MODAL_FORMS.has(before2.word) &&
+        !isNominal(after)),
   },
   {
     why: 'fold the paper, press it: a noun is not followed by an object',
@@ -114,7 +118,7 @@ export const verbRules: readonly Rule[] = [
       isNominal(before) &&
       (OBJECTS.has(after.word) ||
         after.word === 'it' ||
-        POSSESSIVES.has(after.word) ||
+        POSSESSIVE_FORMS.has(after.word) ||
         /^(almost|out|up|off|away|well|easily|nicely|perfectly)$/.test(after.word)),
   },
   {
@@ -123,7 +127,7 @@ export const verbRules: readonly Rule[] = [
     to: 'VERB',
     when: ({ word, before, before2, after }) =>
       isIng(word) &&
-      (BE.has(before.word) || (before.pos === 'ADV' && BE.has(before2.word))) &&
+      (BE_FORMS.has(before.word) || (before.pos === 'ADV' && BE_FORMS.has(before2.word))) &&
       before.pos !== 'PART' &&
       (opensObject(after) || isNominal(after) || (after.pos === 'ADP' && !NOUNS_IN_ING.has(word))),
   },

@@ -13,9 +13,7 @@ export const DETERMINERS = wordsOfAll(
 );
 
 /** With the slip that customers write. */
-export const POSSESSIVES = wordsOfAll(small.POSSESSIVES, wordSet('whose ur'));
-
-export { MODAL_NOUNS, OBJECTS, SUBJECTS } from './lexicon/function-words.ts';
+export const POSSESSIVE_FORMS = wordsOfAll(small.POSSESSIVES, wordSet('whose ur'));
 
 /** Pronouns whatever a tagger says; they are not content. */
 export const PRONOUNS = wordsOfAll(
@@ -27,10 +25,10 @@ export const PRONOUNS = wordsOfAll(
 );
 
 /** With the forms that the tagger cuts off. */
-export const BE = wordsOfAll(small.BE, wordSet("'s 're 'm"));
+export const BE_FORMS = wordsOfAll(small.BE, wordSet("'s 're 'm"));
 
 /** "Do" among them, which stands before a bare verb as they do, and "ca", "wo" of "can't", "won't". */
-export const MODALS = wordsOfAll(small.MODALS, small.DO, wordSet('ca wo'));
+export const MODAL_FORMS = wordsOfAll(small.MODALS, small.DO, wordSet('ca wo'));
 
 /** Words that make an adjective stronger or weaker. */
 export const INTENSIFIERS = wordSet(

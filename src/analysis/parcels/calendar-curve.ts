@@ -18,8 +18,8 @@ export const sendingsOf = (counts: readonly ParcelCount[]): readonly Sending[] =
   return [...byDay].map(([shipped, count]) => ({ shipped, count })).sort((a, b) => a.shipped - b.shipped);
 };
 
-/** Share arrived, 0 to 1, with its 95 % limits where there are any. */
-export interface Share {
+/** ArrivedShare arrived, 0 to 1, with its 95 % limits where there are any. */
+export interface ArrivedShare {
   readonly share: number;
   readonly lower?: number;
   readonly upper?: number;
@@ -43,11 +43,11 @@ const weighted = (
 };
 
 /**
- * Share of all sendings that has arrived by the end of a date (days since 1970-01-01): each arrives by the curve
+ * ArrivedShare of all sendings that has arrived by the end of a date (days since 1970-01-01): each arrives by the curve
  * from its own day on. With one sending the limits are those of the curve; with several they are the weighted
  * means of its limits, which is right where the sendings vary together and else too wide.
  */
-export const shareByDate = (sendings: readonly Sending[], curve: Curve, date: number): Share => {
+export const shareByDate = (sendings: readonly Sending[], curve: Curve, date: number): ArrivedShare => {
   const of = (still: (step: Step) => number | undefined): number | undefined =>
     weighted(sendings, curve, date, still);
   const limit =
@@ -67,7 +67,7 @@ export const dateOfShare = (sendings: readonly Sending[], curve: Curve, share: n
   if (!first || !last) return {};
   const dates = new Set(sendings.flatMap(({ shipped }) => curve.steps.map(({ day }) => shipped + day)));
   const shares = [...dates].sort((a, b) => a - b).map((at) => ({ at, ...shareByDate(sendings, curve, at) }));
-  const found = (key: keyof Share): number | undefined =>
+  const found = (key: keyof ArrivedShare): number | undefined =>
     crossing(
       shares.flatMap(({ at, [key]: height }) => (height === undefined ? [] : [{ at, height }])),
       share,

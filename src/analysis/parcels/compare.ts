@@ -2,7 +2,7 @@
 
 import type { ParcelCount } from '../../model/box.ts';
 import { defined } from '../../text/defined.ts';
-import { type Histogram, histogramOf, type ParcelTally, parcelsIn, tallyOf } from './histogram.ts';
+import { type Histogram, histogramOf, type ParcelTally, parcelsIn, parcelTallyOf } from './histogram.ts';
 import { arrivedBy, curveOf } from './kaplan-meier.ts';
 import { logRank } from './log-rank.ts';
 import { type Quantile, quantileOf } from './quantile.ts';
@@ -62,7 +62,7 @@ export const compareBy = (
     .map(([name, own]): Group => {
       const histogram = histogramOf(own);
       const rest = histogramOf(counts.filter((one) => one[key] !== name));
-      const tally = tallyOf(histogram);
+      const tally = parcelTallyOf(histogram);
       const parcels = parcelsIn(tally);
       const curve = curveOf(histogram);
       const arrivals = own

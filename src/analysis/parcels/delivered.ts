@@ -1,5 +1,6 @@
 /** When the wanted share of a cycle's own parcels had arrived: what a reveal waits for. No estimate enters. */
 import type { Moment, Parcels, RevealHabit } from '../../model/box.ts';
+import { MS_A_DAY } from '../../text/days.ts';
 import { DEFAULT_SHARE } from './default-share.ts';
 import { evenings } from './reveal.ts';
 
@@ -52,8 +53,8 @@ export const deliveredReveal = (
   timeZone: string,
   notBefore: Moment = Number.NEGATIVE_INFINITY,
 ): Moment => {
-  const midnight = day * 86_400_000;
+  const midnight = day * MS_A_DAY;
   // `evenings` looks for what comes after a moment too; two days before is before the day in every zone.
-  const [evening] = evenings(day + 1, midnight - 2 * 86_400_000, habit, timeZone, 1) as [Moment];
+  const [evening] = evenings(day + 1, midnight - 2 * MS_A_DAY, habit, timeZone, 1) as [Moment];
   return Math.max(evening, notBefore);
 };

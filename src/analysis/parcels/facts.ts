@@ -3,10 +3,11 @@
 import type { Moment, ParcelCount, Parcels, PlainDate, RevealHabit } from '../../model/box.ts';
 import { dateInZone } from '../../model/calendar.ts';
 import { dateOfDay, dayOfDate } from '../../text/days.ts';
-import { dateOfShare, type Sending, type Share, sendingsOf, shareByDate } from './calendar-curve.ts';
+import { defined } from '../../text/defined.ts';
+import { type ArrivedShare, dateOfShare, type Sending, sendingsOf, shareByDate } from './calendar-curve.ts';
 import { compareBy, type Group } from './compare.ts';
 import { DEFAULT_SHARE } from './default-share.ts';
-import { histogramOf, type ParcelTally, parcelsIn, pooledHistogram, tallyOf } from './histogram.ts';
+import { histogramOf, type ParcelTally, parcelsIn, parcelTallyOf, pooledHistogram } from './histogram.ts';
 import { arrivedBy, type Curve, curveOf } from './kaplan-meier.ts';
 import { type Overdue, overdueOf } from './overdue.ts';
 import { continued, horizonOf } from './pooled.ts';
@@ -14,10 +15,10 @@ import { type Quantile, quantileOf } from './quantile.ts';
 import { type JudgedReveal, judgeReveal } from './reveal.ts';
 
 /** Whose parcels tell when the wanted share arrives: this cycle's, this and earlier ones', earlier ones' or none. */
-export type OutlookSource = 'own' | 'both' | 'earlier' | 'none';
+type OutlookSource = 'own' | 'both' | 'earlier' | 'none';
 
 /** When the wanted share arrives, and whose parcels tell it. */
-export interface Outlook {
+interface Outlook {
   readonly source: OutlookSource;
   /** The curve that tells: with `both` this cycle's up to `horizon` and the earlier ones' from there on. */
   readonly curve: Curve;
@@ -31,7 +32,7 @@ export interface Outlook {
   readonly dates: Quantile;
   /** Whether the day by which the wanted share has arrived is over. */
   readonly past: boolean;
-  /** Share of this cycle's own parcels that had arrived after `horizon` days, and the most that `curve` comes to; 0 to 1. */
+  /** ArrivedShare of this cycle's own parcels that had arrived after `horizon` days, and the most that `curve` comes to; 0 to 1. */
   readonly atHorizon: number;
   readonly atMost: number;
   /** The date from which this cycle tells by itself, where it does not yet. */
@@ -64,8 +65,8 @@ export interface ParcelsFacts {
   readonly reveal: JudgedReveal;
   /** The evenings that `reveal` proposes, with the share expected by the end of the day before. */
   readonly evenings: readonly { readonly moment: Moment; readonly share: number }[];
-  /** Share arrived by the end of the day before the planned reveal: counted where that is past, else expected. */
-  readonly atReveal?: Share;
+  /** ArrivedShare arrived by the end of the day before the planned reveal: counted where that is past, else expected. */
+  readonly atReveal?: ArrivedShare;
 }
 
 /** What the facts are found from. */
@@ -99,7 +100,7 @@ const middleSending = (sendings: readonly Sending[]): number => {
 };
 
 /** What had arrived by the end of a day gone by, among what has left since then too. */
-const arrivedShare = (counts: readonly ParcelCount[], day: number): Share | undefined => {
+const arrivedShare = (counts: readonly ParcelCount[], day: number): ArrivedShare | undefined => {
   const sum = (some: readonly ParcelCount[]): number => some.reduce((all, { count }) => all + count, 0);
   const arrived = counts.filter(({ state, shipped, days }) => state === 'delivered' && shipped + days <= day);
   return counts.length === 0 ? undefined : { share: sum(arrived) / sum(counts) };
@@ -111,7 +112,7 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
   const wanted = input.share ?? habit.share ?? DEFAULT_SHARE;
   const counts = parcels?.counts ?? [];
   const histogram = histogramOf(counts);
-  const tally = tallyOf(histogram);
+  const tally = parcelTallyOf(histogram);
   const own = curveOf(histogram);
   const horizon = horizonOf(counts, asOfDay);
   const ownDays = quantileOf(own, wanted);
@@ -161,21 +162,23 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
         : told
           ? shareByDate(leaving, curve, eve)
           : undefined;
-  const reveal = judgeReveal({
-    ...(planned !== undefined && { planned }),
-    asOf,
-    habit,
-    timeZone,
-    expected: dates,
-    settled,
-    reached,
-    ...(atReveal && { before: atReveal.share }),
-    share: wanted,
-  });
-  return {
+  const reveal = judgeReveal(
+    defined({
+      planned,
+      asOf,
+      habit,
+      timeZone,
+      expected: dates,
+      settled,
+      reached,
+      before: atReveal?.share,
+      share: wanted,
+    }),
+  );
+  return defined({
     cycle,
-    ...(theme !== undefined && { theme }),
-    ...(parcels && { file: parcels.file }),
+    theme,
+    file: parcels?.file,
     asOf,
     asOfDate: dateOfDay(asOfDay),
     timeZone,
@@ -186,7 +189,7 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
     sendings: counts.length > 0 ? leaving : [],
     curve: own,
     outlook,
-    ...(overdue && { overdue }),
+    overdue,
     carriers: compareBy('carrier', counts, wanted, overdue?.limit),
     regions: compareBy('region', counts, wanted, overdue?.limit),
     reveal,
@@ -194,6 +197,6 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
       moment,
       share: shareByDate(leaving, curve, dayOfDate(dateInZone(moment, timeZone)) - 1).share,
     })),
-    ...(atReveal && { atReveal }),
-  };
+    atReveal,
+  });
 };

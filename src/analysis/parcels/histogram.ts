@@ -13,7 +13,7 @@ export interface ParcelTally {
  * One day of waiting: what arrived after so many days, and what was still without an arrival when the file was
  * read, so many days after it left.
  */
-export interface DayCount extends ParcelTally {
+interface DayCount extends ParcelTally {
   /** Whole days since it left, from 0. */
   readonly day: number;
 }
@@ -49,7 +49,7 @@ export const histogramOf = (counts: readonly ParcelCount[]): Histogram =>
 export const pooledHistogram = (histograms: readonly Histogram[]): Histogram => collected(histograms.flat());
 
 /** All days of a histogram together. */
-export const tallyOf = (histogram: Histogram): ParcelTally =>
+export const parcelTallyOf = (histogram: Histogram): ParcelTally =>
   histogram.reduce(
     (sum, one) => ({
       delivered: sum.delivered + one.delivered,

@@ -18,7 +18,7 @@
 import type { Histogram } from './histogram.ts';
 
 /** A day on which parcels arrived. */
-export interface Arrivals {
+interface Arrivals {
   readonly day: number;
   /** Parcels that had not arrived before this day, and were watched until it. */
   readonly atRisk: number;

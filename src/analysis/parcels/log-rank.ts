@@ -3,7 +3,7 @@ import type { Histogram } from './histogram.ts';
 import { parcelsIn } from './histogram.ts';
 
 /** Whether two groups arrive alike. */
-export interface LogRank {
+interface LogRank {
   /** Parcels of the group that arrived. */
   readonly observed: number;
   /** Those that would have arrived, had the group been as fast as all together. */

@@ -9,7 +9,7 @@ const NEARLY_ALL = 0.99;
 const MOST_LINES = 10;
 
 /** Parcels of one sending that are overdue. */
-export interface OverdueDay {
+interface OverdueDay {
   /** Day they left, in days since 1970-01-01. */
   readonly shipped: number;
   /** Days on their way so far. */
@@ -32,7 +32,7 @@ export interface Overdue {
  * Days by which a share of what arrived had done so: the inverse of the empirical distribution (Hyndman & Fan
  * 1996, definition 1). Undefined where nothing has arrived.
  */
-export const arrivedWithin = (arrived: Histogram, share: number): number | undefined => {
+const arrivedWithin = (arrived: Histogram, share: number): number | undefined => {
   const all = arrived.reduce((sum, { delivered }) => sum + delivered, 0);
   let seen = 0;
   for (const { day, delivered } of arrived) {

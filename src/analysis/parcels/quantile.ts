@@ -12,7 +12,7 @@ export interface Quantile {
 }
 
 /** A step of any rising curve: its height from `at` on. */
-export interface Rise {
+interface Rise {
   readonly at: number;
   /** 0 to 1 */
   readonly height: number;

@@ -48,7 +48,7 @@ export const evenings = (
  * `early`: it is not expected to have. `late`: an evening a week or more before would be safe too. `never`: so much
  * was lost or sent back that the share will not arrive. `unknown`: too little has arrived to tell.
  */
-export type Verdict = 'safe' | 'close' | 'early' | 'late' | 'never' | 'unknown';
+type Verdict = 'safe' | 'close' | 'early' | 'late' | 'never' | 'unknown';
 
 /** A planned reveal as judged, and others that are proposed. */
 export interface JudgedReveal {
@@ -64,7 +64,7 @@ export interface JudgedReveal {
 }
 
 /** What a reveal is judged by. */
-export interface RevealInput {
+interface RevealInput {
   readonly planned?: Moment;
   readonly asOf: Moment;
   readonly habit: RevealHabit;

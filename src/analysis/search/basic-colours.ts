@@ -92,7 +92,7 @@ export const nearestBasicColour = (hex: string): string => {
 };
 
 /** Basic colours that a colour's own words name, in their order. */
-export const basicColoursNamed = (words: string, language: Language): readonly string[] => [
+const basicColoursNamed = (words: string, language: Language): readonly string[] => [
   ...new Set(
     language.words(words).flatMap(({ folded }) => {
       const term = ANCHORS[folded] ? folded : SHADES[folded];

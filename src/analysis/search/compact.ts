@@ -31,7 +31,7 @@ export interface PackedIndex {
 }
 
 /** An index as the search library takes it, with its words. */
-export interface UnpackedIndex {
+interface UnpackedIndex {
   readonly index: AsPlainObject;
   readonly fields: readonly string[];
   /** Sorted by code unit. */

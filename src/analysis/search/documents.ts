@@ -1,9 +1,11 @@
 /** The catalogue's items as documents that are searched: the words of each, and how the parts of the index are cut. */
+
 import type { Nodes } from 'mdast';
 import { toString as wordsOf } from 'mdast-util-to-string';
 import type { BoxSettings, Cycle, Item } from '../../model/box.ts';
 import { monthName } from '../../model/calendar.ts';
 import { defined } from '../../text/defined.ts';
+import { itemAt } from '../../text/item-at.ts';
 import type { Language } from '../language/language.ts';
 import { basicColoursOf } from './basic-colours.ts';
 import { type CountedDocument, countedDocument, type FieldTexts, indexOf } from './build-index.ts';
@@ -42,7 +44,7 @@ const SEASONS = ['winter', 'spring', 'summer', 'autumn fall'] as const;
 /** The season a cycle was sent in, by whole months as weather services count; people remember it better than the month. */
 const seasonOf = ({ month }: SearchedCycle, timeZone: string): string => {
   const quarter = Math.floor((month % 12) / 3) + (SOUTHERN.test(timeZone) ? 2 : 0);
-  return SEASONS[quarter % SEASONS.length] as string;
+  return itemAt(SEASONS, quarter % SEASONS.length);
 };
 
 /** Runs of words that belong together, so that none is joined to the next. */

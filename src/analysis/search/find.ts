@@ -32,7 +32,7 @@ export interface AskedWord {
 }
 
 /** A document that answers. */
-export interface FoundItem {
+interface FoundItem {
   readonly id: number;
   readonly score: number;
   /** Every word is met. */

@@ -2,8 +2,9 @@
  * The back room's first page: the papers of each box in the order of their use, what every piece of it carries, and
  * the year at a glance.
  */
+
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import { longDate, monthName, revealDay } from '../../model/calendar.ts';
+import { monthName, revealDay } from '../../model/calendar.ts';
 import { type CarriedRow, type CarriedThing, type PieceState, WRONG_STATES } from '../../model/carried.ts';
 import { papersInOrder } from '../../model/pieces.ts';
 import { documentText, schemeElement } from '../../render/document.ts';
@@ -11,6 +12,7 @@ import { priceText } from '../../render/money.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { pageLang } from '../../render/page-lang.ts';
 import { typeset } from '../../render/typeset.ts';
+import { longDate } from '../../text/long-date.ts';
 import type { Wording } from '../../wording/wording.ts';
 import type { Tools } from '../channel.ts';
 import type { CycleBrief, IndexData, ItemBrief, YearBrief } from './plan.ts';

@@ -17,7 +17,7 @@ export interface Month {
 }
 
 /** An item's spare pieces as of the moment; undefined for an item that never had any. */
-export type SparePieces =
+type SparePieces =
   | { readonly state: 'on sale'; readonly count: number; readonly price: Money }
   | { readonly state: 'sold out' | 'past' };
 

@@ -13,6 +13,7 @@ import type { MadeDocument } from '../../render/output.ts';
 import { linker, pageText } from '../../render/page.ts';
 import { framesOf, type PageFrame } from '../../render/site-facts.ts';
 import type { Asset, Templates } from '../../render/templates.ts';
+import { primaryLanguage } from '../../text/language-tag.ts';
 import { type PlannedDocument, type PlanningChannel, plannedDocument, type Tools } from '../channel.ts';
 import { facetsFragment } from './facets.ts';
 import { HEAD_NAME, indexPath, searchFragments, storyName } from './search.ts';
@@ -111,7 +112,7 @@ const cataloguePage = (
 
 /** The script of a language, or the one that knows no stems. */
 const scriptFor = ({ scripts }: Templates, lang: string): Asset | undefined => {
-  const primary = lang.toLowerCase().split('-')[0];
+  const primary = primaryLanguage(lang);
   return (
     scripts.find(({ path }) => path === `search.${primary}.js`) ??
     scripts.find(({ path }) => path === 'search.js')
@@ -124,6 +125,7 @@ const scriptFile = (lang: string, { templates }: Tools): MadeDocument<Diagnostic
   return { content: script.bytes };
 };
 
+/** The catalogue, with its search where the program was compiled for browsers. */
 export const catalogue: PlanningChannel<'site'> = {
   name: 'catalogue',
   where: 'site',

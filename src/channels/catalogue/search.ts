@@ -102,7 +102,7 @@ const inCycle = ({ theme, year, month }: Cycle): SearchedCycle => ({ theme, year
 export const indexPath = (name: string, content: string): string => hashedPath(`search/${name}.js`, content);
 
 /** Names of the index files beside their fragments: the records' first, then the stories'. */
-export interface SearchFragments {
+interface SearchFragments {
   readonly head: PlannedFragment;
   readonly stories: readonly PlannedFragment[];
 }

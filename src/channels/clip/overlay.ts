@@ -14,7 +14,7 @@ export const READING_SPEED = 17;
 const SHORTEST = 1000;
 
 /** Words that are shown at one time. */
-export interface Overlay {
+interface Overlay {
   /** One or two, none longer than `LINE_LENGTH`. */
   readonly lines: readonly string[];
   /** Milliseconds that reading them takes at least. */
@@ -123,7 +123,7 @@ const COST_OF_ONE = 10_000;
 const COST_INSIDE = 26;
 
 /** Milliseconds that reading takes. */
-export const readingTime = (text: string, lang: string): number =>
+const readingTime = (text: string, lang: string): number =>
   Math.max(SHORTEST, Math.ceil((graphemeCount(text, lang) * 1000) / READING_SPEED));
 
 /** A text as overlays in order: as few as hold it, alike in length, parted where a clause ends. */

@@ -8,11 +8,11 @@ import { shortName } from '../../model/title.ts';
 import { subRip, type TimedText, webVtt } from '../../render/captions.ts';
 import { documentText, schemeElement } from '../../render/document.ts';
 import { embeddedFonts } from '../../render/embedded-fonts.ts';
-import { madeOnce } from '../../render/made-once.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { pageLang } from '../../render/page-lang.ts';
 import { spokenWordsFor } from '../../render/spoken-words.ts';
 import { typeset } from '../../render/typeset.ts';
+import { rememberedFor } from '../../text/remembered.ts';
 import { graphemeCount, wordCount } from '../../text/segments.ts';
 import type { Wording } from '../../wording/wording.ts';
 import type { Tools } from '../channel.ts';
@@ -27,13 +27,13 @@ declare module '../../render/templates.ts' {
 }
 
 /** What a clip sheet is made of. */
-export interface ClipSheetData {
+interface ClipSheetData {
   readonly told: LiveInput;
   readonly sealed: boolean;
 }
 
 /** The clip itself: its words are tried against its length, which takes longer than all else. */
-const clipFor = madeOnce((input: LiveInput, wording: Wording): Clip => {
+const clipFor = rememberedFor((input: LiveInput, wording: Wording): Clip => {
   const { lang } = input.settings;
   return clipOf(input, spokenWordsFor(wording, lang), (text) => typeset(text, lang));
 });

@@ -13,10 +13,10 @@ import type { FilmDirection } from '../../wording/en/clip.ts';
 import { overlaysOf } from './overlay.ts';
 
 /** What a shot is of. */
-export type ShotKind = 'hook' | 'item' | 'whole' | 'call';
+type ShotKind = 'hook' | 'item' | 'whole' | 'call';
 
 /** Words over a shot, in milliseconds from the start of the video. */
-export interface TimedOverlay {
+interface TimedOverlay {
   readonly start: number;
   readonly end: number;
   readonly lines: readonly string[];

@@ -14,7 +14,7 @@ export interface Observance {
 const SECOND = 1e9;
 
 /** `20260329T010000` */
-export const basicLocal = (local: Temporal.PlainDateTime): string =>
+const basicLocal = (local: Temporal.PlainDateTime): string =>
   local.toString({ smallestUnit: 'second' }).replace(/[-:]/g, '');
 
 /** Begins every zone whose clocks have not moved of late; only the moment's own surroundings are meant. */

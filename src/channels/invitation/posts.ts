@@ -60,7 +60,7 @@ const silent: InvitationWords = {
 };
 
 /** What posts are made with. */
-export interface PostTools {
+interface PostTools {
   readonly spoken: SpokenWords;
   /** The wording's sentences; none where it is not in the box's language. */
   readonly words?: InvitationWords;
@@ -71,12 +71,7 @@ export interface PostTools {
 }
 
 /** "Thursday 23 April at 19:00 British Summer Time": the box's own clock, which a reader elsewhere can reckon from. */
-export const spokenMoment = (
-  moment: Moment,
-  timeZone: string,
-  lang: string,
-  zoneName: 'short' | 'long',
-): string =>
+const spokenMoment = (moment: Moment, timeZone: string, lang: string, zoneName: 'short' | 'long'): string =>
   new Intl.DateTimeFormat(lang, {
     weekday: 'long',
     day: 'numeric',

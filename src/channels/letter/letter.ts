@@ -2,6 +2,7 @@
  * A cycle's reveal as a letter tells it, before any markup: both forms of the letter are made of this, so that neither
  * says what the other does not. Its words are the article's own.
  */
+
 import type { BoxSettings, Cycle, Item } from '../../model/box.ts';
 import { monthName } from '../../model/calendar.ts';
 import type { Call } from '../../model/calls.ts';
@@ -12,6 +13,7 @@ import { absoluteAddress, articlePath, itemAnchor } from '../../render/addresses
 import { countryName } from '../../render/article-parts.ts';
 import { priceText } from '../../render/money.ts';
 import { typeset } from '../../render/typeset.ts';
+import { defined } from '../../text/defined.ts';
 import { sentencesOf } from '../../text/sentences.ts';
 import { itemPicture, type LetterPicture, peekPicture, topPicture } from './pictures.ts';
 
@@ -69,18 +71,18 @@ const letterItem = ({ cycle, settings }: LetterInput, item: Item, cautionText: C
   const { lang } = settings;
   const picture = itemPicture(settings, cycle, item);
   const line = item.lead ? item.description : (item.goesWith ?? sentencesOf(item.description, lang)[0] ?? '');
-  return {
+  return defined({
     number: item.number,
     name: typeset(item.name, lang),
     kind: typeset(item.kind, lang),
     lead: item.lead,
     href: `${absoluteAddress(settings, articlePath(cycle))}#${itemAnchor(item)}`,
     line: typeset(line, lang),
-    ...(picture ? { picture } : {}),
+    picture,
     cautions: cautionsOf(item)
       .map(cautionText)
       .map(({ label, lines }) => ({ label, lines: lines.map((one) => typeset(one, lang)) })),
-  };
+  });
 };
 
 /** The items in the order of the telling, but the lead item first wherever the article places it. */
@@ -109,36 +111,34 @@ export const letterOf = (input: LetterInput, cautionText: CautionWords): Letter 
   const postal = Object.values({
     ...postalAddress,
     // A letter goes abroad, where the code says little.
-    ...(country === undefined ? {} : { addressCountry: countryName(country, lang) }),
+    addressCountry: country === undefined ? undefined : countryName(country, lang),
   })
     .filter(Boolean)
     .join(', ');
-  return {
+  return defined({
     lang,
     boxName: typeset(settings.name, lang),
     month: monthName(cycle, lang),
     theme: typeset(cycle.theme, lang),
     title: typeset(cycle.title, lang),
     article,
-    ...(top ? { top: { ...top, href: replay?.address ?? article } } : {}),
-    ...(replay ? { replay } : {}),
-    ...(hook === undefined ? {} : { hook }),
+    top: top ? { ...top, href: replay?.address ?? article } : undefined,
+    replay,
+    hook,
     items: itemsOf(cycle).map((item) => letterItem(input, item, cautionText)),
-    ...(cycle.wholeBox?.caption ? { wholeBox: typeset(cycle.wholeBox.caption, lang) } : {}),
+    wholeBox: cycle.wholeBox?.caption ? typeset(cycle.wholeBox.caption, lang) : undefined,
     voices: cycle.voices.map(({ text, name, given }) => ({
       text: typeset(text, lang),
       name: typeset(name, lang),
       given,
     })),
-    ...(peek
-      ? { peek: { text: typeset(peek.text, lang), ...(shownPeek ? { picture: shownPeek } : {}) } }
-      : {}),
-    ...(call ? { call } : {}),
+    peek: peek && defined({ text: typeset(peek.text, lang), picture: shownPeek }),
+    call,
     description: typeset(settings.description, lang),
-    ...(subscription && call?.kind !== 'spare' ? { price: priceText(subscription.price, lang) } : {}),
+    price: subscription && call?.kind !== 'spare' ? priceText(subscription.price, lang) : undefined,
     author: cycle.author,
-    ...(postal ? { postal: typeset(postal, lang) } : {}),
-    ...(settings.email === undefined ? {} : { email: settings.email }),
-    ...(settings.unsubscribe === undefined ? {} : { unsubscribe: settings.unsubscribe }),
-  };
+    postal: postal ? typeset(postal, lang) : undefined,
+    email: settings.email,
+    unsubscribe: settings.unsubscribe,
+  });
 };

@@ -3,7 +3,7 @@ import { shortHash } from '../../text/hash.ts';
 import { encodedWords, foldedHeader, quotedPrintable } from './mime.ts';
 
 /** Who a message comes from. */
-export interface Sender {
+interface Sender {
   /** In any script. */
   readonly name: string;
   /** As `mailAddress` gives it. */
@@ -11,7 +11,7 @@ export interface Sender {
 }
 
 /** A message before it is encoded. */
-export interface MailMessage {
+interface MailMessage {
   readonly from: Sender;
   /** RFC 5322 §3.3 date-time. */
   readonly date: string;

@@ -1,5 +1,5 @@
 /** Text as mail carries it, in 7 bits: headers (RFC 5322, RFC 2047) and bodies (RFC 2045). */
-import { utf8Length } from '../../text/utf8.ts';
+import { utf8Bytes, utf8Length } from '../../text/utf8.ts';
 
 /** RFC 2047 §2 allows an encoded word 75 characters; a shorter one fits behind `Subject: ` without a fold. */
 const WORD_LENGTH = 66;
@@ -12,8 +12,6 @@ const WORD_BEGIN = '=?UTF-8?B?';
 const WORD_END = '?=';
 /** Bytes of text whose base64 (four signs for three bytes) fits into one encoded word. */
 const WORD_BYTES = Math.floor((WORD_LENGTH - WORD_BEGIN.length - WORD_END.length) / 4) * 3;
-
-const utf8 = new TextEncoder();
 
 /** Base64 of a text's UTF-8 bytes (RFC 4648 §4). */
 const base64 = (text: string): string => Buffer.from(text, 'utf8').toString('base64');
@@ -54,7 +52,7 @@ const isLiteral = (byte: number, isLast: boolean): boolean =>
   byte === 0x20 || byte === 0x09 ? !isLast : byte > 0x20 && byte < 0x7f && byte !== 0x3d;
 
 const encodedLine = (line: string): string => {
-  const bytes = utf8.encode(line);
+  const bytes = utf8Bytes(line);
   let encoded = '';
   bytes.forEach((byte, i) => {
     encoded += isLiteral(byte, i === bytes.length - 1) ? String.fromCharCode(byte) : escaped(byte);

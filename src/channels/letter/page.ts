@@ -4,9 +4,9 @@ import type { BoxSettings, Moment } from '../../model/box.ts';
 import { mailDate, monthName, revealDay } from '../../model/calendar.ts';
 import { documentText, schemeElement } from '../../render/document.ts';
 import { lastingId } from '../../render/lasting-id.ts';
-import { madeOnce } from '../../render/made-once.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { typeset } from '../../render/typeset.ts';
+import { rememberedFor } from '../../text/remembered.ts';
 import { utf8Length } from '../../text/utf8.ts';
 import type { Tools } from '../channel.ts';
 import { LETTER_BYTES, sizeFinding } from './findings.ts';
@@ -24,14 +24,14 @@ declare module '../../render/templates.ts' {
 }
 
 /** What a whole message is made of. */
-export interface MessageData {
+interface MessageData {
   readonly told: LetterInput;
   /** The moment of its Date header. */
   readonly sent: Moment;
 }
 
 /** What the sheet is made of. */
-export interface LetterSheetData {
+interface LetterSheetData {
   readonly told: LetterInput;
   readonly sealed: boolean;
 }
@@ -43,7 +43,7 @@ interface Headed {
   readonly preheaders: readonly Line[];
 }
 
-const headed = madeOnce((input: LetterInput, { wording }: Tools): Headed => {
+const headed = rememberedFor((input: LetterInput, { wording }: Tools): Headed => {
   const { cycle, settings } = input;
   const { lines } = wording.letter;
   const letter = letterOf(input, wording.cautions.text);
@@ -54,7 +54,7 @@ const headed = madeOnce((input: LetterInput, { wording }: Tools): Headed => {
   };
 });
 
-const htmlOf = madeOnce((input: LetterInput, tools: Tools): string => {
+const htmlOf = rememberedFor((input: LetterInput, tools: Tools): string => {
   const { letter, subjects, preheaders } = headed(input, tools);
   const head = {
     subject: subjects[0]?.text ?? '',
@@ -115,6 +115,8 @@ const sheetView = ({ told, sealed }: LetterSheetData, made: Headed, bytes: numbe
   const month = monthName(cycle, lang);
   return {
     words,
+    /** Of the sheet, which is in the wording's own language. */
+    lang: wording.lang,
     pageTitle: words.title(month, typeset(settings.name, lang)),
     heading: words.heading(month, typeset(cycle.theme, lang)),
     scheme: schemeElement(cycle.palette),

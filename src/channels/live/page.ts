@@ -24,7 +24,7 @@ declare module '../../render/templates.ts' {
 }
 
 /** What a run sheet is made of. */
-export interface RunSheetData extends LiveInput {
+interface RunSheetData extends LiveInput {
   readonly sealed: boolean;
 }
 

@@ -2,7 +2,7 @@
 import type { Group } from '../../analysis/parcels/compare.ts';
 import { logLogLimits, type Step } from '../../analysis/parcels/kaplan-meier.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import { dateInZone, longDate, monthName } from '../../model/calendar.ts';
+import { dateInZone, monthName } from '../../model/calendar.ts';
 import { documentText, schemeElement } from '../../render/document.ts';
 import { type FindingView, findingViews } from '../../render/findings.ts';
 import type { Html } from '../../render/html.ts';
@@ -11,7 +11,7 @@ import { pageLang } from '../../render/page-lang.ts';
 import { type CurveStep, stepCurve } from '../../render/step-curve.ts';
 import { typeset } from '../../render/typeset.ts';
 import { dayOfDate } from '../../text/days.ts';
-import { longDay } from '../../text/long-date.ts';
+import { longDate, longDay } from '../../text/long-date.ts';
 import type { Wording } from '../../wording/wording.ts';
 import type { Tools } from '../channel.ts';
 import type { ParcelsData } from './plan.ts';
@@ -35,7 +35,7 @@ interface GroupView extends Omit<Group, 'share' | 'half' | 'newest' | 'pace'> {
 }
 
 /** What the template is given. */
-export interface ParcelsView {
+interface ParcelsView {
   readonly words: Words;
   readonly paper: Wording['backRoomPage'];
   readonly fixLabel: string;

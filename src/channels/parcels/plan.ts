@@ -2,7 +2,7 @@
 import type { ParcelsFacts } from '../../analysis/parcels/facts.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { Box, BoxSettings, Cycle } from '../../model/box.ts';
-import { type ParcelsReport, type PlanningChannel, plannedDocument } from '../channel.ts';
+import { type ChannelPlan, type ParcelsReport, type PrivateInput, plannedDocument } from '../channel.ts';
 import { parcelsPage } from './page.ts';
 
 /** All that the paper on one cycle's parcels is made of. */
@@ -16,7 +16,7 @@ export interface ParcelsData {
 }
 
 /** What the paper on one cycle's parcels is made of. */
-export const parcelsData = (
+const parcelsData = (
   { settings }: Pick<Box, 'settings'>,
   cycle: Cycle,
   { facts: { asOf: _moment, ...facts }, diagnostics }: ParcelsReport,
@@ -26,16 +26,12 @@ export const parcelsData = (
   return { facts, settings: { name, lang }, cycle: { year, month, theme, palette, shipped }, diagnostics };
 };
 
-/** How many parcels have arrived, and when the box may be shown: a paper for each cycle of which anything is known. */
-export const parcels: PlanningChannel<'backroom'> = {
-  name: 'parcels',
-  where: 'backroom',
-  plan: ({ box, parcels: reports }) => ({
-    documents: box.cycles.flatMap((cycle) => {
-      const report = reports.get(cycle.id);
-      return report
-        ? [plannedDocument(`${cycle.id}/parcels.html`, 'page', parcelsData(box, cycle, report), parcelsPage)]
-        : [];
-    }),
+/** A paper for each cycle of which anything is known. */
+export const planParcels = ({ box, parcels }: PrivateInput): ChannelPlan => ({
+  documents: box.cycles.flatMap((cycle) => {
+    const report = parcels.get(cycle.id);
+    return report
+      ? [plannedDocument(`${cycle.id}/parcels.html`, 'page', parcelsData(box, cycle, report), parcelsPage)]
+      : [];
   }),
-};
+});

@@ -18,7 +18,7 @@ export interface GradeView {
 }
 
 /** What one place gives a phrase. */
-export interface PartView extends GradeView {
+interface PartView extends GradeView {
   readonly place: string;
   readonly worth: string;
   readonly count: number;
@@ -28,7 +28,7 @@ export interface PartView extends GradeView {
 }
 
 /** A phrase with its standing and what that is the sum of. */
-export interface PhraseView {
+interface PhraseView {
   readonly id: string;
   readonly text: string;
   readonly origins: readonly string[];

@@ -1,2 +1,6 @@
 /** The proof as a page of the back room. */
-export { proof } from './plan.ts';
+import type { PlanningChannel } from '../channel.ts';
+import { planProofs } from './plan.ts';
+
+/** An article read for whether it will be found, before it is published. */
+export const proof: PlanningChannel<'backroom'> = { name: 'proof', where: 'backroom', plan: planProofs };

@@ -1,11 +1,12 @@
 /** The proof as a page: what is to be done first, then what it is read from. */
+
 import { grades, type OverRepetition, type SharedPassage } from '../../analysis/coverage/coverage.ts';
 import { type BroughtFigures, broughtFigures } from '../../analysis/coverage/figures.ts';
 import { zones } from '../../analysis/coverage/text/zones.ts';
 import { verdictOf } from '../../analysis/coverage/verdict.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { locationText } from '../../diagnostics/diagnostic.ts';
-import { longDate, monthName, revealDay } from '../../model/calendar.ts';
+import { monthName, revealDay } from '../../model/calendar.ts';
 import { shortName } from '../../model/title.ts';
 import { documentText, schemeElement } from '../../render/document.ts';
 import { type FindingView, findingViews } from '../../render/findings.ts';
@@ -15,6 +16,7 @@ import { pageLang } from '../../render/page-lang.ts';
 import { alsoLine, linkMarkdown } from '../../render/record-lines.ts';
 import { scriptText } from '../../render/script-data.ts';
 import { typeset } from '../../render/typeset.ts';
+import { longDate } from '../../text/long-date.ts';
 import type { Wording } from '../../wording/wording.ts';
 import type { Tools } from '../channel.ts';
 import { type GradeView, gradeView, type ItemView, itemView } from './breakdowns.ts';
@@ -72,7 +74,7 @@ interface OtherNamesView {
 }
 
 /** What the template is given. */
-export interface ProofView {
+interface ProofView {
   readonly words: Wording['proof']['page'];
   readonly paper: Wording['backRoomPage'];
   readonly lang: string;

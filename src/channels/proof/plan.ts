@@ -4,7 +4,7 @@ import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { Box, BoxSettings, Cycle, Item, Moment, PlainDate } from '../../model/box.ts';
 import { dateInZone } from '../../model/calendar.ts';
 import { isSealed } from '../../model/seal.ts';
-import { type PlanningChannel, type Proof, plannedDocument } from '../channel.ts';
+import { type ChannelPlan, type PrivateInput, type Proof, plannedDocument } from '../channel.ts';
 import { proofPage } from './page.ts';
 
 /** All that a proof is made of. */
@@ -22,7 +22,7 @@ export interface ProofData {
 }
 
 /** What the proof of one cycle is made of. */
-export const proofData = (
+const proofData = (
   { settings }: Pick<Box, 'settings'>,
   cycle: Cycle,
   asOf: Moment,
@@ -41,16 +41,12 @@ export const proofData = (
   };
 };
 
-/** An article read for whether it will be found, before it is published: a page for each cycle that was proved. */
-export const proof: PlanningChannel<'backroom'> = {
-  name: 'proof',
-  where: 'backroom',
-  plan: ({ box, asOf, proofs }) => ({
-    documents: box.cycles.flatMap((cycle) => {
-      const found = proofs.get(cycle.id);
-      return found
-        ? [plannedDocument(`${cycle.id}/proof.html`, 'page', proofData(box, cycle, asOf, found), proofPage)]
-        : [];
-    }),
+/** A page for each cycle that was proved. */
+export const planProofs = ({ box, asOf, proofs }: PrivateInput): ChannelPlan => ({
+  documents: box.cycles.flatMap((cycle) => {
+    const found = proofs.get(cycle.id);
+    return found
+      ? [plannedDocument(`${cycle.id}/proof.html`, 'page', proofData(box, cycle, asOf, found), proofPage)]
+      : [];
   }),
-};
+});

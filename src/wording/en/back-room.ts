@@ -15,7 +15,7 @@ const counted = (pictures: number): string =>
   pictures === 0 ? 'no picture' : `${pictures} ${pictures === 1 ? 'picture' : 'pictures'}`;
 
 /** An item's spare pieces: how many at which price, or why none are offered. */
-export type SpareState =
+type SpareState =
   | { readonly state: 'on sale'; readonly count: number; readonly price: string }
   | { readonly state: 'sold out' | 'past' };
 

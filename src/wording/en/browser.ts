@@ -6,7 +6,7 @@
 const pieces = (count: number): string => (count === 1 ? '1 piece' : `${count} pieces`);
 
 /** Words that were taken for others, as "secaturs" for "secateurs". */
-export interface ReadAs {
+interface ReadAs {
   readonly typed: string;
   /** Not empty. */
   readonly as: readonly string[];
@@ -15,6 +15,7 @@ export interface ReadAs {
 const readAs = (read: readonly ReadAs[]): string =>
   read.map(({ typed, as }) => `“${typed}” read as ${as.map((word) => `“${word}”`).join(' or ')}`).join('; ');
 
+/** What the catalogue’s search says. */
 export const browser = {
   loading: 'Looking…',
   notLoaded: 'The search could not be loaded. Everything we have packed is listed below.',

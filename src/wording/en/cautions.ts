@@ -1,8 +1,6 @@
 /** Cautions in English. The wording is ours and no legal advice. */
 import type { Caution, CautionText } from '../../model/cautions.ts';
-import { listInWords } from '../../text/list-in-words.ts';
-
-const LANG = 'en-GB';
+import { listed } from '../../text/counting-words.ts';
 
 const hazardLines: ReadonlyMap<string, string> = new Map([
   ['small parts', 'Small parts can choke a child.'],
@@ -57,7 +55,7 @@ const linesOf = (caution: Caution): readonly string[] => {
     case 'pets':
       // The advice is common practice, no source.
       return [
-        `Harmful to ${listInWords(caution.toxicTo, LANG)} if eaten. Keep it out of their reach, and ask a vet at once if some was.`,
+        `Harmful to ${listed(caution.toxicTo)} if eaten. Keep it out of their reach, and ask a vet at once if some was.`,
       ];
     case 'children':
       // After US 16 CFR 1501 (ages 3 to 6: from memory).

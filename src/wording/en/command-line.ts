@@ -3,7 +3,7 @@ import type { Change } from '../../model/next-change.ts';
 import { counted } from '../../text/counting-words.ts';
 
 /** Values that hold where an option is left out. */
-export interface Defaults {
+interface Defaults {
   /** A standing, and a share of parcels, from 0 to 1. */
   readonly aim: number;
   readonly share: number;

@@ -7,7 +7,7 @@ import { capital, counted, listed, numberWord, percent } from '../../text/counti
 import { longDate, longDay } from '../../text/long-date.ts';
 
 /** The facts as they are worded: whether the planned moment is over is told by `reveal.past`. */
-export type WordedFacts = Omit<ParcelsFacts, 'asOf'>;
+type WordedFacts = Omit<ParcelsFacts, 'asOf'>;
 
 const someParcels = (count: number): string => counted(count, 'parcel');
 
@@ -165,7 +165,7 @@ const overdueSentence = ({ overdue, tally }: WordedFacts): string => {
 };
 
 /** What groups of parcels are told apart by. */
-export type GroupedBy = 'carrier' | 'region';
+type GroupedBy = 'carrier' | 'region';
 
 /** The groups that are behind, a sentence each. */
 const paceSentences = (groups: readonly Group[], by: GroupedBy, lang: string): readonly string[] =>

@@ -186,6 +186,7 @@ const robots: readonly string[] = [
   'the lines below belong in the file at the root.',
 ];
 
+/** Words of the public site. */
 export const site = {
   page,
   story,

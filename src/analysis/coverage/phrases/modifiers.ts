@@ -1,4 +1,5 @@
 /** The words before a thing's head, in groups that are one quality each. */
+import { itemAt, lastOf } from '../../../text/item-at.ts';
 import type { Word } from '../../language/language.ts';
 import {
   determiners,
@@ -18,7 +19,7 @@ import {
 import { describes, fallsAway, isColour, isMaterial, measureEnd, type NameWord } from './name-words.ts';
 
 /** What a word before the head tells. */
-export type Quality = 'color' | 'material' | 'name' | 'other';
+type Quality = 'color' | 'material' | 'name' | 'other';
 
 /** One or more words that go together before the head: "rose gold", "plant". */
 export interface Modifier {
@@ -48,7 +49,7 @@ export const fixedAt = (
 
 /** How many words belong to a small word in front of a thing: "over the door", "glow in the dark", "clip on". */
 const groupAt = (words: readonly Word[], at: number): number => {
-  const word = words[at] as Word;
+  const word = itemAt(words, at);
   const next = words[at + 1];
   // "make your own kit"
   if (next?.folded === 'your' && words[at + 2]?.folded === 'own') return 3;
@@ -72,8 +73,7 @@ const hyphenedAt = (words: readonly NameWord[], at: number): number => {
 const hyphenGroup = (group: readonly NameWord[], head: NameWord): Modifier => ({
   words: group,
   // "sea-salt caramels" are named so, "hand-poured candles" are made so.
-  quality:
-    head.hyphened || !(describes(group[0] as Word) || describes(group.at(-1) as Word)) ? 'name' : 'other',
+  quality: head.hyphened || !(describes(itemAt(group, 0)) || describes(lastOf(group))) ? 'name' : 'other',
 });
 
 const fixedGroup = (words: readonly NameWord[], at: number): Modifier | undefined => {
@@ -88,7 +88,7 @@ const fixedGroup = (words: readonly NameWord[], at: number): Modifier | undefine
 const modifierAt = (words: readonly NameWord[], at: number, head: NameWord): Modifier => {
   const fixed = fixedGroup(words, at);
   if (fixed) return fixed;
-  const word = words[at] as NameWord;
+  const word = itemAt(words, at);
   const next = words[at + 1];
   // A white tea towel is no towel of white tea.
   if (next && next.folded !== 'tea' && namingPairs.has(`${word.folded} ${next.folded}`))
@@ -107,7 +107,7 @@ export const modifiersOf = (words: readonly NameWord[], head: NameWord): readonl
   const modifiers: Modifier[] = [];
   let and: Word | undefined;
   for (let i = 0; i < words.length; ) {
-    const word = words[i] as NameWord;
+    const word = itemAt(words, i);
     const end = measureEnd(words, i);
     if (end > i) i = end;
     else if (fallsAway(words, i) || (word.folded === 'and' && modifiers.length === 0)) i++;

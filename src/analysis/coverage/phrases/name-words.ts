@@ -1,4 +1,5 @@
 /** What single words of a name are, before anything is known of the name: measures, colours, adjectives, things. */
+import { itemAt } from '../../../text/item-at.ts';
 import type { Word } from '../../language/language.ts';
 import { goods } from '../../language/lexicon/goods.ts';
 import { adverbs, determiners } from '../../language/lexicon/grammar.ts';
@@ -47,25 +48,35 @@ export const FALL_AWAY = new Set([
   'compact',
 ]);
 
+/** Whether a word is a number, in figures or in letters. */
 export const isNumber = (word: Word): boolean => /^[\d½¼¾⅓⅔⅛]/.test(word.folded) || counts.has(word.folded);
 /** Sizes of paper, ISO 216. */
 const PAPER = /^[abc](?:[0-9]|10)$/;
+
+/** Whether a word is a size by itself: "30cm", "30x40", or a size of paper. */
 export const isMeasured = (word: Word): boolean => {
   if (PAPER.test(word.folded)) return true;
   const unit = /^[\d.,½¼¾/x×]+([a-z]*)$/.exec(word.folded)?.[1];
   return unit !== undefined && unit !== '' && (units.has(unit) || unit === 'x');
 };
 
+/** Whether a word is a colour. */
 export const isColour = (word: Word): boolean => colours.has(word.folded);
+/** Whether a word is a material. */
 export const isMaterial = (word: Word): boolean => materials.has(word.folded);
-export const isParticiple = (folded: string): boolean =>
+/** Whether a folded word looks like a participle that describes: "painted", not "seed". Common practice, no source. */
+export const endsAsParticiple = (folded: string): boolean =>
   folded.length > 3 && folded.endsWith('ed') && !folded.endsWith('eed') && !notAdjectives.has(folded);
+
+/** Whether a word describes, by our lists and by its ending. */
 export const isAdjective = ({ folded, key }: Word): boolean =>
   adjectives.has(folded) ||
   (!notAdjectives.has(folded) &&
     !notAdjectives.has(key) &&
     !goods.has(key) &&
-    (adjectiveEndings.test(folded) || isParticiple(folded)));
+    (adjectiveEndings.test(folded) || endsAsParticiple(folded)));
+
+/** Whether a word names a thing that is sold, by our list and by the endings of things that do something. */
 export const isGoods = ({ folded, key }: Word): boolean =>
   goods.has(key) || goods.has(folded) || (/(?:[a-z]{3}(?:er|or)|holder)$/.test(key) && !adjectives.has(key));
 
@@ -85,7 +96,7 @@ export const describes = (word: Word): boolean =>
 export const measureEnd = (words: readonly NameWord[], from: number): number => {
   let at = from;
   const first = words[at];
-  if (first && measureWords.has(first.folded) && words[at + 1] && isNumber(words[at + 1] as Word)) at++;
+  if (first && measureWords.has(first.folded) && words[at + 1] && isNumber(itemAt(words, at + 1))) at++;
   const part = words[at];
   const whole = words[at + 1];
   if (part && fractions.has(part.folded) && whole && (units.has(whole.folded) || counts.has(whole.folded)))
@@ -111,6 +122,6 @@ export const measureEnd = (words: readonly NameWord[], from: number): number => 
 };
 /** Whether a determiner or a size stands alone: not the "small" of "small-batch". */
 export const fallsAway = (words: readonly NameWord[], at: number): boolean => {
-  const { folded } = words[at] as NameWord;
+  const { folded } = itemAt(words, at);
   return (determiners.has(folded) || FALL_AWAY.has(folded)) && !words[at + 1]?.hyphened;
 };

@@ -1,4 +1,5 @@
 /** What a name says: its head, its kind, and the phrases a shopper would type for it. */
+import { itemAt, lastOf } from '../../../text/item-at.ts';
 import type { Language, Word } from '../../language/language.ts';
 import {
   determiners,
@@ -24,7 +25,7 @@ export type NameOrigin =
   | 'name';
 
 /** A phrase that a name gives. */
-export interface NamePhrase {
+interface NamePhrase {
   /** Lower case, accents kept, one space between words. */
   readonly text: string;
   readonly origin: NameOrigin;
@@ -33,7 +34,7 @@ export interface NamePhrase {
 }
 
 /** A name taken apart. */
-export interface ReadName {
+interface ReadName {
   /** The word that says what it is, lower case, as it stands in the name; empty where the name has no word. */
   readonly head: string;
   /** The head with the nouns before it, in the singular: "watering can". */
@@ -131,7 +132,7 @@ const contentsAt = (words: readonly Word[]): number | undefined => {
   const of = words.findIndex(({ folded }) => folded === 'of');
   const container = words[of - 1];
   if (of < 1 || of === words.length - 1 || !container) return undefined;
-  const measured = of > 1 && units.has(container.folded) && isNumber(words[of - 2] as Word);
+  const measured = of > 1 && units.has(container.folded) && isNumber(itemAt(words, of - 2));
   if (!measured && !containers.has(container.folded)) return undefined;
   return onlyDescribes(words.slice(0, of - 1)) ? of + 1 : undefined;
 };
@@ -144,11 +145,11 @@ const cutOf = (words: readonly Word[]): number => {
       i += fixed - 1;
       continue;
     }
-    const { folded } = words[i] as Word;
+    const { folded } = itemAt(words, i);
     if (!(prepositions.has(folded) || relatives.has(folded) || folded === 'no' || folded === 'not')) continue;
     // "over the door hook", "above toilet cabinet": what stands in front is said of the thing after it.
     if (i === 0) continue;
-    const before = words[i - 1] as Word;
+    const before = itemAt(words, i - 1);
     const after = words[i + 1];
     if (particles.has(folded) && verbsWithParticles.has(before.folded)) {
       // "glow in the dark", "fold out": at the end, the verb too is said of what is before it.
@@ -200,7 +201,7 @@ const sharesHead = (before: readonly Word[], after: readonly Word[]): boolean =>
 };
 
 /** A name taken apart. */
-export interface ParsedName {
+interface ParsedName {
   readonly things: readonly Thing[];
   /** From the preposition or the opening of a clause on: "for pruning roses". */
   readonly tail: readonly Word[];
@@ -259,7 +260,7 @@ const phrasesWithTail = (thing: Thing, tail: readonly Word[]): readonly NamePhra
 };
 
 const singularText = (kind: readonly Word[]): string => {
-  const last = kind.at(-1) as Word;
+  const last = lastOf(kind);
   // The key has lost its accents: it is wanted only where the word is a plural.
   if (last.key === last.folded) return textOf(kind);
   return `${textOf(kind.slice(0, -1))} ${last.key}`.trim();
@@ -268,9 +269,12 @@ const singularText = (kind: readonly Word[]): string => {
 const withoutRepeats = (phrases: readonly NamePhrase[]): readonly NamePhrase[] =>
   phrases.filter(({ text }, i) => phrases.findIndex((other) => other.text === text) === i);
 
+/** A name or a search as people type it: in small letters, with single spaces. Its signs stay as they are. */
+export const asTyped = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, ' ');
+
 /** The name as it is, where it cannot be taken apart. */
 const whole = (name: string, words: readonly Word[]): ReadName => {
-  const text = /\p{L}/u.test(name) ? name.trim().toLowerCase().replace(/\s+/g, ' ') : '';
+  const text = /\p{L}/u.test(name) ? asTyped(name) : '';
   const head = text !== '' && words.length > 0 ? textOf(words.slice(-1)) : text;
   return {
     head,
@@ -299,7 +303,7 @@ export const readName = (given: string, language: Language): ReadName => {
     ...wordsOf(modifiers),
     head,
   ]);
-  const last = things.at(-1) as Thing;
+  const last = lastOf(things);
   return {
     head: textOf([first.head]),
     kind: singularText(first.kind),

@@ -1,11 +1,9 @@
 /** The phrases a shopper would type to find an item, weightiest first. */
 import type { Item, Search } from '../../../model/box.ts';
 import type { Language, Word } from '../../language/language.ts';
-import { type NameOrigin, readName } from './name.ts';
+import { asTyped, type NameOrigin, readName } from './name.ts';
 import type { Origin, Phrase } from './phrase.ts';
 import { type ItemWords, searchIndexOf, type TypedSearches, typedFor } from './typed.ts';
-
-export { searchIndexOf, type TypedSearches as SearchIndex } from './typed.ts';
 
 /**
  * What phrases weigh by where they are from, where nobody knows what was typed: of ten people who look for the
@@ -14,11 +12,11 @@ export { searchIndexOf, type TypedSearches as SearchIndex } from './typed.ts';
  * asks no more of the article than one who lists one; a quality before the noun narrows what is meant, and colour
  * and maker are looked for mostly by those who know the thing already.
  */
-export const PHRASE_weights = { kind: 4, name: 3, also: 2, material: 0.5, color: 0.25, brand: 0.25 } as const;
+const PHRASE_WEIGHTS = { kind: 4, name: 3, also: 2, material: 0.5, color: 0.25, brand: 0.25 } as const;
 
 /**
- * A kind that the name does not say ("hand tool" of a dibber) is a wider word, for a shelf and not for the thing:
- * the name's own noun is then what most people type.
+ * A kind that the name does not say ("hand tool" of a dibber) is a wider word, which names a shelf rather than the
+ * thing. Most people then type the name's own noun.
  */
 const BROADER_KIND_WEIGHT = 1;
 
@@ -29,9 +27,9 @@ const namesIt = (one: string, other: string, language: Language): boolean => {
 };
 
 /** The same for what a name gives beside itself: the whole name is known to few. */
-const NAME_weights: Readonly<Record<NameOrigin, number>> = {
-  'name without its measure': PHRASE_weights.name,
-  name: PHRASE_weights.name,
+const NAME_WEIGHTS: Readonly<Record<NameOrigin, number>> = {
+  'name without its measure': PHRASE_WEIGHTS.name,
+  name: PHRASE_WEIGHTS.name,
   'kind in the name': 2,
   'both things of the name': 0.5,
   'name with what follows it': 0.5,
@@ -43,7 +41,7 @@ const NAME_weights: Readonly<Record<NameOrigin, number>> = {
  * What the phrase that was typed oftenest of all in the file gains, as much as the kind has by default; the others
  * by their share of it.
  */
-export const SEARCH_WEIGHT = 4;
+const SEARCH_WEIGHT = 4;
 
 /** More than a dozen phrases cannot be written about five things without crowding. Common practice, no source. */
 const MOST_PHRASES = 12;
@@ -68,9 +66,10 @@ const headIn = (words: readonly Word[], head: string): number => {
   return at < 0 ? words.length - 1 : at;
 };
 
-const asTyped = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, ' ');
-
-/** The first of several qualities, for the others are of its parts, that may stand before a noun: "tan; flowers in mixed pinks" → "tan". */
+/**
+ * The first of several qualities, if it may stand before a noun: "tan; flowers in mixed pinks" → "tan". The others are of
+ * the thing's parts.
+ */
 const firstQuality = (text: string, language: Language): string => {
   const [first = ''] = text.split(/[,;/&+(]|\s(?:and|with|or)\s/i);
   const last = language.words(first).at(-1);
@@ -105,14 +104,14 @@ const candidatesOf = (item: Item, language: Language): readonly PhraseCandidate[
   const name = readName(item.name, language);
   const kind = readName(item.kind, language);
   const isBroader = language.english && !namesIt(name.kind, kind.kind, language);
-  taken(item.kind, { from: 'kind' }, isBroader ? BROADER_KIND_WEIGHT : PHRASE_weights.kind);
+  taken(item.kind, { from: 'kind' }, isBroader ? BROADER_KIND_WEIGHT : PHRASE_WEIGHTS.kind);
   for (const other of item.also)
-    taken(other, { from: 'also', value: other }, PHRASE_weights.also / item.also.length);
+    taken(other, { from: 'also', value: other }, PHRASE_WEIGHTS.also / item.also.length);
   if (!language.english) return candidates;
 
   for (const { text, origin, head } of name.phrases) {
     const isKind = isBroader && origin === 'kind in the name';
-    add(text, head, { from: 'name', part: origin }, isKind ? PHRASE_weights.kind : NAME_weights[origin]);
+    add(text, head, { from: 'name', part: origin }, isKind ? PHRASE_WEIGHTS.kind : NAME_WEIGHTS[origin]);
   }
 
   // "iron hand rake", not "iron hand tool": where name and kind differ, the name's is the nearer word.
@@ -126,7 +125,7 @@ const candidatesOf = (item: Item, language: Language): readonly PhraseCandidate[
       asTyped(`${quality} ${base}`),
       own.length + baseWords.length - 1,
       { from, value },
-      PHRASE_weights[from],
+      PHRASE_WEIGHTS[from],
     );
   };
   const [material = ''] = item.material;

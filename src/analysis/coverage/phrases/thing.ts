@@ -1,4 +1,5 @@
 /** One thing that a name speaks of: which of its words says what it is, which tell it apart, which fall away. */
+import { itemAt, lastOf } from '../../../text/item-at.ts';
 import type { Word } from '../../language/language.ts';
 import { goods } from '../../language/lexicon/goods.ts';
 import { adverbs, determiners, prepositions } from '../../language/lexicon/grammar.ts';
@@ -13,6 +14,7 @@ import { audiences, roomBefore, rooms } from '../../language/lexicon/settings.ts
 import { type Modifier, modifiersOf } from './modifiers.ts';
 import {
   describes,
+  endsAsParticiple,
   FALL_AWAY,
   fallsAway,
   isAdjective,
@@ -21,11 +23,11 @@ import {
   isMaterial,
   isMeasured,
   isNumber,
-  isParticiple,
   measureEnd,
   type NameWord,
 } from './name-words.ts';
 
+/** One thing that a name speaks of. */
 export interface Thing {
   /** Words before the head that tell it apart, in order, the kind's own among them. */
   readonly modifiers: readonly Modifier[];
@@ -68,8 +70,8 @@ const withoutFront = (words: readonly NameWord[]): readonly NameWord[] => {
 
 /** Whether the last of some words only describes what is before it. */
 const trails = (words: readonly Word[]): boolean => {
-  const last = words.at(-1) as Word;
-  const before = words.at(-2) as Word;
+  const last = lastOf(words);
+  const before = itemAt(words, words.length - 2);
   const { folded } = last;
   if (isNumber(last) || isMeasured(last) || /^[x×]$/.test(folded)) return true;
   if (adverbs.has(folded) || determiners.has(folded) || prepositions.has(folded)) return true;
@@ -96,7 +98,7 @@ const joinsQuality = (words: readonly Word[], end: number): boolean => {
   return (
     end > 2 &&
     (/^(?:proof|resistant|friendly|free|safe|shaped|style|only)$/.test(quality.folded) ||
-      isParticiple(quality.folded)) &&
+      endsAsParticiple(quality.folded)) &&
     (goods.has(thing.key) || thing.key !== thing.folded) &&
     !isGoods(noun) &&
     !containers.has(noun.folded)
@@ -116,12 +118,12 @@ const withoutBack = (words: readonly NameWord[]): readonly NameWord[] => {
 /** Where the head stands: the last word, unless things in the plural stand before a tail in the singular. */
 const headOf = (words: readonly Word[]): number => {
   const last = words.length - 1;
-  const end = words[last] as Word;
+  const end = itemAt(words, last);
   if (end.key !== end.folded) return last;
   // "sinks bed frame", "lights pathway", but not "tools box": an English modifier is singular, unless it touches a thing.
   const touches = isGoods(end) || containers.has(end.folded) || end.folded.endsWith('ing');
   for (let i = touches ? last - 2 : last - 1; i >= 0; i--) {
-    const word = words[i] as Word;
+    const word = itemAt(words, i);
     if (word.key !== word.folded && goods.has(word.key) && !audiences.has(word.folded)) return i;
   }
   return last;
@@ -129,14 +131,14 @@ const headOf = (words: readonly Word[]): number => {
 const kindOf = (modifiers: readonly Modifier[], head: Word): readonly Word[] => {
   const kind: Word[] = [head];
   for (let i = modifiers.length - 1; i >= 0; i--) {
-    const { words, quality } = modifiers[i] as Modifier;
+    const { words, quality } = itemAt(modifiers, i);
     const [word] = words;
     if (quality === 'name') {
       kind.unshift(...words);
       continue;
     }
     if (!word || words.length > 1) break;
-    const next = kind[0] as Word;
+    const next = itemAt(kind, 0);
     const named =
       namingPairs.has(`${word.folded} ${next.key}`) || namingPairs.has(`${word.folded} ${next.folded}`);
     const worked = next === head && WORKS_ON.test(head.key);
@@ -157,7 +159,7 @@ export const readThing = (words: readonly NameWord[]): Thing | undefined => {
   const bare = withoutBack(front);
   if (bare.length === 0) return undefined;
   const at = headOf(bare);
-  const head = bare[at] as NameWord;
+  const head = itemAt(bare, at);
   const modifiers = modifiersOf(bare.slice(0, at), head);
   const trailing = [...bare.slice(at + 1), ...front.slice(bare.length)].filter(
     (word) => isColour(word) || isMaterial(word) || thingColours.has(word.folded) || tells(word),
@@ -168,6 +170,7 @@ export const readThing = (words: readonly NameWord[]): Thing | undefined => {
 /** Whether words say only how a thing is, how large or how many. */
 export const onlyDescribes = (words: readonly Word[]): boolean => words.every(describes);
 
+/** Whether the first word names a thing that is sold. */
 export const startsWithGoods = (words: readonly Word[]): boolean => {
   const [first] = words;
   return first !== undefined && isGoods(first);

@@ -1,6 +1,8 @@
 /** Phrases that people typed, read once, and which item each belongs to. */
+
 import type { Search } from '../../../model/box.ts';
 import { editDistance } from '../../../text/edit-distance.ts';
+import { itemAt, lastOf } from '../../../text/item-at.ts';
 import { mayConflate } from '../../language/conflation.ts';
 import type { Language, Word } from '../../language/language.ts';
 import {
@@ -15,7 +17,7 @@ import { parseName, textOf, wordsOf } from './name.ts';
 import { describes, isColour, isMaterial, isNumber } from './name-words.ts';
 
 /** A typed phrase taken apart. */
-export interface Typed {
+interface Typed {
   readonly search: Search;
   /** As it would stand in a text: "indoor watering can" for "watering can indoor". */
   readonly text: string;
@@ -107,7 +109,7 @@ export const searchIndexOf = (searches: readonly Search[], language: Language): 
 /** How many of the last words of `words` are the whole of `name`, however either is spaced; 0 where they are not. */
 const endsIn = (words: readonly Word[], name: readonly Word[]): number => {
   const tail = words.slice(-name.length);
-  if (tail.length === name.length && tail.every((word, i) => isSame(word, name[i] as Word)))
+  if (tail.length === name.length && tail.every((word, i) => isSame(word, itemAt(name, i))))
     return name.length;
   const joined = joinedKeys(name);
   for (let count = 1; count <= words.length; count++) {
@@ -144,10 +146,10 @@ const fits = ({ words, tail }: Typed, item: ItemWords): boolean => {
     );
   });
   if (named) return true;
-  const head = words.at(-1) as Word;
+  const head = lastOf(words);
   return (
     words.length > 1 &&
-    item.names.some((name) => isSame(head, name.at(-1) as Word)) &&
+    item.names.some((name) => isSame(head, lastOf(name))) &&
     [...words.slice(0, -1), ...tail].filter(says).every((word) => isAmong(word, item.facts))
   );
 };

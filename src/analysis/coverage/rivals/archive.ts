@@ -1,4 +1,5 @@
 /** Articles that are compared with one another, made ready from their indexes. */
+import { utf8Text } from '../../../text/utf8.ts';
 import type { ArticleIndex, Texts } from './article-index.ts';
 import { type Scorer, scorerOf } from './bm25f.ts';
 import { type Compounds, compoundsOf, type Pairs, pairsIn, wordsWith } from './compounds.ts';
@@ -28,7 +29,7 @@ const NO_PAIRS: Pairs = { at: [], words: [] };
 const keyReader = ({ bytes, lengths }: Texts): ((number: number) => string) => {
   let [text, at, start] = ['', 0, 0];
   return (number) => {
-    if (text === '') text = new TextDecoder().decode(bytes);
+    if (text === '') text = utf8Text(bytes);
     // It is asked in ascending order.
     for (; at < number; at += 1) start += lengths[at] ?? 0;
     return text.slice(start, start + (lengths[at] ?? 0));

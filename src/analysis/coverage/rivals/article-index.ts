@@ -1,5 +1,6 @@
 /** What comparing needs of one article, as small arrays of numbers: to be kept, and read back without reading the text anew. */
 
+import { utf8Bytes } from '../../../text/utf8.ts';
 import { adjacent } from '../text/adjacent.ts';
 import type { Passage } from '../text/passage.ts';
 import type { Article } from './article.ts';
@@ -68,11 +69,9 @@ const narrowed = (numbers: readonly number[]): Numbers => {
   return most < 2 ** 16 ? Uint16Array.from(numbers) : Uint32Array.from(numbers);
 };
 
-const utf8 = new TextEncoder();
-
 const textsOf = (texts: Iterable<string>): Texts => {
   const all = [...texts];
-  return { bytes: utf8.encode(all.join('')), lengths: narrowed(all.map(({ length }) => length)) };
+  return { bytes: utf8Bytes(all.join('')), lengths: narrowed(all.map(({ length }) => length)) };
 };
 
 /** Only a story's own text is Markdown; the value of a record's field takes no links. */

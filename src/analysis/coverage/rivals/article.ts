@@ -4,6 +4,7 @@ import type { Cycle } from '../../../model/box.ts';
 import type {} from '../../../model/story.ts';
 import type { Passage } from '../text/passage.ts';
 
+/** An article as text, before it is indexed. */
 export interface Article {
   /** The cycle's id, `2026-03`: as a string it sorts by age. */
   readonly cycle: string;

@@ -6,13 +6,14 @@
  * and the result is weighted by how rare the term is. With one field of weight 1 it is BM25.
  */
 
-export interface FieldParameters {
+interface FieldParameters {
   /** What one occurrence here counts, more than 0. */
   readonly weight: number;
   /** How far a longer field is held against it, 0 (not at all) to 1 (in proportion). */
   readonly b: number;
 }
 
+/** How documents are ranked. */
 export interface RankParameters<Field extends string> {
   /** How slowly more occurrences cease to count, more than 0. */
   readonly k1: number;
@@ -37,6 +38,7 @@ export interface Contribution<Field extends string> {
   readonly gives: number;
 }
 
+/** Ranks the documents of a collection. */
 export interface Scorer<Field extends string> {
   /** Number of documents. */
   readonly size: number;
@@ -77,7 +79,7 @@ const indexIn = (ascending: ArrayLike<number>, wanted: number): number => {
 
 /**
  * A scorer over some documents. A term counts once however often the query has it. The mean length of a field is
- * taken over the documents that have it, for a page without pictures is not one with very short picture text. What
+ * taken over the documents that have it, because a page without pictures is not one with very short picture text. What
  * a term counts in a document is kept, since many queries ask for the same few.
  */
 export const scorerOf = <Field extends string>(

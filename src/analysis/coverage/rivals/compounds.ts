@@ -105,7 +105,7 @@ export const wordsWith = (
   return distinct.subarray(0, size);
 };
 
-export interface Numbered {
+interface Numbered {
   /** Index of the phrase's word that it comes from, the first of two. */
   readonly word: number;
   readonly number: number;

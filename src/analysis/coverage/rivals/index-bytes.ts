@@ -1,4 +1,6 @@
 /** An article's index as bytes, and back. */
+import { FNV_BASIS, FNV_PRIME } from '../../../text/fnv.ts';
+import { utf8Bytes, utf8Text } from '../../../text/utf8.ts';
 import type { ArticleIndex, Numbers, Texts } from './article-index.ts';
 
 /** "LIDX", read as one number. Bytes that do not begin so are another thing, or were written on another kind of machine. */
@@ -58,17 +60,17 @@ const padded = (length: number): number => (length + 3) & ~3;
 /** Four sums side by side, FNV-1a over units of 32 bits, of the length of the head and all that follows: enough to notice damage, and fast. */
 const checksumOf = (bytes: Uint8Array, headLength: number): number => {
   const units = new Int32Array(bytes.buffer, bytes.byteOffset, bytes.byteLength >> 2);
-  let [a, b, c, d] = [0x811c9dc5 ^ headLength, 0x811c9dc5, 0x811c9dc5, 0x811c9dc5];
+  let [a, b, c, d] = [FNV_BASIS ^ headLength, FNV_BASIS, FNV_BASIS, FNV_BASIS];
   const whole = units.length & ~3;
   for (let at = 0; at < whole; at += 4) {
-    a = Math.imul(a ^ (units[at] as number), 0x01000193);
-    b = Math.imul(b ^ (units[at + 1] as number), 0x01000193);
-    c = Math.imul(c ^ (units[at + 2] as number), 0x01000193);
-    d = Math.imul(d ^ (units[at + 3] as number), 0x01000193);
+    a = Math.imul(a ^ (units[at] as number), FNV_PRIME);
+    b = Math.imul(b ^ (units[at + 1] as number), FNV_PRIME);
+    c = Math.imul(c ^ (units[at + 2] as number), FNV_PRIME);
+    d = Math.imul(d ^ (units[at + 3] as number), FNV_PRIME);
   }
-  for (let at = whole; at < units.length; at += 1) a = Math.imul(a ^ (units[at] as number), 0x01000193);
+  for (let at = whole; at < units.length; at += 1) a = Math.imul(a ^ (units[at] as number), FNV_PRIME);
   let sum = 0;
-  for (const part of [a, b, c, d]) sum = Math.imul(sum ^ part ^ (part >>> 15), 0x01000193);
+  for (const part of [a, b, c, d]) sum = Math.imul(sum ^ part ^ (part >>> 15), FNV_PRIME);
   return sum >>> 0;
 };
 
@@ -82,7 +84,7 @@ export const encodeIndex = (index: ArticleIndex): Uint8Array => {
     files: index.files,
     sections: sections.map((section) => [kindOf(section), section.length]),
   };
-  const headBytes = new TextEncoder().encode(JSON.stringify(head));
+  const headBytes = utf8Bytes(JSON.stringify(head));
   const begin = PREFACE + padded(headBytes.length);
   const size = sections.reduce((sum, section) => sum + padded(section.byteLength), begin);
   const bytes = new Uint8Array(size);
@@ -127,7 +129,7 @@ export const decodeIndex = (given: Uint8Array): ArticleIndex | undefined => {
   const headLength = preface[3] ?? 0;
   if (preface[0] !== MAGIC || preface[1] !== VERSION) return undefined;
   if (preface[2] !== checksumOf(bytes.subarray(PREFACE), headLength)) return undefined;
-  const head: Head = JSON.parse(new TextDecoder().decode(bytes.subarray(PREFACE, PREFACE + headLength)));
+  const head: Head = JSON.parse(utf8Text(bytes.subarray(PREFACE, PREFACE + headLength)));
   let at = bytes.byteOffset + PREFACE + padded(headLength);
   const sections = head.sections.map(([kind, count]): Section => {
     const section = VIEWS[kind](bytes, at, count);

@@ -19,13 +19,14 @@ import {
  * How far ahead a page must be to be named, as a share of this article's score. Common practice, no source: a
  * lead of less than this turns with one sentence more, and a tie is no rival.
  */
-export const RIVAL_MARGIN = 1.05;
+const RIVAL_MARGIN = 1.05;
 /**
  * A word in more than this share of the articles tells them apart no longer: of a candle shop's articles none is
- * the rival for "candle". From this many articles on, for among three the share says nothing. No source.
+ * the rival for "candle". No source.
  */
-export const COMMON_SHARE = 0.75;
-export const COMMON_FROM = 4;
+const COMMON_SHARE = 0.75;
+/** Articles from which on that share says something: among three it does not. No source. */
+const COMMON_FROM = 4;
 
 /** A phrase's head with the word that is nearest to it: what a page must say to be about the thing at all. */
 const coreOf = <T>(words: readonly T[], head: number): readonly T[] =>
@@ -78,9 +79,9 @@ const packed = ({ spots }: Side): boolean =>
 
 /**
  * The link to write, with the phrase as anchor. It leads to the page that should answer: the one that packed such
- * a thing, and the newer where both did, for it has what a visitor can still get; so mostly from the page that
- * answers first to this one. If that page links there already, the other way round; if both do, a second link
- * with these very words. It is written at the first mention in prose that is no link yet, with the words there as
+ * a thing, and the newer where both did, because what it holds can still be had. Mostly that is this page, and the link
+ * stands in the one that answers first. If that page links there already, it goes the other way round; if both do, it is
+ * a second link with these very words. It is written at the first mention in prose that is no link yet, with the words there as
  * anchor. Where neither page has one, `at` is the paragraph to add such a sentence to.
  */
 const linkBetween = (rival: Side, own: Side, phrase: string): Rival['link'] => {

@@ -1,21 +1,20 @@
 /** Words as numbers. */
+import { FNV_BASIS, FNV_PRIME } from '../../../text/fnv.ts';
 
 /**
  * Two hashes of 32 bits of a word's key, over UTF-16 units: FNV-1a, and a like one with another factor. Two of fifty
  * thousand words have both in common with a chance of less than one in ten thousand million, so that words are told
  * apart by them alone.
  */
-export interface TermHash {
+interface TermHash {
   readonly a: number;
   readonly b: number;
 }
 
-const A_START = 0x811c9dc5;
-const A_FACTOR = 0x01000193;
 const B_START = 0x9747b28c;
 const B_FACTOR = 0x5bd1e995;
 
-const nextA = (hash: number, unit: number): number => Math.imul(hash ^ unit, A_FACTOR);
+const nextA = (hash: number, unit: number): number => Math.imul(hash ^ unit, FNV_PRIME);
 /** What is shifted down lets high bits change low ones, which a product alone never does. */
 const nextB = (hash: number, unit: number): number => {
   const product = Math.imul(hash ^ unit, B_FACTOR);
@@ -24,7 +23,7 @@ const nextB = (hash: number, unit: number): number => {
 
 /** The hashes of a part of a text, each as an integer of 32 bits. */
 export const hashOf = (text: string, from = 0, to = text.length): TermHash => {
-  let [a, b] = [A_START, B_START];
+  let [a, b] = [FNV_BASIS, B_START];
   for (let at = from; at < to; at += 1) {
     const unit = text.charCodeAt(at);
     a = nextA(a, unit);

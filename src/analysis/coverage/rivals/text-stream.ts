@@ -1,9 +1,12 @@
 /** An article's words as numbers of an archive's vocabulary: where it says a phrase is looked up in them. */
+
 import type { Location } from '../../../diagnostics/diagnostic.ts';
+import { utf8Text } from '../../../text/utf8.ts';
 import { type ArticleIndex, JOINED, JOINS, placeIn } from './article-index.ts';
 import type { Pairs } from './compounds.ts';
 import { FIELDS, type FieldName } from './ranking.ts';
 
+/** An article's words as numbers. */
 export interface TextStream {
   readonly index: ArticleIndex;
   /** One number a word; a pair that makes a word is that word. */
@@ -65,6 +68,7 @@ export const occurrencesIn = (stream: TextStream, key: number): readonly number[
   return counts;
 };
 
+/** Where an article says a phrase. */
 export interface StreamSpot {
   readonly field: FieldName;
   readonly file: string;
@@ -133,7 +137,7 @@ export const placeOf = ({ index }: TextStream, { file, passage, from }: StreamSp
 /** A spot as it is written there. */
 export const writtenAt = ({ index }: TextStream, { from, to }: StreamSpot): string => {
   const { words, forms } = index;
-  const all = new TextDecoder().decode(forms.bytes);
+  const all = utf8Text(forms.bytes);
   const formAt = (word: number): string => {
     const form = words[word] ?? 0;
     let start = 0;

@@ -1,5 +1,7 @@
 /** The least work that brings every item to the aim. */
+
 import type { Location } from '../../../diagnostics/diagnostic.ts';
+import { itemAt, lastOf } from '../../../text/item-at.ts';
 import type { Language } from '../../language/language.ts';
 import { isAtAim } from '../aim.ts';
 import type { Edit } from '../coverage.ts';
@@ -123,8 +125,8 @@ export const adviceFor = (
     const later = kept.slice(at + 1);
     if (later.some(({ passage }) => passage === candidate.passage)) continue;
     const before = drafts.slice(0, at + 1);
-    const without = [...before, ...replay(before.at(-1) as Draft, later)];
-    const left = (without.at(-1) as Draft).tally.standings;
+    const without = [...before, ...replay(lastOf(before), later)];
+    const left = lastOf(without).tally.standings;
     const needless = [...all].every(([slug, standing]) => (left.get(slug) ?? 0) >= Math.min(standing, aim));
     if (!needless) continue;
     kept = kept.filter((one) => one !== candidate);
@@ -132,13 +134,13 @@ export const adviceFor = (
   }
 
   const edits = kept.map((candidate, i): Edit => {
-    const [before, after] = [drafts[i] as Draft, drafts[i + 1] as Draft];
+    const [before, after] = [itemAt(drafts, i), itemAt(drafts, i + 1)];
     const at = candidate.change ? candidate.passage : before.passages.length;
     const { raised } = outcomeOf(
       before.tally,
       at,
       before.passages[at],
-      candidate.change ? (after.passages[candidate.passage] as Passage) : candidate.fresh(),
+      candidate.change ? itemAt(after.passages, candidate.passage) : candidate.fresh(),
       candidate.phrase.words,
     );
     const serves = raised.map(({ entry }) => ({ item: entry.item.slug, phrase: entry.phrase.text }));
@@ -152,5 +154,5 @@ export const adviceFor = (
     const { zone, write, action } = candidate;
     return { zone, at: candidate.at, serves, write, action, brings };
   });
-  return { edits, promised: (drafts.at(-1) as Draft).tally.standings };
+  return { edits, promised: lastOf(drafts).tally.standings };
 };

@@ -11,7 +11,7 @@ import { type Passage, whereIs, type ZonedWord } from '../text/passage.ts';
 import type { Zone } from '../text/zones.ts';
 import { withinLonger } from './mentions.ts';
 import { changed, type TextChange } from './rewriting.ts';
-import type { Entry, TalliedItem, Tally } from './tally.ts';
+import type { TalliedItem, TalliedPhrase, Tally } from './tally.ts';
 
 /** A change that might be advised, with the text as it would then be. */
 export interface EditCandidate {
@@ -209,7 +209,7 @@ const canBeWritten = ({ origins, words }: Phrase): boolean => {
 /** Phrases of an item that changes are tried for: those with the most to win. */
 const PHRASES_TRIED = 6;
 
-const worthWriting = (entries: readonly Entry[]): readonly Entry[] =>
+const worthWriting = (entries: readonly TalliedPhrase[]): readonly TalliedPhrase[] =>
   entries
     .filter(({ phrase }) => canBeWritten(phrase))
     .sort((a, b) => b.phrase.weight * (1 - b.standing) - a.phrase.weight * (1 - a.standing))
@@ -222,7 +222,7 @@ interface Spot {
 }
 
 /** Sentences of a passage with a word in some place, in reading order. */
-export type SentenceReader = (passage: Passage, zone: Zone) => readonly number[];
+type SentenceReader = (passage: Passage, zone: Zone) => readonly number[];
 
 /** A reader that remembers what it read: a text of which one passage changes is asked about again and again. */
 export const sentenceReader = (): SentenceReader => {

@@ -13,7 +13,7 @@ import { metWord, type PhraseIndex, type Sought } from './phrase-index.ts';
  * A phrase is scattered where its words stand in one sentence, in any order, with at most this many others
  * between them. Common practice, no source: further apart they no longer speak of one thing.
  */
-export const SCATTER = 6;
+const SCATTER = 6;
 
 type Found = Pick<Mention, 'passage' | 'from' | 'to' | 'grade'> & { readonly head: number };
 

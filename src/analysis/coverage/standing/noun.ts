@@ -1,4 +1,5 @@
 /** Whether a word that could be a noun or a verb stands as a noun: enough to tell a can from "you can". */
+import { itemAt } from '../../../text/item-at.ts';
 import { wordSet, wordsOfAll } from '../../../text/word-set.ts';
 import {
   ARTICLES,
@@ -26,7 +27,7 @@ const BEFORE_VERBS = wordsOfAll(
 
 /** Common English usage, no source. A first word before a determiner ("Plant the bulbs") is an instruction. */
 export const standsAsNoun = (words: readonly ZonedWord[], at: number): boolean => {
-  const word = words[at] as ZonedWord;
+  const word = itemAt(words, at);
   const before = words[at - 1];
   const first = before === undefined || before.sentence !== word.sentence;
   if (MODAL_NOUNS.has(word.folded)) return !first && DETERMINERS.has(before.folded);

@@ -12,7 +12,7 @@ export interface Sought {
 }
 
 /** An item and its phrases. */
-export interface Named {
+interface Named {
   readonly slug: string;
   readonly phrases: readonly Phrase[];
 }

@@ -1,4 +1,5 @@
 /** An article as it would be after a change: what advice promises is measured on this, not guessed. */
+import { itemAt } from '../../../text/item-at.ts';
 import type { Language } from '../../language/language.ts';
 import type { Passage, ZonedWord } from '../text/passage.ts';
 import { OPENING_WORDS, type Zone } from '../text/zones.ts';
@@ -86,5 +87,5 @@ export const changed = (passages: readonly Passage[], change: TextChange, langua
     if (number === change.passage) break;
     if (running) before += words.length;
   }
-  return changedAt(passages[change.passage] as Passage, change, before, language);
+  return changedAt(itemAt(passages, change.passage), change, before, language);
 };

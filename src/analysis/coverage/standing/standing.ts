@@ -36,7 +36,7 @@ export const zoneShare = (grades: readonly Grade[]): number =>
   shareOf(grades.map((grade) => gradeWorth[grade]));
 
 const bestOf = (grades: readonly Grade[]): Grade =>
-  grades.reduce((best, grade) => (gradeWorth[grade] > gradeWorth[best] ? grade : best), 'absent' as Grade);
+  grades.reduce<Grade>((best, grade) => (gradeWorth[grade] > gradeWorth[best] ? grade : best), 'absent');
 
 /** What each place gives, one for each place in their order. */
 export const partsOf = (mentions: readonly Pick<Mention, 'zone' | 'grade'>[]): readonly StandingPart[] =>
@@ -53,7 +53,7 @@ export const partsOf = (mentions: readonly Pick<Mention, 'zone' | 'grade'>[]): r
   });
 
 /** The most a phrase can stand at: what its places give beyond it is not needed. */
-export const FULL_STANDING = 1;
+const FULL_STANDING = 1;
 
 /** A phrase's standing: the sum of what its places give, at most 1. What `partsOf` gives in full is summed here, because it is asked for every change that is tried. */
 export const standingOf = (mentions: readonly Pick<Mention, 'zone' | 'grade'>[]): number => {

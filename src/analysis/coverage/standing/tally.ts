@@ -16,25 +16,26 @@ export interface TalliedItem {
 }
 
 /** One phrase of one item, and where it is met. */
-export interface Entry {
+export interface TalliedPhrase {
   readonly item: TalliedItem;
   readonly phrase: Phrase;
   readonly mentions: readonly Mention[];
   readonly standing: number;
 }
 
+/** How well a text carries the phrases of its items. */
 export interface Tally {
   readonly items: readonly TalliedItem[];
   readonly index: PhraseIndex;
   /** In the order of the items and of their phrases. */
-  readonly entries: readonly Entry[];
+  readonly entries: readonly TalliedPhrase[];
   /** Standing of each item by its slug. */
   readonly standings: ReadonlyMap<string, number>;
 }
 
 const standingsOf = (
   items: readonly TalliedItem[],
-  entries: readonly Pick<Entry, 'phrase' | 'standing'>[],
+  entries: readonly Pick<TalliedPhrase, 'phrase' | 'standing'>[],
 ): ReadonlyMap<string, number> => {
   let first = 0;
   return new Map(
@@ -58,7 +59,7 @@ export const tallyOf = (
     items,
     index: phraseIndexOf(items, english),
     entries: items.flatMap((item) =>
-      item.phrases.map((phrase): Entry => ({ item, phrase, mentions: [], standing: 0 })),
+      item.phrases.map((phrase): TalliedPhrase => ({ item, phrase, mentions: [], standing: 0 })),
     ),
     standings: new Map(),
   };
@@ -79,7 +80,7 @@ export const talliedAgain = (
     numbers.map((number) => after[number] as Passage),
     index,
   );
-  const counted = entries.map((entry, i): Entry => {
+  const counted = entries.map((entry, i): TalliedPhrase => {
     const kept = entry.mentions.filter(({ passage }) => !changed.has(passage));
     const fresh = found.get(i) ?? NONE;
     if (fresh.length === 0 && kept.length === entry.mentions.length) return entry;
@@ -93,9 +94,9 @@ export const talliedAgain = (
 };
 
 /** What a changed passage would bring. */
-export interface Outcome {
+interface Outcome {
   /** Entries that would stand higher, with their new standing. */
-  readonly raised: readonly { readonly entry: Entry; readonly standing: number }[];
+  readonly raised: readonly { readonly entry: TalliedPhrase; readonly standing: number }[];
   readonly standings: ReadonlyMap<string, number>;
 }
 
@@ -113,7 +114,7 @@ export const outcomeOf = (
   after: Passage,
   touched: readonly Word[],
 ): Outcome => {
-  const raised: { entry: Entry; standing: number }[] = [];
+  const raised: { entry: TalliedPhrase; standing: number }[] = [];
   const { old, found } = changedMentions(before, after, index);
   const concerned = concernedBy(index, touched);
   const isOld = ({ passage, from }: Mention): boolean => passage === at && from >= old.from && from < old.to;

@@ -12,7 +12,7 @@ import type { Zone } from './zones.ts';
 import { zonedWords } from './zoning.ts';
 
 /** Cuts a text into its sentences. */
-export type SentenceCutter = (text: string) => readonly Span[];
+type SentenceCutter = (text: string) => readonly Span[];
 
 interface Writing {
   readonly language: Language;
@@ -35,6 +35,7 @@ interface Given {
   readonly links?: Block['links'];
   /** Running text begins with the opening. */
   readonly running?: boolean;
+  /** Whether the author wrote these very words, so that they can be changed where they stand. */
   readonly written?: boolean;
   /** The text is not the author's: every word of it stands where what it was made from stands. */
   readonly made?: boolean;

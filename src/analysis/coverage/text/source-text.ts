@@ -1,4 +1,5 @@
 /** From words back to where the author wrote them. */
+import { itemAt } from '../../../text/item-at.ts';
 
 /** Line and column in a file, from 1; columns in UTF-16 units. */
 export interface LineColumn {
@@ -6,6 +7,7 @@ export interface LineColumn {
   readonly column: number;
 }
 
+/** A file's text as somewhere to find words in. */
 export interface SourceText {
   /** A reader that finds words one after the other, from a line and column on. */
   readonly from: (start: LineColumn) => (word: string) => LineColumn;
@@ -22,7 +24,7 @@ const lineAt = (starts: readonly number[], offset: number): number => {
   let [low, high] = [0, starts.length - 1];
   while (low < high) {
     const middle = (low + high + 1) >> 1;
-    if ((starts[middle] as number) <= offset) low = middle;
+    if (itemAt(starts, middle) <= offset) low = middle;
     else high = middle - 1;
   }
   return low;
@@ -47,7 +49,7 @@ export const sourceText = (text: string): SourceText => {
         const at = near ? found : cursor;
         if (near) cursor = at + word.length;
         const line = lineAt(starts, at);
-        return { line: line + 1, column: at - (starts[line] as number) + 1 };
+        return { line: line + 1, column: at - itemAt(starts, line) + 1 };
       };
     },
   };

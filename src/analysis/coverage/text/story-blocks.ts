@@ -5,6 +5,7 @@ import type { Span } from '../../../text/sentences.ts';
 import type { PassageForm } from './passage.ts';
 import type { LineColumn } from './source-text.ts';
 
+/** A run of a story as it is read. */
 export interface Block {
   readonly form: Extract<PassageForm, 'heading' | 'paragraph' | 'picture' | 'fact'>;
   /** Line breaks are spaces: they mean nothing to a reader. */

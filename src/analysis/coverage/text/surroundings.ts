@@ -14,6 +14,7 @@ export interface ItemSurroundings {
   readonly hasKindPage: boolean;
 }
 
+/** What an article shows beside its own records. */
 export interface Surroundings {
   readonly settings: BoxSettings;
   /** One for each of the cycle's items, in their order. */

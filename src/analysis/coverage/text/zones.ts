@@ -33,8 +33,8 @@ export const OPENING_WORDS = 100;
 /**
  * What each place is worth. Common practice, no source: a thing's own section is where a visitor looks for it; what
  * a list of results shows (title, summary) and what names a part of the page (heading, opening) tells most about
- * it; text read by machines and by people who do not see the pictures counts less, and the address least, for it
- * should never change. All together are more than the 1 that a phrase can reach: no article has room for every
+ * it; text read by machines and by people who do not see the pictures counts less, and the address least, because
+ * it should never change. All together are more than the 1 that a phrase can reach: no article has room for every
  * phrase in every place, and a phrase that is clear in most of them is carried well.
  */
 export const zoneWorth: Readonly<Record<Zone, number>> = {

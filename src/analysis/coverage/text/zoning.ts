@@ -6,7 +6,7 @@ import type { LineColumn } from './source-text.ts';
 import { OPENING_WORDS, type Zone } from './zones.ts';
 
 /** How a text stands on the page. */
-export interface Setting {
+interface Setting {
   /** Where its words stand unless they are a link or the opening. */
   readonly zone: Zone;
   readonly links?: readonly Span[];
@@ -28,7 +28,7 @@ export const zonedWords = (
     const inLink = links.some(({ start, end }) => word.start >= start && word.end <= end);
     const opening = runningBefore !== undefined && runningBefore + i < OPENING_WORDS;
     const { line, column } = find(word.text);
-    // Written out, for this is done for every word of the archive and copying them costs as much again.
+    // Written out, because every word of the archive comes by here and copying it would cost as much again.
     return {
       text: word.text,
       folded: word.folded,

@@ -4,6 +4,7 @@
  */
 import { wordSet } from '../../../text/word-set.ts';
 
+/** The nouns, folded. */
 export const goods = wordSet(`
   accessory air-freshener apron armchair armoire awning backpack backsplash badge bag ball banner bar barrow barstool
   basin basket bath bathtub beaker bean bed bedding bedspread bedstead bell belt bench bib bike bin bird-bath birdbath
