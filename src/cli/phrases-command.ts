@@ -4,6 +4,7 @@ import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { decodeAsWritten, decodeText } from '../io/decode-text.ts';
 import type { NamePhrases, TextPhrase } from '../pipeline/phrases.ts';
+import { utf8Bytes } from '../text/utf8.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 import { coverage as said } from '../wording/en/coverage.ts';
 import { cellsOf, padEnd, wrappedInCells } from './cells.ts';
@@ -18,8 +19,7 @@ interface Mistake {
 
 const bytesOf = async (source: InputStream): Promise<Uint8Array> => {
   const chunks: Uint8Array[] = [];
-  for await (const chunk of source)
-    chunks.push(typeof chunk === 'string' ? new TextEncoder().encode(chunk) : chunk);
+  for await (const chunk of source) chunks.push(typeof chunk === 'string' ? utf8Bytes(chunk) : chunk);
   return Buffer.concat(chunks);
 };
 

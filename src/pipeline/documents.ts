@@ -7,6 +7,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { PictureOutput, Step, Where } from '../render/output.ts';
 import { digestOf } from '../text/digest.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
+import { utf8Bytes, utf8Text } from '../text/utf8.ts';
 
 /** A document that a build wants, under the key of all that it is made of. */
 export interface KeyedDocument {
@@ -66,9 +67,6 @@ const factsKey = (key: string): string => digestOf('facts', key);
 const recallFacts = (key: string, memory: Memory): MadeFacts | undefined =>
   memory.has(key) ? (recallData(memory, factsKey(key)) as MadeFacts | undefined) : undefined;
 
-const encoder = new TextEncoder();
-const decoder = new TextDecoder();
-
 interface Made {
   readonly facts: MadeFacts;
   readonly content: () => string;
@@ -79,9 +77,9 @@ const fragmentOf = async (fragment: PlannedFragment, making: Making): Promise<Ma
   const key = fragmentKey(fragment, making.tooling);
   const known = recallFacts(key, making.memory);
   const content = known && making.memory.recall(key);
-  if (known && content) return { facts: known, content: () => decoder.decode(content) };
+  if (known && content) return { facts: known, content: () => utf8Text(content) };
   const made = await make(key, fragment, making, fragment.pathOf);
-  return { facts: made.facts, content: () => decoder.decode(made.content) };
+  return { facts: made.facts, content: () => utf8Text(made.content) };
 };
 
 /** Makes a document or a fragment, its own fragments first, and remembers it. */
@@ -104,7 +102,7 @@ const make = async (
     diagnostics: [...diagnostics, ...parts.flatMap((part) => part.facts.diagnostics)],
     named: [...own, ...parts.flatMap((part) => part.facts.named)],
   };
-  const bytes = typeof content === 'string' ? encoder.encode(content) : content;
+  const bytes = typeof content === 'string' ? utf8Bytes(content) : content;
   making.memory.keep(key, bytes);
   keepData(making.memory, factsKey(key), facts);
   return { facts, content: bytes };

@@ -3,6 +3,7 @@ import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, wri
 import { join } from 'node:path';
 import { crc32 } from 'node:zlib';
 import type { PictureJob } from '../../render/output.ts';
+import { MS_A_DAY } from '../../text/days.ts';
 
 export interface RememberedPictures {
   /** The picture of a job, by its key; undefined where there is none, or none that is as it was written. */
@@ -20,7 +21,7 @@ export type JobKey = (job: PictureJob) => string;
 const FOOT = 4;
 
 /** Milliseconds for which a picture that nobody asks for is kept: an owner who goes back finds it. */
-const KEPT = 14 * 86_400_000;
+const KEPT = 14 * MS_A_DAY;
 
 /** Opens the pictures in a folder, which need not be there yet. */
 export const rememberedPictures = (folder: string): RememberedPictures => {

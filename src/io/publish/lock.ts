@@ -10,6 +10,7 @@ import { readFileSync, readlinkSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
+import { utf8Text } from '../../text/utf8.ts';
 import { codeOf, type FileSystem } from './file-system.ts';
 import { LOCK } from './names.ts';
 
@@ -104,7 +105,7 @@ const chainIn = async (fs: FileSystem, dir: string): Promise<readonly Link[]> =>
     const text = found && (await fs.read(file));
     if (!text) return chain;
     const sign = found.print;
-    chain.push({ file, holder: holderOf(new TextDecoder().decode(text), `of-${sign}`), sign });
+    chain.push({ file, holder: holderOf(utf8Text(text), `of-${sign}`), sign });
   }
 };
 

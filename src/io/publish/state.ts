@@ -1,5 +1,6 @@
 /** What we know of a published folder before a run changes it. */
 import { join } from 'node:path';
+import { utf8Text } from '../../text/utf8.ts';
 import { disk, type FileSystem, type Found } from './file-system.ts';
 import { type Journal, parseJournal } from './journal.ts';
 import { type Entry, type Manifest, parseManifest } from './manifest.ts';
@@ -21,7 +22,7 @@ export interface State {
 
 const textAt = async (fs: FileSystem, path: string): Promise<string> => {
   const bytes = await fs.read(path);
-  return bytes === undefined ? '' : new TextDecoder().decode(bytes);
+  return bytes === undefined ? '' : utf8Text(bytes);
 };
 
 /** What the manifest and the journal of a folder say; nothing is known of a folder without either. */
