@@ -39,7 +39,10 @@ export const documentsFor = <Document extends { readonly path: string }>(
 };
 
 /** Whether a share makes a picture that all shares know of: the one that has its photo's cycle does, so each photo is opened once. */
-export const hasPicture = (share: Share | undefined, { source, key }: PictureJob): boolean => {
+export const hasPicture = (
+  share: Share | undefined,
+  { source, key }: Pick<PictureJob, 'source' | 'key'>,
+): boolean => {
   if (!share) return true;
   const cycle = cycleIn(source);
   if (cycle !== undefined) return hasCycle(share, cycle);
