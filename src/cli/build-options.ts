@@ -1,7 +1,7 @@
 /** What `lidlore build` may leave out, and the share of the work that it may be given. */
 
-import type { Share } from '../pipeline/build.ts';
 import { LEAVABLE, type Leavable } from '../pipeline/leavable.ts';
+import type { Share } from '../pipeline/share.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 
 const { mistakes } = commandLine;

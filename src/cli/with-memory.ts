@@ -3,8 +3,9 @@ import type { LastingMemory } from '../io/memory/open-memory.ts';
 import type { Memory } from '../text/memory.ts';
 import { DAMAGED_MEMORY } from '../workspace/linked-cycle.ts';
 
+/** Also where a publish says it, which had a stopped run's files to see to. */
 const isDamage = (error: unknown): boolean =>
-  error instanceof Error && 'code' in error && error.code === DAMAGED_MEMORY;
+  error instanceof Error && (('code' in error && error.code === DAMAGED_MEMORY) || isDamage(error.cause));
 
 interface Done<T> {
   readonly value: T;

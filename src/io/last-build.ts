@@ -66,7 +66,10 @@ const fileFor = ({ memory, site, backroom }: BuildFolders): string =>
 /** The report of the last build into these folders, where a build now would give the same files. Never throws. */
 export const reportOfLastBuild = (folders: BuildFolders, { program, options, now }: Asked): unknown => {
   try {
-    const last = JSON.parse(readFileSync(fileFor(folders), 'utf8')) as Written;
+    const [text = '', digest] = readFileSync(fileFor(folders), 'utf8').split('\n');
+    // A report of another shape must not reach who tells it.
+    if (sha256(text) !== digest) return undefined;
+    const last = JSON.parse(text) as Written;
     if (last.program !== program || last.options !== options) return undefined;
     if (now !== undefined && !(last.from <= now && now < last.until)) return undefined;
     if (last.inputs !== inputsOf(listFiles(folders.content), listedIfThere(folders.templates)))
@@ -101,7 +104,8 @@ export const rememberBuild = (
   const file = fileFor(folders);
   try {
     mkdirSync(folders.memory, { recursive: true });
-    writeFileSync(`${file}.${process.pid}`, JSON.stringify(written));
+    const text = JSON.stringify(written);
+    writeFileSync(`${file}.${process.pid}`, `${text}\n${sha256(text)}`);
     renameSync(`${file}.${process.pid}`, file);
   } catch {
     // The next build looks at everything once more.

@@ -17,16 +17,10 @@ import type { Leavable } from './leavable.ts';
 import { type ParcelsByCycle, parcelsReports } from './parcels.ts';
 import { type ProofsFor, type Proved, proofsFor } from './proofs.ts';
 import { rememberedReading } from './remembered-reading.ts';
+import { documentsFor, hasCycle, hasPicture, type Share } from './share.ts';
 
 /** `facts`: articles are read for their coverage; `pages`: documents are planned and made. */
 export type Stage = 'facts' | 'pages';
-
-/** One of several shares of the work: builds on several machines make one each, into one memory. */
-export interface Share {
-  /** From 1. */
-  readonly number: number;
-  readonly of: number;
-}
 
 export interface BuildInput {
   readonly box: Box;
@@ -81,10 +75,6 @@ const byCycle = (a: KeyedDocument, b: KeyedDocument): number => {
   const [one, other] = [month(a), month(b)];
   return one < other ? -1 : one > other ? 1 : 0;
 };
-
-/** Whether a document falls to a share of the work: by its key, so that every machine says the same. */
-const fallsTo = ({ number, of }: Share, { key }: KeyedDocument): boolean =>
-  Number.parseInt(key.slice(0, 8), 16) % of === number - 1;
 
 interface MadeFiles {
   readonly files: readonly BuiltFile[];
@@ -181,21 +171,34 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
   onStage('facts');
   const { proofs, summaries } = without?.has('proof')
     ? { proofs: new Map(), summaries: () => [] }
-    : await proofsFor({ box, asOf, tools, program, memory, diagnostics: found });
+    : await proofsFor({
+        box,
+        asOf,
+        tools,
+        program,
+        memory,
+        diagnostics: found,
+        ...(share && { only: new Set(box.cycles.map(({ id }) => id).filter((id) => hasCycle(share, id))) }),
+      });
 
   onStage('pages');
   const parcels = parcelsReports({ box, asOf, parcels: input.parcels });
   const plans = plansOf(input, parcels, tools, proofs);
   const documents = plans.flatMap(([where, plan]) => keyed(where, plan, tooling));
-  const mine = share ? documents.filter((document) => fallsTo(share, document)) : documents;
-  const made = await carryOut(mine, making);
-  const pictures = uniquePictures([...plans.flatMap(([, plan]) => plan.pictures ?? []), ...made.pictures]);
+  const { own, common } = documentsFor(share, documents);
+  const made = await carryOut(own, making);
+  const shared = await carryOut(common, making);
+  const known = [...plans.flatMap(([, plan]) => plan.pictures ?? []), ...shared.pictures];
+  const pictures = uniquePictures([
+    ...known.filter(({ picture }) => hasPicture(share, picture)),
+    ...made.pictures,
+  ]);
   const planned = plans.flatMap(([, plan]) => plan.diagnostics ?? []);
   if (share)
     return {
       files: [],
       pictures,
-      diagnostics: distinct([...found, ...planned, ...made.diagnostics]),
+      diagnostics: distinct([...found, ...planned, ...made.diagnostics, ...shared.diagnostics]),
       proofs: [],
     };
 

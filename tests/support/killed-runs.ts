@@ -7,15 +7,26 @@ export interface KilledRun {
   readonly afterMs: number;
 }
 
-/** Starts `command` and kills it after `afterMs` milliseconds; resolves when it is gone. */
+/** How often it is looked whether the time to be counted has begun, in milliseconds. */
+const LOOK_EVERY = 3;
+
+/**
+ * Starts `command` and kills it after `afterMs` milliseconds; resolves when it is gone. Where `hasBegun` is given, they are
+ * counted from the moment when it first says so.
+ */
 export const killedRun = (
   [program = '', ...words]: readonly string[],
   afterMs: number,
   cwd?: string,
+  hasBegun: () => boolean = () => true,
 ): Promise<KilledRun> =>
   new Promise((resolve, reject) => {
     const child = spawn(program, words, { stdio: 'ignore', ...(cwd === undefined ? {} : { cwd }) });
-    const timer = setTimeout(() => child.kill('SIGKILL'), afterMs);
+    let timer: NodeJS.Timeout;
+    const look = (): void => {
+      timer = hasBegun() ? setTimeout(() => child.kill('SIGKILL'), afterMs) : setTimeout(look, LOOK_EVERY);
+    };
+    look();
     child.on('error', reject);
     child.on('exit', (_, signal) => {
       clearTimeout(timer);

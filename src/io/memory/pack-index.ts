@@ -40,7 +40,7 @@ export const readPackIndex = (pack: string, size: number): readonly PackEntry[] 
   if (bytes.readUIntLE(foot, 6) !== size) return undefined;
   if (crc32(bytes.subarray(0, foot + 6)) !== bytes.readUInt32LE(foot + 6)) return undefined;
   const keys = bytes.toString('hex', 0, foot);
-  return Array.from({ length: foot / ROW }, (_, i) => {
+  const entries = Array.from({ length: foot / ROW }, (_, i) => {
     const at = i * ROW;
     return {
       key: keys.slice(at * 2, (at + KEY_BYTES) * 2),
@@ -49,4 +49,5 @@ export const readPackIndex = (pack: string, size: number): readonly PackEntry[] 
       checksum: bytes.readUInt32LE(at + KEY_BYTES + 10),
     };
   });
+  return entries.every(({ offset, length }) => offset + length <= size) ? entries : undefined;
 };

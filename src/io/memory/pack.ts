@@ -35,13 +35,18 @@ export const packedEntry = (key: string, value: Uint8Array): readonly Uint8Array
 /** Bytes that an entry of such a value takes. */
 export const entrySize = (length: number): number => ENTRY_HEAD + length;
 
+/** Undefined where the file is shorter, or the disk refuses: a value that cannot be read is one that is not there. */
 const readAt = (file: number, offset: number, length: number): Buffer | undefined => {
   const bytes = Buffer.allocUnsafe(length);
   let done = 0;
-  while (done < length) {
-    const read = readSync(file, bytes, done, length - done, offset + done);
-    if (read === 0) return undefined;
-    done += read;
+  try {
+    while (done < length) {
+      const read = readSync(file, bytes, done, length - done, offset + done);
+      if (read === 0) return undefined;
+      done += read;
+    }
+  } catch {
+    return undefined;
   }
   return bytes;
 };

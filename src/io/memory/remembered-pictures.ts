@@ -1,4 +1,5 @@
 /** Published pictures between runs: each in a file of its own, named for the job it was made by. */
+import { randomUUID } from 'node:crypto';
 import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { crc32 } from 'node:zlib';
@@ -10,6 +11,7 @@ export interface RememberedPictures {
   readonly recall: (key: string) => Uint8Array | undefined;
   /** Whether one is there, without looking inside. */
   readonly has: (key: string) => boolean;
+  /** Never throws: a picture that the disk does not take is remembered for as long as the process lasts. */
   readonly keep: (key: string, picture: Uint8Array) => void;
   /** Takes away what is in none of these jobs and was not made lately. */
   readonly forgetOthers: (keys: ReadonlySet<string>) => void;
@@ -17,8 +19,10 @@ export interface RememberedPictures {
 
 export type JobKey = (job: PictureJob) => string;
 
-/** A checksum of what comes before it: a picture that was cut, emptied or put there by another hand is made again. */
+/** A checksum of the key and of what comes before: a picture that was cut, emptied or has another's name is made again. */
 const FOOT = 4;
+
+const checksumOf = (key: string, picture: Uint8Array): number => crc32(picture, crc32(key));
 
 /** Milliseconds for which a picture that nobody asks for is kept: an owner who goes back finds it. */
 const KEPT = 14 * MS_A_DAY;
@@ -26,6 +30,8 @@ const KEPT = 14 * MS_A_DAY;
 /** Opens the pictures in a folder, which need not be there yet. */
 export const rememberedPictures = (folder: string): RememberedPictures => {
   let names: Set<string> | undefined;
+  /** Pictures that the disk did not take: this run goes on with them. */
+  const held = new Map<string, Uint8Array>();
   const there = (): Set<string> => {
     if (names === undefined) {
       try {
@@ -37,13 +43,15 @@ export const rememberedPictures = (folder: string): RememberedPictures => {
     return names;
   };
   return {
-    has: (key) => there().has(key),
+    has: (key) => held.has(key) || there().has(key),
     recall: (key) => {
-      if (!there().has(key)) return undefined;
+      const mine = held.get(key);
+      if (mine !== undefined || !there().has(key)) return mine;
       try {
         const bytes = readFileSync(join(folder, key));
         const picture = bytes.subarray(0, bytes.length - FOOT);
-        if (bytes.length > FOOT && crc32(picture) === bytes.readUInt32LE(bytes.length - FOOT)) return picture;
+        if (bytes.length > FOOT && checksumOf(key, picture) === bytes.readUInt32LE(bytes.length - FOOT))
+          return picture;
       } catch {
         // Gone since the folder was listed: it is made again.
       }
@@ -51,14 +59,19 @@ export const rememberedPictures = (folder: string): RememberedPictures => {
       return undefined;
     },
     keep: (key, picture) => {
-      mkdirSync(folder, { recursive: true });
       const foot = Buffer.alloc(FOOT);
-      foot.writeUInt32LE(crc32(picture));
-      const temporary = join(folder, `${key}.${process.pid}.part`);
-      // Written aside first: a run that is stopped must not leave half a picture under a good name.
-      writeFileSync(temporary, Buffer.concat([picture, foot]));
-      renameSync(temporary, join(folder, key));
-      there().add(key);
+      foot.writeUInt32LE(checksumOf(key, picture));
+      // Not named for the process alone, because another machine may write into the same folder.
+      const temporary = join(folder, `${key}.${randomUUID()}.part`);
+      try {
+        mkdirSync(folder, { recursive: true });
+        // Written aside first: a run that is stopped must not leave half a picture under a good name.
+        writeFileSync(temporary, Buffer.concat([picture, foot]));
+        renameSync(temporary, join(folder, key));
+        there().add(key);
+      } catch {
+        held.set(key, picture);
+      }
     },
     forgetOthers: (keys) => {
       const now = Date.now();

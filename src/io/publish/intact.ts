@@ -1,7 +1,7 @@
 /** Whether a published folder is as we left it. Imports nothing heavy, because it is asked before anything else is loaded. */
-import { lstatSync, readFileSync } from 'node:fs';
+import { lstatSync, readdirSync, readFileSync } from 'node:fs';
 import { parseManifest, printOf } from './manifest.ts';
-import { JOURNAL, MANIFEST } from './names.ts';
+import { isBookkeeping, MANIFEST } from './names.ts';
 
 const textAt = (path: string): string | undefined => {
   try {
@@ -12,12 +12,13 @@ const textAt = (path: string): string | undefined => {
 };
 
 /**
- * The hash that the folder's manifest bears, where no publish is under way there and every file of it is as
+ * The hash that the folder's manifest bears, where no publish is under way or was stopped there, and every file of it is as
  * we left it (size, time of change and inode); otherwise undefined. Never throws.
  */
 export const intact = (dir: string): string | undefined => {
   try {
-    if (lstatSync(`${dir}/${JOURNAL}`, { throwIfNoEntry: false })) return undefined;
+    // What a stopped run had made aside may be sealed by now, and has to go though no file of ours is changed.
+    if (readdirSync(dir).some((name) => isBookkeeping(name) && name !== MANIFEST)) return undefined;
     const manifest = parseManifest(textAt(`${dir}/${MANIFEST}`) ?? '');
     if (!manifest || manifest.id === '') return undefined;
     for (const [path, entry] of manifest.files) {

@@ -263,7 +263,7 @@ describe('publishing', () => {
 });
 
 describe('whether a folder is as we left it', () => {
-  it('is told by size, time and inode of every file, and by no journal', async () => {
+  it('is told by size, time and inode of every file, and by nothing that a stopped run left', async () => {
     const dir = await temporary();
     const site = join(dir, 'site');
     expect(intact(site)).toBeUndefined();
@@ -282,9 +282,12 @@ describe('whether a folder is as we left it', () => {
     await publish([{ dir: site, files }]);
     expect(intact(site)).toBeDefined();
 
-    await writeFile(join(site, '.lidlore-journal'), '');
-    expect(intact(site)).toBeUndefined();
-    await unlink(join(site, '.lidlore-journal'));
+    for (const left of ['.lidlore-journal', '.lidlore-lock', '.lidlore-lock.a-token', '.lidlore-new-1']) {
+      await writeFile(join(site, left), '');
+      expect(intact(site), left).toBeUndefined();
+      await unlink(join(site, left));
+      expect(intact(site), left).toBeDefined();
+    }
     await unlink(join(site, 'boxes/a.html'));
     expect(intact(site)).toBeUndefined();
   });
