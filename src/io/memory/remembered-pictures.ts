@@ -17,8 +17,6 @@ export interface RememberedPictures {
   readonly forgetOthers: (keys: ReadonlySet<string>) => void;
 }
 
-export type JobKey = (job: PictureJob) => string;
-
 /** A checksum of the key and of what comes before: a picture that was cut, emptied or has another's name is made again. */
 const FOOT = 4;
 
