@@ -3,7 +3,6 @@ import { randomUUID } from 'node:crypto';
 import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { crc32 } from 'node:zlib';
-import type { PictureJob } from '../../render/output.ts';
 import { MS_A_DAY } from '../../text/days.ts';
 
 export interface RememberedPictures {
