@@ -31,7 +31,7 @@ const differing = (a: Record<string, string>, b: Record<string, string>): readon
   [...new Set([...Object.keys(a), ...Object.keys(b)])].filter((path) => a[path] !== b[path]).sort();
 
 it(`a build after each of ${STEPS} random edits gives the bytes of a build from nothing`, {
-  timeout: 300_000,
+  timeout: 600_000,
 }, async () => {
   const seed = Number(process.env.LIDLORE_SEED ?? 20_260_319);
   const chance = seeded(seed);
