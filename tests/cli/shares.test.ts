@@ -3,6 +3,7 @@ import { cp, mkdir, readdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { documentsFor, hasCycle, hasPicture } from '../../src/pipeline/share.ts';
+import { photo } from '../io/photos.ts';
 import { temporary, writeFiles } from '../io/temporary.ts';
 import { runCompiled } from '../support/compiled.ts';
 import { editableBox } from '../support/random-edits.ts';
@@ -27,13 +28,19 @@ const told = async (dir: string, ...words: readonly string[]): Promise<Record<st
 /** The box in a folder of its own, as each machine has it. */
 const machine = async (): Promise<string> => {
   const dir = await temporary();
-  await writeFiles(dir, await editableBox());
+  const box = await editableBox();
+  // A photo that no cycle shows: only the first page tells of it.
+  box['content/box.md'] += '\n![Us at the bench](photos/us.jpg)\n';
+  box['content/photos/us.jpg'] = await photo(88, 66);
+  await writeFiles(dir, box);
   return dir;
 };
 
 const picturesIn = (dir: string): Promise<readonly string[]> => readdir(join(dir, '.lidlore/pictures'));
 
-const NOTHING_LEFT = { ok: true, site: { pictures: 0, picturesFromCache: 30 } };
+/** Of the whole box. */
+const PICTURES = 33;
+const NOTHING_LEFT = { ok: true, site: { pictures: 0, picturesFromCache: PICTURES } };
 
 describe('two shares and a build that puts them together give the bytes of one build, and the last makes no picture', () => {
   test('where both shares work at the same time on one memory', async () => {
@@ -65,7 +72,7 @@ describe('two shares and a build that puts them together give the bytes of one b
     const [dir, alone] = [await machine(), await machine()];
     await told(dir, '--share', '2/2');
     const known = (await picturesIn(dir)).length;
-    expect(await told(dir)).toMatchObject({ site: { pictures: 30 - known, picturesFromCache: known } });
+    expect(await told(dir)).toMatchObject({ site: { pictures: PICTURES - known, picturesFromCache: known } });
     await rm(join(dir, '.lidlore'), { recursive: true });
     await told(alone);
     expect(made(dir)).toEqual(made(alone));

@@ -86,8 +86,8 @@ const attempt = (work: () => void): boolean => {
   }
 };
 
-/** A name that no other run has, on this machine or on another whose memory is put beside this one's; in the order of time. */
-const freshName = (): string => `${Date.now().toString(36)}-${randomUUID().slice(0, 8)}`;
+/** When a pack was begun, by its name, in milliseconds since 1970; 0 for a name that is not of ours. */
+const timeIn = (name: string): number => (/^[0-9a-z]{8}-/.test(name) ? Number.parseInt(name, 36) : 0);
 
 /**
  * Opens the memory in a folder, which need not be there yet. One that is not trusted recalls nothing but what it keeps
@@ -101,8 +101,19 @@ export const openMemory = (folder: string, isTrusted = true): LastingMemory => {
   let heldBytes = 0;
   let own: { readonly pack: OpenPack; readonly entries: PackEntry[]; end: number } | undefined;
   let writable = true;
+  const there = packsIn(folder);
+  let latest = Math.max(0, ...there.map(timeIn));
 
-  for (const name of isTrusted ? packsIn(folder) : []) {
+  /**
+   * A name that no other run has, on this machine or on another whose memory is put beside this one's; in the order of time,
+   * and after all that was there, also within one millisecond or where a clock was put back.
+   */
+  const freshName = (): string => {
+    latest = Math.max(Date.now(), latest + 1);
+    return `${latest.toString(36)}-${randomUUID().slice(0, 8)}`;
+  };
+
+  for (const name of isTrusted ? there : []) {
     const path = join(folder, name);
     const file = openPack(path);
     if (file === undefined) continue;

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { openMemory } from '../../../src/io/memory/open-memory.ts';
 import { rememberedPictures } from '../../../src/io/memory/remembered-pictures.ts';
 import { sha256 } from '../../../src/text/hash.ts';
@@ -34,6 +34,24 @@ describe('the memory between runs', () => {
     expect(text(memory.recall(key('a')))).toBe('new');
     expect(memory.recall(key('b'))).toBeUndefined();
     memory.close();
+  });
+
+  it('gives the newest also where runs follow one another within a millisecond, or the clock was put back', async () => {
+    const dir = await temporary();
+    const clock = vi.spyOn(Date, 'now');
+    try {
+      for (let run = 0; run < 30; run += 1) {
+        clock.mockReturnValue(1_774_000_000_000 - Math.floor(run / 10));
+        const memory = openMemory(dir);
+        memory.keep(key('a'), Buffer.from(`run ${run}`));
+        memory.close(run % 7 === 6);
+        const next = openMemory(dir);
+        expect(text(next.recall(key('a')))).toBe(`run ${run}`);
+        next.close();
+      }
+    } finally {
+      clock.mockRestore();
+    }
   });
 
   it('keeps any bytes, whatever their length, flushed in the middle or not', async () => {
