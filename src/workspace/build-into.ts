@@ -204,6 +204,8 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
 
   onStage('publish');
   const [site, backroom] = await published(built, box, asOf, options, (picture) => make([picture]));
+  // Where none was made, none has lost its use.
+  if (missing.length > 0) pictures.forgetOthers(new Set(built.pictures.map(({ picture }) => picture.key)));
   const next = nextBuild(box, asOf);
   return {
     kind: 'published',

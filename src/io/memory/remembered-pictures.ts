@@ -1,6 +1,15 @@
 /** Published pictures between runs: each in a file of its own, named for the job it was made by. */
 import { randomUUID } from 'node:crypto';
-import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { crc32 } from 'node:zlib';
 import { MS_A_DAY } from '../../text/days.ts';
@@ -12,8 +21,8 @@ export interface RememberedPictures {
   readonly has: (key: string) => boolean;
   /** Never throws: a picture that the disk does not take is remembered for as long as the process lasts. */
   readonly keep: (key: string, picture: Uint8Array) => void;
-  /** Takes away what is in none of these jobs and was not made lately. */
-  readonly forgetOthers: (keys: ReadonlySet<string>) => void;
+  /** Takes away what has not been asked for lately; `asked` are the keys of this run. Never throws. */
+  readonly forgetOthers: (asked: ReadonlySet<string>) => void;
 }
 
 /** A checksum of the key and of what comes before: a picture that was cut, emptied or has another's name is made again. */
@@ -23,6 +32,9 @@ const checksumOf = (key: string, picture: Uint8Array): number => crc32(picture, 
 
 /** Milliseconds for which a picture that nobody asks for is kept: an owner who goes back finds it. */
 const KEPT = 14 * MS_A_DAY;
+
+/** Milliseconds after which an unfinished picture is one that a stopped run left. */
+const ABANDONED = 3_600_000;
 
 /** Opens the pictures in a folder, which need not be there yet. */
 export const rememberedPictures = (folder: string): RememberedPictures => {
@@ -70,13 +82,19 @@ export const rememberedPictures = (folder: string): RememberedPictures => {
         held.set(key, picture);
       }
     },
-    forgetOthers: (keys) => {
+    forgetOthers: (asked) => {
       const now = Date.now();
       for (const name of there()) {
-        if (keys.has(name)) continue;
         const path = join(folder, name);
-        const age = now - (statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? now);
-        if (age > KEPT || (name.endsWith('.part') && age > 3_600_000)) rmSync(path, { force: true });
+        try {
+          const age = now - statSync(path).mtimeMs;
+          // A file's time says when its picture was last asked for, to within a week.
+          if (asked.has(name)) {
+            if (age > KEPT / 2) utimesSync(path, now / 1000, now / 1000);
+          } else if (age > KEPT || (name.endsWith('.part') && age > ABANDONED)) rmSync(path);
+        } catch {
+          // Gone, or the disk refuses: a picture too many does no harm.
+        }
       }
     },
   };
