@@ -12,11 +12,12 @@ import { type LinkTargets, linkStory, sourceOf } from './link-stories.ts';
 import { boxValueOf } from './link-value.ts';
 import { recordPicture } from './pictures.ts';
 import { addressOf, setFindings, slugFor } from './set-findings.ts';
-import { titleOf } from './title.ts';
+import { type SayTitle, titleOf } from './title.ts';
 
 /** What a cycle's linking depends on besides its own files. */
 export interface LinkContext extends LinkTargets {
   readonly settings: CycleSettings;
+  readonly sayTitle: SayTitle;
 }
 
 /** Shortest and longest summary that a list of search results shows whole. Common practice, no source. */
@@ -106,7 +107,8 @@ const cycleOf = (
     year,
     month,
     theme: value.theme,
-    title: value.title ?? titleOf(names, { year, month, theme: value.theme }, settings.lang),
+    title:
+      value.title ?? titleOf(names, { year, month, theme: value.theme }, settings.lang, context.sayTitle),
     summary: value.summary,
     address: addressOf(id, value),
     shipped: value.shipped,

@@ -11,6 +11,7 @@ import type { LinkTargets } from './link-stories.ts';
 import { photosOf } from './pictures.ts';
 import { addressOf, slugFor } from './set-findings.ts';
 import type { Target } from './story.ts';
+import type { SayTitle } from './title.ts';
 
 /** Every record's file → what a link to it means; records at fault are among them, because they will be mended. */
 export const targetsOf = (cycles: Records['cycles']): ReadonlyMap<string, Target> =>
@@ -31,10 +32,14 @@ const linkSearches = ({ box }: Pick<Records, 'box'>, texts: Sources['texts']): C
 };
 
 /** The box, or undefined where box.md is no record; findings of every cycle either way. */
-export const linkBox = (records: Records, sources: Sources): Checked<Box | undefined> => {
+export const linkBox = (records: Records, sources: Sources, sayTitle: SayTitle): Checked<Box | undefined> => {
   const targets: LinkTargets = { targets: targetsOf(records.cycles), photos: photosOf(sources) };
   const settings = linkSettings(records.box, targets);
-  const context: LinkContext = { ...targets, settings: cycleSettingsOf(settings.value, records.box) };
+  const context: LinkContext = {
+    ...targets,
+    settings: cycleSettingsOf(settings.value, records.box),
+    sayTitle,
+  };
   const between = addressFindings(
     records.cycles.flatMap(({ id, cycle }) =>
       cycle?.value

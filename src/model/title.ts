@@ -20,13 +20,16 @@ export const namesInLine = (names: readonly string[], lang: string): string => {
   return listInWords([shortName(first), ...others.map((name) => nameInSentence(name, lang))], lang);
 };
 
-/** "Wooden seed tray, four seed packets and wooden dibber: the March 2026 box". `names` lead item first. */
+/** What a language calls a box with some things in it, or with a theme, and its month in words. */
+export type SayTitle = (things: string, month: string) => string;
+
+/** A title of the first three names, lead item first, or of the theme where there are none. */
 export const titleOf = (
   names: readonly string[],
-  cycle: { readonly year: number; readonly month: number; readonly theme: string },
+  { theme, ...month }: { readonly year: number; readonly month: number; readonly theme: string },
   lang: string,
+  sayTitle: SayTitle,
 ): string => {
-  const month = monthName(cycle, lang);
-  if (names.length === 0) return `${cycle.theme}: the ${month} box`;
-  return `${namesInLine(names.slice(0, 3), lang)}: the ${month} box`;
+  const things = names.length === 0 ? theme : namesInLine(names.slice(0, 3), lang);
+  return sayTitle(things, monthName(month, lang));
 };

@@ -7,6 +7,7 @@ import { cautions } from './en/cautions.ts';
 import { clip } from './en/clip.ts';
 import { commandLine } from './en/command-line.ts';
 import { coverage } from './en/coverage.ts';
+import { cycle } from './en/cycle.ts';
 import { findings } from './en/findings.ts';
 import { invitation } from './en/invitation.ts';
 import { letter } from './en/letter.ts';
@@ -29,6 +30,7 @@ export const en = {
   clip,
   commandLine,
   coverage,
+  cycle,
   findings,
   invitation,
   letter,

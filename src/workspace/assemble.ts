@@ -16,6 +16,7 @@ import { locationIn } from '../model/location-in.ts';
 import type { Target } from '../model/story.ts';
 import { digestOf } from '../text/digest.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
+import { wordingFor } from '../wording/wording.ts';
 import { type BoxFacts, boxFactsOf, forCyclesOf } from './box-facts.ts';
 import { keepFacts, recallFacts } from './linked-box.ts';
 import {
@@ -157,7 +158,8 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
     const remembered = boxHash === undefined ? undefined : recallFacts(boxHash, shelf);
     const record = remembered ? undefined : await boxRecord();
     const forCycles = remembered?.facts.forCycles ?? forCyclesOf(record?.value);
-    const settingsDigest = digestOf(forCycles);
+    const sayTitle = wordingFor(forCycles.lang).cycle.title;
+    const settingsDigest = digestOf(forCycles, sayTitle('things', 'month'));
 
     // Every cycle that is known as it stands, and the records of the others: both say what links may lead to.
     const linked = new Map<string, LinkedCycle>();
@@ -194,7 +196,7 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
       const { targets: watched, noted } = noting(targets);
       const result =
         written && linkCycle
-          ? linkCycle(written, { ...watched, settings: forCycles })
+          ? linkCycle(written, { ...watched, settings: forCycles, sayTitle })
           : { value: undefined, diagnostics: [] };
       const diagnostics = [...found, ...result.diagnostics];
       if (!result.value || mustFixAny(diagnostics)) {

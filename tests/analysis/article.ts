@@ -1,9 +1,11 @@
 /** A whole small box, read from texts as the edge would hand them over, for tests of coverage. */
+
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { readRecords } from '../../src/content/read.ts';
 import type { Sources } from '../../src/content/sources.ts';
 import type { Box } from '../../src/model/box.ts';
 import { linkBox } from '../../src/model/link.ts';
+import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
 import { readFrontMatter } from '../support/read-front-matter.ts';
 
 export const BOX = `---
@@ -59,7 +61,7 @@ export const sourcesOf = (texts: Readonly<Record<string, string>>): Sources => (
 /** The box of some files by path. Throws when they do not make one. */
 export const boxOf = (texts: Readonly<Record<string, string>>): Box => {
   const sources = sourcesOf(texts);
-  const linked = linkBox(readRecords(sources, readFrontMatter).value, sources);
+  const linked = linkBox(readRecords(sources, readFrontMatter).value, sources, cycleWords.title);
   if (!linked.value) throw new Error(JSON.stringify(linked.diagnostics));
   return linked.value;
 };

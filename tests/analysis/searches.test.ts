@@ -5,6 +5,7 @@ import { readSearches, type SearchColumns } from '../../src/content/searches.ts'
 import type { TextSource } from '../../src/content/sources.ts';
 import { linkBox } from '../../src/model/link.ts';
 import { unsealed } from '../../src/model/seal.ts';
+import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
 import { box, cycle } from '../support/box.ts';
 import { readFrontMatter } from '../support/read-front-matter.ts';
 
@@ -179,7 +180,11 @@ describe('the box', () => {
       photos: [],
       paths: ['box.md', 'searches.csv'],
     };
-    const { value, diagnostics } = linkBox(readRecords(sources, readFrontMatter).value, sources);
+    const { value, diagnostics } = linkBox(
+      readRecords(sources, readFrontMatter).value,
+      sources,
+      cycleWords.title,
+    );
     expect(value?.searches).toEqual([
       { phrase: 'seed tin', count: 64, location: { file: 'searches.csv', line: 2, column: 1 } },
     ]);

@@ -1,4 +1,5 @@
 /** How long a proof takes, and how it grows with the archive: `npm run bench -- coverage`. */
+
 import { spawnSync } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -26,6 +27,7 @@ import { readRecords } from '../../src/content/read.ts';
 import type { Sources, TextSource } from '../../src/content/sources.ts';
 import type { Cycle } from '../../src/model/box.ts';
 import { linkBox } from '../../src/model/link.ts';
+import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
 import { readFrontMatter } from '../support/read-front-matter.ts';
 import { cautionText } from '../support/telling-input.ts';
 
@@ -119,7 +121,7 @@ interface Measured {
 
 const measure = async (articles: number): Promise<Measured> => {
   const sources = archive(articles);
-  const box = linkBox(readRecords(sources, readFrontMatter).value, sources).value;
+  const box = linkBox(readRecords(sources, readFrontMatter).value, sources, cycleWords.title).value;
   if (!box || box.cycles.length !== articles)
     throw new Error(`Expected ${articles} cycles, found ${box?.cycles.length}`);
   const english = await languageFor('en-GB');

@@ -4,6 +4,7 @@ import { suggestedCategory } from '../../src/content/hurtful-kinds.ts';
 import { readRecords } from '../../src/content/read.ts';
 import type { PhotoSource, Sources } from '../../src/content/sources.ts';
 import { linkBox } from '../../src/model/link.ts';
+import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
 import { readFrontMatter } from '../support/read-front-matter.ts';
 
 const BOX = `---
@@ -52,7 +53,7 @@ const result = ({ box = '', cycle = '', item = '', body = '', more = {}, photos 
     paths: [...Object.keys(files), ...photos.map(({ path }) => path)].sort(),
   };
   const records = readRecords(sources, readFrontMatter);
-  const linked = linkBox(records.value, sources);
+  const linked = linkBox(records.value, sources, cycleWords.title);
   return { box: linked.value, findings: [...records.diagnostics, ...linked.diagnostics] };
 };
 const rules = (given: Given): string[] =>

@@ -8,6 +8,7 @@ import { parseMarkdown } from '../../src/content/markdown.ts';
 import { readRecords } from '../../src/content/read.ts';
 import type { Sources } from '../../src/content/sources.ts';
 import { linkBox } from '../../src/model/link.ts';
+import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
 import { readFrontMatter } from '../support/read-front-matter.ts';
 import { recordReference } from '../support/record-reference.ts';
 
@@ -20,7 +21,7 @@ const sources = (files: Record<string, string>): Sources => ({
 const found = (files: Record<string, string>) => {
   const given = sources(files);
   const records = readRecords(given, readFrontMatter);
-  const linked = linkBox(records.value, given);
+  const linked = linkBox(records.value, given, cycleWords.title);
   return [...records.diagnostics, ...linked.diagnostics];
 };
 
@@ -163,7 +164,7 @@ describe('a box', () => {
       .map((path) => ({ path, hash: path, width: 1280, height: 1600, tint: '#888888', dominant: '#888888' }));
     const given: Sources = { root: 'content', texts, photos, paths };
     const records = readRecords(given, readFrontMatter);
-    const linked = linkBox(records.value, given);
+    const linked = linkBox(records.value, given, cycleWords.title);
     const findings = [...records.diagnostics, ...linked.diagnostics].filter(
       ({ weight }) => weight !== 'note',
     );

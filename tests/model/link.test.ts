@@ -7,6 +7,7 @@ import { type LinkContext, linkCycle } from '../../src/model/link-cycle.ts';
 import { cycleSettingsOf, linkSettings } from '../../src/model/link-settings.ts';
 import { photosOf } from '../../src/model/pictures.ts';
 import { sha256 } from '../../src/text/hash.ts';
+import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
 import { readFrontMatter } from '../support/read-front-matter.ts';
 
 const BOX = `---
@@ -67,7 +68,7 @@ const sourcesOf = (files = FILES, photos: readonly PhotoSource[] = PHOTOS): Sour
 const linked = (files?: Readonly<Record<string, string>>, photos?: readonly PhotoSource[]) => {
   const sources = sourcesOf(files, photos);
   const records = readRecords(sources, readFrontMatter);
-  return { ...linkBox(records.value, sources), records };
+  return { ...linkBox(records.value, sources, cycleWords.title), records };
 };
 const firstCycle = (...given: Parameters<typeof linked>): Cycle => {
   const first = linked(...given).value?.cycles[0];
@@ -98,7 +99,11 @@ describe('a cycle', () => {
     const targets = { targets: targetsOf(whole.records.value.cycles), photos: photosOf(sources) };
     const box = readBoxRecord(sources.texts, readFrontMatter);
     const settings = linkSettings(box.value, targets);
-    const context: LinkContext = { ...targets, settings: cycleSettingsOf(settings.value, box.value) };
+    const context: LinkContext = {
+      ...targets,
+      settings: cycleSettingsOf(settings.value, box.value),
+      sayTitle: cycleWords.title,
+    };
     const alone = [...textsByCycle(sources)].reverse().map(([id, texts]) => {
       const read = readCycleRecords(id, texts, readFrontMatter);
       const made = read.value && linkCycle(read.value, context);

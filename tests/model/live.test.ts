@@ -14,6 +14,7 @@ import { clockText, firstSentences, secondsToSay } from '../../src/model/speakin
 import { defined } from '../../src/text/defined.ts';
 import { wordCount } from '../../src/text/segments.ts';
 import { sentencesOf } from '../../src/text/sentences.ts';
+import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
 import { wordingFor } from '../../src/wording/wording.ts';
 import { box, cycle, item, settings } from '../support/box.ts';
 import { readFrontMatter } from '../support/read-front-matter.ts';
@@ -254,7 +255,7 @@ ${body}
     paths: Object.keys(files).sort(),
   };
   const records = readRecords(sources, readFrontMatter);
-  const { value, diagnostics } = linkBox(records.value, sources);
+  const { value, diagnostics } = linkBox(records.value, sources, cycleWords.title);
   const found = [...records.diagnostics, ...diagnostics];
   const first = value?.cycles[0];
   if (value && first) found.push(...liveFindings(liveOf(value, first, NOW), first, NOW));

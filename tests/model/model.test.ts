@@ -9,6 +9,7 @@ import { unsealed } from '../../src/model/seal.ts';
 import { slugOf } from '../../src/model/slug.ts';
 import { tellingOf } from '../../src/model/telling.ts';
 import { shortName, titleOf } from '../../src/model/title.ts';
+import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
 import * as sample from '../support/box.ts';
 import { cautionText } from '../support/telling-input.ts';
 
@@ -176,9 +177,14 @@ test.each([
 test('a title names the things', () => {
   const cycle = { year: 2026, month: 3, theme: 'First Sowings' };
   expect(
-    titleOf(['Wooden seed tray, 30 × 12 cm', 'Four seed packets', 'Dibber', 'Mister'], cycle, 'en-GB'),
+    titleOf(
+      ['Wooden seed tray, 30 × 12 cm', 'Four seed packets', 'Dibber', 'Mister'],
+      cycle,
+      'en-GB',
+      cycleWords.title,
+    ),
   ).toBe('Wooden seed tray, four seed packets and dibber: the March 2026 box');
-  expect(titleOf([], cycle, 'en-GB')).toBe('First Sowings: the March 2026 box');
+  expect(titleOf([], cycle, 'en-GB', cycleWords.title)).toBe('First Sowings: the March 2026 box');
 });
 
 // No standard for slugs: the rule is ours.

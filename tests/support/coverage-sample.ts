@@ -3,11 +3,13 @@
  * long name, one with a name in another script; a rival, a crowded phrase, absent phrases, advice, a passage said
  * before. Its sentences are those that the program says.
  */
+
 import type { Coverage } from '../../src/analysis/coverage/coverage.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { readRecords } from '../../src/content/read.ts';
 import type { PhotoSource } from '../../src/content/sources.ts';
 import { linkBox } from '../../src/model/link.ts';
+import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
 import { cycleText, itemText, sourcesOf } from '../analysis/article.ts';
 import { proofIn } from '../analysis/whole-proof.ts';
 import { readFrontMatter } from './read-front-matter.ts';
@@ -124,7 +126,7 @@ const OTHER_NAMES = new Map([
 ]);
 
 const sources = { ...sourcesOf(TEXTS), photos: PHOTOS };
-const linked = linkBox(readRecords(sources, readFrontMatter).value, sources);
+const linked = linkBox(readRecords(sources, readFrontMatter).value, sources, cycleWords.title);
 if (!linked.value) throw new Error(JSON.stringify(linked.diagnostics));
 
 const AS_OF = Date.UTC(2026, 2, 10);
