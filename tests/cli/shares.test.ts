@@ -47,7 +47,7 @@ describe('two shares and a build that puts them together give the bytes of one b
     const [dir, alone] = [await machine(), await machine()];
     const shares = await Promise.all([told(dir, '--share', '1/2'), told(dir, '--share', '2/2')]);
     // Each made a part, and nothing was published.
-    for (const share of shares) expect(share.newPictures).toBeLessThan(24);
+    for (const share of shares) expect(share.newPictures).toBeLessThan(PICTURES);
     expect(await readdir(dir)).not.toContain('site');
     expect(await told(dir)).toMatchObject(NOTHING_LEFT);
     await told(alone);
@@ -60,7 +60,7 @@ describe('two shares and a build that puts them together give the bytes of one b
     await Promise.all(machines.slice(0, 2).map((one, i) => told(one, '--share', `${i + 1}/3`)));
     await told(machines[2] ?? '', '--share', '3/3');
     const counts = await Promise.all(machines.map(async (one) => (await picturesIn(one)).length));
-    expect(counts.every((count) => count > 0 && count < 24)).toBe(true);
+    expect(counts.every((count) => count > 0 && count < PICTURES)).toBe(true);
     await mkdir(join(dir, '.lidlore'));
     for (const one of machines) await cp(join(one, '.lidlore'), join(dir, '.lidlore'), { recursive: true });
     expect(await told(dir)).toMatchObject(NOTHING_LEFT);
