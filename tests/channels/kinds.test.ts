@@ -67,6 +67,10 @@ describe('a kind’s page', () => {
     expect(summaryOf(await pageOf({}, {}, {}))).toBe(
       '3 so far, from January 2026 to March 2026: Mister number 3, mister number 2 and mister number 1.',
     );
+    // A sixth name takes no more room than "1 more".
+    expect(summaryOf(await pageOf({}, {}, {}, {}, {}, {}))).toMatch(
+      /^6 so far, .* mister number 2 and mister number 1\.$/,
+    );
     expect(summaryOf(await pageOf({}, {}, {}, {}, {}, {}, {}))).toMatch(
       /^7 so far, .* mister number 3 and 2 more\.$/,
     );
