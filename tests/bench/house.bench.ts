@@ -51,12 +51,14 @@ const demo = (): string => {
   return cwd;
 };
 
-/** Adds a word to the first item's story of the demo's newest cycle, and takes it away the next time. */
+let words = 0;
+
+/** Puts a word that no run has seen at the end of the first item's story of the demo's newest cycle. */
 const changeOneWord = (cwd: string): void => {
   const file = join(cwd, 'content/cycles', DEMO_CYCLE, 'items/01-wooden-seed-tray.md');
-  const text = readFileSync(file, 'utf8');
-  const changed = text.replace(/ quietly\n$/, '\n');
-  writeFileSync(file, changed === text ? text.replace(/\n$/, ' quietly\n') : changed);
+  words += 1;
+  const word = `quiet${String.fromCharCode(96 + words)}`;
+  writeFileSync(file, readFileSync(file, 'utf8').replace(/(?: quiet[a-z]+)?\n*$/, ` ${word}\n`));
 };
 
 const percentile = (values: readonly number[], share: number): number =>
