@@ -51,6 +51,16 @@ describe('proof', () => {
     expect(status).toBe(0);
   });
 
+  test('says the same of what it remembers, in a report and as JSON', async () => {
+    for (const words of [[], ['--json']]) {
+      const first = await lidlore(dir, 'proof', ...words, ...AS_OF);
+      const again = await lidlore(dir, 'proof', ...words, ...AS_OF);
+      expect(again).toEqual(first);
+      expect(first.stdout).toContain('Bee hotel');
+      await rm(join(dir, '.lidlore'), { recursive: true });
+    }
+  });
+
   test('is not content with an article that must be mended first', async () => {
     await writeFile(
       join(dir, 'content', 'cycles/2026-03/items/02-jam.md'),
