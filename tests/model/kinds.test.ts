@@ -52,7 +52,7 @@ describe('a kind', () => {
 
   // Plurals of goods, written by hand for this project, rich in -ves, -ses and -ies.
   const pairs = checksFile('language/goods-plurals.tsv');
-  test.skipIf(!pairs)('meets its plural, but for nouns that change within', () => {
+  test.skipIf(!pairs)('meets its plural, also where a noun changes within', () => {
     const lines = readFileSync(pairs as string, 'utf8')
       .split('\n')
       .filter((line) => line.includes('\t') && !line.startsWith('#'));
@@ -61,15 +61,7 @@ describe('a kind', () => {
       return kindKey(many, 'en') !== kindKey(one, 'en');
     });
     expect(lines.length).toBeGreaterThan(80);
-    expect(missed.map((line) => line.split('\t')[0])).toEqual([
-      'dice',
-      'mice',
-      'feet',
-      'geese',
-      'lice',
-      'cacti',
-      'quizzes',
-    ]);
+    expect(missed).toEqual([]);
   });
 });
 
