@@ -1,4 +1,5 @@
 /** The text face inside a page, for one that is carried about as a single file. */
+import { remembered } from '../text/remembered.ts';
 import { type Html, trusted } from './html.ts';
 import type { Templates } from './templates.ts';
 
@@ -9,7 +10,7 @@ const FACES = [
 ] as const;
 
 /** Style rules with the site's text face as data (RFC 2397); none for a face that the templates do not bring. */
-export const embeddedFonts = ({ assets }: Templates): Html => {
+export const embeddedFonts = remembered(({ assets }: Templates): Html => {
   const rules = FACES.flatMap(([path, style]) => {
     const face = assets.find((asset) => asset.path === path);
     if (!face) return [];
@@ -19,4 +20,4 @@ export const embeddedFonts = ({ assets }: Templates): Html => {
     ];
   });
   return trusted(`<style>${rules.join('')}</style>`);
-};
+});

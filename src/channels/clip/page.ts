@@ -6,10 +6,9 @@ import type { LiveInput } from '../../model/cues.ts';
 import { speechOf } from '../../model/speaking.ts';
 import { shortName } from '../../model/title.ts';
 import { subRip, type TimedText, webVtt } from '../../render/captions.ts';
-import { documentText, schemeElement } from '../../render/document.ts';
-import { embeddedFonts } from '../../render/embedded-fonts.ts';
+import { documentText } from '../../render/document.ts';
 import type { MadeDocument } from '../../render/output.ts';
-import { pageLang } from '../../render/page-lang.ts';
+import { paperHead } from '../../render/paper.ts';
 import { spokenWordsFor } from '../../render/spoken-words.ts';
 import { typeset } from '../../render/typeset.ts';
 import { rememberedFor } from '../../text/remembered.ts';
@@ -89,30 +88,18 @@ const shotView = (shot: Shot, number: number, lang: string, words: Wording['clip
   },
 });
 
-const sheetView = (clip: Clip, data: ClipSheetData, { templates, wording }: Tools) => {
+const sheetView = (clip: Clip, data: ClipSheetData, tools: Tools) => {
+  const { wording } = tools;
   const { told, sealed } = data;
   const { cycle, settings } = told;
   const { lang } = settings;
-  const own = pageLang(lang);
   const words = wording.clip;
-  const month = monthName(cycle, own);
-  const theme = typeset(cycle.theme, lang);
-  const name = typeset(settings.name, lang);
   const said = clip.shots.map(({ say }) => say).filter(Boolean);
   const post = postText(clip, told, wording);
   // Words of people who had it for less are an advertisement unless that is said (US 16 CFR 255.5).
   const given = cycle.voices.filter((voice) => voice.given).map((voice) => typeset(voice.name, lang));
   return {
-    words,
-    lang: own,
-    textLang: lang,
-    pageTitle: words.title(month, theme, name),
-    backRoom: wording.backRoom.of(name),
-    isPrivate: wording.backRoom.isPrivate,
-    heading: words.heading(month),
-    theme,
-    scheme: schemeElement(cycle.palette),
-    fonts: embeddedFonts(templates),
+    ...paperHead(told, words, tools),
     sealed,
     length: words.seconds(tenths(clip.length).replace(/\.0$/, '')),
     plan: words.plan(clip.shots.length, wordCount(said.join(' '), lang), speechOf(settings).pace),

@@ -1,16 +1,16 @@
 /** The live's papers as files: the run sheet, and the recording's chapters for a player. */
 import { type Diagnostic, locationText } from '../../diagnostics/diagnostic.ts';
 import { type Beat, type Live, liveOf } from '../../model/beats.ts';
-import { monthName, revealDay } from '../../model/calendar.ts';
+import { revealDay } from '../../model/calendar.ts';
 import { type Chapter, chaptersOf } from '../../model/chapters.ts';
 import type { LiveInput } from '../../model/cues.ts';
 import { clockText, speechOf } from '../../model/speaking.ts';
 import { webVtt } from '../../render/captions.ts';
-import { documentText, schemeElement } from '../../render/document.ts';
-import { embeddedFonts } from '../../render/embedded-fonts.ts';
+import { documentText } from '../../render/document.ts';
 import { findingViews } from '../../render/findings.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { pageLang } from '../../render/page-lang.ts';
+import { paperHead } from '../../render/paper.ts';
 import { spokenWordsFor } from '../../render/spoken-words.ts';
 import { typeset } from '../../render/typeset.ts';
 import type { Wording } from '../../wording/wording.ts';
@@ -75,30 +75,14 @@ const chapterLines = (chapters: readonly Chapter[], lang: string, words: Wording
     title: typeset(words.chapterTitle(chapter), lang),
   }));
 
-const sheetView = (
-  live: Live,
-  data: RunSheetData,
-  { templates, wording }: Tools,
-  findings: readonly Diagnostic[],
-) => {
+const sheetView = (live: Live, data: RunSheetData, tools: Tools, findings: readonly Diagnostic[]) => {
+  const { wording } = tools;
   const { cycle, settings, sealed } = data;
   const { lang, timeZone } = settings;
   const own = pageLang(lang);
   const words = wording.live;
-  const month = monthName(cycle, own);
-  const theme = typeset(cycle.theme, lang);
-  const name = typeset(settings.name, lang);
   return {
-    words,
-    lang: own,
-    textLang: lang,
-    pageTitle: words.title(month, theme, name),
-    backRoom: wording.backRoom.of(name),
-    isPrivate: wording.backRoom.isPrivate,
-    heading: words.heading(month),
-    theme,
-    scheme: schemeElement(cycle.palette),
-    fonts: embeddedFonts(templates),
+    ...paperHead(data, words, tools),
     sealed: sealed && wording.calendar.sealedUntil(revealDay(cycle, timeZone, own)),
     length: lengthText(live, words),
     total: clockText(live.seconds),

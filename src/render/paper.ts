@@ -1,0 +1,45 @@
+/** What the papers of a cycle that are carried about begin with: the run sheet, the clip sheet. */
+import type { BoxSettings, Cycle } from '../model/box.ts';
+import { monthName } from '../model/calendar.ts';
+import type { Wording } from '../wording/wording.ts';
+import { schemeElement } from './document.ts';
+import { embeddedFonts } from './embedded-fonts.ts';
+import { pageLang } from './page-lang.ts';
+import type { Templates } from './templates.ts';
+import { typeset } from './typeset.ts';
+
+interface PaperWords {
+  readonly title: (month: string, theme: string, box: string) => string;
+  readonly heading: (month: string) => string;
+}
+
+/** The head of a paper. `words` are its own; it stands by itself, so the text face is inside it. */
+export const paperHead = <Words extends PaperWords>(
+  {
+    cycle,
+    settings,
+  }: {
+    readonly cycle: Pick<Cycle, 'year' | 'month' | 'theme' | 'palette'>;
+    readonly settings: Pick<BoxSettings, 'name' | 'lang'>;
+  },
+  words: Words,
+  { templates, wording }: { readonly templates: Templates; readonly wording: Wording },
+) => {
+  const { lang } = settings;
+  const own = pageLang(lang);
+  const month = monthName(cycle, own);
+  const theme = typeset(cycle.theme, lang);
+  const name = typeset(settings.name, lang);
+  return {
+    words,
+    lang: own,
+    textLang: lang,
+    pageTitle: words.title(month, theme, name),
+    backRoom: wording.backRoom.of(name),
+    isPrivate: wording.backRoom.isPrivate,
+    heading: words.heading(month),
+    theme,
+    scheme: schemeElement(cycle.palette),
+    fonts: embeddedFonts(templates),
+  };
+};
