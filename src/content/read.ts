@@ -10,7 +10,7 @@ import {
   type ItemRecord,
   itemSchema,
 } from './schemas.ts';
-import type { Sources, TextSource } from './sources.ts';
+import type { TextSource } from './sources.ts';
 import { validate } from './validate.ts';
 
 /** A record’s file with the record in it. */
@@ -35,13 +35,6 @@ export interface WrittenCycle {
   readonly items: readonly Written<ItemRecord>[];
 }
 
-/** All records of a content folder. */
-export interface Records {
-  readonly box?: Written<BoxRecord>;
-  readonly cycles: readonly WrittenCycle[];
-}
-
-const CYCLE_FILE = /^cycles\/([^/]+)\/(.+)$/;
 const ITEM_FILE = /^cycles\/[^/]+\/items\/[^/]+\.md$/;
 const MONTH = /^[1-9]\d{3}-(?:0[1-9]|1[0-2])$/;
 
@@ -65,15 +58,6 @@ const mustFix = (rule: string, file: string, message: string, fix: string): Diag
   message,
   fix,
 });
-
-/** Every folder of `cycles/`, also one that is no month, in the order of their names, each with its text files. */
-export const textsByCycle = ({ paths, texts }: Sources): ReadonlyMap<string, readonly TextSource[]> => {
-  const idOf = (path: string): string | undefined => CYCLE_FILE.exec(path)?.[1];
-  const ids = [...new Set(paths.flatMap((path) => idOf(path) ?? []))].sort(byName);
-  const folders = new Map(ids.map((id): [string, TextSource[]] => [id, []]));
-  for (const source of texts) folders.get(idOf(source.path) ?? '')?.push(source);
-  return folders;
-};
 
 /** box.md, and every finding about it, also that it is missing. `readFile` takes a file apart. */
 export const readBoxRecord = (
@@ -142,17 +126,4 @@ export const readCycleRecords = (
   }
   const cycle = cycleSource && read(cycleSchema, cycleSource);
   return { value: { id, ...(cycle && { cycle }), items }, diagnostics };
-};
-
-/** All records, in the order of their paths, and every finding about them one by one. `readFile` takes a file apart. */
-export const readRecords = (sources: Sources, readFile: FileReader): Checked<Records> => {
-  const box = readBoxRecord(sources.texts, readFile);
-  const cycles = [...textsByCycle(sources)].map(([id, texts]) => readCycleRecords(id, texts, readFile));
-  return {
-    value: {
-      ...(box.value && { box: box.value }),
-      cycles: cycles.flatMap(({ value }) => value ?? []),
-    },
-    diagnostics: [box, ...cycles].flatMap(({ diagnostics }) => diagnostics),
-  };
 };

@@ -21,13 +21,3 @@ export interface PhotoSource {
   /** Why the picture cannot be used, in words for its owner ("is cut short", "is not a picture"). */
   readonly problem?: string;
 }
-
-/** All that was found in a content folder. */
-export interface Sources {
-  /** The content folder as the author named it on the command line; diagnostics show it before paths. */
-  readonly root: string;
-  readonly texts: readonly TextSource[];
-  readonly photos: readonly PhotoSource[];
-  /** Every file path below the content folder (texts and photos included), sorted. */
-  readonly paths: readonly string[];
-}

@@ -1,6 +1,6 @@
 /** Photos by name → pictures that can be shown. */
 import type { PictureRecord } from '../content/schemas.ts';
-import type { PhotoSource, Sources } from '../content/sources.ts';
+import type { PhotoSource } from '../content/sources.ts';
 import type { Location, ReportFinding } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
 import type { Picture } from './box.ts';
@@ -11,12 +11,6 @@ export interface Photos {
   /** Of every file there is, so that one that is no picture is told from one that is missing. */
   readonly paths: ReadonlySet<string>;
 }
-
-/** All photos and paths of the content folder, by path. */
-export const photosOf = (sources: Sources): Photos => ({
-  byPath: new Map(sources.photos.map((photo) => [photo.path, photo])),
-  paths: new Set(sources.paths),
-});
 
 const focusOf = (focus: string | undefined): Picture['focus'] => {
   const [x, y] = (focus ?? '').split(' ').map((share) => Number.parseInt(share, 10) / 100);

@@ -1,12 +1,8 @@
 /** A whole small box, read from texts as the edge would hand them over, for tests of coverage. */
 
 import { languageFor } from '../../src/analysis/language/language.ts';
-import { readRecords } from '../../src/content/read.ts';
-import type { Sources } from '../../src/content/sources.ts';
 import type { Box } from '../../src/model/box.ts';
-import { linkBox } from '../../src/model/link.ts';
-import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
-import { readFrontMatter } from '../support/read-front-matter.ts';
+import { type Sources, sourcesOf as sourcesFrom, wholeBox } from '../support/whole-box.ts';
 
 export const BOX = `---
 name: Sill & Sprig
@@ -51,19 +47,14 @@ export const itemText = (
     body,
   );
 
-export const sourcesOf = (texts: Readonly<Record<string, string>>): Sources => ({
-  root: 'content',
-  texts: Object.entries({ 'box.md': BOX, ...texts }).map(([path, text]) => ({ path, text })),
-  photos: [],
-  paths: ['box.md', ...Object.keys(texts)].sort(),
-});
+export const sourcesOf = (texts: Readonly<Record<string, string>>): Sources =>
+  sourcesFrom({ 'box.md': BOX, ...texts });
 
 /** The box of some files by path. Throws when they do not make one. */
 export const boxOf = (texts: Readonly<Record<string, string>>): Box => {
-  const sources = sourcesOf(texts);
-  const linked = linkBox(readRecords(sources, readFrontMatter).value, sources, cycleWords.title);
-  if (!linked.value) throw new Error(JSON.stringify(linked.diagnostics));
-  return linked.value;
+  const { value, linking } = wholeBox(sourcesOf(texts));
+  if (!value) throw new Error(JSON.stringify(linking));
+  return value;
 };
 
 export const english = await languageFor('en-GB');

@@ -1,13 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readRecords } from '../../src/content/read.ts';
 import { readSearches, type SearchColumns } from '../../src/content/searches.ts';
 import type { TextSource } from '../../src/content/sources.ts';
-import { linkBox } from '../../src/model/link.ts';
 import { unsealed } from '../../src/model/seal.ts';
-import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
 import { box, cycle } from '../support/box.ts';
-import { readFrontMatter } from '../support/read-front-matter.ts';
+import { sourcesOf, wholeBox } from '../support/whole-box.ts';
 
 const file = (text: string): TextSource => ({ path: 'searches.csv', text });
 const columns = (some: Omit<SearchColumns, 'location'>): SearchColumns => ({
@@ -171,20 +168,8 @@ describe('the box', () => {
   test('has what people typed, and no must fix for it', () => {
     const head =
       '---\nname: B\nurl: https://b.example/\nlang: en\ntimeZone: UTC\ncurrency: GBP\ndescription: D\nauthor: A\nsearches: {phrase: Query, count: Clicks}\n---\n';
-    const sources = {
-      root: 'content',
-      texts: [
-        { path: 'box.md', text: head },
-        { path: 'searches.csv', text: 'Query,Clicks\nseed tin,64\n' },
-      ],
-      photos: [],
-      paths: ['box.md', 'searches.csv'],
-    };
-    const { value, diagnostics } = linkBox(
-      readRecords(sources, readFrontMatter).value,
-      sources,
-      cycleWords.title,
-    );
+    const files = { 'box.md': head, 'searches.csv': 'Query,Clicks\nseed tin,64\n' };
+    const { value, diagnostics } = wholeBox(sourcesOf(files));
     expect(value?.searches).toEqual([
       { phrase: 'seed tin', count: 64, location: { file: 'searches.csv', line: 2, column: 1 } },
     ]);

@@ -23,13 +23,10 @@ import {
   surroundingsOf,
 } from '../../src/analysis/coverage/measure-coverage.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
-import { readRecords } from '../../src/content/read.ts';
-import type { Sources, TextSource } from '../../src/content/sources.ts';
+import type { TextSource } from '../../src/content/sources.ts';
 import type { Cycle } from '../../src/model/box.ts';
-import { linkBox } from '../../src/model/link.ts';
-import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
-import { readFrontMatter } from '../support/read-front-matter.ts';
 import { cautionText } from '../support/telling-input.ts';
+import { type Sources, wholeBox } from '../support/whole-box.ts';
 
 const root = join(import.meta.dirname, '../..');
 const content = join(root, 'content');
@@ -89,7 +86,7 @@ const archive = (cycles: number): Sources => {
       });
   }).flat();
   const all = [...demo.filter(({ path }) => path === 'box.md'), ...texts];
-  return { root: 'content', texts: all, photos: [], paths: all.map(({ path }) => path).sort() };
+  return { texts: all, photos: [], paths: all.map(({ path }) => path).sort() };
 };
 
 /** Processor time of this process so far, in milliseconds. */
@@ -121,7 +118,7 @@ interface Measured {
 
 const measure = async (articles: number): Promise<Measured> => {
   const sources = archive(articles);
-  const box = linkBox(readRecords(sources, readFrontMatter).value, sources, cycleWords.title).value;
+  const box = wholeBox(sources).value;
   if (!box || box.cycles.length !== articles)
     throw new Error(`Expected ${articles} cycles, found ${box?.cycles.length}`);
   const english = await languageFor('en-GB');

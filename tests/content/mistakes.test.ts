@@ -1,11 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { isCountry, isLanguage } from '../../src/content/codes.ts';
 import { suggestedCategory } from '../../src/content/hurtful-kinds.ts';
-import { readRecords } from '../../src/content/read.ts';
-import type { PhotoSource, Sources } from '../../src/content/sources.ts';
-import { linkBox } from '../../src/model/link.ts';
-import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
-import { readFrontMatter } from '../support/read-front-matter.ts';
+import type { PhotoSource } from '../../src/content/sources.ts';
+import { sourcesOf, wholeBox } from '../support/whole-box.ts';
 
 const BOX = `---
 name: A Box
@@ -46,15 +43,8 @@ const result = ({ box = '', cycle = '', item = '', body = '', more = {}, photos 
     'cycles/2026-01/items/01-teapot.md': `${ITEM}${item}---\n${body}`,
     ...more,
   };
-  const sources: Sources = {
-    root: 'content',
-    texts: Object.entries(files).map(([path, text]) => ({ path, text })),
-    photos,
-    paths: [...Object.keys(files), ...photos.map(({ path }) => path)].sort(),
-  };
-  const records = readRecords(sources, readFrontMatter);
-  const linked = linkBox(records.value, sources, cycleWords.title);
-  return { box: linked.value, findings: [...records.diagnostics, ...linked.diagnostics] };
+  const { value, diagnostics } = wholeBox(sourcesOf(files, photos));
+  return { box: value, findings: diagnostics };
 };
 const rules = (given: Given): string[] =>
   result(given).findings.map(

@@ -5,25 +5,10 @@ import { describe, expect, test } from 'vitest';
 import { currencyDecimals, isDate, isDateTime, isGtin, isTimeZone } from '../../src/content/codes.ts';
 import { suggestedCategory } from '../../src/content/hurtful-kinds.ts';
 import { parseMarkdown } from '../../src/content/markdown.ts';
-import { readRecords } from '../../src/content/read.ts';
-import type { Sources } from '../../src/content/sources.ts';
-import { linkBox } from '../../src/model/link.ts';
-import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
-import { readFrontMatter } from '../support/read-front-matter.ts';
 import { recordReference } from '../support/record-reference.ts';
+import { sourcesOf, wholeBox } from '../support/whole-box.ts';
 
-const sources = (files: Record<string, string>): Sources => ({
-  root: 'content',
-  texts: Object.entries(files).map(([path, text]) => ({ path, text })),
-  photos: [],
-  paths: Object.keys(files).sort(),
-});
-const found = (files: Record<string, string>) => {
-  const given = sources(files);
-  const records = readRecords(given, readFrontMatter);
-  const linked = linkBox(records.value, given, cycleWords.title);
-  return [...records.diagnostics, ...linked.diagnostics];
-};
+const found = (files: Record<string, string>) => wholeBox(sourcesOf(files)).diagnostics;
 
 const BOX = `---
 name: A Box
@@ -162,15 +147,11 @@ describe('a box', () => {
     const photos = paths
       .filter((path) => path.endsWith('.jpg'))
       .map((path) => ({ path, hash: path, width: 1280, height: 1600, tint: '#888888', dominant: '#888888' }));
-    const given: Sources = { root: 'content', texts, photos, paths };
-    const records = readRecords(given, readFrontMatter);
-    const linked = linkBox(records.value, given, cycleWords.title);
-    const findings = [...records.diagnostics, ...linked.diagnostics].filter(
-      ({ weight }) => weight !== 'note',
-    );
+    const { value, diagnostics } = wholeBox({ texts, photos, paths });
+    const findings = diagnostics.filter(({ weight }) => weight !== 'note');
     expect(findings).toEqual([]);
-    expect(linked.value?.cycles).toHaveLength(13);
-    expect(linked.value?.cycles.every((cycle) => cycle.items.length === 5)).toBe(true);
+    expect(value?.cycles).toHaveLength(13);
+    expect(value?.cycles.every((cycle) => cycle.items.length === 5)).toBe(true);
   });
 
   test('never throws at any front matter: it gives records or findings', () => {

@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { readBoxRecord, readCycleRecords, readRecords, textsByCycle } from '../../src/content/read.ts';
-import type { PhotoSource, Sources } from '../../src/content/sources.ts';
+import { readBoxRecord, readCycleRecords } from '../../src/content/read.ts';
+import type { PhotoSource } from '../../src/content/sources.ts';
 import type { Cycle, Story } from '../../src/model/box.ts';
-import { linkBox, targetsOf } from '../../src/model/link.ts';
+import { targetsOf } from '../../src/model/link.ts';
 import { type LinkContext, linkCycle } from '../../src/model/link-cycle.ts';
 import { cycleSettingsOf, linkSettings } from '../../src/model/link-settings.ts';
-import { photosOf } from '../../src/model/pictures.ts';
 import { sha256 } from '../../src/text/hash.ts';
 import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
 import { readFrontMatter } from '../support/read-front-matter.ts';
+import { photosOf, sourcesOf, textsByCycle, wholeBox } from '../support/whole-box.ts';
 
 const BOX = `---
 name: A Box
@@ -59,16 +59,9 @@ const photo = (path: string, more: Partial<PhotoSource> = {}): PhotoSource => ({
 const LID = 'cycles/2026-01/photos/lid.jpg';
 const PHOTOS = [photo(LID), photo('cycles/2026-02/photos/pot.jpg')];
 
-const sourcesOf = (files = FILES, photos: readonly PhotoSource[] = PHOTOS): Sources => ({
-  root: 'content',
-  texts: Object.entries(files).map(([path, text]) => ({ path, text })),
-  photos,
-  paths: [...Object.keys(files), ...photos.map(({ path }) => path)].sort(),
-});
-const linked = (files?: Readonly<Record<string, string>>, photos?: readonly PhotoSource[]) => {
-  const sources = sourcesOf(files, photos);
-  const records = readRecords(sources, readFrontMatter);
-  return { ...linkBox(records.value, sources, cycleWords.title), records };
+const linked = (files = FILES, photos: readonly PhotoSource[] = PHOTOS) => {
+  const { linking: diagnostics, ...whole } = wholeBox(sourcesOf(files, photos));
+  return { ...whole, diagnostics };
 };
 const firstCycle = (...given: Parameters<typeof linked>): Cycle => {
   const first = linked(...given).value?.cycles[0];
@@ -95,7 +88,7 @@ describe('a cycle', () => {
       'cycles/oddly/notes.md': 'No month.',
     };
     const whole = linked(files);
-    const sources = sourcesOf(files);
+    const sources = sourcesOf(files, PHOTOS);
     const targets = { targets: targetsOf(whole.records.value.cycles), photos: photosOf(sources) };
     const box = readBoxRecord(sources.texts, readFrontMatter);
     const settings = linkSettings(box.value, targets);

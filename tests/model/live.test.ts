@@ -2,23 +2,20 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { liveFindings as findingsAbout } from '../../src/channels/live/findings.ts';
 import { parseMarkdown } from '../../src/content/markdown.ts';
-import { readRecords } from '../../src/content/read.ts';
 import { locationText } from '../../src/diagnostics/diagnostic.ts';
 import { liveOf as beatsOf, type Live } from '../../src/model/beats.ts';
 import type { Box, Cycle, Item, LiveWords, Moment } from '../../src/model/box.ts';
 import { chaptersOf, momentAddress } from '../../src/model/chapters.ts';
-import { linkBox } from '../../src/model/link.ts';
 import { secondsOf } from '../../src/model/link-live.ts';
 import { isSealed } from '../../src/model/seal.ts';
 import { clockText, firstSentences, secondsToSay } from '../../src/model/speaking.ts';
 import { defined } from '../../src/text/defined.ts';
 import { wordCount } from '../../src/text/segments.ts';
 import { sentencesOf } from '../../src/text/sentences.ts';
-import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
 import { wordingFor } from '../../src/wording/wording.ts';
 import { box, cycle, item, settings } from '../support/box.ts';
-import { readFrontMatter } from '../support/read-front-matter.ts';
 import { spokenIn, tellingInput } from '../support/telling-input.ts';
+import { sourcesOf, wholeBox } from '../support/whole-box.ts';
 
 const NOW = Date.UTC(2026, 2, 1);
 const english = { lang: 'en-GB', pace: 150 };
@@ -248,15 +245,8 @@ ${body}
 `,
     'cycles/2026-01/items/01-teapot.md': ITEM,
   };
-  const sources = {
-    root: 'content',
-    texts: Object.entries(files).map(([path, text]) => ({ path, text })),
-    photos: [],
-    paths: Object.keys(files).sort(),
-  };
-  const records = readRecords(sources, readFrontMatter);
-  const { value, diagnostics } = linkBox(records.value, sources, cycleWords.title);
-  const found = [...records.diagnostics, ...diagnostics];
+  const { value, diagnostics } = wholeBox(sourcesOf(files));
+  const found = [...diagnostics];
   const first = value?.cycles[0];
   if (value && first) found.push(...liveFindings(liveOf(value, first, NOW), first, NOW));
   return {

@@ -6,13 +6,10 @@
 
 import type { Coverage } from '../../src/analysis/coverage/coverage.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
-import { readRecords } from '../../src/content/read.ts';
 import type { PhotoSource } from '../../src/content/sources.ts';
-import { linkBox } from '../../src/model/link.ts';
-import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
 import { cycleText, itemText, sourcesOf } from '../analysis/article.ts';
 import { proofIn } from '../analysis/whole-proof.ts';
-import { readFrontMatter } from './read-front-matter.ts';
+import { wholeBox } from './whole-box.ts';
 
 const photo = (path: string): PhotoSource => ({
   path,
@@ -125,9 +122,8 @@ const OTHER_NAMES = new Map([
   ['plant mister', ['sprayer', 'atomizer', 'spray bottle']],
 ]);
 
-const sources = { ...sourcesOf(TEXTS), photos: PHOTOS };
-const linked = linkBox(readRecords(sources, readFrontMatter).value, sources, cycleWords.title);
-if (!linked.value) throw new Error(JSON.stringify(linked.diagnostics));
+const linked = wholeBox({ ...sourcesOf(TEXTS), photos: PHOTOS });
+if (!linked.value) throw new Error(JSON.stringify(linked.linking));
 
 const AS_OF = Date.UTC(2026, 2, 10);
 

@@ -5,11 +5,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Language } from '../../src/analysis/language/language.ts';
-import { buildIndex } from '../../src/analysis/search/build-index.ts';
 import { find } from '../../src/analysis/search/find.ts';
 import { HEAD_FIELDS, TEXT_FIELDS } from '../../src/analysis/search/options.ts';
 import { openPart } from '../../src/analysis/search/part.ts';
 import { searchedWords } from '../../src/analysis/search/text.ts';
+import { buildIndex } from './build-index.ts';
 
 export interface Collection {
   readonly documents: readonly { readonly id: string; readonly title: string; readonly text: string }[];

@@ -63,16 +63,3 @@ export const indexOf = (
     first,
   );
 };
-
-/** The index of `documents`, numbered from `first` in their order. The same documents give the same bytes. */
-export const buildIndex = (
-  documents: readonly FieldTexts[],
-  fields: readonly string[],
-  language: Language,
-  first = 0,
-): PackedIndex =>
-  indexOf(
-    documents.map((texts) => countedDocument(texts, fields, language)),
-    fields,
-    first,
-  );

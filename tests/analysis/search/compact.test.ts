@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import MiniSearch from 'minisearch';
 import { describe, expect, test } from 'vitest';
 import { languageFor } from '../../../src/analysis/language/language.ts';
-import { buildIndex } from '../../../src/analysis/search/build-index.ts';
 import { type PackedForm, packIndex, unpackIndex } from '../../../src/analysis/search/compact.ts';
 import { type IndexedDocument, indexOptions } from '../../../src/analysis/search/options.ts';
+import { buildIndex } from '../../support/build-index.ts';
 
 const english = await languageFor('en');
 

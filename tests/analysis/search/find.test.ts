@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { languageFor } from '../../../src/analysis/language/language.ts';
-import { buildIndex } from '../../../src/analysis/search/build-index.ts';
 import { type FindOptions, find, type KnownWords } from '../../../src/analysis/search/find.ts';
 import { HEAD_FIELDS, TEXT_FIELDS } from '../../../src/analysis/search/options.ts';
 import { openPart } from '../../../src/analysis/search/part.ts';
+import { buildIndex } from '../../support/build-index.ts';
 
 const english = await languageFor('en-GB');
 

@@ -2,10 +2,10 @@
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { languageFor } from '../../../src/analysis/language/language.ts';
-import { buildIndex } from '../../../src/analysis/search/build-index.ts';
 import { find } from '../../../src/analysis/search/find.ts';
 import { TEXT_FIELDS } from '../../../src/analysis/search/options.ts';
 import { openPart } from '../../../src/analysis/search/part.ts';
+import { buildIndex } from '../../support/build-index.ts';
 import { bm25Scores, measure, rankByBm25, rankOurs, readCollection } from '../../support/trec.ts';
 
 const english = await languageFor('en');
