@@ -45,14 +45,14 @@ export interface PublicInput extends ChannelInput {
 
 /** A private channel is given the whole box, and what is known of it that nobody else may see. */
 export interface PrivateInput extends ChannelInput {
-  /** By cycle, those made anew; a cycle without one keeps the page it has. */
+  /** By cycle; none where they are left out. */
   readonly proofs: ReadonlyMap<string, Proof>;
   /** By cycle, those with a list of shipments and those to come. */
   readonly parcels: ReadonlyMap<string, ParcelsReport>;
 }
 
 type Made = MadeDocument<Diagnostic>;
-/** A fragment's content is text, since a document puts it into its own. */
+/** A fragment's content is text, because a document puts it into its own. */
 type MadeText = Made & { readonly content: string };
 
 /**

@@ -1,8 +1,7 @@
 /** `lidlore build`: what is asked for, and whether anything has changed since it was last asked. */
 import { dirname, join } from 'node:path';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { rememberBuild, reportOfLastBuild } from '../io/last-build.ts';
-import { listedIfThere, listFiles } from '../io/list-files.ts';
+import { rememberBuild, reportOfLastBuild, seeFolders } from '../io/last-build.ts';
 import { programDigest } from '../io/program.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 import type { BuildReport } from '../workspace/build-into.ts';
@@ -46,17 +45,13 @@ export const buildCommand = async (values: Values, environment: Environment): Pr
     options: JSON.stringify([values['as-of'], [...without.parts].sort()]),
     now: values['as-of'] === undefined ? Date.now() : undefined,
   };
-  const last = share ? undefined : (reportOfLastBuild(folders, asked) as Remembered | undefined);
+  const seen = seeFolders(folders);
+  const last = share ? undefined : (reportOfLastBuild(folders, asked, seen) as Remembered | undefined);
   if (last) {
     const { sayUnchanged } = await import('./build-report.ts');
     return sayUnchanged(last.diagnostics, last.report, { values, environment, place, folders });
   }
 
-  const seen = {
-    at: Date.now(),
-    content: listFiles(folders.content),
-    templates: listedIfThere(folders.templates),
-  };
   const moment = await readMoment(values);
   if ('mistake' in moment) return refuse(moment.mistake);
   const { runBuild } = await import('./run-build.ts');

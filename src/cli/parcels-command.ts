@@ -101,12 +101,11 @@ export const parcelsCommand = async (
   if (csv !== undefined && file !== undefined && !statSync(file, { throwIfNoEntry: false })?.isFile())
     return refuse(mistakes.noFile(csv));
 
-  const [{ withMemory }, { openMemory }, { askParcels }] = await Promise.all([
+  const [{ withMemory }, { askParcels }] = await Promise.all([
     import('./with-memory.ts'),
-    import('../io/memory/open-memory.ts'),
     import('../workspace/ask-parcels.ts'),
   ]);
-  const { facts, diagnostics, cycles } = await withMemory(place.memory, openMemory, async (memory) => ({
+  const { facts, diagnostics, cycles } = await withMemory(place.memory, async (memory) => ({
     value: await askParcels({
       path: place.content,
       memory,

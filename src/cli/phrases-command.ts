@@ -4,6 +4,7 @@ import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { decodeAsWritten, decodeText } from '../io/decode-text.ts';
 import type { NamePhrases, TextPhrase } from '../pipeline/phrases.ts';
+import { codeOf } from '../text/error-code.ts';
 import { utf8Bytes } from '../text/utf8.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 import { coverage as said } from '../wording/en/coverage.ts';
@@ -25,7 +26,7 @@ const bytesOf = async (source: InputStream): Promise<Uint8Array> => {
 
 /** A refusal of the disk in the words of somebody who named the file. */
 const unreadable = (file: string, error: unknown): string => {
-  const code = error instanceof Error && 'code' in error ? error.code : '';
+  const code = codeOf(error);
   if (code === 'ENOENT') return mistakes.noFile(file);
   if (code === 'EISDIR') return words.isFolder(file);
   return words.isUnreadable(file, error instanceof Error ? error.message : String(error));

@@ -92,14 +92,13 @@ export const proofCommand = async (
     return { stderr: diagnosticsReport(diagnostics, showFile) + nothingProved, status };
   };
 
-  const [{ withMemory }, { openMemory }, { proveCycle }, { isAtAim }] = await Promise.all([
+  const [{ withMemory }, { proveCycle }, { isAtAim }] = await Promise.all([
     import('./with-memory.ts'),
-    import('../io/memory/open-memory.ts'),
     import('../workspace/prove-cycle.ts'),
     import('../pipeline/proof.ts'),
   ]);
   // The answer is put into words while the memory is open, because a proof is read out of it bit by bit.
-  const { stdout, stderr, status } = await withMemory(place.memory, openMemory, async (memory) => ({
+  const { stdout, stderr, status } = await withMemory(place.memory, async (memory) => ({
     value: await answer(
       await proveCycle({
         path: place.content,

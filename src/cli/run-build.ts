@@ -3,7 +3,6 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { BuildFolders } from '../io/last-build.ts';
-import { openMemory } from '../io/memory/open-memory.ts';
 import { rememberedPictures } from '../io/memory/remembered-pictures.ts';
 import { refusal } from '../io/publish/index.ts';
 import { readTemplates } from '../io/read-templates.ts';
@@ -49,7 +48,7 @@ export const runBuild = async (run: BuildRun): Promise<BuildOutcome | { readonly
   }
   const watch = stopWatch();
   watch.begin('read');
-  const outcome = await withMemory(folders.memory, openMemory, async (memory) => {
+  const outcome = await withMemory(folders.memory, async (memory) => {
     const workspace = await openWorkspace({
       path: folders.content,
       memory,

@@ -1,6 +1,7 @@
 /** Words in, one command run, report out, exit status. */
 import { readFile } from 'node:fs/promises';
 import { isPublishFailure } from '../io/publish/failure.ts';
+import { codeOf } from '../text/error-code.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 import type { Environment } from './environment.ts';
 import { EXIT } from './exit-status.ts';
@@ -14,9 +15,8 @@ const version = async (): Promise<string> => {
 
 /** What the operating system said, where it is the disk's refusal rather than our bug. */
 const diskRefusal = (error: unknown): string | undefined => {
-  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
   return /^(EACCES|EPERM|ENOSPC|EROFS|EDQUOT|EMFILE|ENFILE|EIO|EBUSY|EXDEV|ENAMETOOLONG|ENOTDIR|ENOENT)$/.test(
-    code,
+    codeOf(error),
   )
     ? (error as Error).message
     : undefined;

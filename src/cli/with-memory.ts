@@ -1,11 +1,12 @@
 /** Work that remembers, and that begins again without a memory where what is remembered turns out to be damaged. */
-import type { LastingMemory } from '../io/memory/open-memory.ts';
+import { type LastingMemory, openMemory } from '../io/memory/open-memory.ts';
+import { codeOf } from '../text/error-code.ts';
 import type { Memory } from '../text/memory.ts';
 import { DAMAGED_MEMORY } from '../workspace/linked-cycle.ts';
 
 /** Also where a publish says it, which had a stopped run's files to see to. */
 const isDamage = (error: unknown): boolean =>
-  error instanceof Error && (('code' in error && error.code === DAMAGED_MEMORY) || isDamage(error.cause));
+  codeOf(error) === DAMAGED_MEMORY || (error instanceof Error && isDamage(error.cause));
 
 interface Done<T> {
   readonly value: T;
@@ -16,7 +17,6 @@ interface Done<T> {
 /** Gives the value of some work over the memory in a folder. */
 export const withMemory = async <T>(
   folder: string,
-  open: (folder: string, isTrusted?: boolean) => LastingMemory,
   work: (memory: Memory) => Promise<Done<T>>,
 ): Promise<T> => {
   const attempt = async (memory: LastingMemory): Promise<T> => {
@@ -30,9 +30,9 @@ export const withMemory = async <T>(
     }
   };
   try {
-    return await attempt(open(folder));
+    return await attempt(openMemory(folder));
   } catch (error) {
     if (!isDamage(error)) throw error;
-    return attempt(open(folder, false));
+    return attempt(openMemory(folder, false));
   }
 };

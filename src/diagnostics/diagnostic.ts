@@ -27,6 +27,15 @@ export interface Diagnostic {
   readonly related?: { readonly location: Location; readonly message: string };
 }
 
+/** A finding of what may need a change. */
+export const lookAt = (rule: string, location: Location, message: string, fix: string): Diagnostic => ({
+  weight: 'look at',
+  rule,
+  location,
+  message,
+  fix,
+});
+
 /** Takes a finding down, in the order in which they are made. */
 export type ReportFinding = (diagnostic: Diagnostic) => void;
 

@@ -4,10 +4,11 @@ import { createReadStream } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { PhotoSource } from '../content/sources.ts';
+import { digestOf } from '../text/digest.ts';
 import { sha256 } from '../text/hash.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
 import { decodeText } from './decode-text.ts';
-import type { ListedFile } from './list-files.ts';
+import { isTooFresh, type ListedFile } from './list-files.ts';
 import { mapConcurrently } from './map-concurrently.ts';
 
 /** A file of the content folder, and what is known of it. */
@@ -36,12 +37,6 @@ const PROBE_VERSION = 1;
 /** Photos decoded at once: one for each of two processors, each within the memory of a small machine. */
 const PROBES_AT_ONCE = 2;
 
-/**
- * A file that was changed less than this many milliseconds before it was read may be changed again without another
- * stamp, on disks whose clock is coarse. It is read again next time.
- */
-const TOO_FRESH = 50;
-
 const hashOfFile = async (path: string): Promise<string> => {
   const hash = createHash('sha256');
   for await (const bytes of createReadStream(path, { highWaterMark: 262_144 })) hash.update(bytes as Buffer);
@@ -57,7 +52,7 @@ const textFile = async (dir: string, { path, stamp }: ListedFile): Promise<Known
 const photoFile = async (dir: string, { path, stamp }: ListedFile, memory: Memory): Promise<KnownFile> => {
   const bytes = await readFile(join(dir, path));
   const hash = sha256(bytes);
-  const key = sha256(`photo ${PROBE_VERSION} ${hash}`).slice(0, 32);
+  const key = digestOf('photo', PROBE_VERSION, hash);
   const before = recallData(memory, key) as PhotoSource | undefined;
   if (before) return { path, stamp, hash, photo: { ...before, path } };
   const { probe } = await import('./probe.ts');
@@ -108,7 +103,7 @@ export const knowFiles = async (
 /** As it is written down: the text is read from the file again. */
 type Row = readonly [path: string, stamp: string, hash: string, photo?: PhotoSource];
 
-const keyFor = (dir: string): string => sha256(`known files ${PROBE_VERSION} ${dir}`).slice(0, 32);
+const keyFor = (dir: string): string => digestOf('known files', PROBE_VERSION, dir);
 
 /** The files of a folder as an earlier run knew them. */
 export const rememberedFiles = (dir: string, memory: Memory): ReadonlyMap<string, KnownFile> => {
@@ -126,9 +121,10 @@ export const rememberFiles = (
   readAt: number,
   memory: Memory,
 ): void => {
-  const rows = listed.flatMap(({ path, changed }): Row[] => {
+  const rows = listed.flatMap((listedFile): Row[] => {
+    const { path } = listedFile;
     const file = files.get(path);
-    if (!file || changed > readAt - TOO_FRESH) return [];
+    if (!file || isTooFresh(listedFile, readAt)) return [];
     const { stamp, hash, photo } = file;
     return [photo ? [path, stamp, hash, photo] : [path, stamp, hash]];
   });

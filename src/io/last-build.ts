@@ -5,18 +5,17 @@
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { sha256 } from '../text/hash.ts';
-import { type ListedFile, listedIfThere, listFiles } from './list-files.ts';
+import { isTooFresh, type ListedFile, listedIfThere, listFiles } from './list-files.ts';
 import { intact } from './publish/intact.ts';
-
-/** As in `know-files.ts`. */
-const TOO_FRESH = 50;
 
 /** The folders of a build, absolute paths. */
 export interface BuildFolders {
   readonly content: string;
   /** The author's own templates; they may be absent. */
   readonly templates: string;
+  /** Public. */
   readonly site: string;
+  /** Private. */
   readonly backroom: string;
   /** What is remembered between runs. */
   readonly memory: string;
@@ -38,6 +37,14 @@ export interface Validity {
   readonly until: number;
 }
 
+/** What was listed before anything was read. */
+export interface Seen {
+  readonly content: readonly ListedFile[];
+  readonly templates: readonly ListedFile[];
+  /** When, in milliseconds since 1970. */
+  readonly at: number;
+}
+
 interface Written extends Validity {
   readonly program: string;
   readonly options: string;
@@ -49,8 +56,7 @@ interface Written extends Validity {
 const rows = (files: readonly ListedFile[]): string =>
   files.map(({ path, stamp }) => `${path}\0${stamp}`).join('\n');
 
-const inputsOf = (content: readonly ListedFile[], templates: readonly ListedFile[]): string =>
-  sha256(`${rows(content)}\n\n${rows(templates)}`);
+const inputsOf = ({ content, templates }: Seen): string => sha256(`${rows(content)}\n\n${rows(templates)}`);
 
 /** Both folders' manifests; undefined where either is not as we left it. A back room that was never made is none. */
 const outputsOf = ({ site, backroom }: BuildFolders): string | undefined => {
@@ -63,8 +69,19 @@ const outputsOf = ({ site, backroom }: BuildFolders): string | undefined => {
 const fileFor = ({ memory, site, backroom }: BuildFolders): string =>
   join(memory, `last-build-${sha256(`${site}\0${backroom}`).slice(0, 16)}.json`);
 
+/** Lists what a build of these folders reads. Throws where the content cannot be read. */
+export const seeFolders = ({ content, templates }: BuildFolders): Seen => ({
+  at: Date.now(),
+  content: listFiles(content),
+  templates: listedIfThere(templates),
+});
+
 /** The report of the last build into these folders, where a build now would give the same files. Never throws. */
-export const reportOfLastBuild = (folders: BuildFolders, { program, options, now }: Asked): unknown => {
+export const reportOfLastBuild = (
+  folders: BuildFolders,
+  { program, options, now }: Asked,
+  seen: Seen,
+): unknown => {
   try {
     const [text = '', digest] = readFileSync(fileFor(folders), 'utf8').split('\n');
     // A report of another shape must not reach who tells it.
@@ -72,8 +89,7 @@ export const reportOfLastBuild = (folders: BuildFolders, { program, options, now
     const last = JSON.parse(text) as Written;
     if (last.program !== program || last.options !== options) return undefined;
     if (now !== undefined && !(last.from <= now && now < last.until)) return undefined;
-    if (last.inputs !== inputsOf(listFiles(folders.content), listedIfThere(folders.templates)))
-      return undefined;
+    if (last.inputs !== inputsOf(seen)) return undefined;
     return last.outputs === outputsOf(folders) ? last.report : undefined;
   } catch {
     return undefined;
@@ -81,25 +97,21 @@ export const reportOfLastBuild = (folders: BuildFolders, { program, options, now
 };
 
 /**
- * Writes down what a build saw and left. `content` and `templates` are as they were listed before anything was read, so
- * that what was changed while the build ran is seen the next time. Does nothing where the disk refuses.
+ * Writes down what a build saw and left. `seen` was listed before anything was read, so that
+ * what was changed while the build ran is seen the next time. Does nothing where the disk refuses.
  */
 export const rememberBuild = (
   folders: BuildFolders,
   { program, options }: Asked,
   { from, until }: Validity,
-  seen: {
-    readonly content: readonly ListedFile[];
-    readonly templates: readonly ListedFile[];
-    readonly at: number;
-  },
+  seen: Seen,
   report: unknown,
 ): void => {
   const outputs = outputsOf(folders);
   // A file changed just before it was read may be changed again without another stamp.
-  const tooFresh = [...seen.content, ...seen.templates].some(({ changed }) => changed > seen.at - TOO_FRESH);
-  if (outputs === undefined || tooFresh) return;
-  const inputs = inputsOf(seen.content, seen.templates);
+  const isFresh = [...seen.content, ...seen.templates].some((file) => isTooFresh(file, seen.at));
+  if (outputs === undefined || isFresh) return;
+  const inputs = inputsOf(seen);
   const written: Written = { program, options, from, until, inputs, outputs, report };
   const file = fileFor(folders);
   try {

@@ -14,6 +14,15 @@ export interface ListedFile {
   readonly size: number;
 }
 
+/**
+ * A file that was changed less than this many milliseconds before it was read may be changed again without another
+ * stamp, on disks whose clock is coarse.
+ */
+const TOO_FRESH = 50;
+
+/** Whether a file that was read at a moment (milliseconds since 1970) has to be read again the next time, whatever its stamp says. */
+export const isTooFresh = ({ changed }: ListedFile, readAt: number): boolean => changed > readAt - TOO_FRESH;
+
 const listInto = (dir: string, prefix: string, above: readonly string[], files: ListedFile[]): void => {
   let entries: readonly Dirent[];
   let here = '';

@@ -1,17 +1,9 @@
 /** Calls that say what is not so, as of a moment. The pages do without them; their owner should know. */
-import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
+import { type Diagnostic, lookAt } from '../diagnostics/diagnostic.ts';
 import { longDate } from '../text/long-date.ts';
 import type { Box, Item, Moment, RecordSource } from './box.ts';
 import { anySpareOnSale, callFor, sparePast } from './calls.ts';
 import { locationIn } from './location-in.ts';
-
-const lookAt = (rule: string, location: Location, message: string, fix: string): Diagnostic => ({
-  weight: 'look at',
-  rule,
-  location,
-  message,
-  fix,
-});
 
 const placesFinding = (box: Box, asOf: Moment): readonly Diagnostic[] => {
   const { calls, call, source } = box.settings;

@@ -5,6 +5,10 @@ import { momentOf } from '../model/calendar.ts';
 /** A moment that may depend on the box's time zone, which is known only once box.md is read. */
 export type AsOf = Moment | ((timeZone: string) => Moment);
 
+/** The moment that is meant, once the box's time zone is known. */
+export const momentFor = (asOf: AsOf, timeZone: string): Moment =>
+  typeof asOf === 'number' ? asOf : asOf(timeZone);
+
 const DATE = /^\d{4}-\d{2}-\d{2}$/;
 const LOCAL = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?$/;
 const WITH_OFFSET = /^(\d{4}-\d{2}-\d{2})T\d{2}:\d{2}(:\d{2}(\.\d+)?)?(Z|[+-]\d{2}:\d{2})$/;

@@ -6,7 +6,6 @@ import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment } from '../model/box.ts';
 import { unsealed } from '../model/seal.ts';
 import type { PictureOutput, Step, Where } from '../render/output.ts';
-
 import type { Templates } from '../render/templates.ts';
 import { digestOf } from '../text/digest.ts';
 import type { Memory } from '../text/memory.ts';
@@ -17,7 +16,7 @@ import type { Leavable } from './leavable.ts';
 import { type ParcelsByCycle, parcelsReports } from './parcels.ts';
 import { type ProofsFor, type Proved, proofsFor } from './proofs.ts';
 import { rememberedReading } from './remembered-reading.ts';
-import { documentsFor, hasCycle, hasPicture, type Share } from './share.ts';
+import { cycleIn, documentsFor, hasCycle, hasPicture, type Share } from './share.ts';
 
 /** `facts`: articles are read for their coverage; `pages`: documents are planned and made. */
 export type Stage = 'facts' | 'pages';
@@ -71,8 +70,7 @@ const keyed = (where: Where, { documents }: ChannelPlan, tooling: string): reado
 
 /** The months of a path's cycle together: what was read of a cycle for one of its files is at hand for the next. */
 const byCycle = (a: KeyedDocument, b: KeyedDocument): number => {
-  const month = ({ path }: KeyedDocument): string => /\d{4}-\d{2}/.exec(path)?.[0] ?? '';
-  const [one, other] = [month(a), month(b)];
+  const [one = '', other = ''] = [cycleIn(a.path), cycleIn(b.path)];
   return one < other ? -1 : one > other ? 1 : 0;
 };
 

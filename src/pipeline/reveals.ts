@@ -1,19 +1,11 @@
 /** The moments of reveals that parcels decide: found before anything is unsealed. */
 import { deliveredOf, deliveredReveal } from '../analysis/parcels/delivered.ts';
-import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
+import { type Checked, type Diagnostic, lookAt } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Moment, Parcels } from '../model/box.ts';
 import { locationIn } from '../model/location-in.ts';
 import { percent } from '../text/counting-words.ts';
 
 type Lists = ReadonlyMap<string, Checked<Parcels | undefined>>;
-
-const lookAt = ({ source }: Cycle, rule: string, message: string, fix: string): Diagnostic => ({
-  weight: 'look at',
-  rule,
-  location: locationIn(source, 'reveal'),
-  message,
-  fix,
-});
 
 const revealOf = (box: Box, cycle: Cycle, lists: Lists): Checked<Moment | undefined> => {
   const list = lists.get(cycle.id);
@@ -22,8 +14,8 @@ const revealOf = (box: Box, cycle: Cycle, lists: Lists): Checked<Moment | undefi
       value: undefined,
       diagnostics: [
         lookAt(
-          cycle,
           'reveal-parcels',
+          locationIn(cycle.source, 'reveal'),
           'Unexpected reveal that waits for parcels without their list, expected parcels.csv beside cycle.md; the box stays sealed',
           `Put the carrier’s export at cycles/${cycle.id}/parcels.csv, or write the moment of the reveal`,
         ),
@@ -44,8 +36,8 @@ const revealOf = (box: Box, cycle: Cycle, lists: Lists): Checked<Moment | undefi
       settled && parcels > 0
         ? [
             lookAt(
-              cycle,
               'reveal-never',
+              locationIn(cycle.source, 'reveal'),
               `Unexpected end of the parcels with ${percent(delivered / parcels, wanted)} of them arrived, expected ${percent(wanted)}; nothing is on its way any more, and the box would stay sealed`,
               'Write the moment of the reveal, or a smaller `share` in `reveal` of box.md',
             ),

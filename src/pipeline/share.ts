@@ -7,8 +7,8 @@ export interface Share {
   readonly of: number;
 }
 
-/** The cycle that a path names; undefined for what is of none, or of several. */
-const cycleIn = (path: string): string | undefined => /\d{4}-\d{2}/.exec(path)?.[0];
+/** The cycle that a path names, by its month; undefined for what is of none, or of several. */
+export const cycleIn = (path: string): string | undefined => /\d{4}-\d{2}/.exec(path)?.[0];
 
 /**
  * Whether a cycle, by its month, falls to a share. Cycles that follow one another fall to different shares, and every machine

@@ -1,5 +1,5 @@
 /** The parcels of a cycle of a content folder, or of a file that lies elsewhere. */
-import type { AsOf } from '../pipeline/as-of.ts';
+import { type AsOf, momentFor } from '../pipeline/as-of.ts';
 import { type ParcelsResult, parcelsOf } from '../pipeline/parcels.ts';
 import { readListAt, readLists } from './parcel-lists.ts';
 import { type OpenOptions, openWorkspace } from './workspace.ts';
@@ -30,7 +30,7 @@ export const askParcels = async ({
   const workspace = await openWorkspace(options);
   const { box, cycleIds: cycles, diagnostics, facts } = workspace.snapshot();
   workspace.folder.remember();
-  const moment = typeof asOf === 'number' ? asOf : asOf(facts.timeZone);
+  const moment = momentFor(asOf, facts.timeZone);
   const parcels = await readLists(workspace, moment);
   const list = file && (await readListAt(workspace, file.path, file.name, moment));
   const answer = parcelsOf({

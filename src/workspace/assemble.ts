@@ -90,7 +90,7 @@ const photosIn = (files: ReadonlyMap<string, KnownFile>): LinkTargets['photos'] 
 
 /** An assembler that keeps what it linked. `readText` gives a file's text as `decodeText` reads it. */
 export const assembler = (memory: Memory, readText: (path: string) => Promise<string>): Assembler => {
-  const held = new Map<string, Held>();
+  let held: ReadonlyMap<string, Held> = new Map();
   let files: ReadonlyMap<string, KnownFile> = new Map();
   let targets: LinkTargets = { targets: new Map(), photos: { byPath: new Map(), paths: new Set() } };
   const shelf: RecordShelf = {
@@ -200,18 +200,19 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
           : { value: undefined, diagnostics: [] };
       const diagnostics = [...found, ...result.diagnostics];
       if (!result.value || mustFixAny(diagnostics)) {
-        held.delete(id);
         faulty.set(id, diagnostics);
         if (result.value) linked.set(id, { cycle: result.value, diagnostics: [], dependencies: noted() });
         continue;
       }
       const one: LinkedCycle = { cycle: result.value, diagnostics, dependencies: noted() };
       keepCycle(key, one, memory);
-      held.set(id, { key, linked: one });
       linked.set(id, one);
     }
-    for (const [id, one] of linked)
-      if (!faulty.has(id)) held.set(id, { key: keys.get(id) ?? '', linked: one });
+    held = new Map(
+      [...linked]
+        .filter(([id]) => !faulty.has(id))
+        .map(([id, one]) => [id, { key: keys.get(id) ?? '', linked: one }]),
+    );
 
     const facts = await settingsFacts(remembered, record, boxHash);
     const searches = await searchesOf(facts);

@@ -1,7 +1,7 @@
 /** A box, opened → its folders: what `build` does, and what the desk does after each save. */
 import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
 import { makeRemembered, type PictureProgress } from '../io/ensure-pictures.ts';
-import type { Validity } from '../io/last-build.ts';
+import type { BuildFolders, Validity } from '../io/last-build.ts';
 import type { RememberedPictures } from '../io/memory/remembered-pictures.ts';
 import {
   type Published,
@@ -9,13 +9,12 @@ import {
   type PublishOptions,
   publish,
   settle,
-  standing,
   type Target,
 } from '../io/publish/index.ts';
 import type { ReadTemplates } from '../io/read-templates.ts';
 import type { Box, Moment } from '../model/box.ts';
 import { revealDay } from '../model/calendar.ts';
-import type { AsOf } from '../pipeline/as-of.ts';
+import { type AsOf, momentFor } from '../pipeline/as-of.ts';
 import { boxAsOf } from '../pipeline/box-as-of.ts';
 import { type BuildResult, buildSite, type Stage } from '../pipeline/build.ts';
 import type { Leavable } from '../pipeline/leavable.ts';
@@ -29,17 +28,9 @@ import { compileTemplates } from '../render/templates.ts';
 import { readLists } from './parcel-lists.ts';
 import type { Workspace } from './workspace.ts';
 
-/** Where a build goes, absolute paths. */
-export interface BuildFolders {
-  /** Public. */
-  readonly site: string;
-  /** Private. */
-  readonly backroom: string;
-}
-
 export interface BuildIntoOptions {
   readonly asOf: AsOf;
-  readonly folders: BuildFolders;
+  readonly folders: Pick<BuildFolders, 'site' | 'backroom'>;
   readonly templates: ReadTemplates;
   readonly pictures: RememberedPictures;
   /** Digest of the program. */
@@ -104,17 +95,10 @@ const pictureFile = (
  * Which files are taken away before all else: where a page of an article goes while some cycle is sealed, everything
  * that goes may be that cycle's, and none of it may stand a moment longer than it must.
  */
-const sealedFirst = async (
-  box: Box,
-  asOf: Moment,
-  site: string,
-  wanted: ReadonlySet<string>,
-): Promise<Pick<Target, 'first'>> => {
-  if (sealedIn(box, asOf).length === 0) return {};
-  const there = await standing(site);
-  const goes = [...there.keys()].filter((path) => !wanted.has(path));
-  return goes.some((path) => path.endsWith('.html')) ? { first: () => true } : {};
-};
+const sealedFirst = (box: Box, asOf: Moment): Pick<Target, 'first'> =>
+  sealedIn(box, asOf).length === 0
+    ? {}
+    : { first: (_path, gone) => [...gone].some((path) => path.endsWith('.html')) };
 
 const published = async (
   { files, pictures }: BuildResult,
@@ -132,9 +116,8 @@ const published = async (
     ...documents('site'),
     ...pictures.map((one) => pictureFile(one, memory, () => makePicture(one))),
   ];
-  const first = await sealedFirst(box, asOf, folders.site, new Set(site.map(({ path }) => path)));
   const targets: readonly Target[] = [
-    { dir: folders.site, files: site, ...first },
+    { dir: folders.site, files: site, ...sealedFirst(box, asOf) },
     { dir: folders.backroom, files: documents('backroom') },
   ];
   return publish(targets, onWait ? { onWait } : {});
@@ -156,7 +139,7 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
   const { folders, templates, pictures, program, without, share } = options;
   const onStage = options.onStage ?? (() => {});
   const { box: linked, facts, diagnostics: read } = workspace.snapshot();
-  const asOf = typeof options.asOf === 'number' ? options.asOf : options.asOf(facts.timeZone);
+  const asOf = momentFor(options.asOf, facts.timeZone);
   const compiled = compileTemplates(templates.files, templates.assets, templates.scripts);
   const parcels = await readLists(workspace, asOf);
   const found = linked && boxAsOf(linked, parcels, asOf);

@@ -32,19 +32,12 @@ const readerFor = async (
 export const readLists = async (workspace: Workspace, asOf: Moment): Promise<ParcelsByCycle> => {
   const { facts, files } = workspace.snapshot();
   const { timeZone, parcels } = facts;
+  const day = dateInZone(asOf, timeZone);
   const lists = new Map<string, Checked<Parcels | undefined>>();
   for (const { path, hash } of files.values()) {
     const cycle = isParcels(path) ? CYCLE.exec(path)?.[1] : undefined;
     if (cycle === undefined) continue;
-    const key = digestOf(
-      'parcels',
-      READING_VERSION,
-      path,
-      hash,
-      parcels,
-      timeZone,
-      dateInZone(asOf, timeZone),
-    );
+    const key = digestOf('parcels', READING_VERSION, path, hash, parcels, timeZone, day);
     const before = recallData(workspace.memory, key) as Checked<Parcels | undefined> | undefined;
     const list = before ?? (await readListAt(workspace, path, path, asOf));
     if (!before && survivesJson(list)) keepData(workspace.memory, key, list);

@@ -1,7 +1,7 @@
 /** One cycle of a content folder, proved. */
 import type { Coverage } from '../analysis/coverage/coverage.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { AsOf } from '../pipeline/as-of.ts';
+import { type AsOf, momentFor } from '../pipeline/as-of.ts';
 import { boxAsOf } from '../pipeline/box-as-of.ts';
 import { proofOf } from '../pipeline/proof.ts';
 import { waitsForParcels } from '../pipeline/reveals.ts';
@@ -40,7 +40,7 @@ export const proveCycle = async ({
   workspace.folder.remember();
   const id = cycle ?? cycles.at(-1);
   if (id === undefined || !linked?.cycles.some((one) => one.id === id)) return { diagnostics, cycles };
-  const moment = typeof asOf === 'number' ? asOf : asOf(facts.timeZone);
+  const moment = momentFor(asOf, facts.timeZone);
   // A list of parcels says something to a proof only where a reveal waits for it.
   const lists = waitsForParcels(linked) ? await readLists(workspace, moment) : new Map();
   const found = boxAsOf(linked, lists, moment);

@@ -1,15 +1,7 @@
 /** What is wrong with an invitation before it goes out. */
-import type { Diagnostic, Location } from '../../diagnostics/diagnostic.ts';
+import { type Diagnostic, type Location, lookAt } from '../../diagnostics/diagnostic.ts';
 import { locationIn } from '../../model/location-in.ts';
 import { hookOf, type InvitationInput } from './posts.ts';
-
-const lookAt = (rule: string, location: Location, message: string, fix: string): Diagnostic => ({
-  weight: 'look at',
-  rule,
-  location,
-  message,
-  fix,
-});
 
 const named = (names: readonly string[]): string => names.map((name) => `\`${name}\``).join(', ');
 

@@ -1,5 +1,5 @@
 /** What is wrong with a live before it is held. */
-import type { Diagnostic, Location } from '../../diagnostics/diagnostic.ts';
+import { type Diagnostic, type Location, lookAt } from '../../diagnostics/diagnostic.ts';
 import type { Beat, Live } from '../../model/beats.ts';
 import type { Cycle } from '../../model/box.ts';
 import { HOOK_SECONDS } from '../../model/cues.ts';
@@ -25,19 +25,17 @@ export const liveFindings = (
   if (!cycle.live && !sealed) return [];
   const locationOf = (...keys: readonly string[]): Location => locationIn(cycle.source, ...keys);
   const findings: Diagnostic[] = [];
-  const lookAt = (rule: string, location: Location, message: string, fix: string): void => {
-    findings.push({ weight: 'look at', rule, location, message, fix });
-  };
+  const report = (...found: Parameters<typeof lookAt>): void => void findings.push(lookAt(...found));
   for (const beat of live.beats) {
     if (beat.kind === 'hook' && beat.speaking > HOOK_SECONDS)
-      lookAt(
+      report(
         'live-hook',
         beat.from ?? locationOf('live', 'theme'),
         `Unexpected hook of ${tenths(beat.speaking)} seconds, expected at most ${HOOK_SECONDS}`,
         'Write a shorter one as `live: {hook: …}` in cycle.md: people decide in that time whether they stay',
       );
     if (beat.kind !== 'stage' && beat.say.join('').trim() === '')
-      lookAt(
+      report(
         'live-silent',
         beat.from ?? locationOf(beat.field, 'live', 'theme'),
         `Unexpected silence at the beat “${beatTitle(beat)}”, expected something to say`,
@@ -45,7 +43,7 @@ export const liveFindings = (
       );
   }
   if (live.wanted !== undefined && live.needed > live.wanted)
-    lookAt(
+    report(
       'live-long',
       locationOf('live.minutes', 'replay.minutes', 'theme'),
       `Unexpected length of ${clockText(live.needed)} for words and handling, expected at most ${clockText(live.wanted)}`,

@@ -1,7 +1,7 @@
 /** What the proof of each cycle is made of. */
 import type { Coverage } from '../../analysis/coverage/coverage.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import type { Box, BoxSettings, Cycle, Item, Moment, PlainDate } from '../../model/box.ts';
+import type { Box, BoxSettings, Cycle, Item, PlainDate } from '../../model/box.ts';
 import { dateInZone } from '../../model/calendar.ts';
 import { isSealed } from '../../model/seal.ts';
 import { type ChannelPlan, type PrivateInput, type Proof, plannedDocument } from '../channel.ts';
@@ -25,7 +25,7 @@ export interface ProofData {
 const proofData = (
   { settings }: Pick<Box, 'settings'>,
   cycle: Cycle,
-  asOf: Moment,
+  { day, sealed }: { readonly day: PlainDate; readonly sealed: boolean },
   { coverage, diagnostics }: Proof,
 ): ProofData => {
   const { name, lang, timeZone } = settings;
@@ -35,18 +35,21 @@ const proofData = (
     settings: { name, lang, timeZone },
     cycle: { year, month, palette, reveal },
     items,
-    asOf: dateInZone(asOf, timeZone),
-    sealed: isSealed(cycle, asOf),
+    asOf: day,
+    sealed,
     diagnostics,
   };
 };
 
 /** A page for each cycle that was proved. */
-export const planProofs = ({ box, asOf, proofs }: PrivateInput): ChannelPlan => ({
-  documents: box.cycles.flatMap((cycle) => {
-    const found = proofs.get(cycle.id);
-    return found
-      ? [plannedDocument(`${cycle.id}/proof.html`, 'page', proofData(box, cycle, asOf, found), proofPage)]
-      : [];
-  }),
-});
+export const planProofs = ({ box, asOf, proofs }: PrivateInput): ChannelPlan => {
+  const day = dateInZone(asOf, box.settings.timeZone);
+  return {
+    documents: box.cycles.flatMap((cycle) => {
+      const found = proofs.get(cycle.id);
+      if (!found) return [];
+      const data = proofData(box, cycle, { day, sealed: isSealed(cycle, asOf) }, found);
+      return [plannedDocument(`${cycle.id}/proof.html`, 'page', data, proofPage)];
+    }),
+  };
+};

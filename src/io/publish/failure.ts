@@ -1,5 +1,5 @@
 /** A publish that could not be carried out, and what it left behind. */
-import { codeOf } from './file-system.ts';
+import { codeOf } from '../../text/error-code.ts';
 
 export interface PublishFailure extends Error {
   /** `in the way`: something of the owner's stands where a file of ours should, and the message says where. `disk`: the message is the system's. `bug`: ours, with files changed already. */

@@ -12,6 +12,7 @@ import {
   utimes,
   writeFile,
 } from 'node:fs/promises';
+import { codeOf } from '../../text/error-code.ts';
 import { printOf } from './manifest.ts';
 
 export interface Found {
@@ -50,10 +51,6 @@ export interface FileSystem {
   readonly readlink: (path: string) => Promise<string>;
   readonly touch: (path: string) => Promise<void>;
 }
-
-/** The system's word for what went wrong, such as `ENOENT`; empty for an error that is not the system's. */
-export const codeOf = (error: unknown): string =>
-  error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : '';
 
 const isAbsent = (error: unknown): boolean => /^(ENOENT|ENOTDIR)$/.test(codeOf(error));
 

@@ -10,4 +10,3 @@ export {
 } from './publish.ts';
 export { refusal } from './refusal.ts';
 export { type Settled, settle } from './settle.ts';
-export { standing } from './state.ts';

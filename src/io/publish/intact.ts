@@ -1,7 +1,7 @@
 /** Whether a published folder is as we left it. Imports nothing heavy, because it is asked before anything else is loaded. */
 import { lstatSync, readdirSync, readFileSync } from 'node:fs';
 import { parseManifest, printOf } from './manifest.ts';
-import { isBookkeeping, MANIFEST } from './names.ts';
+import { isOfARun, MANIFEST } from './names.ts';
 
 const textAt = (path: string): string | undefined => {
   try {
@@ -18,7 +18,7 @@ const textAt = (path: string): string | undefined => {
 export const intact = (dir: string): string | undefined => {
   try {
     // What a stopped run had made aside may be sealed by now, and has to go though no file of ours is changed.
-    if (readdirSync(dir).some((name) => isBookkeeping(name) && name !== MANIFEST)) return undefined;
+    if (readdirSync(dir).some(isOfARun)) return undefined;
     const manifest = parseManifest(textAt(`${dir}/${MANIFEST}`) ?? '');
     if (!manifest || manifest.id === '') return undefined;
     for (const [path, entry] of manifest.files) {

@@ -10,8 +10,9 @@ import { readFileSync, readlinkSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
+import { codeOf } from '../../text/error-code.ts';
 import { utf8Text } from '../../text/utf8.ts';
-import { codeOf, type FileSystem } from './file-system.ts';
+import type { FileSystem } from './file-system.ts';
 import { LOCK } from './names.ts';
 
 export interface Holder {

@@ -16,3 +16,6 @@ export const isBookkeeping = (name: string): boolean =>
   name === LOCK ||
   name.startsWith(`${LOCK}.`) ||
   name.startsWith(STAGING);
+
+/** Whether it is one that a run at work has there, or that a stopped one left. */
+export const isOfARun = (name: string): boolean => isBookkeeping(name) && name !== MANIFEST;

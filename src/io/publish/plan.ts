@@ -128,7 +128,8 @@ export const planFor = (target: Target, dir: string, state: State, fs: FileSyste
     if (found.kind !== 'file' || !state.known.has(path)) return refuse(dir, path, found.kind);
     return { file, known, found, left: known.find(({ print }) => print === found.print) };
   });
-  const goesFirst = ({ path }: Leaving): boolean => makesWay.has(path) || (target.first?.(path) ?? false);
+  const goesFirst = ({ path }: Leaving): boolean =>
+    makesWay.has(path) || (target.first?.(path, going) ?? false);
   const ways = new Set([...paths].flatMap(foldersOf));
   const make = [...ways].filter((folder) => ground.folder(folder) !== 'there').sort();
   const ours = [...state.folders].filter((folder) => ground.folder(folder) === 'there');

@@ -27,8 +27,8 @@ export interface PublishedFile {
 export interface Target {
   readonly dir: string;
   readonly files: readonly PublishedFile[];
-  /** Which of the files that are not wanted any more are taken away before all else: those of a cycle that is sealed again. */
-  readonly first?: (path: string) => boolean;
+  /** Whether one of the files of ours that go is taken away before all else: one of a cycle that is sealed again. `gone` are all that go. */
+  readonly first?: (path: string, gone: ReadonlySet<string>) => boolean;
 }
 
 export interface Published {

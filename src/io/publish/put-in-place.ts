@@ -1,7 +1,8 @@
 /** Carries out a journal. Every step can be done twice, so a run that was stopped is finished by doing all of it again. */
 import { dirname, join } from 'node:path';
+import { codeOf } from '../../text/error-code.ts';
 import { inTheWay } from './failure.ts';
-import { codeOf, type FileSystem } from './file-system.ts';
+import type { FileSystem } from './file-system.ts';
 import { groundOf } from './ground.ts';
 import { type Journal, type Leaving, STAGED_MANIFEST } from './journal.ts';
 import { JOURNAL, MANIFEST } from './names.ts';

@@ -1,6 +1,7 @@
 /** Where a folder really is. */
 import { basename, dirname, join, resolve } from 'node:path';
-import { codeOf, disk, type FileSystem } from './file-system.ts';
+import { codeOf } from '../../text/error-code.ts';
+import { disk, type FileSystem } from './file-system.ts';
 
 /** As many links as Linux follows in one path before it gives up (path_resolution(7)). */
 const MOST_LINKS = 40;

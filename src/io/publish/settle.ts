@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { failureOf } from './failure.ts';
 import { disk, type FileSystem } from './file-system.ts';
 import { lock } from './lock.ts';
-import { JOURNAL, LOCK, STAGING } from './names.ts';
+import { isOfARun, JOURNAL } from './names.ts';
 import { putInPlace } from './put-in-place.ts';
 import { realFolder } from './real-folder.ts';
 import { discard } from './stage.ts';
@@ -26,9 +26,7 @@ export const settle = async (
   let halfWay = false;
   try {
     const folder = await realFolder(dir, fs);
-    const isLeftover = ({ name }: { readonly name: string }): boolean =>
-      name === JOURNAL || name === LOCK || name.startsWith(STAGING);
-    if (!fs.list(folder).some(isLeftover)) return 'nothing to do';
+    if (!fs.list(folder).some(({ name }) => isOfARun(name))) return 'nothing to do';
     halfWay = fs.lstat(join(folder, JOURNAL)) !== undefined;
     const held = await lock(fs, folder, { wait: false });
     if (!held) return 'another run is at work';
