@@ -1,5 +1,4 @@
 /** The order of the stages, without a disk: the box as of a moment → files by key, and what is wrong. */
-import { languageFor } from '../analysis/language/language.ts';
 import type { ChannelPlan, PrivateInput, PublicInput, Tools } from '../channels/channel.ts';
 import { channels, closingChannels } from '../channels/index.ts';
 import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
@@ -12,6 +11,7 @@ import type { Memory } from '../text/memory.ts';
 import { wordingFor } from '../wording/wording.ts';
 import { completenessOf } from './completeness/completeness.ts';
 import { contentOf, factsOf, type KeyedDocument, keyOf, type Making } from './documents.ts';
+import type { Kept } from './kept.ts';
 import type { Leavable } from './leavable.ts';
 import { type ParcelsByCycle, parcelsReports } from './parcels.ts';
 import { type ProofsFor, type Proved, proofsFor } from './proofs.ts';
@@ -32,6 +32,7 @@ export interface BuildInput {
   /** Digest of every template, asset and script. */
   readonly templatesDigest: string;
   readonly memory: Memory;
+  readonly kept: Kept;
   /** Findings so far: a proof shows those of its cycle. */
   readonly diagnostics: readonly Diagnostic[];
   readonly without?: ReadonlySet<Leavable>;
@@ -158,14 +159,15 @@ const plansOf = (
 
 /** All files of the site and the back room as of a moment, or what must be fixed first. */
 export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
-  const { box, asOf, templates, program, memory, diagnostics: found, without, share } = input;
+  const { box, asOf, templates, program, memory, kept, diagnostics: found, without, share } = input;
   const onStage = input.onStage ?? (() => {});
   if (mustFixAny(found)) return { files: [], pictures: [], diagnostics: found, proofs: [] };
   const { lang } = box.settings;
   const tooling = digestOf(program, input.templatesDigest);
-  const tools: Tools = { templates, wording: wordingFor(lang), language: await languageFor(lang) };
+  const tools: Tools = { templates, wording: wordingFor(lang), language: await kept.languageFor(lang) };
   const making: Making = { memory, tools, tooling };
 
+  kept.turn();
   onStage('facts');
   const { proofs, summaries } = without?.has('proof')
     ? { proofs: new Map(), summaries: () => [] }
@@ -175,6 +177,7 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
         tools,
         program,
         memory,
+        kept,
         diagnostics: found,
         ...(share && { only: new Set(box.cycles.map(({ id }) => id).filter((id) => hasCycle(share, id))) }),
       });

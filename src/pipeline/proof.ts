@@ -1,12 +1,12 @@
 /** The proof of one cycle, and what the edge may know of it. */
 import type { Coverage } from '../analysis/coverage/coverage.ts';
-import { languageFor } from '../analysis/language/language.ts';
 import type { Tools } from '../channels/channel.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Templates } from '../render/templates.ts';
 import type { Memory } from '../text/memory.ts';
 import { wordingFor } from '../wording/wording.ts';
 import type { BoxAsOf } from './box-as-of.ts';
+import { nothingKept } from './kept.ts';
 import { proofsFor } from './proofs.ts';
 
 export { isAtAim } from '../analysis/coverage/aim.ts';
@@ -48,12 +48,13 @@ const NO_TEMPLATES: Templates = {
 /** One cycle's proof, whether it is sealed or not: a proof is private. Throws for a cycle that the box does not hold. */
 export const proofOf = async ({ cycle, ...given }: ProofInput): Promise<ProofResult> => {
   const { lang } = given.box.settings;
+  const kept = nothingKept();
   const tools: Tools = {
     templates: NO_TEMPLATES,
     wording: wordingFor(lang),
-    language: await languageFor(lang),
+    language: await kept.languageFor(lang),
   };
-  const { proofs } = await proofsFor({ ...given, tools, only: new Set([cycle]) });
+  const { proofs } = await proofsFor({ ...given, tools, kept, only: new Set([cycle]) });
   const proof = proofs.get(cycle);
   if (!proof) throw new Error(`Expected the box to hold ${cycle}`);
   return proof;

@@ -8,9 +8,11 @@ import { standingText } from '../analysis/coverage/figures.ts';
 import type {
   ArticleIndex,
   ComparedCoverage,
+  Comparison,
   OwnCoverage,
   Surroundings,
 } from '../analysis/coverage/measure-coverage.ts';
+import type { TypedSearches } from '../analysis/coverage/phrases/typed.ts';
 import type { Passage } from '../analysis/coverage/text/passage.ts';
 import type { Language } from '../analysis/language/language.ts';
 import type { Proof, Tools } from '../channels/channel.ts';
@@ -21,6 +23,7 @@ import { digestOf } from '../text/digest.ts';
 import { knownBy, lazily } from '../text/lazy.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
 import { DEFAULT_AIM } from './defaults.ts';
+import type { Kept } from './kept.ts';
 
 /** A proof in short. */
 export interface Proved {
@@ -42,6 +45,7 @@ export interface ProofsInput {
   /** Digest of the program: another one may read the same text otherwise. */
   readonly program: string;
   readonly memory: Memory;
+  readonly kept: Kept;
   /** Findings of the whole content: a proof shows those of its cycle, and those of no cycle. */
   readonly diagnostics: readonly Diagnostic[];
   /** Standing that every item should reach; more than 0 and less than 1. */
@@ -148,7 +152,7 @@ const inShort = (
 
 /** The proofs of the cycles that are asked for. A sealed cycle is compared with the open ones, and never the other way about. */
 export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
-  const { box, asOf, tools, program, memory, diagnostics, only } = input;
+  const { box, asOf, tools, program, memory, kept, diagnostics, only } = input;
   const { language, wording } = tools;
   const cautionText = wording.cautions.text;
   const aim = input.aim ?? DEFAULT_AIM;
@@ -185,64 +189,89 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
   const indexOf = (subject: Subject): ArticleIndex => {
     const { cycle } = subject;
     const key = indexKey(subject);
-    const known = memory.recall(key);
-    const decoded = known && coverage.decodeIndex(known);
-    if (decoded) return decoded;
-    const index = coverage.indexArticle(coverage.articleOf(cycle, passagesOf(cycle)));
-    memory.keep(key, coverage.encodeIndex(index));
-    return index;
+    return kept.indexes.get(key, () => {
+      const known = memory.recall(key);
+      const decoded = known && coverage.decodeIndex(known);
+      if (decoded) return decoded;
+      const index = coverage.indexArticle(coverage.articleOf(cycle, passagesOf(cycle)));
+      memory.keep(key, coverage.encodeIndex(index));
+      return index;
+    });
   };
 
   const kinds = new Set(chosen.flatMap(({ items }) => items.map(({ kind }) => kind)));
   const names = await otherNamesOf(kinds, box, language, memory);
-  const searches = lazily(() => coverage.searchIndexOf(box.searches, language));
   const searchesDigest = digestOf(box.searches);
+  const searches = (): TypedSearches =>
+    kept.searches.get(`${language.tag} ${searchesDigest}`, () =>
+      coverage.searchIndexOf(box.searches, language),
+    );
   const ownOf = async (subject: Subject): Promise<{ readonly own: OwnCoverage; readonly key: string }> => {
     const { cycle, textKey } = subject;
     const others = cycle.items.map(({ kind }) => names.get(kind) ?? []);
     const key = digestOf('own coverage', textKey, searchesDigest, aim, others);
-    const known = recallData(memory, key) as OwnCoverage | undefined;
-    if (known) return { own: known, key };
-    const own = await coverage.ownCoverage({
-      cycle,
-      passages: passagesOf(cycle),
-      searches: searches(),
-      aim,
-      language,
-      otherNames: names,
-    });
-    keepData(memory, key, own);
-    // Its passages are at hand now, and every comparison will ask for its index.
-    if (!memory.has(indexKey(subject))) indexOf(subject);
-    return { own, key };
+    const make = async (): Promise<OwnCoverage> => {
+      const known = recallData(memory, key) as OwnCoverage | undefined;
+      if (known) return known;
+      const own = await coverage.ownCoverage({
+        cycle,
+        passages: passagesOf(cycle),
+        searches: searches(),
+        aim,
+        language,
+        otherNames: names,
+      });
+      keepData(memory, key, own);
+      // Its passages are at hand now, and every comparison will ask for its index.
+      if (!memory.has(indexKey(subject))) indexOf(subject);
+      return own;
+    };
+    return { own: await kept.owns.get(key, make), key };
   };
 
   const openSubjects = [...subjects.values()].filter(({ cycle }) => isOpen(cycle));
   const openIndexes = lazily(() => openSubjects.map(indexOf));
-  const asked = new Set(chosen.map(({ id }) => id));
-  const openArchive = lazily(() => coverage.archiveOf(openIndexes(), asked));
   const openKey = digestOf(openSubjects.map(({ textKey }) => textKey));
+  /** Of what a cycle's article shares with earlier ones: later ones have no part in it. */
+  const sharedKeys = new Map<Subject, string>();
+  let earlier = '';
+  for (const subject of subjects.values()) {
+    sharedKeys.set(subject, digestOf('shared passages', subject.textKey, earlier));
+    if (isOpen(subject.cycle)) earlier = digestOf(earlier, subject.textKey);
+  }
+  const sharedKey = (subject: Subject): string => sharedKeys.get(subject) ?? '';
+  const lacking = new Set(
+    chosen.filter((cycle) => {
+      const subject = subjects.get(cycle);
+      return subject && !memory.has(sharedKey(subject));
+    }),
+  );
+  const lackingIds = new Set([...lacking].map(({ id }) => id));
+  const openComparison = lazily(() => {
+    kept.comparison = coverage.comparisonOf(openIndexes(), language, lackingIds, kept.comparison);
+    return kept.comparison;
+  });
+  const comparisonFor = (subject: Subject): Comparison =>
+    isOpen(subject.cycle)
+      ? openComparison()
+      : coverage.comparisonOf([...openIndexes(), indexOf(subject)], language, new Set([subject.cycle.id]));
   const comparedOf = (subject: Subject, own: OwnCoverage, ownKey: string): ComparedCoverage => {
-    const key = digestOf('compared', ownKey, openKey, subject.textKey);
-    const known = recallData(memory, key) as ComparedCoverage | undefined;
-    if (known) return known;
-    const archive = isOpen(subject.cycle)
-      ? openArchive()
-      : coverage.archiveOf([...openIndexes(), indexOf(subject)], new Set([subject.cycle.id]));
-    const compared = coverage.comparedCoverage(own, archive, language);
-    keepData(memory, key, compared);
-    return compared;
+    const comparison = lazily(() => comparisonFor(subject));
+    const recalled = <T>(key: string, make: () => T): T => {
+      const known = recallData(memory, key) as T | undefined;
+      if (known) return known;
+      const made = make();
+      keepData(memory, key, made);
+      return made;
+    };
+    return {
+      rivals: recalled(digestOf('rivals', ownKey, openKey, subject.textKey), () =>
+        comparison().rivalsOf(own),
+      ),
+      shared: recalled(sharedKey(subject), () => comparison().sharedOf(subject.cycle.id)),
+    };
   };
 
-  const byId = new Map(box.cycles.map((cycle) => [cycle.id, cycle]));
-  const passagesIn = (id: string) => {
-    const cycle = byId.get(id);
-    return cycle ? passagesOf(cycle) : [];
-  };
-  const textKeyOf = (id: string): string | undefined => {
-    const cycle = byId.get(id);
-    return cycle && subjects.get(cycle)?.textKey;
-  };
   const proofs = new Map<string, Proof>();
   const shorts = new Map<string, Proved>();
   const read: (readonly [Subject, Awaited<ReturnType<typeof ownOf>>])[] = [];
@@ -256,15 +285,9 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
     const compared = comparedOf(subject, own, key);
     shorts.set(cycle.id, inShort(own, compared));
     proofs.set(cycle.id, {
-      // What an earlier article says word for word is shown beside what it is like.
       coverage: knownBy(
-        digestOf(
-          'coverage',
-          key,
-          compared,
-          compared.shared.map(({ other }) => textKeyOf(other.cycle)),
-        ),
-        (): Coverage => coverage.coverageOf(own, compared, passagesOf(cycle), language, passagesIn),
+        digestOf('coverage', key, compared),
+        (): Coverage => coverage.coverageOf(own, compared, passagesOf(cycle), language),
       ),
       diagnostics: diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)),
     });

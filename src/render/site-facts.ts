@@ -11,10 +11,10 @@ export type SiteFacts = Pick<
   'name' | 'url' | 'lang' | 'timeZone' | 'description' | 'email' | 'postalAddress' | 'profiles'
 >;
 
-/** The same object for the same settings, so that whoever hashes it does so once. */
+/** The same object for the same settings, and frozen, so that it is hashed once. */
 export const siteFactsOf = remembered((settings: BoxSettings): SiteFacts => {
   const { name, url, lang, timeZone, description, email, postalAddress, profiles } = settings;
-  return defined({ name, url, lang, timeZone, description, email, postalAddress, profiles });
+  return Object.freeze(defined({ name, url, lang, timeZone, description, email, postalAddress, profiles }));
 });
 
 /** What stands around the text of every page. */

@@ -8,8 +8,8 @@ const known = new WeakMap<object, string>();
 const ownDigest = (value: object): string | undefined =>
   'digest' in value && typeof value.digest === 'string' ? value.digest : undefined;
 
-/** Values that say where they were written are records of their own: many hold them, and they never change. */
-const isShared = (value: object): boolean => 'source' in value;
+/** Values that say where they were written are records: many hold them, and they never change. Nor do frozen ones. */
+const isShared = (value: object): boolean => 'source' in value || Object.isFrozen(value);
 
 const written = (value: unknown): string => {
   switch (typeof value) {

@@ -25,6 +25,7 @@ import type { Share } from '../pipeline/share.ts';
 import { unchangedUntil } from '../pipeline/validity.ts';
 import type { PictureOutput } from '../render/output.ts';
 import { compileTemplates } from '../render/templates.ts';
+import { remembered } from '../text/remembered.ts';
 import { readLists } from './parcel-lists.ts';
 import type { Workspace } from './workspace.ts';
 
@@ -131,6 +132,11 @@ const sealedUntil = (box: Box, asOf: Moment): readonly SealedUntil[] => {
   });
 };
 
+/** Templates do not change while they are held. */
+const compiledOf = remembered(({ files, assets, scripts }: ReadTemplates) =>
+  compileTemplates(files, assets, scripts),
+);
+
 /**
  * Makes everything that the box asks for as of a moment, as far as it is not remembered, and puts it into its folders. Where
  * anything must be fixed, the folders stay as they were; what a stopped run left half done there is finished.
@@ -140,7 +146,7 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
   const onStage = options.onStage ?? (() => {});
   const { box: linked, facts, diagnostics: read } = workspace.snapshot();
   const asOf = momentFor(options.asOf, facts.timeZone);
-  const compiled = compileTemplates(templates.files, templates.assets, templates.scripts);
+  const compiled = compiledOf(templates);
   const parcels = await readLists(workspace, asOf);
   const found = linked && boxAsOf(linked, parcels, asOf);
   const diagnostics = [...read, ...compiled.diagnostics, ...(found?.diagnostics ?? [])];
@@ -165,6 +171,7 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
     templatesDigest: templates.digest,
     program,
     memory: workspace.memory,
+    kept: workspace.kept,
     diagnostics,
     onStage,
     ...(without && { without }),

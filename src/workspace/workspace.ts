@@ -4,12 +4,15 @@
  */
 import { type ContentFolder, contentFolder } from '../io/content-folder.ts';
 import type { Progress } from '../io/know-files.ts';
+import { type Kept, nothingKept } from '../pipeline/kept.ts';
 import type { Memory } from '../text/memory.ts';
 import { assembler, type Snapshot } from './assemble.ts';
 
 export interface Workspace {
   readonly folder: ContentFolder;
   readonly memory: Memory;
+  /** What one build leaves to the next. */
+  readonly kept: Kept;
   readonly snapshot: () => Snapshot;
   /**
    * Reads again what lies at these paths (relative to the folder, forward slashes), or looks at every file where none
@@ -34,6 +37,7 @@ export const openWorkspace = async ({ path, memory, onPhotos }: OpenOptions): Pr
   return {
     folder,
     memory,
+    kept: nothingKept(),
     snapshot: () => snapshot,
     update: async (paths) => {
       snapshot = await assemble(await folder.look(paths));

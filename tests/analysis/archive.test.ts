@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  archiveOf,
   articleOf,
   comparedCoverage,
+  comparisonOf,
   decodeIndex,
   encodeIndex,
   indexArticle,
@@ -129,15 +129,15 @@ describe('what an article is beside the others', () => {
     const kept = indexes.map((index) => decodeIndex(encodeIndex(index)) ?? index);
     for (const cycle of box.cycles) {
       const own = await ownOf(cycle);
-      const compared = comparedCoverage(own, archiveOf(indexes), english);
-      expect(comparedCoverage(own, archiveOf([...kept].reverse()), english)).toEqual(compared);
-      expect(comparedCoverage(own, archiveOf(kept, new Set([cycle.id])), english)).toEqual(compared);
+      const compared = comparedCoverage(own, comparisonOf(indexes, english));
+      expect(comparedCoverage(own, comparisonOf([...kept].reverse(), english))).toEqual(compared);
+      expect(comparedCoverage(own, comparisonOf(kept, english, new Set([cycle.id])))).toEqual(compared);
     }
   });
 
   test('finds rivals and paragraphs in common, so that the test above has something to compare', async () => {
     const compared = await Promise.all(
-      box.cycles.map(async (cycle) => comparedCoverage(await ownOf(cycle), archiveOf(indexes), english)),
+      box.cycles.map(async (cycle) => comparedCoverage(await ownOf(cycle), comparisonOf(indexes, english))),
     );
     expect(compared.flatMap(({ rivals }) => rivals).length).toBeGreaterThan(1);
     expect(compared.flatMap(({ shared }) => shared).length).toBeGreaterThan(1);
@@ -154,19 +154,17 @@ test('a word more in one article leaves what other articles do not share with it
     .words('zyzzyva')
     .map((word) => ({ ...word, zone: 'body', sentence: 0, line: 1, column: 1 }) as const);
   const longer = [...reading, { ...passage, form: 'fact', text: 'zyzzyva', words: more } as const];
-  const changed = archiveOf([indexArticle(articleOf(first, longer)), ...indexes.slice(1)]);
+  const changed = comparisonOf([indexArticle(articleOf(first, longer)), ...indexes.slice(1)], english);
   for (const cycle of others) {
     const own = await ownOf(cycle);
-    expect(comparedCoverage(own, changed, english)).toEqual(
-      comparedCoverage(own, archiveOf(indexes), english),
-    );
+    expect(comparedCoverage(own, changed)).toEqual(comparedCoverage(own, comparisonOf(indexes, english)));
   }
 });
 
 test('both halves of a proof survive JSON as they are', async () => {
   for (const cycle of box.cycles) {
     const own = await ownOf(cycle);
-    const compared = comparedCoverage(own, archiveOf(indexes), english);
+    const compared = comparedCoverage(own, comparisonOf(indexes, english));
     expect(JSON.parse(JSON.stringify(own))).toStrictEqual(own);
     expect(JSON.parse(JSON.stringify(compared))).toStrictEqual(compared);
   }

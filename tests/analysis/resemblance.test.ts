@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { SharedPlaces } from '../../src/analysis/coverage/coverage.ts';
-import { archiveOf } from '../../src/analysis/coverage/rivals/archive.ts';
+import type { SharedPassage } from '../../src/analysis/coverage/coverage.ts';
 import type { Article } from '../../src/analysis/coverage/rivals/article.ts';
 import { indexArticle } from '../../src/analysis/coverage/rivals/article-index.ts';
+import { comparisonOf } from '../../src/analysis/coverage/rivals/comparison.ts';
 import { resemblance } from '../../src/analysis/coverage/rivals/resemblance.ts';
-import { SHARED_FROM, sharedPassagesOf } from '../../src/analysis/coverage/rivals/shared-passages.ts';
+import { SHARED_FROM } from '../../src/analysis/coverage/rivals/shared-passages.ts';
 import { SHARED_LEAST_WORDS } from '../../src/analysis/coverage/rivals/shingles.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { articleFrom } from './passages-sample.ts';
@@ -17,11 +17,11 @@ const japanese = await languageFor('ja');
 const resemblanceOf = (a: readonly string[], b: readonly string[], width: number): number => {
   const shingles = (words: readonly string[]) =>
     new Set(words.slice(width - 1).map((_, at) => words.slice(at, at + width).join('\n')));
-  return resemblance(shingles(a), shingles(b));
+  return resemblance(shingles(a), [...shingles(b)]);
 };
 
-const sharedOf = (article: Article, articles: readonly Article[]): readonly SharedPlaces[] =>
-  sharedPassagesOf(article.cycle, archiveOf(articles.map(indexArticle)));
+const sharedOf = (article: Article, articles: readonly Article[]): readonly SharedPassage[] =>
+  comparisonOf(articles.map(indexArticle), english).sharedOf(article.cycle);
 
 describe('resemblance', () => {
   const a = 'a rose is a rose is a rose'.split(' ');
@@ -72,7 +72,8 @@ describe('a passage is shared', () => {
     expect(shared).toMatchObject({
       passage: 0,
       at: { file: '2026-02.md', line: 10, column: 1 },
-      other: { cycle: '2026-01', at: { file: '2026-01.md', line: 11, column: 1 } },
+      text: opening,
+      other: { cycle: '2026-01', at: { file: '2026-01.md', line: 11, column: 1 }, text: opening },
       resemblance: 1,
     });
   });

@@ -4,7 +4,7 @@ import type { Rival } from '../../src/analysis/coverage/coverage.ts';
 import { archiveOf } from '../../src/analysis/coverage/rivals/archive.ts';
 import type { Article } from '../../src/analysis/coverage/rivals/article.ts';
 import { indexArticle } from '../../src/analysis/coverage/rivals/article-index.ts';
-import { rivalFor } from '../../src/analysis/coverage/rivals/rivals.ts';
+import { rivalFor, termedIn } from '../../src/analysis/coverage/rivals/rivals.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { coverage } from '../../src/wording/en/coverage.ts';
 import { articleFrom, phraseFrom, type Run } from './passages-sample.ts';
@@ -13,8 +13,16 @@ const english = await languageFor('en');
 const japanese = await languageFor('ja');
 const article = (cycle: string, runs: readonly (Run | string)[], linksTo: readonly string[] = []): Article =>
   articleFrom(english, cycle, runs, linksTo);
+const rivalIn = (
+  phrase: ReturnType<typeof phraseFrom>,
+  cycle: string,
+  articles: readonly Article[],
+): Rival | undefined => {
+  const archive = archiveOf(articles.map(indexArticle));
+  return rivalFor(termedIn(phrase, archive), cycle, archive);
+};
 const rivalOf = (text: string, cycle: string, articles: readonly Article[]): Rival | undefined =>
-  rivalFor(phraseFrom(english, text), cycle, archiveOf(articles.map(indexArticle)));
+  rivalIn(phraseFrom(english, text), cycle, articles);
 
 const title = (text: string): Run => ({ text, form: 'title', zone: 'title' });
 const heading = (text: string): Run => ({ text, form: 'heading', zone: 'heading' });
@@ -83,7 +91,7 @@ describe('a page that says a phrase in better places and more often', () => {
     ]);
     const two = articleFrom(japanese, '2025-08', ['窓辺の鉢に、如雨露で水をやる。土を見る。']);
     const phrase = phraseFrom(japanese, '如雨露');
-    expect(rivalFor(phrase, '2025-08', archiveOf([one, two].map(indexArticle)))?.cycle).toBe('2025-06');
+    expect(rivalIn(phrase, '2025-08', [one, two])?.cycle).toBe('2025-06');
   });
 
   test.each([

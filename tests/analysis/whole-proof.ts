@@ -1,9 +1,9 @@
 /** The proof of one cycle, put together as a build does it, without anything kept from before. */
 import type { Coverage } from '../../src/analysis/coverage/coverage.ts';
 import {
-  archiveOf,
   articleOf,
   comparedCoverage,
+  comparisonOf,
   coverageOf,
   indexArticle,
   ownCoverage,
@@ -30,11 +30,9 @@ export const proofIn = async (
 ): Promise<Coverage> => {
   const passagesIn = (one: Cycle) => passagesOf(one, surroundingsOf(box, one, asOf), language, cautionText);
   const compared = box.cycles.filter((one) => one === cycle || !isSealed(one, asOf));
-  const archive = archiveOf(compared.map((one) => indexArticle(articleOf(one, passagesIn(one)))));
+  const indexes = compared.map((one) => indexArticle(articleOf(one, passagesIn(one))));
   const searches = searchIndexOf(box.searches, language);
   const passages = passagesIn(cycle);
   const own = await ownCoverage({ cycle, passages, searches, aim, language, otherNames });
-  return coverageOf(own, comparedCoverage(own, archive, language), passages, language, (id) =>
-    box.cycles.filter((one) => one.id === id).flatMap(passagesIn),
-  );
+  return coverageOf(own, comparedCoverage(own, comparisonOf(indexes, language)), passages, language);
 };

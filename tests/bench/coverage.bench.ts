@@ -10,9 +10,9 @@ import { unified } from 'unified';
 import { describe, test } from 'vitest';
 import {
   type ArticleIndex,
-  archiveOf,
   articleOf,
   comparedCoverage,
+  comparisonOf,
   coverageOf,
   decodeIndex,
   encodeIndex,
@@ -143,17 +143,15 @@ const measure = async (articles: number): Promise<Measured> => {
     halves.push(await timed(steps, 'own', () => ownCoverage(input)));
   }
   const decoded = (): readonly ArticleIndex[] => bytes.flatMap((one) => decodeIndex(one) ?? []);
-  const all = await timed(steps, 'archive', () => archiveOf(decoded()));
-  for (const own of halves) await timed(steps, 'compared', () => comparedCoverage(own, all, english));
+  const all = await timed(steps, 'archive', () => comparisonOf(decoded(), english));
+  for (const own of halves) await timed(steps, 'compared', () => comparedCoverage(own, all));
 
   const one: Steps = {};
   const [cycle, own] = [box.cycles.at(-1) as Cycle, halves.at(-1) as (typeof halves)[number]];
   const indexes = await timed(one, 'decoding', decoded);
-  const alone = await timed(one, 'archive', () => archiveOf(indexes, new Set([cycle.id])));
-  const compared = await timed(one, 'comparing', () => comparedCoverage(own, alone, english));
-  coverageOf(own, compared, readingOf(cycle), english, (id) =>
-    box.cycles.filter((other) => other.id === id).flatMap(readingOf),
-  );
+  const alone = await timed(one, 'archive', () => comparisonOf(indexes, english, new Set([cycle.id])));
+  const compared = await timed(one, 'comparing', () => comparedCoverage(own, alone));
+  coverageOf(own, compared, readingOf(cycle), english);
   const sum = (sizes: readonly number[]): number => sizes.reduce((total, size) => total + size, 0) / articles;
   return {
     articles,

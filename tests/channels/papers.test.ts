@@ -1,10 +1,12 @@
 /** What the proof and the parcels' paper are made of, and what a change elsewhere leaves as it was. */
+
 import { describe, expect, test } from 'vitest';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { type ParcelsFactsInput, parcelsFacts } from '../../src/analysis/parcels/facts.ts';
 import type { PlanningChannel, PrivateInput } from '../../src/channels/channel.ts';
 import { parcels } from '../../src/channels/parcels/index.ts';
 import { proof } from '../../src/channels/proof/index.ts';
+import { nothingKept } from '../../src/pipeline/kept.ts';
 import { proofsFor } from '../../src/pipeline/proofs.ts';
 import { dayOfDate } from '../../src/text/days.ts';
 import { digestOf } from '../../src/text/digest.ts';
@@ -65,7 +67,7 @@ const proofInput = async (texts: Readonly<Record<string, string>>, asOf: number)
   const input = inputFor({ box: boxOf(texts), asOf });
   const { proofs } = await proofsFor({
     ...{ box: input.box, asOf, tools: input },
-    ...{ program: 'this one', memory: shortMemory(), diagnostics: [] },
+    ...{ program: 'this one', memory: shortMemory(), kept: nothingKept(), diagnostics: [] },
   });
   return { ...input, proofs };
 };

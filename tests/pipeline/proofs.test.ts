@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Proof } from '../../src/channels/channel.ts';
 import { proof } from '../../src/channels/proof/index.ts';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
+import { nothingKept } from '../../src/pipeline/kept.ts';
 import { proofsFor } from '../../src/pipeline/proofs.ts';
 import { digestOf } from '../../src/text/digest.ts';
 import type { Memory } from '../../src/text/memory.ts';
@@ -40,7 +41,8 @@ const prove = async (
   const found = await boxOf(texts, asOf);
   if (!found) throw new Error('Expected a box');
   const input = await privateInput(found.box, asOf);
-  const { proofs } = await proofsFor({ ...found, memory, tools: input, program: 'this one', diagnostics });
+  const made = { memory, kept: nothingKept(), tools: input, program: 'this one' };
+  const { proofs } = await proofsFor({ ...found, ...made, diagnostics });
   return { ...input, proofs };
 };
 const proofsOf = async (

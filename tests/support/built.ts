@@ -1,4 +1,5 @@
 /** Content files → their box and its files, in memory: what a build does between two disks. */
+
 import { join } from 'node:path';
 import { type ParcelsReader, parcelsReader } from '../../src/content/parcels.ts';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
@@ -9,6 +10,7 @@ import type { Moment } from '../../src/model/box.ts';
 import { dateInZone } from '../../src/model/calendar.ts';
 import { type BoxAsOf, boxAsOf } from '../../src/pipeline/box-as-of.ts';
 import { buildSite } from '../../src/pipeline/build.ts';
+import { nothingKept } from '../../src/pipeline/kept.ts';
 import { type NextBuild, nextBuild } from '../../src/pipeline/next-build.ts';
 import type { ParcelsByCycle } from '../../src/pipeline/parcels.ts';
 import type { Where } from '../../src/render/output.ts';
@@ -98,6 +100,7 @@ const siteFrom = async (given: BuiltBox | undefined, { diagnostics }: Snapshot):
     templates,
     templatesDigest: own.digest,
     program: 'this one',
+    kept: nothingKept(),
   });
   const textsIn = async (where: Where): Promise<ReadonlyMap<string, string>> =>
     new Map(

@@ -132,19 +132,14 @@ export interface Reading {
   readonly grade?: number;
 }
 
-/** A passage much like one of an earlier article, by where the two stand. */
-export interface SharedPlaces {
+/** A passage much like one of an earlier article. */
+export interface SharedPassage {
   readonly passage: number;
   readonly at: Location;
-  readonly other: { readonly cycle: string; readonly at: Location };
+  readonly text: string;
+  readonly other: { readonly cycle: string; readonly at: Location; readonly text: string };
   /** Broder's resemblance of the two, 0 to 1. */
   readonly resemblance: number;
-}
-
-/** A passage much like one of an earlier article, with the words of both. */
-export interface SharedPassage extends SharedPlaces {
-  readonly text: string;
-  readonly other: SharedPlaces['other'] & { readonly text: string };
 }
 
 /** What an edit asks for; the words to write are the edit's. */

@@ -5,27 +5,16 @@
  * on the phrases of the first half and on the indexes of all articles. Both are plain data and survive JSON; the
  * passages, by far the largest part, are read anew when a proof is shown.
  */
-import type { Location } from '../../diagnostics/diagnostic.ts';
 import type { Item } from '../../model/box.ts';
 import type { Language } from '../language/language.ts';
 import { isAtAim } from './aim.ts';
-import type {
-  Coverage,
-  ItemCoverage,
-  Limit,
-  Mention,
-  PhraseCoverage,
-  Rival,
-  SharedPlaces,
-} from './coverage.ts';
+import type { Coverage, ItemCoverage, Limit, Mention, PhraseCoverage, SharedPassage } from './coverage.ts';
 import { overRepetitionsOf } from './over-repetition.ts';
 import type { Phrase } from './phrases/phrase.ts';
 import { phrasesOf } from './phrases/phrases.ts';
 import type { TypedSearches } from './phrases/typed.ts';
 import { readingOf } from './reading.ts';
-import type { Archive } from './rivals/archive.ts';
-import { rivalFor } from './rivals/rivals.ts';
-import { sharedPassagesOf } from './rivals/shared-passages.ts';
+import type { Comparison, PhraseRival } from './rivals/comparison.ts';
 import { adviceFor } from './standing/advice.ts';
 import { withinLonger } from './standing/mentions.ts';
 import { partsOf } from './standing/standing.ts';
@@ -33,9 +22,9 @@ import { type TalliedItem, tallyOf } from './standing/tally.ts';
 import { type Passage, whereIs } from './text/passage.ts';
 
 export { searchIndexOf } from './phrases/typed.ts';
-export { type Archive, archiveOf } from './rivals/archive.ts';
 export { articleOf } from './rivals/article.ts';
 export { type ArticleIndex, indexArticle } from './rivals/article-index.ts';
+export { type Comparison, comparisonOf } from './rivals/comparison.ts';
 export { decodeIndex, encodeIndex } from './rivals/index-bytes.ts';
 export { passagesOf } from './text/passages.ts';
 export { type Surroundings, surroundingsOf } from './text/surroundings.ts';
@@ -158,28 +147,18 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
 
 /** All of a proof that depends on other articles. */
 export interface ComparedCoverage {
-  /** Phrases that another page of ours would answer first, by their place among the item's phrases. */
-  readonly rivals: readonly { readonly item: string; readonly phrase: number; readonly rival: Rival }[];
-  readonly shared: readonly SharedPlaces[];
+  readonly rivals: readonly PhraseRival[];
+  readonly shared: readonly SharedPassage[];
 }
 
 /**
- * What an article is beside the others. It depends on the cycle and the phrases of its first half, on the language,
- * and on the archive, which is to hold the article itself and all that a visitor can read; so on all their indexes,
- * and on nothing else.
+ * What an article is beside the others. It depends on the comparison, which is to hold the article itself and all that a
+ * visitor can read; so on all their indexes and on the language. Rivals depend on the cycle and the phrases of its first
+ * half besides, shared passages on the indexes of this article and of earlier ones alone.
  */
-export const comparedCoverage = (
-  { cycle, items }: OwnCoverage,
-  archive: Archive,
-  language: Language,
-): ComparedCoverage => ({
-  rivals: items.flatMap(({ slug, phrases }) =>
-    phrases.flatMap(({ text, head }, phrase) => {
-      const rival = rivalFor({ words: language.words(text), head }, cycle, archive);
-      return rival ? [{ item: slug, phrase, rival }] : [];
-    }),
-  ),
-  shared: sharedPassagesOf(cycle, archive),
+export const comparedCoverage = (own: OwnCoverage, comparison: Comparison): ComparedCoverage => ({
+  rivals: comparison.rivalsOf(own),
+  shared: comparison.sharedOf(own.cycle),
 });
 
 const mentionFrom = (
@@ -194,32 +173,16 @@ const mentionFrom = (
   return { ...mention, ...(within === undefined ? {} : { within }), at: whereIs(where, word) };
 };
 
-/** The text of the passage that begins at a place; empty where none does. */
-const textAt = (passages: readonly Passage[], at: Location): string =>
-  passages.find((passage) => {
-    const [first] = passage.words;
-    const place = first && whereIs(passage, first);
-    return place?.file === at.file && place.line === at.line && place.column === at.column;
-  })?.text ?? '';
-
-/**
- * The whole of a proof from its two halves and the passages that the first of them was made from. `passagesIn` gives
- * those of another cycle's article, and is asked only for one that shares a passage with this.
- */
+/** The whole of a proof from its two halves and the passages that the first of them was made from. */
 export const coverageOf = (
   own: OwnCoverage,
   { rivals, shared }: ComparedCoverage,
   passages: readonly Passage[],
   language: Language,
-  passagesIn: (cycle: string) => readonly Passage[],
 ): Coverage => ({
   ...own,
   passages,
-  shared: shared.map(({ other, ...one }) => ({
-    ...one,
-    text: passages[one.passage]?.text ?? '',
-    other: { ...other, text: textAt(passagesIn(other.cycle), other.at) },
-  })),
+  shared,
   items: own.items.map((item): ItemCoverage => {
     const phrases = item.phrases.map((own, i): PhraseCoverage => {
       const { text, head, origins, weight, standing } = own;

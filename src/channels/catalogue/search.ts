@@ -90,8 +90,8 @@ const storyFile = ({ from, skipped, count }: StoryPart, _: Tools, contents: read
   ),
 });
 
-/** An item's record as the search knows it: the same object for the same item, so that it is hashed once. */
-export const recordOf = remembered(searchedRecord);
+/** An item's record as the search knows it: the same object for the same item, and frozen, so that it is hashed once. */
+export const recordOf = remembered((item: Item) => Object.freeze(searchedRecord(item)));
 
 /** The name of an item's kind, as all items of the kind have it in the index and in the form. */
 export const kindNameOf = (box: Box, item: Item): string => kindGroupOf(box, item.kind)?.kind ?? item.kind;

@@ -115,10 +115,10 @@ const graph = ({ site, items }: GraphData, { wording }: Tools): MadeText => ({
   content: fragmentText(jsonLdScript(catalogueGraph({ site, items, words: wording.structuredData }))),
 });
 
-/** What a section lists of an item: the same object for the same item, so that it is hashed once. */
+/** What a section lists of an item: the same object for the same item, and frozen, so that it is hashed once. */
 const listedItem = remembered(
   ({ slug, name, kind, brand, pictures: [picture] }: Item): ListedItem =>
-    defined({ slug, name, kind, brand, picture }),
+    Object.freeze(defined({ slug, name, kind, brand, picture })),
 );
 
 /** The section of a cycle. */

@@ -1,17 +1,17 @@
 /** Articles that are compared with one another, made ready from their indexes. */
-import { utf8Text } from '../../../text/utf8.ts';
-import type { ArticleIndex, Texts } from './article-index.ts';
+import type { ArticleIndex } from './article-index.ts';
 import { type Scorer, scorerOf } from './bm25f.ts';
-import { type Compounds, compoundsOf, type Pairs, pairsIn, wordsWith } from './compounds.ts';
+import { type Compounds, compoundsOf } from './compounds.ts';
+import { type Lexicon, newLexicon } from './lexicon.ts';
 import { type FieldName, RANK_PARAMETERS } from './ranking.ts';
-import { type FirstParagraphs, firstParagraphsOf } from './shared-passages.ts';
-import { newVocabulary, type Vocabulary } from './term.ts';
-import { fieldLengthsWith, occurrencesIn, saysAny, streamOf, type TextStream } from './text-stream.ts';
+import type { Words } from './term.ts';
+import { occurrencesIn, saysAny, type TextStream } from './text-stream.ts';
 
 /** Articles are numbered from 0, the oldest first. */
 export interface Archive {
   readonly articles: readonly ArticleIndex[];
-  readonly vocabulary: Vocabulary;
+  /** Words that some article has. */
+  readonly vocabulary: Words;
   readonly compounds: Compounds;
   readonly scorer: Scorer<FieldName>;
   /** The number of a cycle's article. Throws for one that is not there. */
@@ -19,37 +19,9 @@ export interface Archive {
   readonly streamOf: (article: number) => TextStream;
   /** Articles that say some words side by side. */
   readonly saying: (words: readonly number[]) => readonly number[];
-  readonly firstParagraphs: () => FirstParagraphs;
 }
 
 const NONE = new Uint32Array(0);
-const NO_PAIRS: Pairs = { at: [], words: [] };
-
-/** A reader of an article's keys by their number, which reads the bytes when it is first asked. */
-const keyReader = ({ bytes, lengths }: Texts): ((number: number) => string) => {
-  let [text, at, start] = ['', 0, 0];
-  return (number) => {
-    if (text === '') text = utf8Text(bytes);
-    // It is asked in ascending order.
-    for (; at < number; at += 1) start += lengths[at] ?? 0;
-    return text.slice(start, start + (lengths[at] ?? 0));
-  };
-};
-
-/** Whether an article has both halves of any compound; `marked` is written over, `mark` being the article's own sign. */
-const hasBothHalves = (
-  numbers: Int32Array,
-  { isFirst, secondsOf }: Compounds,
-  marked: Int32Array,
-  mark: number,
-): boolean => {
-  for (const number of numbers) marked[number] = mark;
-  for (const number of numbers) {
-    if (isFirst[number] === 0) continue;
-    for (const second of secondsOf(number)) if (marked[second] === mark) return true;
-  }
-  return false;
-};
 
 /** Of each word, the articles that have it, in ascending order. */
 const holdersOf = (wordsOf: readonly Int32Array[], size: number): ((word: number) => Uint32Array) => {
@@ -80,62 +52,54 @@ const inBoth = (one: ArrayLike<number>, other: ArrayLike<number>): readonly numb
 };
 
 /**
- * An archive of some articles: those that a visitor can read, and the one under proof where it is still sealed. It
- * depends on their indexes alone, in any order. `proved` names the cycles that will be asked about, all where it is
- * left out. Throws for two articles of one cycle. Linear in the words of the indexes.
+ * A mean length as it is ranked by, to two figures: a sentence more in one article makes every mean another, and says
+ * nothing of what the others are to a visitor.
  */
-export const archiveOf = (
-  indexes: Iterable<ArticleIndex>,
-  proved: ReadonlySet<string> | undefined = undefined,
-): Archive => {
+const roundedMean = (mean: number): number => Number(mean.toPrecision(2));
+
+/**
+ * An archive of some articles: those that a visitor can read, and the one under proof where it is still sealed. It
+ * depends on their indexes alone, in any order. Throws for two articles of one cycle. Linear in the words of the
+ * indexes; with the `lexicon` of another archive, articles that are in both are not read again.
+ */
+export const archiveOf = (indexes: Iterable<ArticleIndex>, lexicon: Lexicon = newLexicon()): Archive => {
   const articles = [...indexes].sort((a, b) => (a.cycle < b.cycle ? -1 : 1));
   const numbers = new Map(articles.map(({ cycle }, number) => [cycle, number]));
   if (numbers.size < articles.length) throw new Error('Expected one article a cycle');
 
-  const vocabulary = newVocabulary();
-  const keys: string[] = [];
-  const numbersOf = articles.map(({ keyHashes, keys: texts }) => {
-    const numbers = vocabulary.addAll(keyHashes);
-    if (vocabulary.size() === keys.length) return numbers;
-    const textOf = keyReader(texts);
-    for (const [key, number] of numbers.entries()) if (number === keys.length) keys.push(textOf(key));
-    return numbers;
-  });
-
+  const numbersOf = articles.map(lexicon.numbersOf);
+  const size = lexicon.vocabulary.size();
+  const isThere = new Uint8Array(size);
+  for (const own of numbersOf) for (const number of own) isThere[number] = 1;
+  const vocabulary: Words = {
+    find: (hash) => {
+      const number = lexicon.vocabulary.find(hash);
+      return isThere[number] === 1 ? number : -1;
+    },
+  };
   // Which pairs of words make a word is known only when all were read.
-  const compounds = compoundsOf(keys, vocabulary);
-  const marked = new Int32Array(keys.length).fill(-1);
-  const pairsOf = articles.map((index, article) => {
-    const numbers = numbersOf[article] as Int32Array;
-    if (!hasBothHalves(numbers, compounds, marked, article)) return NO_PAIRS;
-    return pairsIn(index, numbers, compounds);
-  });
-  const streams: TextStream[] = [];
-  const streamOfArticle = (article: number): TextStream => {
-    const stream =
-      streams[article] ??
-      streamOf(
-        articles[article] as ArticleIndex,
-        numbersOf[article] as Int32Array,
-        pairsOf[article] as Pairs,
-      );
-    streams[article] = stream;
-    return stream;
+  const compounds = compoundsOf(
+    lexicon.keys.map((key, number) => (isThere[number] === 1 ? key : undefined)),
+    vocabulary,
+  );
+  const read = articles.map((article) => lexicon.read(article, compounds));
+  const streamOf = (article: number): TextStream => {
+    const found = read[article];
+    if (!found) throw new Error(`Expected an article of number ${article} in the archive`);
+    return found.stream;
   };
   const holders = holdersOf(
-    articles.map((index, article) => {
-      const [numbers, pairs] = [numbersOf[article] as Int32Array, pairsOf[article] as Pairs];
-      return pairs.at.length === 0 ? numbers : wordsWith(index, numbers, pairs);
-    }),
-    keys.length,
+    read.map(({ words }) => words),
+    size,
   );
   const scorer = scorerOf(
     {
-      lengths: articles.map((index, article) => fieldLengthsWith(index, pairsOf[article] as Pairs)),
+      lengths: read.map(({ fieldLengths }) => fieldLengths),
       holders,
-      occurrences: (word, article) => occurrencesIn(streamOfArticle(article), word),
+      occurrences: (word, article) => occurrencesIn(streamOf(article), word),
     },
     RANK_PARAMETERS,
+    roundedMean,
   );
 
   const said = new Map<string, readonly number[]>();
@@ -148,12 +112,11 @@ export const archiveOf = (
       (both: ArrayLike<number>, word) => inBoth(both, holders(word)),
       first === undefined ? NONE : holders(first),
     );
-    const all = Array.from(found).filter((article) => saysAny(streamOfArticle(article), words));
+    const all = Array.from(found).filter((article) => saysAny(streamOf(article), words));
     said.set(name, all);
     return all;
   };
 
-  let paragraphs: FirstParagraphs | undefined;
   return {
     articles,
     vocabulary,
@@ -164,11 +127,7 @@ export const archiveOf = (
       if (number === undefined) throw new Error(`Expected the article of \`${cycle}\` in the archive`);
       return number;
     },
-    streamOf: streamOfArticle,
+    streamOf,
     saying,
-    firstParagraphs: () => {
-      paragraphs ??= firstParagraphsOf(articles, ({ cycle }) => proved?.has(cycle) ?? true);
-      return paragraphs;
-    },
   };
 };

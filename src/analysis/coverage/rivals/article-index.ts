@@ -1,6 +1,6 @@
 /** What comparing needs of one article, as small arrays of numbers: to be kept, and read back without reading the text anew. */
 
-import { utf8Bytes } from '../../../text/utf8.ts';
+import { utf8Bytes, utf8Text } from '../../../text/utf8.ts';
 import { adjacent } from '../text/adjacent.ts';
 import type { Passage } from '../text/passage.ts';
 import type { Article } from './article.ts';
@@ -51,6 +51,8 @@ export interface ArticleIndex {
   readonly steps: Uint8Array;
   /** Passages that are compared with those of other articles, in reading order. */
   readonly compared: Numbers;
+  /** The text of each compared passage, so that whoever finds two alike can show them without reading either article. */
+  readonly comparedTexts: Texts;
   /** Shingles of each compared passage. */
   readonly shingleCounts: Numbers;
   readonly shingles: Int32Array;
@@ -77,6 +79,13 @@ const textsOf = (texts: Iterable<string>): Texts => {
 /** Only a story's own text is Markdown; the value of a record's field takes no links. */
 const canLink = (passage: Passage): boolean =>
   passage.form === 'paragraph' && passage.written && passage.field === undefined;
+
+/** One of some texts, by its number. */
+export const textAt = ({ bytes, lengths }: Texts, number: number): string => {
+  let start = 0;
+  for (let before = 0; before < number; before += 1) start += lengths[before] ?? 0;
+  return utf8Text(bytes).slice(start, start + (lengths[number] ?? 0));
+};
 
 /** What joins a word of a passage with the one before, as an index of `JOINS`. */
 const joinBefore = (passage: Passage, word: number): number => {
@@ -166,6 +175,7 @@ export const indexArticle = ({ cycle, title, passages, linksTo }: Article): Arti
   const firstPlaces: number[] = [];
   const steps: number[] = [];
   const compared: number[] = [];
+  const comparedTexts: string[] = [];
   const shingleCounts: number[] = [];
   const shingles: number[] = [];
   for (const [number, passage] of passages.entries()) {
@@ -184,6 +194,7 @@ export const indexArticle = ({ cycle, title, passages, linksTo }: Article): Arti
     if (!isCompared(passage)) continue;
     const own = shinglesOf(passage);
     compared.push(number);
+    comparedTexts.push(passage.text);
     shingleCounts.push(own.size);
     shingles.push(...own);
   }
@@ -210,6 +221,7 @@ export const indexArticle = ({ cycle, title, passages, linksTo }: Article): Arti
     firstPlaces: narrowed(firstPlaces),
     steps: Uint8Array.from(steps),
     compared: narrowed(compared),
+    comparedTexts: textsOf(comparedTexts),
     shingleCounts: narrowed(shingleCounts),
     shingles: Int32Array.from(shingles),
   };

@@ -42,6 +42,8 @@ export interface Contribution<Field extends string> {
 export interface Scorer<Field extends string> {
   /** Number of documents. */
   readonly size: number;
+  /** Words that a field has in the mean, in the order of the parameters. */
+  readonly meanLengths: readonly number[];
   /** Documents that hold the term, in any field. */
   readonly holders: (term: number) => number;
   /** A document's score for some terms; 0 where it holds none. */
@@ -79,12 +81,13 @@ const indexIn = (ascending: ArrayLike<number>, wanted: number): number => {
 
 /**
  * A scorer over some documents. A term counts once however often the query has it. The mean length of a field is
- * taken over the documents that have it, because a page without pictures is not one with very short picture text. What
- * a term counts in a document is kept, since many queries ask for the same few.
+ * taken over the documents that have it, because a page without pictures is not one with very short picture text;
+ * `roundMean` may round it. What a term counts in a document is kept, since many queries ask for the same few.
  */
 export const scorerOf = <Field extends string>(
   { lengths, holders, occurrences }: Collection,
   { k1, fields: parameters }: RankParameters<Field>,
+  roundMean = (mean: number): number => mean,
 ): Scorer<Field> => {
   const fields = Object.keys(parameters) as Field[];
   const size = lengths.length;
@@ -95,7 +98,7 @@ export const scorerOf = <Field extends string>(
       sum += length;
       if (length > 0) count += 1;
     }
-    return sum / Math.max(1, count);
+    return roundMean(sum / Math.max(1, count));
   });
   const norm = (document: number, field: number): number => {
     const { b } = parameters[fields[field] as Field];
@@ -153,5 +156,5 @@ export const scorerOf = <Field extends string>(
       }));
     });
 
-  return { size, holders: (term) => holders(term).length, score, explain };
+  return { size, meanLengths, holders: (term) => holders(term).length, score, explain };
 };

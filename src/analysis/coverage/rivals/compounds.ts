@@ -1,6 +1,6 @@
 /** "House plant", "house-plant" and "houseplant" are one: whoever types one of them means them all. */
 import { type ArticleIndex, JOINED } from './article-index.ts';
-import { hashOf, type Vocabulary } from './term.ts';
+import { hashOf, type Words } from './term.ts';
 
 /** Letters that each half must have: "a way" is not "away". Common practice, no source. */
 const LEAST_LETTERS = 3;
@@ -12,12 +12,14 @@ export interface Compounds {
   readonly secondsOf: (first: number) => Iterable<number>;
   /** 1 for each word that makes one with some other after it. */
   readonly isFirst: Uint8Array;
+  /** Where two have the same, they put the same pairs together. */
+  readonly digest: string;
 }
 
 type Halves = readonly [first: number, second: number];
 
-/** Every way to cut a word in two that are words of the vocabulary too. */
-const halvesOf = (key: string, vocabulary: Vocabulary): readonly Halves[] => {
+/** Every way to cut a word in two that are words too. */
+const halvesOf = (key: string, vocabulary: Words): readonly Halves[] => {
   const found: Halves[] = [];
   for (let cut = LEAST_LETTERS; cut <= key.length - LEAST_LETTERS; cut += 1) {
     const first = vocabulary.find(hashOf(key, 0, cut));
@@ -27,21 +29,28 @@ const halvesOf = (key: string, vocabulary: Vocabulary): readonly Halves[] => {
   return found;
 };
 
-/** The pairs that some article writes as one word, of each word's key by its number; linear in the letters. */
-export const compoundsOf = (keys: readonly string[], vocabulary: Vocabulary): Compounds => {
+/**
+ * The pairs that some article writes as one word. `keys` has each word's key by its number, and nothing for a word that
+ * no article has. Linear in the letters.
+ */
+export const compoundsOf = (keys: readonly (string | undefined)[], vocabulary: Words): Compounds => {
+  const pairs: string[] = [];
   const byFirst = new Map<number, Map<number, number>>();
   const isFirst = new Uint8Array(keys.length);
   for (const [joined, key] of keys.entries()) {
+    if (key === undefined) continue;
     for (const [first, second] of halvesOf(key, vocabulary)) {
       const seconds = byFirst.get(first) ?? new Map<number, number>();
       byFirst.set(first, seconds.set(second, joined));
       isFirst[first] = 1;
+      pairs.push(`${first}+${second}=${joined}`);
     }
   }
   return {
     joined: (first, second) => byFirst.get(first)?.get(second),
     secondsOf: (first) => byFirst.get(first)?.keys() ?? [],
     isFirst,
+    digest: pairs.join(),
   };
 };
 
@@ -121,7 +130,7 @@ const UNKNOWN = -1;
 export const numbersOf = (
   words: readonly string[],
   compounds: Compounds,
-  vocabulary: Vocabulary,
+  vocabulary: Words,
 ): readonly Numbered[] => {
   const found: Numbered[] = [];
   for (const [word, key] of words.entries()) {

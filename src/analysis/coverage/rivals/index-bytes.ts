@@ -6,7 +6,7 @@ import type { ArticleIndex, Numbers, Texts } from './article-index.ts';
 /** "LIDX", read as one number. Bytes that do not begin so are another thing, or were written on another kind of machine. */
 const MAGIC = 0x5844494c;
 /** Raise when an index means something else. */
-const VERSION = 1;
+const VERSION = 2;
 /** Magic, version, checksum and length of the head. */
 const PREFACE = 16;
 
@@ -51,6 +51,8 @@ const sectionsOf = (index: ArticleIndex): readonly Section[] => [
   index.firstPlaces,
   index.steps,
   index.compared,
+  index.comparedTexts.bytes,
+  index.comparedTexts.lengths,
   index.shingleCounts,
   index.shingles,
 ];
@@ -158,7 +160,8 @@ export const decodeIndex = (given: Uint8Array): ArticleIndex | undefined => {
     firstPlaces: numbers(11),
     steps: asBytes(sections[12]),
     compared: numbers(13),
-    shingleCounts: numbers(14),
-    shingles: asHashes(sections[15]),
+    comparedTexts: texts(14),
+    shingleCounts: numbers(16),
+    shingles: asHashes(sections[17]),
   };
 };

@@ -5,6 +5,7 @@ import type { Archive } from './archive.ts';
 import type { Contribution } from './bm25f.ts';
 import { numbersOf } from './compounds.ts';
 import type { FieldName } from './ranking.ts';
+import { hashOf } from './term.ts';
 import {
   lengthOf,
   placeOf,
@@ -103,6 +104,30 @@ const linkBetween = (rival: Side, own: Side, phrase: string): Rival['link'] => {
 /** A score as it is shown, so that a word in another article does not change this proof by what nobody sees. */
 const asShown = (score: number): number => Number(score.toFixed(2));
 
+/** A phrase as the articles of an archive have it. */
+export interface Termed {
+  readonly phrase: Pick<Phrase, 'words' | 'head'>;
+  /** Its words by their numbers. */
+  readonly terms: readonly number[];
+  /** Those that a page must say to be about the thing at all. */
+  readonly core: readonly number[];
+  /** Whether each of its words is one that some article has. */
+  readonly isWhole: boolean;
+}
+
+/** A phrase in the words of an archive. */
+export const termedIn = (
+  phrase: Pick<Phrase, 'words' | 'head'>,
+  { compounds, vocabulary }: Archive,
+): Termed => {
+  const keys = phrase.words.map(({ key }) => key);
+  const numbered = numbersOf(keys, compounds, vocabulary);
+  const terms = numbered.map(({ number }) => number);
+  const head = numbered.findLastIndex(({ word }) => word <= phrase.head);
+  const isWhole = keys.every((key) => vocabulary.find(hashOf(key)) >= 0);
+  return { phrase, terms, core: coreOf(terms, head), isWhole };
+};
+
 /**
  * The page that answers a phrase before the article of a cycle, or undefined where that one is first, ties with the
  * first or is but a hair behind. Only pages that say the phrase's head together with its neighbour ("watering can"
@@ -112,20 +137,15 @@ const asShown = (score: number): number => Number(score.toFixed(2));
  * It depends on the phrase's keys, text and head and on the archive. Scores are rounded to two decimals.
  */
 export const rivalFor = (
-  phrase: Pick<Phrase, 'words' | 'head'>,
+  { phrase, terms, core }: Termed,
   cycle: string,
   archive: Archive,
 ): Rival | undefined => {
-  const { scorer, vocabulary, compounds, streamOf, articles } = archive;
+  const { scorer, streamOf, articles } = archive;
   const ownNumber = archive.numberOf(cycle);
-  const keys = phrase.words.map(({ key }) => key);
-  const numbered = numbersOf(keys, compounds, vocabulary);
-  const terms = numbered.map(({ number }) => number);
   const isCommon = (term: number): boolean => scorer.holders(term) > scorer.size * COMMON_SHARE;
   if (scorer.size >= COMMON_FROM && terms.every(isCommon)) return undefined;
 
-  const head = numbered.findLastIndex(({ word }) => word <= phrase.head);
-  const core = coreOf(terms, head);
   const own = scorer.score(terms, ownNumber);
   let first: { readonly article: number; readonly score: number } | undefined;
   let ahead = 0;

@@ -1,9 +1,9 @@
 /** Paragraphs that are much like one of an earlier article: twelve articles that open alike compete. */
 
 import type { Location } from '../../../diagnostics/diagnostic.ts';
-import type { SharedPlaces } from '../coverage.ts';
-import type { Archive } from './archive.ts';
-import type { ArticleIndex } from './article-index.ts';
+import { remembered } from '../../../text/remembered.ts';
+import type { SharedPassage } from '../coverage.ts';
+import { type ArticleIndex, textAt } from './article-index.ts';
 import { resemblance } from './resemblance.ts';
 
 /** Resemblance from which a paragraph is named: at three words a shingle, about one word in ten changed. */
@@ -11,87 +11,24 @@ export const SHARED_FROM = 0.5;
 /** Earlier paragraphs that are compared with one paragraph, those with most shingles in common. */
 const MOST_COMPARED = 8;
 
-/** Paragraphs are numbered through the articles, the oldest first. */
-export interface FirstParagraphs {
-  /** The number of each article's first paragraph, and one entry more for the end. */
-  readonly starts: readonly number[];
-  /** The first paragraph with a shingle, or -1. It knows the shingles of the articles that it was made for. */
-  readonly firstWith: (shingle: number) => number;
-}
-
-const firstSlot = (shingle: number, mask: number): number => (shingle ^ (shingle >>> 13)) & mask;
-
-/** The slot of a shingle in a table of open addressing, where it stands or would stand; -1 is an empty slot. */
-const slotOf = (table: Int32Array, shingle: number): number => {
-  const mask = table.length - 1;
-  let slot = firstSlot(shingle, mask);
-  for (let found = table[slot]; found !== shingle && found !== -1; found = table[slot])
-    slot = (slot + 1) & mask;
-  return slot;
-};
-
-/** A power of two of slots, so many that half of them stay empty. */
-const tableFor = (count: number): Int32Array =>
-  new Int32Array(2 ** Math.ceil(Math.log2(2 * count + 2))).fill(-1);
-
-/**
- * The first paragraph of all articles, the oldest first, with each shingle of those that are asked about. Of a
- * shingle only the first paragraph counts, so that a sentence which every article repeats costs no more than any
- * other. Linear in the shingles of all.
- */
-export const firstParagraphsOf = (
-  articles: readonly ArticleIndex[],
-  isAsked: (article: ArticleIndex) => boolean,
-): FirstParagraphs => {
-  const asked = articles.filter(isAsked);
-  const table = tableFor(asked.reduce((sum, article) => sum + article.shingles.length, 0));
-  for (const { shingles } of asked)
-    for (let at = 0; at < shingles.length; at += 1) {
-      const shingle = shingles[at] as number;
-      table[slotOf(table, shingle)] = shingle;
-    }
-  const mask = table.length - 1;
-  const firsts = new Int32Array(table.length).fill(-1);
-  const starts: number[] = [];
-  let paragraph = 0;
-  for (const { shingles, shingleCounts } of articles) {
-    starts.push(paragraph);
-    let at = 0;
-    for (const count of shingleCounts) {
-      for (const end = at + count; at < end; at += 1) {
-        const shingle = shingles[at] as number;
-        // Most are asked about by nobody, and most of those find an empty slot at once.
-        if (table[firstSlot(shingle, mask)] === -1) continue;
-        const slot = slotOf(table, shingle);
-        if (table[slot] !== -1 && firsts[slot] === -1) firsts[slot] = paragraph;
-      }
-      paragraph += 1;
-    }
-  }
-  starts.push(paragraph);
-  return { starts, firstWith: (shingle) => firsts[slotOf(table, shingle)] as number };
-};
-
 interface Paragraph {
   readonly article: ArticleIndex;
+  /** Its number among the article's compared passages. */
+  readonly number: number;
   /** Index of the passage in its article. */
   readonly passage: number;
-  /** Its shingles in the article's, from one on, up to and without another. */
-  readonly from: number;
-  readonly to: number;
+  /** Each once. */
+  readonly shingles: Int32Array;
 }
 
-const paragraphsOf = (article: ArticleIndex): readonly Paragraph[] => {
+const paragraphsOf = remembered((article: ArticleIndex): readonly Paragraph[] => {
   let to = 0;
   return Array.from(article.compared, (passage, number) => {
     const from = to;
     to += article.shingleCounts[number] ?? 0;
-    return { article, passage, from, to };
+    return { article, number, passage, shingles: article.shingles.subarray(from, to) };
   });
-};
-
-const shinglesIn = ({ article, from, to }: Paragraph): ReadonlySet<number> =>
-  new Set(article.shingles.subarray(from, to));
+});
 
 const startOf = ({ article: { origins, files, firstPlaces }, passage }: Paragraph): Location => ({
   file: files[(origins[passage] ?? 0) >> 1] ?? '',
@@ -99,12 +36,89 @@ const startOf = ({ article: { origins, files, firstPlaces }, passage }: Paragrap
   column: firstPlaces[2 * passage + 1] ?? 1,
 });
 
-/** Numbers of the paragraphs before `end` that were the first with most of some shingles, the most first. */
+const textOf = ({ article, number }: Paragraph): string => textAt(article.comparedTexts, number);
+
+/** Shingles to look for. */
+interface Wanted {
+  /** A power of two of slots, so many that half of them stay empty; -1 is an empty slot. */
+  readonly table: Int32Array;
+}
+
+const firstSlot = (shingle: number, mask: number): number => (shingle ^ (shingle >>> 13)) & mask;
+
+/** The slot of a shingle in a table of open addressing, where it stands or would stand. */
+const slotOf = ({ table }: Wanted, shingle: number): number => {
+  const mask = table.length - 1;
+  let slot = firstSlot(shingle, mask);
+  for (let found = table[slot]; found !== shingle && found !== -1; found = table[slot])
+    slot = (slot + 1) & mask;
+  return slot;
+};
+
+const wantedOf = (paragraphs: readonly Paragraph[]): Wanted => {
+  const count = paragraphs.reduce((sum, { shingles }) => sum + shingles.length, 0);
+  const wanted = { table: new Int32Array(2 ** Math.ceil(Math.log2(2 * count + 2))).fill(-1) };
+  for (const { shingles } of paragraphs)
+    for (let at = 0; at < shingles.length; at += 1) {
+      const shingle = shingles[at] as number;
+      wanted.table[slotOf(wanted, shingle)] = shingle;
+    }
+  return wanted;
+};
+
+const hasAny = (wanted: Wanted, { shingles }: Paragraph): boolean => {
+  const { table } = wanted;
+  const mask = table.length - 1;
+  for (let at = 0; at < shingles.length; at += 1) {
+    const shingle = shingles[at] as number;
+    // Most are wanted by nobody, and most of those find an empty slot at once.
+    if (table[firstSlot(shingle, mask)] !== -1 && table[slotOf(wanted, shingle)] !== -1) return true;
+  }
+  return false;
+};
+
+/** Paragraphs of all articles, numbered through, the oldest first. */
+interface Firsts {
+  readonly paragraphs: readonly Paragraph[];
+  /** The number of each article's first paragraph. */
+  readonly startOf: ReadonlyMap<ArticleIndex, number>;
+  /** The number of the first paragraph with a wanted shingle, or -1. */
+  readonly firstWith: (shingle: number) => number;
+}
+
+/**
+ * The first paragraph of all with each shingle of those that are asked about. Of a shingle only the first paragraph
+ * counts, so that a sentence which every article repeats costs no more than any other. Linear in the shingles of all.
+ */
+const firstsOf = (articles: readonly ArticleIndex[], asked: readonly Paragraph[]): Firsts => {
+  const wanted = wantedOf(asked);
+  const { table } = wanted;
+  const mask = table.length - 1;
+  const firsts = new Int32Array(table.length).fill(-1);
+  const starts = new Map<ArticleIndex, number>();
+  const paragraphs: Paragraph[] = [];
+  for (const article of articles) {
+    starts.set(article, paragraphs.length);
+    for (const paragraph of paragraphsOf(article)) {
+      const { shingles } = paragraph;
+      for (let at = 0; at < shingles.length; at += 1) {
+        const shingle = shingles[at] as number;
+        if (table[firstSlot(shingle, mask)] === -1) continue;
+        const slot = slotOf(wanted, shingle);
+        if (table[slot] !== -1 && firsts[slot] === -1) firsts[slot] = paragraphs.length;
+      }
+      paragraphs.push(paragraph);
+    }
+  }
+  return { paragraphs, startOf: starts, firstWith: (shingle) => firsts[slotOf(wanted, shingle)] as number };
+};
+
+/** Earlier paragraphs that were the first with most of some shingles, the most first. */
 const likeliest = (
   shingles: ReadonlySet<number>,
-  { firstWith }: FirstParagraphs,
+  { paragraphs, firstWith }: Firsts,
   end: number,
-): readonly number[] => {
+): readonly Paragraph[] => {
   const shared = new Map<number, number>();
   for (const shingle of shingles) {
     const number = firstWith(shingle);
@@ -113,41 +127,86 @@ const likeliest = (
   return [...shared]
     .sort((a, b) => b[1] - a[1] || a[0] - b[0])
     .slice(0, MOST_COMPARED)
-    .map(([number]) => number);
+    .flatMap(([number]) => paragraphs[number] ?? []);
+};
+
+/** The earlier paragraph that one is most like, of equals the oldest. */
+const closestTo = (paragraph: Paragraph, firsts: Firsts): SharedPassage | undefined => {
+  const shingles = new Set(paragraph.shingles);
+  const end = firsts.startOf.get(paragraph.article) ?? 0;
+  const [closest] = likeliest(shingles, firsts, end)
+    .map((other) => ({ other, alike: resemblance(shingles, other.shingles) }))
+    .filter(({ alike }) => alike >= SHARED_FROM)
+    .sort((a, b) => b.alike - a.alike || (a.other.article.cycle < b.other.article.cycle ? -1 : 1));
+  if (!closest) return undefined;
+  const { other, alike } = closest;
+  return {
+    passage: paragraph.passage,
+    at: startOf(paragraph),
+    text: textOf(paragraph),
+    other: { cycle: other.article.cycle, at: startOf(other), text: textOf(other) },
+    resemblance: alike,
+  };
+};
+
+/** Of each paragraph of an article, the one it is like. */
+type Found = readonly (SharedPassage | undefined)[];
+
+/** What was found of some articles' paragraphs, and among which articles. */
+export interface SharedPassages {
+  /** The oldest first. */
+  readonly articles: readonly ArticleIndex[];
+  readonly found: ReadonlyMap<ArticleIndex, Found>;
+}
+
+/** Paragraphs that stand in one of two lists of articles alone, or in both at different places. */
+const changedParagraphs = (
+  before: readonly ArticleIndex[],
+  now: readonly ArticleIndex[],
+): readonly Paragraph[] => {
+  const [earlier, later] = [new Set(before), new Set(now)];
+  const [gone, come] = [before.filter((one) => !later.has(one)), now.filter((one) => !earlier.has(one))];
+  const named = (paragraph: Paragraph): string => {
+    const { file, line, column } = startOf(paragraph);
+    return `${paragraph.article.cycle} ${file}:${line}:${column} ${textOf(paragraph)}`;
+  };
+  const byName = (articles: readonly ArticleIndex[]): ReadonlyMap<string, Paragraph> =>
+    new Map(articles.flatMap(paragraphsOf).map((one) => [named(one), one]));
+  const [old, fresh] = [byName(gone), byName(come)];
+  return [
+    ...[...old].flatMap(([name, one]) => (fresh.has(name) ? [] : [one])),
+    ...[...fresh].flatMap(([name, one]) => (old.has(name) ? [] : [one])),
+  ];
 };
 
 /**
- * Each paragraph of an article that resembles one of an earlier article, with the one it is most like (of equals the
- * oldest), in reading order. It depends on the article's index and on those of earlier articles.
+ * Each paragraph of the articles that are asked about which resembles one of an earlier article. What was found
+ * `before`, among other articles, is taken where no paragraph that shares a turn of phrase has changed since, because
+ * nothing else was looked at for it; it is kept up to date also for articles that are not asked about now.
  */
-export const sharedPassagesOf = (cycle: string, archive: Archive): readonly SharedPlaces[] => {
-  const own = archive.numberOf(cycle);
-  const firsts = archive.firstParagraphs();
-  const { starts } = firsts;
-  const end = starts[own] as number;
-  const read = new Map<number, readonly Paragraph[]>();
-  const paragraphAt = (number: number): Paragraph => {
-    const article = starts.findLastIndex((start) => start <= number);
-    const paragraphs = read.get(article) ?? paragraphsOf(archive.articles[article] as ArticleIndex);
-    read.set(article, paragraphs);
-    return paragraphs[number - (starts[article] as number)] as Paragraph;
+export const sharedPassages = (
+  articles: readonly ArticleIndex[],
+  isAsked: (article: ArticleIndex) => boolean,
+  before?: SharedPassages,
+): SharedPassages => {
+  const changed = wantedOf(before ? changedParagraphs(before.articles, articles) : []);
+  const known = new Map<Paragraph, SharedPassage | undefined>();
+  const open: Paragraph[] = [];
+  const asked = articles.filter((article) => isAsked(article) || before?.found.has(article));
+  for (const article of asked) {
+    const found = before?.found.get(article);
+    for (const [number, paragraph] of paragraphsOf(article).entries())
+      if (found && !hasAny(changed, paragraph)) known.set(paragraph, found[number]);
+      else open.push(paragraph);
+  }
+  if (open.length > 0) {
+    const firsts = firstsOf(articles, open);
+    for (const paragraph of open) known.set(paragraph, closestTo(paragraph, firsts));
+  }
+  return {
+    articles,
+    found: new Map(
+      asked.map((article) => [article, paragraphsOf(article).map((paragraph) => known.get(paragraph))]),
+    ),
   };
-  return paragraphsOf(archive.articles[own] as ArticleIndex).flatMap((paragraph): readonly SharedPlaces[] => {
-    const shingles = shinglesIn(paragraph);
-    const [closest] = likeliest(shingles, firsts, end)
-      .map(paragraphAt)
-      .map((other) => ({ other, alike: resemblance(shingles, shinglesIn(other)) }))
-      .filter(({ alike }) => alike >= SHARED_FROM)
-      .sort((a, b) => b.alike - a.alike || (a.other.article.cycle < b.other.article.cycle ? -1 : 1));
-    if (!closest) return [];
-    const { other, alike } = closest;
-    return [
-      {
-        passage: paragraph.passage,
-        at: startOf(paragraph),
-        other: { cycle: other.article.cycle, at: startOf(other) },
-        resemblance: alike,
-      },
-    ];
-  });
 };

@@ -32,11 +32,15 @@ export const hashOf = (text: string, from = 0, to = text.length): TermHash => {
   return { a: a | 0, b: b | 0 };
 };
 
-/** One number a distinct word, counted from 0. */
-export interface Vocabulary {
-  readonly size: () => number;
+/** Words by their numbers. */
+export interface Words {
   /** The word's number, or -1. */
   readonly find: (hash: TermHash) => number;
+}
+
+/** One number a distinct word, counted from 0. */
+export interface Vocabulary extends Words {
+  readonly size: () => number;
   /** Numbers of words whose hashes stand one after the other; a word that is new gets the next. */
   readonly addAll: (hashes: Int32Array) => Int32Array;
 }

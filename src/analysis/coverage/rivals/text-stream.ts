@@ -1,8 +1,7 @@
 /** An article's words as numbers of an archive's vocabulary: where it says a phrase is looked up in them. */
 
 import type { Location } from '../../../diagnostics/diagnostic.ts';
-import { utf8Text } from '../../../text/utf8.ts';
-import { type ArticleIndex, JOINED, JOINS, placeIn } from './article-index.ts';
+import { type ArticleIndex, JOINED, JOINS, placeIn, textAt } from './article-index.ts';
 import type { Pairs } from './compounds.ts';
 import { FIELDS, type FieldName } from './ranking.ts';
 
@@ -137,13 +136,7 @@ export const placeOf = ({ index }: TextStream, { file, passage, from }: StreamSp
 /** A spot as it is written there. */
 export const writtenAt = ({ index }: TextStream, { from, to }: StreamSpot): string => {
   const { words, forms } = index;
-  const all = utf8Text(forms.bytes);
-  const formAt = (word: number): string => {
-    const form = words[word] ?? 0;
-    let start = 0;
-    for (let i = 0; i < form; i += 1) start += forms.lengths[i] ?? 0;
-    return all.slice(start, start + (forms.lengths[form] ?? 0));
-  };
+  const formAt = (word: number): string => textAt(forms, words[word] ?? 0);
   return Array.from({ length: to - from }, (_, i) =>
     i === 0 ? formAt(from) : `${JOINS[joinAt(index, from + i)]}${formAt(from + i)}`,
   ).join('');
