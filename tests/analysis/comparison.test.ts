@@ -8,6 +8,8 @@ import { articleFrom, type Run } from './passages-sample.ts';
 
 const english = await languageFor('en');
 
+/** Words that no article has at first. */
+const NEW = ['fern pot', 'moss pot', 'palm pot', 'ivy pot', 'plantpot', 'seedtray'];
 const WORDS =
   'sage green enamel watering can seed tray house plant houseplant pot potting bench linen twine tin lid mug trug the a of with and on sill window week drink'.split(
     ' ',
@@ -19,7 +21,10 @@ const PHRASES = [
   'house plant pot',
   'linen twine',
   'tin lid',
-  'fern stand',
+  'fern pot',
+  'moss pot',
+  'palm pot',
+  'ivy pot',
 ];
 
 /** An archive that somebody writes in: articles as lists of paragraphs. */
@@ -36,7 +41,7 @@ const writer = (seed: number) => {
     const at = below(own.length);
     switch (below(6)) {
       case 0:
-        own[at] = `${own[at]} ${pick([...WORDS, 'fern', 'plantpot', 'seedtray'])}`;
+        own[at] = `${own[at]} ${pick(below(2) === 0 ? NEW : WORDS)}`;
         break;
       case 1:
         // What another article says already, or nearly.
