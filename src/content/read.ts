@@ -35,7 +35,7 @@ export interface WrittenCycle {
   readonly items: readonly Written<ItemRecord>[];
 }
 
-const ITEM_FILE = /^cycles\/[^/]+\/items\/[^/]+\.md$/;
+const ITEM_FILE = /^cycles\/[^/]+\/items\/[^/.][^/]*\.md$/;
 const MONTH = /^[1-9]\d{3}-(?:0[1-9]|1[0-2])$/;
 
 const byName = (a: string, b: string): number => (a < b ? -1 : 1);
@@ -76,7 +76,7 @@ export const readBoxRecord = (
 };
 
 /**
- * The records of one folder of `cycles/`, and every finding about each of them, and about text files that are none.
+ * The records of one folder of `cycles/`, and every finding about each of them.
  * Depends on the folder's name and its text files alone. Undefined, with a finding, where the folder is no month.
  */
 export const readCycleRecords = (
@@ -114,16 +114,6 @@ export const readCycleRecords = (
     .filter(({ path }) => ITEM_FILE.test(path))
     .sort((a, b) => byName(a.path, b.path))
     .map((source) => read(itemSchema, source));
-  for (const { path } of texts) {
-    if (path === file || ITEM_FILE.test(path) || !path.endsWith('.md')) continue;
-    diagnostics.push({
-      weight: 'look at',
-      rule: 'file-unread',
-      location: { file: path, line: 1, column: 1 },
-      message: `Unexpected file, expected cycle.md or a file of cycles/${id}/items/; it was not read`,
-      fix: 'Move it to items/, or keep notes outside the content folder',
-    });
-  }
   const cycle = cycleSource && read(cycleSchema, cycleSource);
   return { value: { id, ...(cycle && { cycle }), items }, diagnostics };
 };

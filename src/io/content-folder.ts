@@ -4,7 +4,7 @@ import { join, resolve } from 'node:path';
 import type { Memory } from '../text/memory.ts';
 import { decodeText } from './decode-text.ts';
 import { type KnownFile, knowFiles, type Progress, rememberedFiles, rememberFiles } from './know-files.ts';
-import { type ListedFile, listFile, listFiles } from './list-files.ts';
+import { CONTENT, type ListedFile, listFile, listFiles } from './list-files.ts';
 import { readInto } from './read-parcels.ts';
 
 export interface ContentFolder {
@@ -35,10 +35,10 @@ const relisted = (
 ): readonly ListedFile[] => {
   const files = new Map(listed.map((file) => [file.path, file]));
   for (const path of paths) {
-    const file = listFile(folder, path);
+    const file = listFile(folder, path, CONTENT);
     if (file) files.set(path, file);
     // A folder that came or went takes files with it that nobody named.
-    else if (!files.delete(path)) return listFiles(folder);
+    else if (!files.delete(path)) return listFiles(folder, CONTENT);
   }
   return [...files.values()].sort(byPath);
 };
@@ -53,7 +53,7 @@ export const contentFolder = (folder: string, memory: Memory, onPhotos?: Progres
     listed: () => listed,
     look: async (paths) => {
       lookedAt = Date.now();
-      listed = paths ? relisted(folder, listed, paths) : listFiles(folder);
+      listed = paths ? relisted(folder, listed, paths) : listFiles(folder, CONTENT);
       known = await knowFiles(folder, listed, known, memory, onPhotos);
       return known;
     },

@@ -8,7 +8,7 @@ import { digestOf } from '../text/digest.ts';
 import { sha256 } from '../text/hash.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
 import { decodeText } from './decode-text.ts';
-import { isTooFresh, type ListedFile } from './list-files.ts';
+import { isBroken, isTooFresh, type ListedFile } from './list-files.ts';
 import { mapConcurrently } from './map-concurrently.ts';
 
 /** A file of the content folder, and what is known of it. */
@@ -77,7 +77,8 @@ export const knowFiles = async (
   for (const file of listed) {
     const old = before.get(file.path);
     if (old?.stamp === file.stamp) known.set(file.path, old);
-    else if (isText(file.path) || isPhoto(file.path) || isParcels(file.path)) changed.push(file);
+    else if (!isBroken(file) && (isText(file.path) || isPhoto(file.path) || isParcels(file.path)))
+      changed.push(file);
     else known.set(file.path, { path: file.path, stamp: file.stamp, hash: '' });
   }
   const remember = (file: KnownFile): void => void known.set(file.path, file);

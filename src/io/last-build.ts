@@ -5,7 +5,7 @@
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { sha256 } from '../text/hash.ts';
-import { isTooFresh, type ListedFile, listedIfThere, listFiles } from './list-files.ts';
+import { CONTENT, isTooFresh, type ListedFile, listedIfThere, listFiles } from './list-files.ts';
 import { intact } from './publish/intact.ts';
 
 /** The folders of a build, absolute paths. */
@@ -72,7 +72,7 @@ const fileFor = ({ memory, site, backroom }: BuildFolders): string =>
 /** Lists what a build of these folders reads. Throws where the content cannot be read. */
 export const seeFolders = ({ content, templates }: BuildFolders): Seen => ({
   at: Date.now(),
-  content: listFiles(content),
+  content: listFiles(content, CONTENT),
   templates: listedIfThere(templates),
 });
 

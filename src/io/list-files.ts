@@ -1,6 +1,12 @@
 /** Lists a folder with what tells a changed file from an unchanged one. Nothing but the file system's own calls: this is all that a build of unchanged content waits for. */
-import { type Dirent, readdirSync, realpathSync, type Stats, statSync } from 'node:fs';
+import { type Dirent, lstatSync, readdirSync, realpathSync, type Stats, statSync } from 'node:fs';
 import { join } from 'node:path';
+
+/** The stamp of what has no content: a link to nothing, a socket. */
+const BROKEN = 'broken';
+
+/** Whether what was listed has no content that could be read. */
+export const isBroken = ({ stamp }: Pick<ListedFile, 'stamp'>): boolean => stamp === BROKEN;
 
 /** A file and the state in which it was found. */
 export interface ListedFile {
@@ -23,7 +29,30 @@ const TOO_FRESH = 50;
 /** Whether a file that was read at a moment (milliseconds since 1970) has to be read again the next time, whatever its stamp says. */
 export const isTooFresh = ({ changed }: ListedFile, readAt: number): boolean => changed > readAt - TOO_FRESH;
 
-const listInto = (dir: string, prefix: string, above: readonly string[], files: ListedFile[]): void => {
+/** What is listed besides whole files whose names do not begin with a dot. */
+export interface Listing {
+  /** Names that begin with a dot and are listed all the same. */
+  readonly isListed?: (name: string) => boolean;
+  /** Lists also what is broken. */
+  readonly withBroken?: boolean;
+}
+
+/** Records that a dot hides from whoever looks for them, and nothing else that has one. */
+const HIDDEN_RECORD = /^\.(?![_#]).*\.(?:md|markdown)$/i;
+
+/** How a content folder is listed: nothing that its owner may have meant to be read is left out. */
+export const CONTENT: Listing = { isListed: (name) => HIDDEN_RECORD.test(name), withBroken: true };
+
+const isHidden = (name: string, { isListed }: Listing): boolean =>
+  name.startsWith('.') && !(isListed?.(name) ?? false);
+
+const listInto = (
+  dir: string,
+  prefix: string,
+  above: readonly string[],
+  files: ListedFile[],
+  listing: Listing,
+): void => {
   let entries: readonly Dirent[];
   let here = '';
   try {
@@ -37,15 +66,17 @@ const listInto = (dir: string, prefix: string, above: readonly string[], files: 
     return;
   }
   for (const entry of entries) {
-    if (entry.name.startsWith('.')) continue;
+    if (isHidden(entry.name, listing)) continue;
     const full = join(dir, entry.name);
     if (entry.isDirectory()) {
-      listInto(full, `${prefix}${entry.name}/`, [...above, here], files);
+      if (entry.name.startsWith('.')) continue;
+      listInto(full, `${prefix}${entry.name}/`, [...above, here], files, listing);
       continue;
     }
     const found = statSync(full, { throwIfNoEntry: false });
-    if (found?.isDirectory()) listInto(full, `${prefix}${entry.name}/`, [...above, here], files);
+    if (found?.isDirectory()) listInto(full, `${prefix}${entry.name}/`, [...above, here], files, listing);
     else if (found?.isFile()) files.push(listed(prefix + entry.name, found));
+    else if (listing.withBroken) files.push(broken(prefix + entry.name));
   }
 };
 
@@ -56,20 +87,27 @@ const listed = (path: string, { size, mtimeMs, ctimeMs, ino }: Stats): ListedFil
   size,
 });
 
+const broken = (path: string): ListedFile => ({ path, stamp: BROKEN, changed: 0, size: 0 });
+
 /** One file below `dir` as `listFiles` lists it; undefined where there is none, or something else. */
-export const listFile = (dir: string, path: string): ListedFile | undefined => {
-  if (path.split('/').some((name) => name.startsWith('.'))) return undefined;
-  const found = statSync(join(dir, path), { throwIfNoEntry: false });
-  return found?.isFile() ? listed(path, found) : undefined;
+export const listFile = (dir: string, path: string, listing: Listing = {}): ListedFile | undefined => {
+  const names = path.split('/');
+  const name = names.pop() ?? '';
+  if (names.some((folder) => folder.startsWith('.')) || isHidden(name, listing)) return undefined;
+  const full = join(dir, path);
+  const found = statSync(full, { throwIfNoEntry: false });
+  if (found?.isFile()) return listed(path, found);
+  const isThere = !found?.isDirectory() && lstatSync(full, { throwIfNoEntry: false }) !== undefined;
+  return listing.withBroken && isThere ? broken(path) : undefined;
 };
 
 /**
- * Every file below `dir`, links followed, sorted by path; nothing whose name begins with a dot. Throws where the folder
- * cannot be read.
+ * Every file below `dir`, links followed, sorted by path; nothing in a folder whose name begins with a dot. Throws where
+ * the folder cannot be read.
  */
-export const listFiles = (dir: string): readonly ListedFile[] => {
+export const listFiles = (dir: string, listing: Listing = {}): readonly ListedFile[] => {
   const files: ListedFile[] = [];
-  listInto(dir, '', [], files);
+  listInto(dir, '', [], files, listing);
   return files.sort((a, b) => (a.path < b.path ? -1 : 1));
 };
 

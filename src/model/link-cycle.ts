@@ -5,6 +5,7 @@ import type { Checked, Diagnostic, ReportFinding } from '../diagnostics/diagnost
 import { defined, exact } from '../text/defined.ts';
 import type { Cycle, Item, Moment, Peek, Picture } from './box.ts';
 import { momentOf } from './calendar.ts';
+import { dateFindings } from './date-findings.ts';
 import { linkItem } from './link-item.ts';
 import { liveWordsOf, movedOf, replayOf } from './link-live.ts';
 import { type CycleSettings, callWithoutAddress } from './link-settings.ts';
@@ -101,6 +102,7 @@ const cycleOf = (
     value.peek &&
     exact<Peek>({ text: value.peek.text, picture: pictureOf(value.peek.picture, 'peek', 'picture') });
   const { reveal, whenDelivered } = revealOf(value.reveal, settings.timeZone);
+  dateFindings(record, { year, month, reveal }, settings, report);
   const names = items.map((item) => item.name);
   const facts = exact<Omit<Cycle, 'reveal'>>({
     id,

@@ -12,7 +12,7 @@ import { recordPicture } from './pictures.ts';
 
 /** What a cycle takes from the box: it can be had without a box, because no address is in it. */
 export interface CycleSettings
-  extends Pick<BoxSettings, 'author' | 'currency' | 'lang' | 'palette' | 'timeZone'> {
+  extends Pick<BoxSettings, 'author' | 'currency' | 'everyMonths' | 'lang' | 'palette' | 'timeZone'> {
   /** The kinds of call that have their address in box.md. */
   readonly calls: readonly CallKind[];
 }
@@ -125,8 +125,9 @@ export const cycleSettingsOf = (
   record: Written<BoxRecord> | undefined,
 ): CycleSettings => {
   if (settings) {
-    const { author, calls, currency, lang, palette, timeZone } = settings;
-    return { author, calls: CALL_KINDS.filter((kind) => calls[kind]), currency, lang, palette, timeZone };
+    const { calls, author, currency, everyMonths, lang, palette, timeZone } = settings;
+    const own = { author, currency, everyMonths, lang, palette, timeZone };
+    return { ...own, calls: CALL_KINDS.filter((kind) => calls[kind]) };
   }
   const written = String(record?.data?.currency);
   return {
@@ -134,6 +135,7 @@ export const cycleSettingsOf = (
     // Whatever is wrong with `calls` is said of box.md, and not again of each cycle.
     calls: CALL_KINDS,
     currency: currencyDecimals(written) === undefined ? 'EUR' : written,
+    everyMonths: 1,
     lang: 'en',
     palette: DEFAULT_PALETTE,
     timeZone: 'UTC',

@@ -2,6 +2,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment } from '../model/box.ts';
 import { callFindings } from '../model/call-findings.ts';
+import { openFindings } from '../model/open-findings.ts';
 import { type ParcelsByCycle, parcelsFindings } from './parcels.ts';
 import { withReveals } from './reveals.ts';
 
@@ -18,6 +19,11 @@ export const boxAsOf = (linked: Box, parcels: ParcelsByCycle, asOf: Moment): Box
   return {
     box,
     asOf,
-    diagnostics: [...parcelsFindings(parcels), ...diagnostics, ...callFindings(box, asOf)],
+    diagnostics: [
+      ...parcelsFindings(parcels),
+      ...diagnostics,
+      ...callFindings(box, asOf),
+      ...openFindings(box, asOf),
+    ],
   };
 };

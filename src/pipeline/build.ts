@@ -169,8 +169,12 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
 
   kept.turn();
   onStage('facts');
-  const { proofs, summaries } = without?.has('proof')
-    ? { proofs: new Map(), summaries: () => [] }
+  const {
+    proofs,
+    summaries,
+    diagnostics: proven,
+  } = without?.has('proof')
+    ? { proofs: new Map(), summaries: () => [], diagnostics: [] }
     : await proofsFor({
         box,
         asOf,
@@ -199,7 +203,7 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     return {
       files: [],
       pictures,
-      diagnostics: distinct([...found, ...planned, ...made.diagnostics, ...shared.diagnostics]),
+      diagnostics: distinct([...found, ...proven, ...planned, ...made.diagnostics, ...shared.diagnostics]),
       proofs: [],
     };
 
@@ -225,6 +229,7 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
   );
   const diagnostics = distinct([
     ...found,
+    ...proven,
     ...planned,
     ...made.diagnostics,
     ...closingPlans.flatMap(([, plan]) => plan.diagnostics ?? []),

@@ -24,6 +24,7 @@ import { knownBy, lazily } from '../text/lazy.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
 import { DEFAULT_AIM } from './defaults.ts';
 import type { Kept } from './kept.ts';
+import { substanceFindings } from './substance-findings.ts';
 
 /** A proof in short. */
 export interface Proved {
@@ -57,6 +58,8 @@ export interface ProofsInput {
 export interface ProofsFor {
   /** By cycle, the oldest first. */
   readonly proofs: ReadonlyMap<string, Proof>;
+  /** What the proofs found to look at; each proof has its own among its findings. */
+  readonly diagnostics: readonly Diagnostic[];
   /** In short, those of the newest cycle and of the cycles whose `proof.html` is among these paths. */
   readonly summaries: (fresh: ReadonlySet<string>) => readonly Proved[];
 }
@@ -137,7 +140,7 @@ const inShort = (
     theme,
     aim,
     items: items.length,
-    atAim: items.filter(({ standing }) => isAtAim(standing, aim)).length,
+    atAim: items.filter(({ standing, thin }) => !thin && isAtAim(standing, aim)).length,
     ...(weakest && {
       weakest: {
         name: weakest.name,
@@ -273,6 +276,7 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
   };
 
   const proofs = new Map<string, Proof>();
+  const found = new Map<string, readonly Diagnostic[]>();
   const shorts = new Map<string, Proved>();
   const read: (readonly [Subject, Awaited<ReturnType<typeof ownOf>>])[] = [];
   for (const cycle of chosen) {
@@ -283,18 +287,23 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
   for (const [subject, { own, key }] of read) {
     const { cycle } = subject;
     const compared = comparedOf(subject, own, key);
+    found.set(cycle.id, substanceFindings(own.thin));
     shorts.set(cycle.id, inShort(own, compared));
     proofs.set(cycle.id, {
       coverage: knownBy(
         digestOf('coverage', key, compared),
         (): Coverage => coverage.coverageOf(own, compared, passagesOf(cycle), language),
       ),
-      diagnostics: diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)),
+      diagnostics: [
+        ...diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)),
+        ...(found.get(cycle.id) ?? []),
+      ],
     });
   }
   const newest = box.cycles.at(-1)?.id;
   return {
     proofs,
+    diagnostics: [...found.values()].flat(),
     summaries: (fresh) =>
       [...shorts].flatMap(([cycle, short]) =>
         cycle === newest || fresh.has(`${cycle}/proof.html`) ? [short] : [],

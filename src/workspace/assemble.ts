@@ -7,9 +7,11 @@ import type { WrittenCycle } from '../content/read.ts';
 import type { FileReader } from '../content/record-file.ts';
 import { frontMatterOf } from '../content/record-file.ts';
 import type { TextSource } from '../content/sources.ts';
+import { unreadFindings } from '../content/unread-files.ts';
 import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import type { KnownFile } from '../io/know-files.ts';
+import { isBroken } from '../io/list-files.ts';
 import type { Box, Cycle, Search } from '../model/box.ts';
 import type { LinkTargets } from '../model/link-stories.ts';
 import { locationIn } from '../model/location-in.ts';
@@ -75,7 +77,7 @@ const byCycle = (files: ReadonlyMap<string, KnownFile>): ReadonlyMap<string, rea
   return new Map([...folders].sort(([a], [b]) => (a < b ? -1 : 1)));
 };
 
-const isRecord = ({ path }: KnownFile): boolean => path.endsWith('.md');
+const isRecord = (file: KnownFile): boolean => file.path.endsWith('.md') && !isBroken(file);
 
 const targetsOfCycle = ({ id, items }: Cycle): readonly (readonly [string, Target])[] => [
   [`cycles/${id}/cycle.md`, { cycle: id }],
@@ -97,6 +99,11 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
     memory,
     hashOf: (path) => files.get(path)?.hash,
     targets: () => targets,
+  };
+
+  const wholeFile = (path: string): KnownFile | undefined => {
+    const file = files.get(path);
+    return file && !isBroken(file) ? file : undefined;
   };
 
   const textOf = ({ path, hash, text }: KnownFile): RecordText => ({
@@ -127,7 +134,7 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
 
   const boxRecord = async () => {
     const { readBoxRecord } = await import('../content/read.ts');
-    const file = files.get('box.md');
+    const file = wholeFile('box.md');
     const readFile = await readerOf(file ? [file] : []);
     return readBoxRecord(file ? [{ path: 'box.md', text: '' }] : [], readFile);
   };
@@ -141,7 +148,7 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
   };
 
   const searchesOf = async ({ searches: columns }: BoxFacts): Promise<Checked<readonly Search[]>> => {
-    const file = files.get('searches.csv');
+    const file = wholeFile('searches.csv');
     const key = digestOf('searches', file?.hash, columns);
     const before = recallData(memory, key) as Checked<readonly Search[]> | undefined;
     if (before) return before;
@@ -154,7 +161,7 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
   const assemble = async (now: ReadonlyMap<string, KnownFile>): Promise<Snapshot> => {
     files = now;
     const folders = byCycle(files);
-    const boxHash = files.get('box.md')?.hash;
+    const boxHash = wholeFile('box.md')?.hash;
     const remembered = boxHash === undefined ? undefined : recallFacts(boxHash, shelf);
     const record = remembered ? undefined : await boxRecord();
     const forCycles = remembered?.facts.forCycles ?? forCyclesOf(record?.value);
@@ -228,6 +235,13 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
         ...between,
         ...ids.flatMap((id) => faulty.get(id) ?? linked.get(id)?.diagnostics ?? []),
         ...searches.diagnostics,
+        ...unreadFindings(
+          [...files.values()].map((file) => ({
+            path: file.path,
+            isBroken: isBroken(file),
+            isPhoto: file.photo !== undefined,
+          })),
+        ),
       ],
       files,
     };

@@ -7,6 +7,7 @@ const judged = (
   standings: readonly (readonly [standing: number, promised: number])[],
   edits: number,
   outOfReach: readonly string[] = [],
+  thin: readonly string[] = [],
 ): Judged => ({
   aim: 0.7,
   items: standings.map(([standing, promised], i) => ({
@@ -14,6 +15,7 @@ const judged = (
     name: `Thing ${i + 1}, 300 ml`,
     standing,
     promised,
+    thin: thin.includes(`item-${i + 1}`),
   })),
   advice: Array.from({ length: edits }),
   outOfReach,
@@ -27,6 +29,10 @@ describe('the verdict', () => {
   test.each([
     [judged([good, good, good], 0), 'All three items stand at the aim of 0.7.'],
     [judged([good], 0), 'The one item stands at the aim of 0.7.'],
+    [
+      judged([good, good], 0, [], ['item-2']),
+      'One of two items stands at the aim of 0.7, and there is no edit to propose for Thing 2. Thin: Thing 2 says too little to be found, whatever the text names.',
+    ],
     [
       judged([good, good, good, good, mended], 2),
       'Four of five items stand at the aim of 0.7; two edits bring the other there.',

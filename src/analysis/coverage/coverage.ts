@@ -2,6 +2,7 @@
 import type { Location } from '../../diagnostics/diagnostic.ts';
 import type { Phrase } from './phrases/phrase.ts';
 import type { FieldName } from './rivals/ranking.ts';
+import type { ThinPart } from './substance.ts';
 import type { Passage } from './text/passage.ts';
 import type { Zone } from './text/zones.ts';
 
@@ -102,6 +103,8 @@ export interface ItemCoverage {
   readonly standing: number;
   /** What it would be after all the advice was done. */
   readonly promised: number;
+  /** Whether its section says too little to be worth finding: then it is not found, whatever it names. */
+  readonly thin: boolean;
   /** The weightiest first. */
   readonly phrases: readonly PhraseCoverage[];
   /** Other names a dictionary has for it, to be taken as `also` or left; none is scored. */
@@ -183,6 +186,8 @@ export interface Coverage {
   readonly items: readonly ItemCoverage[];
   readonly overRepeated: readonly OverRepetition[];
   readonly shared: readonly SharedPassage[];
+  /** Parts that say too little. */
+  readonly thin: readonly ThinPart[];
   readonly reading: Reading;
   readonly advice: readonly Edit[];
   /** Items that no advice brings to the aim. */

@@ -19,6 +19,7 @@ import { adviceFor } from './standing/advice.ts';
 import { withinLonger } from './standing/mentions.ts';
 import { partsOf } from './standing/standing.ts';
 import { type TalliedItem, tallyOf } from './standing/tally.ts';
+import { thinPartsOf } from './substance.ts';
 import { type Passage, whereIs } from './text/passage.ts';
 
 export { searchIndexOf } from './phrases/typed.ts';
@@ -64,6 +65,7 @@ export interface OwnCoverage
     | 'reading'
     | 'advice'
     | 'outOfReach'
+    | 'thin'
   > {
   readonly items: readonly (Omit<ItemCoverage, 'phrases'> & { readonly phrases: readonly OwnPhrase[] })[];
 }
@@ -106,6 +108,10 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
   const tally = tallyOf(passages, tallied, language.english);
   const { edits, promised } = adviceFor(passages, tally, aim, language);
 
+  const thin = thinPartsOf(
+    { id: cycle.id, items: cycle.items.map(({ slug, source }) => ({ slug, file: source.file })) },
+    passages,
+  );
   const items = cycle.items.map((item) => {
     const entries = tally.entries.filter((entry) => entry.item.slug === item.slug);
     const mentions = withinLonger(entries);
@@ -116,6 +122,7 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
       kind: item.kind,
       standing: tally.standings.get(item.slug) ?? 0,
       promised: promised.get(item.slug) ?? 0,
+      thin: thin.some((part) => part.item === item.slug),
       otherNames: otherNames.get(item.kind) ?? [],
       phrases: entries.map(({ phrase, standing }, i) => ({ phrase, standing, mentions: mentions[i] ?? [] })),
     };
@@ -141,6 +148,7 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
     overRepeated: overRepetitionsOf(items, passages),
     reading: await readingOf(passages, language),
     advice: edits,
+    thin,
     outOfReach: items.filter((item) => !isAtAim(item.promised, aim)).map(({ slug }) => slug),
   };
 };

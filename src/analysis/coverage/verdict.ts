@@ -10,6 +10,7 @@ export interface Judged {
     readonly name: string;
     readonly standing: number;
     readonly promised: number;
+    readonly thin: boolean;
   }[];
   readonly advice: readonly unknown[];
   /** Slugs. */
@@ -24,14 +25,16 @@ export interface ProofVerdict {
   readonly below: number;
   readonly reached: number;
   readonly stuck: readonly string[];
+  /** Short names of items whose sections say too little: they count as below the aim. */
+  readonly thin: readonly string[];
   readonly edits: number;
 }
 
 /** The verdict on a proof, as figures. */
 export const verdictOf = ({ aim, items, advice, outOfReach }: Judged): ProofVerdict => {
-  const below = items.filter(({ standing }) => !isAtAim(standing, aim));
-  const isReached = ({ slug, promised }: Judged['items'][number]): boolean =>
-    isAtAim(promised, aim) && !outOfReach.includes(slug);
+  const below = items.filter(({ standing, thin }) => thin || !isAtAim(standing, aim));
+  const isReached = ({ slug, promised, thin }: Judged['items'][number]): boolean =>
+    !thin && isAtAim(promised, aim) && !outOfReach.includes(slug);
   const stuck = below.filter((item) => !isReached(item)).map(({ name }) => shortName(name));
   return {
     aim,
@@ -39,6 +42,7 @@ export const verdictOf = ({ aim, items, advice, outOfReach }: Judged): ProofVerd
     below: below.length,
     reached: below.length - stuck.length,
     stuck,
+    thin: items.filter(({ thin }) => thin).map(({ name }) => shortName(name)),
     edits: advice.length,
   };
 };

@@ -154,8 +154,7 @@ const thoseReached = ({ below, reached, items }: ProofVerdict): string => {
   return reached === 1 ? 'one of them' : `${numberWord(reached)} of them`;
 };
 
-/** The proof in one sentence: how many items stand at the aim, and what would bring the others there. */
-const verdict = (proof: ProofVerdict): string => {
+const standingVerdict = (proof: ProofVerdict): string => {
   const { aim, items, below, reached, stuck, edits } = proof;
   if (items === 0) return 'There are no items to prove.';
   if (below === 0)
@@ -178,6 +177,14 @@ const verdict = (proof: ProofVerdict): string => {
   if (reached === 0) return `${stand}; ${some} would help, but ${names} ${stay} below it.`;
   const rest = stuck.length === 0 ? '' : `, and ${names} ${stay} below it`;
   return `${stand}; ${some} ${edits === 1 ? 'brings' : 'bring'} ${thoseReached(proof)} there${rest}.`;
+};
+
+/** The proof in a sentence or two: how many items stand at the aim, what would bring the others there, and which say too little. */
+const verdict = (proof: ProofVerdict): string => {
+  const { thin } = proof;
+  if (thin.length === 0) return standingVerdict(proof);
+  const names = thin.length <= MOST_NAMED ? listed(thin) : `${numberWord(thin.length)} items`;
+  return `${standingVerdict(proof)} Thin: ${names} ${thin.length === 1 ? 'says' : 'say'} too little to be found, whatever the text names.`;
 };
 
 /** Flesch's own table for his scores (How to Write Plain English, 1979, chapter 2; from memory): the least of each. */

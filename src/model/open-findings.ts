@@ -1,0 +1,17 @@
+/** What a page that can be read is missing, as of a moment. */
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Box, Moment } from './box.ts';
+import { locationIn } from './location-in.ts';
+import { isOpen } from './seal.ts';
+
+/** A cycle that may be shown and has nothing in it is a page about nothing; while it is sealed, it is a plan. */
+export const openFindings = ({ cycles }: Box, asOf: Moment): readonly Diagnostic[] =>
+  cycles
+    .filter((cycle) => cycle.items.length === 0 && isOpen(cycle, asOf))
+    .map(({ id, source }) => ({
+      weight: 'must fix',
+      rule: 'cycle-empty',
+      location: locationIn(source, 'reveal', 'theme'),
+      message: `Unexpected reveal of ${id} without an item, expected at least one file in cycles/${id}/items/`,
+      fix: 'Write its items, or move `reveal` to a later moment',
+    }));

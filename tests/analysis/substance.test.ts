@@ -1,0 +1,74 @@
+import { describe, expect, test } from 'vitest';
+import { isThin, LEAST_SUBSTANCE, thinPartsOf } from '../../src/analysis/coverage/substance.ts';
+import { substanceFindings } from '../../src/pipeline/substance-findings.ts';
+import { boxOf, cycleText, english, itemText, NOW } from './article.ts';
+import { proofIn } from './whole-proof.ts';
+
+const OPENING =
+  'The rain came in February and stayed, so this month’s box is for the windowsill. Two things go together in it, and the second would be lost without the first of them.';
+const STORY =
+  'Fill it the evening before, because cold water shocks the roots of young plants. The long neck reaches behind the pots at the back, where nobody wants to climb in wet shoes.';
+
+const proofOf = async (opening: string, story: string) => {
+  const box = boxOf({
+    'cycles/2026-03/cycle.md': cycleText(opening),
+    'cycles/2026-03/items/01-can.md': itemText('Watering can', 'watering can', story, { lead: true }),
+  });
+  const [cycle] = box.cycles;
+  if (!cycle) throw new Error('Expected a cycle');
+  return proofIn(box, cycle, NOW, english);
+};
+
+describe('a part that says too little', () => {
+  test('is none where the opening and the story say something', async () => {
+    const { thin, items } = await proofOf(OPENING, STORY);
+    expect(thin).toEqual([]);
+    expect(items.map((item) => item.thin)).toEqual([false]);
+  });
+
+  test('is a story of two words, at its place', async () => {
+    const { thin, items } = await proofOf(OPENING, 'Watering can.');
+    expect(thin).toMatchObject([
+      {
+        item: 'can',
+        substance: { words: 2, sentences: 1, beyond: 0 },
+        at: { file: 'cycles/2026-03/items/01-can.md' },
+      },
+    ]);
+    expect(items.map((item) => item.thin)).toEqual([true]);
+  });
+
+  test('is a story that only says the record again, however long', async () => {
+    const again = 'The watering can is a watering can. It came in the box, the watering can. '.repeat(5);
+    const { thin } = await proofOf(OPENING, again);
+    expect(thin.map(({ item }) => item)).toEqual(['can']);
+  });
+
+  test('is no story at all, at its file', async () => {
+    const { thin } = await proofOf(OPENING, '');
+    expect(thin).toMatchObject([{ item: 'can', at: { file: 'cycles/2026-03/items/01-can.md', line: 1 } }]);
+  });
+
+  test('is an opening of a few words, and one that is not there', async () => {
+    expect((await proofOf('A box.', STORY)).thin.map(({ item }) => item)).toEqual([undefined]);
+    expect((await proofOf('', STORY)).thin.map(({ item }) => item)).toEqual([undefined]);
+  });
+
+  test('is the less thin the more is said', () => {
+    expect(isThin(LEAST_SUBSTANCE)).toBe(false);
+    for (const key of ['words', 'sentences', 'beyond'] as const)
+      expect(isThin({ ...LEAST_SUBSTANCE, [key]: LEAST_SUBSTANCE[key] - 1 })).toBe(true);
+    expect(thinPartsOf({ id: '2026-03', items: [] }, [])).toHaveLength(1);
+  });
+
+  test('is a finding with what to say, and never with a name to put in', async () => {
+    const { thin } = await proofOf('A box.', 'Watering can.');
+    const findings = substanceFindings(thin);
+    expect(findings.map(({ weight, rule }) => `${weight} ${rule}`)).toEqual([
+      'look at opening-thin',
+      'look at story-thin',
+    ]);
+    expect(findings[1]?.message).toContain('2 words in 1 sentence');
+    expect(findings[1]?.fix).not.toMatch(/watering/i);
+  });
+});
