@@ -1,4 +1,5 @@
 /** Narrowing down by kind, time, colour, material and sale, and how many each choice would leave. */
+import { qualitiesIn } from '../analysis/language/qualities.ts';
 import type { Query } from './address.ts';
 import type { CatalogueEntry } from './entries.ts';
 
@@ -10,7 +11,7 @@ const FACETS: Readonly<Record<FacetName, (entry: CatalogueEntry) => readonly str
   kind: ({ kind }) => [kind],
   when: ({ cycle }) => [cycle.slice(0, 4), cycle],
   colour: ({ colours }) => colours,
-  material: ({ material }) => material.map((one) => one.toLowerCase()),
+  material: ({ material }) => material.flatMap(qualitiesIn).map((one) => one.toLowerCase()),
   sale: ({ onSale }) => (onSale ? ['on'] : []),
 };
 

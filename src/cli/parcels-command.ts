@@ -36,7 +36,7 @@ const asJson = async (facts: ParcelsFacts): Promise<object> => {
         day: step.day,
         atRisk: step.atRisk,
         delivered: step.delivered,
-        share: 1 - step.waiting,
+        share: 1 - step.missing,
         ...(limits && {
           standardError: standardError(step),
           lower: 1 - limits.upper,

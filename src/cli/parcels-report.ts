@@ -32,7 +32,7 @@ const curveLines = (steps: readonly Step[], width: number): string[] =>
           {
             head: report.columns.share,
             align: 'end',
-            cells: steps.map(({ waiting }) => figure(1 - waiting)),
+            cells: steps.map(({ missing }) => figure(1 - missing)),
           },
           { head: report.columns.limits, cells: steps.map(limitsText) },
         ],

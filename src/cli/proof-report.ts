@@ -1,5 +1,5 @@
 /** The proof for a terminal: plain words in columns, no colour, made to be read aloud too. */
-import { type Diagnostic, type Location, locationText } from '../diagnostics/diagnostic.ts';
+import { type Diagnostic, heaviestFirst, type Location, locationText } from '../diagnostics/diagnostic.ts';
 import {
   broughtFigures,
   type Coverage,
@@ -166,13 +166,25 @@ const nameLines = ({ coverage, width }: Sheet): string[] =>
     .filter(({ otherNames }) => otherNames.length > 0)
     .flatMap(({ name, otherNames }) => hanging('  ', words.namesOf(shortName(name), otherNames), width));
 
-const mustFixLines = (diagnostics: readonly Diagnostic[], { width, at }: Sheet): string[] =>
+const findingLines = (
+  { location: place, message, fix, rule }: Diagnostic,
+  { width, at }: Sheet,
+): readonly string[] => [
+  ...hanging('  ', `${at(place)}  ${message}  (${rule})`, width),
+  ...(fix ? hanging('    ', findings.fix(fix), width) : []),
+];
+
+/** Every finding that must be fixed. */
+const mustFixLines = (diagnostics: readonly Diagnostic[], sheet: Sheet): string[] =>
   diagnostics
     .filter(({ weight }) => weight === 'must fix')
-    .flatMap(({ location: place, message, fix, rule }) => [
-      ...hanging('  ', `${at(place)}  ${message}  (${rule})`, width),
-      ...(fix ? hanging('    ', findings.fix(fix), width) : []),
-    ]);
+    .flatMap((diagnostic) => findingLines(diagnostic, sheet));
+
+/** The others, the heavier first: as many as are read. */
+const otherLines = (diagnostics: readonly Diagnostic[], sheet: Sheet): string[] =>
+  few(heaviestFirst(diagnostics.filter(({ weight }) => weight !== 'must fix')), (diagnostic) =>
+    findingLines(diagnostic, sheet),
+  );
 
 /** The whole report, ending in a line break. The weakest item comes first, the verdict last. */
 export const proofReport = (
@@ -199,8 +211,8 @@ export const proofReport = (
     ...part(words.names, nameLines(sheet)),
     ...part(words.advice, adviceLines(sheet)),
     ...part(words.mustFix, mustFixLines(diagnostics, sheet)),
+    ...part(words.besides(others ?? ''), otherLines(diagnostics, sheet)),
     '',
-    ...(others ? wrappedInCells(words.besides(others), width) : []),
     ...wrappedInCells(
       said.verdict(verdictOf(coverage)) + (mustFix > 0 ? ` ${words.fixedFirst(mustFix)}` : ''),
       width,

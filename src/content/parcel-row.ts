@@ -17,6 +17,7 @@ export type ParcelFormat = { readonly [column in ParcelColumn]?: string | undefi
   /** Words of the status column that say so. */
   readonly lost?: readonly string[] | undefined;
   readonly returned?: readonly string[] | undefined;
+  readonly travelling?: readonly string[] | undefined;
 };
 
 /** What a row says. */
@@ -27,6 +28,8 @@ type RowReading =
       readonly shipped: number;
       readonly days: number;
       readonly state: ParcelState;
+      /** Its status, where that is a word that no rule reads and nothing else says what became of it. */
+      readonly unread?: string;
       /** It arrived after the day as of which the file is read, and is on its way as of that day. */
       readonly later: boolean;
     }
@@ -42,6 +45,33 @@ type RowReading =
 
 const LOST = ['lost', 'missing'];
 const RETURNED = ['returned', 'return to sender', 'returned to sender'];
+/** Words for a parcel that is on its way as it should be. Common practice, no source. */
+const TRAVELLING = [
+  ...[
+    'in transit',
+    'transit',
+    'on its way',
+    'on the way',
+    'travelling',
+    'shipped',
+    'sent',
+    'dispatched',
+    'despatched',
+  ],
+  ...[
+    'posted',
+    'accepted',
+    'collected',
+    'picked up',
+    'sorted',
+    'processing',
+    'processed',
+    'pending',
+    'label created',
+  ],
+  ...['label printed', 'pre transit', 'pre-transit', 'info received', 'information received', 'manifested'],
+  ...['arrived at depot', 'at depot', 'departed', 'out for delivery', 'with driver', 'customs cleared'],
+];
 
 /** No carrier takes longer, and a mistyped year does. Common practice, no source. */
 const MOST_DAYS = 366;
@@ -79,6 +109,7 @@ export const rowReader = (
   const form = format.dates ?? 'YYYY-MM-DD';
   const lost = new Set((format.lost ?? LOST).map(foldCase));
   const returned = new Set((format.returned ?? RETURNED).map(foldCase));
+  const travelling = new Set([...TRAVELLING, ...(format.travelling ?? [])].map(foldCase));
 
   return (shippedCell, deliveredCell, statusCell) => {
     if (shippedCell === '')
@@ -127,6 +158,10 @@ export const rowReader = (
       days: Math.min(days, MOST_DAYS),
       state: arrived ? 'delivered' : (neverComes ?? 'travelling'),
       later: !arrived && neverComes === undefined && delivered !== undefined,
+      ...(delivered === undefined &&
+        neverComes === undefined &&
+        status !== '' &&
+        !travelling.has(status) && { unread: statusCell.trim() }),
     };
   };
 };

@@ -18,6 +18,7 @@ import type { Parcels } from './parcel-count.ts';
 import { MOST_NAMES, parcelCounter } from './parcel-counter.ts';
 import { formsFitting } from './parcel-dates.ts';
 import { PARCEL_COLUMNS, type ParcelColumn, type ParcelFormat, rowReader } from './parcel-row.ts';
+import { unreadStatuses } from './unread-statuses.ts';
 
 export type { ParcelFormat } from './parcel-row.ts';
 
@@ -105,6 +106,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
   const twice: Lines = { first: [], count: 0 };
   let toLeave = 0;
   const unformed: Unformed = { count: 0, sample: '', forms: [] };
+  const statuses = unreadStatuses();
 
   const header = (titles: readonly string[], line: number): readonly number[] | undefined => {
     const places: number[] = [];
@@ -149,6 +151,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
       return;
     }
     if (reading.later) meet(later, line);
+    if (reading.unread !== undefined) statuses.meet(reading.unread, line);
     const { shipped, days, state } = reading;
     newest = Math.max(newest, state === 'delivered' ? shipped + days : shipped);
     const [carrier, region, parcel] = [cell('carrier'), cell('region'), cell('parcel')];
@@ -206,6 +209,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
         message: `Unexpected parcels named before in ${twice.count} of ${rows} rows (${linesText(twice)}); each was counted once`,
         fix: 'Nothing, if the export repeats parcels',
       });
+    findings.push(...statuses.findings(rows));
     for (const kind of counter.overNamed)
       findings.push({
         weight: 'look at',

@@ -154,10 +154,11 @@ export const boxSchema = v.strictObject({
           dates: v.optional(is(isDatePattern, 'a form of dates, as DD/MM/YYYY')),
           lost: v.optional(list(text)),
           returned: v.optional(list(text)),
+          travelling: v.optional(list(text)),
         },
         'columns as {shipped: …, delivered: …, dates: DD/MM/YYYY}',
       ),
-      'Columns of a cycle’s parcels.csv where they are not named so: shipped, delivered, status, carrier, region, parcel (its number); dates: their form, as DD/MM/YYYY, where they are not ISO 8601; lost, returned: what the status says then',
+      'Columns of a cycle’s parcels.csv where they are not named so: shipped, delivered, status, carrier, region, parcel (its number); dates: their form, as DD/MM/YYYY, where they are not ISO 8601; lost, returned, travelling: what the status says then',
     ),
   ),
   unsubscribe: v.optional(

@@ -10,7 +10,7 @@ import { withReveals } from './reveals.ts';
 
 export type { Group } from '../analysis/parcels/compare.ts';
 export type { ParcelsFacts } from '../analysis/parcels/facts.ts';
-export { logLogLimits, type Step, standardError } from '../analysis/parcels/kaplan-meier.ts';
+export { logLogLimits, type Step, standardError } from '../analysis/parcels/incidence.ts';
 export { dateOfDay } from '../text/days.ts';
 
 /** What was read of each list, by the cycle. The value is absent where a file cannot be relied on. */

@@ -46,7 +46,9 @@ const found = (id: string, shipped: string, reveal: string, every?: string): rea
 
 describe('a reveal before the parcels left', () => {
   test('must be fixed, where it is written', () =>
-    expect(found('2026-02', '2026-03-03', '2026-02-19T19:00')).toContain('must fix reveal-before-shipped 5:1'));
+    expect(found('2026-02', '2026-03-03', '2026-02-19T19:00')).toContain(
+      'must fix reveal-before-shipped 5:1',
+    ));
 
   test('is told by the box’s own calendar', () => {
     // 20:00 in UTC is the next morning in Auckland.

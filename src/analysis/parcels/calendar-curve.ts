@@ -2,7 +2,7 @@
 
 import type { ParcelCount } from '../../model/box.ts';
 import { defined } from '../../text/defined.ts';
-import { type Curve, type Limits, logLogLimits, type Step, stepAt } from './kaplan-meier.ts';
+import { type Curve, type Limits, logLogLimits, type Step, stepAt } from './incidence.ts';
 import { crossing, type Quantile } from './quantile.ts';
 
 /** Parcels that left on one day, in days since 1970-01-01. */
@@ -34,9 +34,9 @@ const weighted = (
   let [sum, parcels] = [0, 0];
   for (const { shipped, count } of sendings) {
     const step = stepAt(curve, date - shipped);
-    const waiting = step ? still(step) : 1;
-    if (waiting === undefined) return undefined;
-    sum += count * (1 - waiting);
+    const missing = step ? still(step) : 1;
+    if (missing === undefined) return undefined;
+    sum += count * (1 - missing);
     parcels += count;
   }
   return parcels === 0 ? undefined : sum / parcels;
@@ -53,9 +53,9 @@ export const shareByDate = (sendings: readonly Sending[], curve: Curve, date: nu
   const limit =
     (key: keyof Limits) =>
     (step: Step): number | undefined =>
-      step.waiting >= 1 ? 1 : logLogLimits(step)?.[key];
+      step.missing >= 1 ? 1 : logLogLimits(step)?.[key];
   const [lower, upper] = [of(limit('upper')), of(limit('lower'))];
-  return defined({ share: of((step) => step.waiting) ?? 0, lower, upper });
+  return defined({ share: of((step) => step.missing) ?? 0, lower, upper });
 };
 
 /**

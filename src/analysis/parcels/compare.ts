@@ -2,13 +2,10 @@
 
 import type { ParcelCount } from '../../model/box.ts';
 import { defined } from '../../text/defined.ts';
-import { type Histogram, histogramOf, type ParcelTally, parcelsIn, parcelTallyOf } from './histogram.ts';
-import { arrivedBy, curveOf } from './kaplan-meier.ts';
-import { logRank } from './log-rank.ts';
+import { histogramOf, type ParcelTally, parcelsIn, parcelTallyOf } from './histogram.ts';
+import { arrivedBy, curveOf } from './incidence.ts';
+import { type Pace, paceOf } from './pace.ts';
 import { type Quantile, quantileOf } from './quantile.ts';
-
-/** `slow`: behind the others beyond chance. `stuck`: that, and most of what it has on the way is overdue. */
-export type Pace = 'stuck' | 'slow' | 'usual';
 
 /** The parcels of one carrier or region beside all others. */
 export interface Group extends ParcelTally {
@@ -25,21 +22,6 @@ export interface Group extends ParcelTally {
   readonly overdue: number;
   readonly pace: Pace;
 }
-
-/** Two-sided chance of one in a thousand under equal speed: several groups are looked at, month after month. */
-const BEYOND_CHANCE = -3.29;
-
-/** Share of what a stuck group has on the way that is overdue. A choice of ours, no source. */
-const MOSTLY = 0.5;
-
-/** Fewer parcels than this say nothing about a carrier. A choice of ours, no source. */
-const LEAST_PARCELS = 5;
-
-const paceOf = (own: Histogram, rest: Histogram, travelling: number, overdue: number): Pace => {
-  const parcels = own.reduce((sum, day) => sum + parcelsIn(day), 0);
-  if (parcels < LEAST_PARCELS || logRank(own, rest).z > BEYOND_CHANCE) return 'usual';
-  return overdue > 0 && overdue >= MOSTLY * travelling ? 'stuck' : 'slow';
-};
 
 /**
  * Groups by carrier or by region, the largest first. Empty where the file names fewer than two. `late` is the
@@ -61,7 +43,7 @@ export const compareBy = (
   return [...byName]
     .map(([name, own]): Group => {
       const histogram = histogramOf(own);
-      const rest = histogramOf(counts.filter((one) => one[key] !== name));
+      const rest = counts.filter((one) => one[key] !== name);
       const tally = parcelTallyOf(histogram);
       const parcels = parcelsIn(tally);
       const curve = curveOf(histogram);
@@ -80,7 +62,7 @@ export const compareBy = (
         wanted: quantileOf(curve, share),
         newest: arrivals.length > 0 ? arrivals.reduce((a, b) => Math.max(a, b)) : undefined,
         overdue,
-        pace: paceOf(histogram, rest, tally.travelling, overdue),
+        pace: paceOf(own, rest, byName.size),
       });
     })
     .sort((a, b) => b.parcels - a.parcels || (a.name < b.name ? -1 : 1));

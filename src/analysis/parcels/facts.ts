@@ -8,7 +8,7 @@ import { type ArrivedShare, dateOfShare, type Sending, sendingsOf, shareByDate }
 import { compareBy, type Group } from './compare.ts';
 import { DEFAULT_SHARE } from './default-share.ts';
 import { histogramOf, type ParcelTally, parcelsIn, parcelTallyOf, pooledHistogram } from './histogram.ts';
-import { arrivedBy, type Curve, curveOf } from './kaplan-meier.ts';
+import { arrivedBy, type Curve, curveOf } from './incidence.ts';
 import { type Overdue, overdueOf } from './overdue.ts';
 import { continued, horizonOf } from './pooled.ts';
 import { type Quantile, quantileOf } from './quantile.ts';
@@ -124,7 +124,7 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
   const pool = pooledHistogram(earlier.map((one) => histogramOf(one.parcels.counts)));
   const pooled = !enough && earlier.length > 0;
   const source: OutlookSource = enough ? 'own' : pooled ? (horizon < 0 ? 'earlier' : 'both') : 'none';
-  const curve = pooled ? continued(own, curveOf(pool), horizon) : own;
+  const curve = pooled ? continued(histogram, pool, horizon) : own;
   const leaving =
     counts.length > 0
       ? sendingsOf(counts)

@@ -1,5 +1,5 @@
 /** How many parcels arrived, or were left waiting, after each whole number of days. */
-import type { ParcelCount } from '../../model/box.ts';
+import type { ParcelCount, ParcelState } from '../../model/box.ts';
 
 /** Parcels by what they came to. */
 export interface ParcelTally {
@@ -10,8 +10,8 @@ export interface ParcelTally {
 }
 
 /**
- * One day of waiting: what arrived after so many days, and what was still without an arrival when the file was
- * read, so many days after it left.
+ * One day of waiting: what arrived after so many days, what was still on its way when the file was read, so many days
+ * after it left, and what was given up then.
  */
 interface DayCount extends ParcelTally {
   /** Whole days since it left, from 0. */
@@ -41,9 +41,26 @@ const collected = (entries: Iterable<DayCount>): Histogram => {
 
 const NONE: ParcelTally = { delivered: 0, travelling: 0, lost: 0, returned: 0 };
 
-/** The histogram of parcels, whatever their order. */
+const isGivenUp = (state: ParcelState): boolean => state === 'lost' || state === 'returned';
+
+/**
+ * The histogram of parcels, whatever their order. What was lost or sent back stands on day 0: no list says when it was
+ * given up, and it was never one of those that would arrive.
+ */
 export const histogramOf = (counts: readonly ParcelCount[]): Histogram =>
-  collected(counts.map(({ days, state, count }) => ({ ...NONE, day: days, [state]: count })));
+  collected(
+    counts.map(({ days, state, count }) => ({ ...NONE, day: isGivenUp(state) ? 0 : days, [state]: count })),
+  );
+
+/** A histogram from a day on: what was not over by its end, and what was given up, as if it had only then begun. */
+export const after = (histogram: Histogram, day: number): Histogram =>
+  collected(
+    histogram.flatMap((one): readonly DayCount[] => {
+      if (one.day > day) return [one];
+      const { lost, returned } = one;
+      return lost + returned > 0 ? [{ ...NONE, day: Math.max(0, day), lost, returned }] : [];
+    }),
+  );
 
 /** Several histograms as one, as if their parcels had left together. */
 export const pooledHistogram = (histograms: readonly Histogram[]): Histogram => collected(histograms.flat());

@@ -1,6 +1,6 @@
 /** The day by which a share of the parcels has arrived. */
 import { defined } from '../../text/defined.ts';
-import { type Curve, type Limits, logLogLimits, type Step } from './kaplan-meier.ts';
+import { type Curve, type Limits, logLogLimits, type Step } from './incidence.ts';
 
 /** Days since the parcels left; a half where a curve is level at exactly the share. */
 export interface Quantile {
@@ -52,7 +52,7 @@ export const quantileOf = (
 ): Quantile => {
   const found = (waiting: (step: Step) => number | undefined): number | undefined =>
     crossing(rises(curve, waiting), share, curve.last);
-  const day = found((step) => step.waiting);
+  const day = found((step) => step.missing);
   const lower = found((step) => limits(step)?.lower);
   const upper = found((step) => limits(step)?.upper);
   return defined({ day, lower, upper });

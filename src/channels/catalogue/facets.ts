@@ -1,4 +1,5 @@
 /** What the catalogue can be narrowed down by, as the form lists it. Values are those that the browser compares. */
+import { qualitiesIn } from '../../analysis/language/qualities.ts';
 import { BASIC_COLOURS, basicColoursOf } from '../../analysis/search/basic-colours.ts';
 import type { SearchedRecord } from '../../analysis/search/documents.ts';
 import type { Box, Cycle } from '../../model/box.ts';
@@ -70,7 +71,7 @@ const facetsView = ({ lang, items, cycles, onSale }: FacetsData, { language, wor
     ),
     materials: choicesOf(
       items,
-      ({ record }) => record.material.map((material) => material.toLowerCase()),
+      ({ record }) => record.material.flatMap(qualitiesIn).map((material) => material.toLowerCase()),
       named,
       byName,
     ),

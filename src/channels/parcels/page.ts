@@ -1,6 +1,6 @@
 /** The paper on one cycle's parcels: how many have arrived, and when the box may be shown. */
 import type { Group } from '../../analysis/parcels/compare.ts';
-import { logLogLimits, type Step } from '../../analysis/parcels/kaplan-meier.ts';
+import { logLogLimits, type Step } from '../../analysis/parcels/incidence.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { dateInZone, monthName } from '../../model/calendar.ts';
 import { documentText, schemeElement } from '../../render/document.ts';
@@ -88,7 +88,7 @@ const curveStep = (step: Step): CurveStep => {
   const limits = logLogLimits(step);
   return {
     day: step.day,
-    height: 1 - step.waiting,
+    height: 1 - step.missing,
     ...(limits && { lower: 1 - limits.upper, upper: 1 - limits.lower }),
   };
 };
@@ -99,7 +99,7 @@ const rowView = (step: Step): RowView => {
     day: step.day,
     atRisk: step.atRisk,
     delivered: step.delivered,
-    share: (1 - step.waiting).toFixed(3),
+    share: (1 - step.missing).toFixed(3),
     limits: limits && `${(1 - limits.upper).toFixed(3)}–${(1 - limits.lower).toFixed(3)}`,
   };
 };

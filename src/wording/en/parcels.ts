@@ -1,6 +1,7 @@
 /** The parcels in plain sentences, worded alike on a page and on a terminal. */
-import type { Group, Pace } from '../../analysis/parcels/compare.ts';
+import type { Group } from '../../analysis/parcels/compare.ts';
 import type { ParcelsFacts } from '../../analysis/parcels/facts.ts';
+import type { Pace } from '../../analysis/parcels/pace.ts';
 import type { Quantile } from '../../analysis/parcels/quantile.ts';
 import type { Moment } from '../../model/box.ts';
 import { capital, counted, listed, numberWord, percent } from '../../text/counting-words.ts';
@@ -54,7 +55,7 @@ const never = ({ tally, parcels }: WordedFacts): string => {
   const gone = tally.lost + tally.returned;
   if (gone === 0) return '';
   const most = 1 - gone / parcels;
-  return `What was lost or sent back never arrives: it is not left out, nor taken for a parcel still to come, but stays among those that wait to the end. So the curve cannot rise above ${percent(most)}.`;
+  return `What was lost or sent back never arrives: it is not left out, but counted as settled from the day it left, because no list says when it was given up. So the curve cannot rise above ${percent(most)}.`;
 };
 
 const limitsClause = ({ lower, upper }: Quantile, say: (day: number) => string): string => {
@@ -176,7 +177,7 @@ const paceSentences = (groups: readonly Group[], by: GroupedBy, lang: string): r
     const since = newest === undefined ? '' : `, the newest on ${dayOf(newest, lang)}`;
     return [
       pace === 'stuck'
-        ? `${who} is stuck: ${delivered} of ${someParcels(parcels)} ${have} arrived${since}, and ${travelling} ${travelling === 1 ? 'is' : 'are'} on the way.`
+        ? `${who} is stuck: ${delivered} of ${someParcels(parcels)} ${have} arrived${since}, and ${travelling} ${travelling === 1 ? 'is' : 'are'} on the way, of which the others would have brought some since.`
         : `${who} is slower than the others, beyond chance: ${delivered} of ${someParcels(parcels)} ${have} arrived${since}.`,
     ];
   });
@@ -237,7 +238,7 @@ export const parcels = {
     },
     curve: 'The curve in figures',
     method:
-      'Kaplan and Meier’s estimate: of those that still waited on a day, so many arrived. Limits are Greenwood’s, by log(−log).',
+      'Aalen and Johansen’s estimate: of those that still waited on a day, so many arrived; what was lost or sent back waits for nothing. Limits are by log(−log).',
     thisCycle: 'This cycle',
     pooled: (cycles: readonly string[], isContinued: boolean) =>
       `${isContinued ? 'From there on, by' : 'By'} ${cycles.join(', ')}`,
@@ -272,8 +273,8 @@ export const parcels = {
     },
     halfBy: (day: number) => `day ${day}`,
     range: (from: string, to: string) => `${from} to ${to}`,
-    curve: 'Share arrived by days since they left (Kaplan-Meier)',
+    curve: 'Share arrived by days since they left (Aalen-Johansen)',
     continuing: 'And from there on, by the earlier cycles',
-    earlier: 'Share arrived by days since they left, in earlier cycles (Kaplan-Meier)',
+    earlier: 'Share arrived by days since they left, in earlier cycles (Aalen-Johansen)',
   },
 };

@@ -156,7 +156,7 @@ const report = {
   brings: (name: string, before: string, after: string, isThere: boolean) =>
     `${name} ${before} to ${after}${isThere ? ', at the aim' : ''}`,
   mustFix: 'Must fix',
-  besides: (findings: string) => `Findings besides: ${findings}.`,
+  besides: (findings: string) => `Findings: ${findings}`,
   fixedFirst: (count: number) => `${counted(count, 'finding')} must be fixed first.`,
 };
 

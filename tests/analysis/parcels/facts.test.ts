@@ -3,7 +3,7 @@ import { dateOfShare, sendingsOf, shareByDate } from '../../../src/analysis/parc
 import { compareBy } from '../../../src/analysis/parcels/compare.ts';
 import { type ParcelsFactsInput, parcelsFacts } from '../../../src/analysis/parcels/facts.ts';
 import { histogramOf } from '../../../src/analysis/parcels/histogram.ts';
-import { arrivedBy, curveOf, stepAt } from '../../../src/analysis/parcels/kaplan-meier.ts';
+import { arrivedBy, curveOf, stepAt } from '../../../src/analysis/parcels/incidence.ts';
 import { logRank } from '../../../src/analysis/parcels/log-rank.ts';
 import { overdueOf } from '../../../src/analysis/parcels/overdue.ts';
 import { continued, horizonOf } from '../../../src/analysis/parcels/pooled.ts';
@@ -98,13 +98,31 @@ describe('a cycle that is too young', () => {
   });
 
   test('continues its own curve in the proportion of the pool’s', () => {
-    const [own, pool] = [curveOf(hist(sent(3, 4).counts)), curveOf(hist(sent(1, 40).counts))];
-    const both = continued(own, pool, 4);
+    const [ownDays, poolDays] = [hist(sent(3, 4).counts), hist(sent(1, 40).counts)];
+    const [own, pool] = [curveOf(ownDays), curveOf(poolDays)];
+    const both = continued(ownDays, poolDays, 4);
     expect(arrivedBy(both, 4)).toBe(arrivedBy(own, 4));
     const left = (1 - arrivedBy(pool, 9)) / (1 - arrivedBy(pool, 4));
     expect(1 - arrivedBy(both, 9)).toBeCloseTo((1 - arrivedBy(own, 4)) * left, 12);
-    const variance = (stepAt(pool, 9)?.logVariance ?? 0) - (stepAt(pool, 4)?.logVariance ?? 0);
-    expect(stepAt(both, 9)?.logVariance).toBeCloseTo((stepAt(own, 4)?.logVariance ?? 0) + variance, 12);
+    // Greenwood's sum of the pool's days from the fifth to the ninth, by hand.
+    const greenwood = pool.steps
+      .filter(({ day }) => day > 4 && day <= 9)
+      .reduce((sum, { atRisk, delivered }) => sum + delivered / (atRisk * (atRisk - delivered)), 0);
+    const [before, travelling] = [stepAt(own, 4)?.variance ?? 0, 1 - arrivedBy(own, 4)];
+    expect(stepAt(both, 9)?.variance).toBeCloseTo(
+      left ** 2 * before + travelling ** 2 * left ** 2 * greenwood,
+      12,
+    );
+  });
+
+  test('continues only what is on the way: what was lost of it never comes', () => {
+    const own = hist([
+      parcel(3, 'delivered', { count: 4 }),
+      parcel(4, 'travelling', { count: 4 }),
+      parcel(2, 'lost', { count: 2 }),
+    ]);
+    const pool = hist([parcel(3, 'delivered', { count: 50 }), parcel(8, 'delivered', { count: 50 })]);
+    expect(arrivedBy(continued(own, pool, 4), 8)).toBeCloseTo(0.8, 12);
   });
 
   test('is judged by itself only for as long as half its parcels were watched', () => {
@@ -222,18 +240,14 @@ describe('carriers side by side', () => {
     );
   });
 
-  test('are slow, not stuck, while what they have on the way is not overdue', () => {
-    const behind = by('Packet', [parcel(4), parcel(12, 'travelling', { count: 11 })]);
-    expect(compareBy('carrier', [...usual, ...behind], 0.9, 14)[1]).toMatchObject({
-      pace: 'slow',
-      overdue: 0,
-    });
-    const few = by('Packet', [
-      parcel(13, 'travelling', { count: 2 }),
-      parcel(12, 'travelling', { count: 10 }),
-    ]);
-    expect(compareBy('carrier', [...usual, ...few], 0.9, 12)[1]).toMatchObject({ pace: 'slow', overdue: 2 });
-    expect(compareBy('carrier', [...usual, ...behind], 0.9, undefined)[1]?.pace).toBe('slow');
+  test('are slow, not stuck, where the newest came on the day of reading', () => {
+    const behind = [parcel(4), parcel(12, 'travelling', { count: 11 })];
+    const paceOf = (more: readonly ParcelCount[]) =>
+      compareBy('carrier', [...usual, ...by('Packet', more)], 0.9, 14).find(({ name }) => name === 'Packet')
+        ?.pace;
+    expect(paceOf(behind)).toBe('stuck');
+    // One that came on the day of reading shows that they still move.
+    expect(paceOf([...behind, parcel(12)])).toBe('slow');
   });
 
   test('are not judged by a handful, nor compared where there is one', () => {

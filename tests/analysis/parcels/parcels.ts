@@ -1,5 +1,5 @@
 /** Parcels for tests, written short. */
-import type { Limits, Step } from '../../../src/analysis/parcels/kaplan-meier.ts';
+import type { Limits, Step } from '../../../src/analysis/parcels/incidence.ts';
 import type { ParcelCount, ParcelState } from '../../../src/model/box.ts';
 
 /** One parcel that left on day `shipped` and has been `days` on its way. */
@@ -32,8 +32,8 @@ export const seeded = (seed: number): (() => number) => {
 };
 
 /** Pointwise 95 % limits by log S, cut off at 1: what R's survival gives unless told otherwise. */
-export const logLimits = ({ waiting, logVariance }: Step): Limits | undefined => {
-  if (waiting <= 0) return undefined;
-  const spread = 1.959963984540054 * Math.sqrt(logVariance);
-  return { lower: waiting * Math.exp(-spread), upper: Math.min(1, waiting * Math.exp(spread)) };
+export const logLimits = ({ missing, variance }: Step): Limits | undefined => {
+  if (missing <= 1e-12) return undefined;
+  const spread = (1.959963984540054 * Math.sqrt(variance)) / missing;
+  return { lower: missing * Math.exp(-spread), upper: Math.min(1, missing * Math.exp(spread)) };
 };

@@ -1,6 +1,7 @@
 /** The phrases a shopper would type to find an item, weightiest first. */
 import type { Item, Search } from '../../../model/box.ts';
 import type { Language, Word } from '../../language/language.ts';
+import { qualitiesIn } from '../../language/qualities.ts';
 import { asTyped, type NameOrigin, readName } from './name.ts';
 import type { Origin, Phrase } from './phrase.ts';
 import { type ItemWords, searchIndexOf, type TypedSearches, typedFor } from './typed.ts';
@@ -71,7 +72,7 @@ const headIn = (words: readonly Word[], head: string): number => {
  * the thing's parts.
  */
 const firstQuality = (text: string, language: Language): string => {
-  const [first = ''] = text.split(/[,;/&+(]|\s(?:and|with|or)\s/i);
+  const [first = ''] = qualitiesIn(text);
   const last = language.words(first).at(-1);
   // "Tulip bulbs", "ink pens": parts of the thing, not what it is made of.
   return last === undefined || last.key !== last.folded ? '' : first;

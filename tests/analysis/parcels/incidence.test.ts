@@ -2,12 +2,7 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { histogramOf } from '../../../src/analysis/parcels/histogram.ts';
-import {
-  arrivedBy,
-  curveOf,
-  logLogLimits,
-  standardError,
-} from '../../../src/analysis/parcels/kaplan-meier.ts';
+import { arrivedBy, curveOf, logLogLimits, standardError } from '../../../src/analysis/parcels/incidence.ts';
 import { quantileOf } from '../../../src/analysis/parcels/quantile.ts';
 import type { ParcelCount } from '../../../src/model/box.ts';
 import { logLimits, PLACEBO, parcel, SIX_MP, seeded, times } from './parcels.ts';
@@ -29,7 +24,7 @@ describe('the leukaemia remission data (Freireich et al. 1963; R survival 3.5-3)
     const step = six.steps.find((one) => one.day === day);
     if (!step) throw new Error(`no step at ${day}`);
     const [log, loglog] = [logLimits(step), logLogLimits(step)];
-    const shown = [step.waiting, standardError(step), log?.lower, log?.upper, loglog?.lower, loglog?.upper];
+    const shown = [step.missing, standardError(step), log?.lower, log?.upper, loglog?.lower, loglog?.upper];
     expect([step.atRisk, step.delivered]).toEqual([atRisk, delivered]);
     expect(shown.map((one) => one?.toFixed(6))).toEqual(
       [s, se, log0, log1, loglog0, loglog1].map((one) => one.toFixed(6)),
@@ -79,13 +74,13 @@ describe('any curve', () => {
       fc.property(parcels, (rows) => {
         let before = 1;
         for (const step of curve(made(rows)).steps) {
-          expect(step.waiting).toBeLessThanOrEqual(before);
-          expect(step.waiting).toBeGreaterThanOrEqual(0);
-          before = step.waiting;
+          expect(step.missing).toBeLessThanOrEqual(before);
+          expect(step.missing).toBeGreaterThanOrEqual(0);
+          before = step.missing;
           for (const limits of [logLimits(step), logLogLimits(step)]) {
             if (!limits) continue;
-            expect(limits.lower).toBeLessThanOrEqual(step.waiting);
-            expect(limits.upper).toBeGreaterThanOrEqual(step.waiting);
+            expect(limits.lower).toBeLessThanOrEqual(step.missing);
+            expect(limits.upper).toBeGreaterThanOrEqual(step.missing);
             expect(limits.lower).toBeGreaterThanOrEqual(0);
             expect(limits.upper).toBeLessThanOrEqual(1);
           }
@@ -175,13 +170,35 @@ describe('parcels that never arrive', () => {
     const some = [parcel(5, 'delivered', { count: 92 }), parcel(60, 'lost', { count: 8 })];
     expect(arrivedBy(curve(some), 60)).toBeCloseTo(0.92, 12);
     expect(quantileOf(curve(some), 0.95).day).toBeUndefined();
-    // Censored on the day they were given up, they would count as arriving.
-    const censored = [
-      parcel(5, 'delivered', { count: 46 }),
-      parcel(6, 'lost', { count: 8 }),
-      parcel(7, 'delivered', { count: 46 }),
-    ];
-    expect(arrivedBy(curve(censored), 7)).toBe(1);
+    // Nor where they left later than all that arrived, and were watched for a shorter time.
+    const younger = [parcel(10, 'delivered', { count: 50 }), parcel(3, 'lost', { count: 50 })];
+    expect(arrivedBy(curve(younger), 10)).toBeCloseTo(0.5, 12);
+  });
+});
+
+describe('where nothing is lost but on the first day', () => {
+  test('the share is that of the others times what may still come, and its variance that of the product', () => {
+    // F = (1 − p) K with p binomial: K² p(1 − p)/n + (1 − p)² Greenwood, the two being independent.
+    fc.assert(
+      fc.property(parcels, (rows) => {
+        const all = made(rows.map((row) => ({ ...row, days: row.days + 1 })));
+        const rest = curve(all.filter(({ state }) => state === 'delivered' || state === 'travelling'));
+        const sum = (some: readonly ParcelCount[]): number => some.reduce((to, { count }) => to + count, 0);
+        const n = sum(all);
+        const never = sum(all.filter(({ state }) => state === 'lost' || state === 'returned')) / n;
+        for (const [at, step] of curve(all).steps.entries()) {
+          const other = rest.steps[at];
+          if (!other) throw new Error('Expected the same days');
+          const arrived = 1 - other.missing;
+          expect(1 - step.missing).toBeCloseTo((1 - never) * arrived, 10);
+          expect(step.variance).toBeCloseTo(
+            (arrived ** 2 * never * (1 - never)) / n + (1 - never) ** 2 * other.variance,
+            10,
+          );
+          expect(1 - step.missing).toBeLessThanOrEqual(1 - never + 1e-12);
+        }
+      }),
+    );
   });
 });
 
@@ -213,11 +230,55 @@ test.skipIf(!r)('R’s survival, where it is installed, gives the same curve and
   const limits = six.steps.map(logLogLimits);
   const quantiles = [0.1, 0.25, 0.5].map((share) => quantileOf(six, share));
   const ours = [
-    ...six.steps.map(({ waiting }) => waiting),
+    ...six.steps.map(({ missing }) => missing),
     ...limits.map((one) => one?.lower),
     ...limits.map((one) => one?.upper),
     ...(['day', 'lower', 'upper'] as const).flatMap((key) => quantiles.map((one) => one[key])),
   ];
   const theirs = execFileSync('Rscript', ['-e', script], { encoding: 'utf8' }).trim().split(/\s+/);
   expect(ours.map((one) => one?.toFixed(10) ?? 'NA')).toEqual(theirs);
+});
+
+test.skipIf(!r)('R’s survival gives the same incidence where endings compete', () => {
+  // Kyle et al. (2002), N Engl J Med 346, 564: 1,384 patients, progression beside death; mgus2 in R's survival, read as
+  // its vignette on competing risks reads it.
+  const script = `
+    library(survival)
+    time <- with(mgus2, ifelse(pstat == 0, futime, ptime))
+    event <- factor(with(mgus2, ifelse(pstat == 0, 2 * death, 1)), 0:2, c("censor", "pcm", "death"))
+    fit <- survfit(Surv(time, event) ~ 1)
+    at <- which(fit$n.event[, 2] > 0)
+    cat(paste(time, as.integer(event) - 1), sep = "\\n")
+    cat("\\n--\\n")
+    cat(sprintf("%g %.12f %.12f", fit$time[at], fit$pstate[at, 2], fit$std.err[at, 2]), sep = "\\n")`;
+  const [given = '', told = ''] = execFileSync('Rscript', ['-e', script], { encoding: 'utf8' }).split('--');
+  const states = ['travelling', 'delivered', 'lost'] as const;
+  const rows = given
+    .trim()
+    .split('\n')
+    .map((line) => line.trim().split(' ').map(Number));
+  // A histogram of its own: here the day of each ending is known.
+  const histogram = new Map<
+    number,
+    { delivered: number; travelling: number; lost: number; returned: number }
+  >();
+  for (const [day = 0, state = 0] of rows) {
+    const there = histogram.get(day) ?? { delivered: 0, travelling: 0, lost: 0, returned: 0 };
+    there[states[state] ?? 'lost'] += 1;
+    histogram.set(day, there);
+  }
+  const own = curveOf([...histogram].map(([day, one]) => ({ day, ...one })).sort((a, b) => a.day - b.day));
+  expect(rows.length).toBe(1384);
+  const theirs = told
+    .trim()
+    .split('\n')
+    .map((line) => line.trim().split(/\s+/).map(Number));
+  expect(theirs.length).toBeGreaterThan(50);
+  for (const [day, share = 0, error = 0] of theirs) {
+    const step = own.steps.find((one) => one.day === day);
+    if (!step) throw new Error(`Expected a step on ${day}`);
+    expect(1 - step.missing).toBeCloseTo(share, 10);
+    // R takes the infinitesimal jackknife, we the delta method: close, and not the same.
+    expect(Math.abs(standardError(step) / error - 1)).toBeLessThan(0.02);
+  }
 });
