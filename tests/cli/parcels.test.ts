@@ -25,7 +25,7 @@ const boxWith = async (list: string | Uint8Array, more = '') => {
 const HABIT = '\nreveal: {share: 0.9, weekdays: [thursday], time: "19:00"}';
 
 describe('lidlore parcels', () => {
-  test('says in plain words what has arrived, what is overdue and which carrier is stuck', async () => {
+  test('says in plain words what has arrived, what is overdue and which carrier is slow', async () => {
     const dir = await boxWith(LIST, HABIT);
     const { status, stdout } = await lidlore(dir, 'parcels', '--as-of', '2026-03-14');
     expect(status).toBe(0);
@@ -52,13 +52,13 @@ describe('lidlore parcels', () => {
         95, 96, 97, 98, 99, 100, 101
 
       By carrier
-      Skerry Packet is stuck: 1 of 10 parcels has arrived, the newest on 12 March 2026, and 9 are on the
-      way.
+      Skerry Packet is slower than the others, beyond chance: 1 of 10 parcels has arrived, the newest on
+      12 March 2026.
       Carrier        Parcels  Arrived  On way  Overdue  Share  Half by
       Xanthic Post        90       90       0        0   100%  day 5.5
-      Skerry Packet       10        1       9        9    10%           stuck
+      Skerry Packet       10        1       9        9    10%           slow
 
-      Share arrived by days since they left (Kaplan-Meier)
+      Share arrived by days since they left (Aalen-Johansen)
       Day  Waiting  Arrived  Share  95% limits
         3      100       15  0.150  0.093 to 0.236
         4       85       15  0.300  0.220 to 0.400
@@ -109,7 +109,7 @@ describe('lidlore parcels', () => {
     for (const file of ['latin.csv', 'wide.csv', 'plain.csv']) {
       const { status, stdout } = await lidlore(dir, 'parcels', file, '--as-of', '2026-03-14');
       expect(status).toBe(0);
-      expect(stdout).toContain('Poste Sévère is stuck: 1 of 10 parcels has arrived');
+      expect(stdout).toContain('Poste Sévère is slower than the others, beyond chance: 1 of 10 parcels');
     }
   });
 

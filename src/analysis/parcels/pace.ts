@@ -34,16 +34,26 @@ const lowerTail = (z: number): number => {
   return z > 0 ? 1 - tail : tail;
 };
 
-/** The sum of d/n up to each day: Nelson (1972), Aalen (1978). */
+/**
+ * The sum of d/n up to each day (Nelson 1972, Aalen 1978); after the last day on which one was at risk or arrived, it goes
+ * on at the mean of all days, because nobody is left to tell and what has not come by then is owed all the more.
+ */
 const cumulativeHazard = (histogram: Histogram): ((day: number) => number) => {
   let atRisk = parcelsIn(parcelTallyOf(histogram));
-  let sum = 0;
+  let [sum, arrived, exposure, last] = [0, 0, 0, 0];
   const sums: { readonly day: number; readonly sum: number }[] = [];
   for (const one of histogram) {
-    if (one.delivered > 0) sums.push({ day: one.day, sum: (sum += one.delivered / atRisk) });
+    if (one.delivered > 0) {
+      sum += one.delivered / atRisk;
+      sums.push({ day: one.day, sum });
+    }
     atRisk -= parcelsIn(one);
+    arrived += one.delivered;
+    exposure += one.day * (one.delivered + one.travelling);
+    if (one.delivered + one.travelling > 0) last = one.day;
   }
-  return (day) => sums.findLast((one) => one.day <= day)?.sum ?? 0;
+  const mean = exposure > 0 ? arrived / exposure : 0;
+  return (day) => (sums.findLast((one) => one.day <= day)?.sum ?? 0) + mean * Math.max(0, day - last);
 };
 
 /**
