@@ -1,8 +1,10 @@
 /** `lidlore parcels`. */
+
 import { statSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
+import { programDigest } from '../io/program.ts';
 import { DEFAULT_SHARE } from '../pipeline/defaults.ts';
 import type { ParcelsFacts, Step } from '../pipeline/parcels.ts';
 import { commandLine } from '../wording/en/command-line.ts';
@@ -109,6 +111,7 @@ export const parcelsCommand = async (
     value: await askParcels({
       path: place.content,
       memory,
+      program: programDigest(),
       asOf: moment.asOf,
       ...(csv !== undefined && file !== undefined
         ? { file: { path: file, name: csv } }

@@ -52,6 +52,7 @@ export const runBuild = async (run: BuildRun): Promise<BuildOutcome | { readonly
     const workspace = await openWorkspace({
       path: folders.content,
       memory,
+      program,
       onPhotos: progress(environment, progressWords.photos),
     });
     const templates = readTemplates({
@@ -64,7 +65,6 @@ export const runBuild = async (run: BuildRun): Promise<BuildOutcome | { readonly
       folders,
       templates,
       pictures: rememberedPictures(join(folders.memory, 'pictures')),
-      program,
       without,
       ...(share && { share }),
       onStage: watch.begin,

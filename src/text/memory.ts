@@ -1,4 +1,5 @@
 /** What is remembered between runs. */
+import { sha256 } from './hash.ts';
 import { utf8Bytes, utf8Text } from './utf8.ts';
 
 /**
@@ -28,3 +29,23 @@ export const recallData = (memory: Memory, key: string): unknown => {
 /** Remembers plain data. */
 export const keepData = (memory: Memory, key: string, data: unknown): void =>
   memory.keep(key, utf8Bytes(JSON.stringify(data)));
+
+/**
+ * The part of a memory that one program knows: another one, which may read the same text otherwise, finds nothing in it.
+ * `program` is its digest.
+ */
+export const memoryFor = (program: string, memory: Memory): Memory => {
+  const keys = new Map<string, string>();
+  const own = (key: string): string => {
+    const known = keys.get(key);
+    if (known !== undefined) return known;
+    const made = sha256(`${program} ${key}`).slice(0, 32);
+    keys.set(key, made);
+    return made;
+  };
+  return {
+    recall: (key) => memory.recall(own(key)),
+    has: (key) => memory.has(own(key)),
+    keep: (key, value) => memory.keep(own(key), value),
+  };
+};

@@ -34,8 +34,6 @@ export interface BuildIntoOptions {
   readonly folders: Pick<BuildFolders, 'site' | 'backroom'>;
   readonly templates: ReadTemplates;
   readonly pictures: RememberedPictures;
-  /** Digest of the program. */
-  readonly program: string;
   readonly without?: ReadonlySet<Leavable>;
   /** Makes its share of the work into the memory, and publishes nothing. */
   readonly share?: Share;
@@ -142,7 +140,7 @@ const compiledOf = remembered(({ files, assets, scripts }: ReadTemplates) =>
  * anything must be fixed, the folders stay as they were; what a stopped run left half done there is finished.
  */
 export const buildInto = async (workspace: Workspace, options: BuildIntoOptions): Promise<BuildOutcome> => {
-  const { folders, templates, pictures, program, without, share } = options;
+  const { folders, templates, pictures, without, share } = options;
   const onStage = options.onStage ?? (() => {});
   const { box: linked, facts, diagnostics: read } = workspace.snapshot();
   const asOf = momentFor(options.asOf, facts.timeZone);
@@ -169,7 +167,7 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
     parcels,
     templates: compiled.value,
     templatesDigest: templates.digest,
-    program,
+    program: workspace.program,
     memory: workspace.memory,
     kept: workspace.kept,
     diagnostics,

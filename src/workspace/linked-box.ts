@@ -6,15 +6,12 @@ import type { BoxFacts } from './box-facts.ts';
 import { type Dependencies, furnish, type RecordShelf, withoutText } from './linked-cycle.ts';
 import { isRemembered } from './record-reader.ts';
 
-/** Raise when the same box.md gives other facts. */
-const FACTS_VERSION = 1;
-
 interface KnownFacts {
   readonly facts: BoxFacts & { readonly settings: BoxSettings };
   readonly dependencies: Dependencies;
 }
 
-const keyOf = (hash: string): string => digestOf('box facts', FACTS_VERSION, hash);
+const keyOf = (hash: string): string => digestOf('box facts', hash);
 
 /** Remembers the facts of a box.md of this hash, where it is a record. */
 export const keepFacts = (

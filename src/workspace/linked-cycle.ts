@@ -13,9 +13,6 @@ import { lazily } from '../text/lazy.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
 import { type ParsedRecord, recallRecord } from './record-reader.ts';
 
-/** Raise when linking the same records gives something else. */
-const LINKING_VERSION = 1;
-
 /** What a cycle was found to depend on beyond its own files while it was linked. */
 export interface Dependencies {
   /** Digest of the photo at each path that was asked for; empty where there was none. */
@@ -77,7 +74,6 @@ export const cycleKey = (
 ): string =>
   digestOf(
     'linked cycle',
-    LINKING_VERSION,
     id,
     files.map(({ path, hash }) => [path, hash]),
     settings,

@@ -11,9 +11,6 @@ import { keepData, recallData } from '../text/memory.ts';
 import { survivesJson } from '../text/plain-data.ts';
 import type { Workspace } from './workspace.ts';
 
-/** Raise when reading the same list gives something else. */
-const READING_VERSION = 1;
-
 const CYCLE = /^cycles\/([^/]+)\/parcels\.csv$/i;
 
 const readerFor = async (
@@ -37,7 +34,7 @@ export const readLists = async (workspace: Workspace, asOf: Moment): Promise<Par
   for (const { path, hash } of files.values()) {
     const cycle = isParcels(path) ? CYCLE.exec(path)?.[1] : undefined;
     if (cycle === undefined) continue;
-    const key = digestOf('parcels', READING_VERSION, path, hash, parcels, timeZone, day);
+    const key = digestOf('parcels', path, hash, parcels, timeZone, day);
     const before = recallData(workspace.memory, key) as Checked<Parcels | undefined> | undefined;
     const list = before ?? (await readListAt(workspace, path, path, asOf));
     if (!before && survivesJson(list)) keepData(workspace.memory, key, list);

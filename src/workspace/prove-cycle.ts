@@ -10,8 +10,6 @@ import { type OpenOptions, openWorkspace } from './workspace.ts';
 
 export interface ProveOptions extends OpenOptions {
   readonly asOf: AsOf;
-  /** Digest of the program. */
-  readonly program: string;
   /** The newest where it is left out. */
   readonly cycle?: string;
   /** Standing that every item should reach. */
@@ -28,13 +26,7 @@ export interface Proven {
 }
 
 /** Opens a content folder and proves one cycle of it, sealed or not: a proof is private. */
-export const proveCycle = async ({
-  asOf,
-  program,
-  cycle,
-  aim,
-  ...options
-}: ProveOptions): Promise<Proven> => {
+export const proveCycle = async ({ asOf, cycle, aim, ...options }: ProveOptions): Promise<Proven> => {
   const workspace = await openWorkspace(options);
   const { box: linked, cycleIds: cycles, diagnostics, facts } = workspace.snapshot();
   workspace.folder.remember();
@@ -48,8 +40,8 @@ export const proveCycle = async ({
     ...found,
     diagnostics: [...diagnostics, ...found.diagnostics],
     cycle: id,
-    program,
-    memory: options.memory,
+    program: options.program,
+    memory: workspace.memory,
     ...(aim !== undefined && { aim }),
   });
   return { ...proof, cycles };

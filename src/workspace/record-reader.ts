@@ -5,9 +5,6 @@ import { digestOf } from '../text/digest.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
 import { survivesJson } from '../text/plain-data.ts';
 
-/** Raise when parsing the same text gives something else. */
-const PARSING_VERSION = 3;
-
 /** A file of the workspace as it is asked for: its text is read from the disk only where somebody wants it. */
 export interface RecordText {
   readonly path: string;
@@ -21,8 +18,7 @@ export interface ParsedRecord extends TextSource {
   readonly parsed: ParsedFile;
 }
 
-const keyOf = ({ path, hash }: Pick<RecordText, 'path' | 'hash'>): string =>
-  digestOf('parsed', PARSING_VERSION, path, hash);
+const keyOf = ({ path, hash }: Pick<RecordText, 'path' | 'hash'>): string => digestOf('parsed', path, hash);
 
 /** What is remembered of a file; undefined where it was not parsed yet. */
 export const recallRecord = (

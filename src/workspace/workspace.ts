@@ -5,12 +5,14 @@
 import { type ContentFolder, contentFolder } from '../io/content-folder.ts';
 import type { Progress } from '../io/know-files.ts';
 import { type Kept, nothingKept } from '../pipeline/kept.ts';
-import type { Memory } from '../text/memory.ts';
+import { type Memory, memoryFor } from '../text/memory.ts';
 import { assembler, type Snapshot } from './assemble.ts';
 
 export interface Workspace {
   readonly folder: ContentFolder;
   readonly memory: Memory;
+  /** Digest of the program. */
+  readonly program: string;
   /** What one build leaves to the next. */
   readonly kept: Kept;
   readonly snapshot: () => Snapshot;
@@ -25,18 +27,28 @@ export interface OpenOptions {
   /** Absolute path of the content folder. */
   readonly path: string;
   readonly memory: Memory;
+  /** Digest of the program: what another one made of the same files is not taken. */
+  readonly program: string;
   /** Hears of photos that are looked at. */
   readonly onPhotos?: Progress;
 }
 
 /** Opens a content folder: reads, parses and links it, as far as the memory does not know the outcome. */
-export const openWorkspace = async ({ path, memory, onPhotos }: OpenOptions): Promise<Workspace> => {
-  const folder = contentFolder(path, memory, onPhotos);
+export const openWorkspace = async ({
+  path,
+  memory: whole,
+  program,
+  onPhotos,
+}: OpenOptions): Promise<Workspace> => {
+  // A photo that was looked at is known to every program: looking takes longest of all.
+  const folder = contentFolder(path, whole, onPhotos);
+  const memory = memoryFor(program, whole);
   const { assemble } = assembler(memory, folder.readText);
   let snapshot = await assemble(await folder.look());
   return {
     folder,
     memory,
+    program,
     kept: nothingKept(),
     snapshot: () => snapshot,
     update: async (paths) => {

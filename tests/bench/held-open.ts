@@ -32,7 +32,7 @@ const checkPublished = (outcome: BuildOutcome): void => {
 };
 
 const timesOf = async (memory: Memory): Promise<readonly EditTime[]> => {
-  const workspace = await openWorkspace({ path, memory });
+  const workspace = await openWorkspace({ path, memory, program: 'held open' });
   const templates = readTemplates({ own, scripts });
   const pictures = rememberedPictures(join(beside('.lidlore'), 'pictures'));
   const build = (): Promise<BuildOutcome> =>
@@ -41,7 +41,6 @@ const timesOf = async (memory: Memory): Promise<readonly EditTime[]> => {
       folders: { site: beside('site'), backroom: beside('backroom') },
       templates,
       pictures,
-      program: 'held open',
     });
   const articleOf = (story: string): string => {
     const cycle = workspace.snapshot().box?.cycles.find(({ id }) => story.startsWith(`cycles/${id}/`));

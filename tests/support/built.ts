@@ -5,6 +5,7 @@ import { type ParcelsReader, parcelsReader } from '../../src/content/parcels.ts'
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
 import { isParcels, type KnownFile } from '../../src/io/know-files.ts';
 import { openMemory } from '../../src/io/memory/open-memory.ts';
+import { programDigest } from '../../src/io/program.ts';
 import { readTemplates } from '../../src/io/read-templates.ts';
 import type { Moment } from '../../src/model/box.ts';
 import { dateInZone } from '../../src/model/calendar.ts';
@@ -129,7 +130,7 @@ export const siteOf = async (files: Files, asOf: Moment): Promise<BuiltSite> => 
 /** Builds a content folder as of a moment. `cache` is the folder of what earlier builds remember. */
 export const siteOfFolder = async (path: string, cache: string, asOf: Moment): Promise<BuiltSite> => {
   const memory = openMemory(cache);
-  const workspace = await openWorkspace({ path, memory });
+  const workspace = await openWorkspace({ path, memory, program: programDigest() });
   const snapshot = workspace.snapshot();
   const site = await siteFrom(withLists(snapshot, await readLists(workspace, asOf), asOf, memory), snapshot);
   memory.close();

@@ -1,8 +1,10 @@
 /** The demo's whole box, and what channels are given of a box, as a build has them. */
+
 import { join } from 'node:path';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import type { PrivateInput, PublicInput } from '../../src/channels/channel.ts';
 import { openMemory } from '../../src/io/memory/open-memory.ts';
+import { programDigest } from '../../src/io/program.ts';
 import { readTemplates } from '../../src/io/read-templates.ts';
 import type { Box, Moment } from '../../src/model/box.ts';
 import { unsealed } from '../../src/model/seal.ts';
@@ -16,7 +18,9 @@ const root = join(import.meta.dirname, '../..');
 export const demoBox = async (cache: string): Promise<Box> => {
   // It stays open, because stories are read from it when somebody asks for them.
   const memory = openMemory(cache);
-  const { box, diagnostics } = (await openWorkspace({ path: join(root, 'content'), memory })).snapshot();
+  const { box, diagnostics } = (
+    await openWorkspace({ path: join(root, 'content'), memory, program: programDigest() })
+  ).snapshot();
   if (!box) throw new Error(`Expected the demo to be a box: ${JSON.stringify(diagnostics)}`);
   memory.flush();
   return box;

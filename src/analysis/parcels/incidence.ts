@@ -91,13 +91,16 @@ const varianceAt = (endings: readonly Ending[], at: number): number => {
   return Math.max(0, sum);
 };
 
+/** What is left of a whole; rounding leaves a hair of what is nothing. */
+const rest = (arrived: number): number => (arrived > 1 - 1e-12 ? 0 : 1 - arrived);
+
 /** The curve of a histogram. */
 export const curveOf = (histogram: Histogram): Curve => {
   const endings = endingsOf(histogram);
   const steps = endings.flatMap(({ day, atRisk, delivered, arrived }, at): readonly Step[] =>
     delivered === 0
       ? []
-      : [{ day, atRisk, delivered, missing: Math.max(0, 1 - arrived), variance: varianceAt(endings, at) }],
+      : [{ day, atRisk, delivered, missing: rest(arrived), variance: varianceAt(endings, at) }],
   );
   return { steps, last: histogram.at(-1)?.day ?? 0 };
 };
@@ -110,8 +113,7 @@ export const standardError = ({ variance }: Step): number => Math.sqrt(variance)
  * "log-log".
  */
 export const logLogLimits = ({ missing, variance }: Step): Limits | undefined => {
-  // Rounding leaves a hair of what is nothing.
-  if (missing <= 1e-12 || missing >= 1) return undefined;
+  if (missing <= 0 || missing >= 1) return undefined;
   const spread = (Z * Math.sqrt(variance)) / (missing * Math.abs(Math.log(missing)));
   return { lower: missing ** Math.exp(spread), upper: missing ** Math.exp(-spread) };
 };
