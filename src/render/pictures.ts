@@ -45,8 +45,8 @@ export interface PictureParts {
     readonly width: number;
     readonly height: number;
     readonly alt: string;
-    /** The mean colour as a style declaration: stands in the picture's place until it has loaded. */
-    readonly style?: string;
+    /** The mean colour, `#rrggbb`: stands in the picture's place until it has loaded. */
+    readonly tint?: string;
     readonly eager: boolean;
     readonly class?: string;
   };
@@ -168,7 +168,7 @@ export const pictureParts = (
       width: widest.picture.width,
       height: widest.picture.height,
       alt,
-      style: `background-color:${picture.tint}`,
+      tint: picture.tint,
       eager,
       ...classes,
     },
@@ -193,7 +193,7 @@ export const pictureMarkup = (
   );
   const classes = img.class === undefined ? '' : html` class="${img.class}"`;
   const loading = img.eager ? html`fetchpriority="high"` : html`loading="lazy"`;
-  const imgTag = html`<img${classes} src="${img.src}" srcset="${img.srcset}" sizes="${img.sizes}" width="${img.width}" height="${img.height}" alt="${img.alt}" ${loading} decoding="async" style="${img.style}">`;
+  const imgTag = html`<img${classes} src="${img.src}" srcset="${img.srcset}" sizes="${img.sizes}" width="${img.width}" height="${img.height}" alt="${img.alt}" ${loading} decoding="async" data-tint="${img.tint}">`;
   return { html: html`<picture>${joinHtml(sourceTags)}${imgTag}</picture>`, outputs };
 };
 
