@@ -5,6 +5,7 @@ import { schemesOf } from '../render/colours.ts';
 import { escapeHtml } from '../render/html.ts';
 import type { MadeDocument } from '../render/output.ts';
 import { DARK_ICON_PATH, ICON_PATH } from '../render/page.ts';
+import { logoPicture } from '../render/pictures.ts';
 import { type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
 
 interface IconData {
@@ -29,7 +30,7 @@ const asset = (path: string, { templates }: Tools): MadeDocument<Diagnostic> => 
   return { content };
 };
 
-/** The style sheets, fonts and pictures of templates/, and the icons. */
+/** The style sheets, fonts and pictures of templates/, the icons and the logo. */
 export const assets: PlanningChannel<'site'> = {
   name: 'assets',
   where: 'site',
@@ -45,5 +46,6 @@ export const assets: PlanningChannel<'site'> = {
         ),
       ),
     ],
+    pictures: settings.logo ? [logoPicture(settings.logo)] : [],
   }),
 };

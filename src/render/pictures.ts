@@ -203,6 +203,17 @@ export const widestPath = (picture: PictureSource, layout: PictureLayout): strin
   return rendition(picture, width, heightAt(width, picture, layout), 'jpeg').path;
 };
 
+/** Pixels of a logo's longer side: an icon of JSON Feed 1.1 is best 512, and a letter shows it at a quarter of that. */
+const LOGO_SIDE = 512;
+
+/** The one file of a logo, whole. What may have see-through parts stays a PNG, which every mail program shows. */
+export const logoPicture = (logo: PictureSource): PictureOutput => {
+  const share = Math.min(1, LOGO_SIDE / Math.max(logo.width, logo.height));
+  const pixels = (length: number): number => Math.max(1, Math.round(length * share));
+  const format = /\.(?:jpe?g|hei[cf])$/i.test(logo.file) ? 'jpeg' : 'png';
+  return rendition(logo, pixels(logo.width), pixels(logo.height), format);
+};
+
 /** The picture of a link preview: 1200 × 630 pixels or, from a smaller photo, the largest of that shape. */
 export const socialPicture = (picture: PictureSource): PictureOutput => {
   const share = Math.min(1, picture.width / SOCIAL_WIDTH, picture.height / SOCIAL_HEIGHT);
