@@ -119,7 +119,7 @@ export const plannedFragment = <Data>(
  * Content-Security-Policy may hold no style. Its content goes to `pageText`.
  */
 export const colourSheet = (palette: readonly string[]): PlannedFragment =>
-  plannedFragment('colours', palette, (colours) => ({ content: schemeStyle(colours) }), {
+  plannedFragment(`colours ${palette.join(' ')}`, palette, (colours) => ({ content: schemeStyle(colours) }), {
     pathOf: colourSheetPath,
   });
 

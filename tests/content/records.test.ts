@@ -145,7 +145,7 @@ describe('a box', () => {
         .map(async (path) => ({ path, text: await readFile(join(dir, path), 'utf8') })),
     );
     const photos = paths
-      .filter((path) => path.endsWith('.jpg'))
+      .filter((path) => /\.(?:jpg|png)$/.test(path))
       .map((path) => ({ path, hash: path, width: 1280, height: 1600, tint: '#888888', dominant: '#888888' }));
     const { value, diagnostics } = wholeBox({ texts, photos, paths });
     const findings = diagnostics.filter(({ weight }) => weight !== 'note');
