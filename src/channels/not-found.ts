@@ -10,6 +10,7 @@ import {
 import { assetPath, colourSheetPath } from '../render/assets.ts';
 import { documentText } from '../render/document.ts';
 import type { MadeDocument } from '../render/output.ts';
+import { DARK_ICON_PATH, ICON_PATH } from '../render/page.ts';
 import { type SiteFacts, siteFactsOf } from '../render/site-facts.ts';
 import { typeset } from '../render/typeset.ts';
 import { defined } from '../text/defined.ts';
@@ -30,6 +31,8 @@ const notFoundView = ({ site, newest }: NotFoundData, words: Wording['site'], st
     name,
     /** Each from the root of its host, whichever of the site's names the page was asked of. */
     styles: styles.map((path) => rootedAddress(site, path)),
+    icon: rootedAddress(site, ICON_PATH),
+    darkIcon: rootedAddress(site, DARK_ICON_PATH),
     home: absoluteAddress(site, HOME_PATH),
     catalogue: absoluteAddress(site, CATALOGUE_PATH),
     newest: newest && {

@@ -17,7 +17,7 @@ import type {
   Thing,
   WebSite,
 } from 'schema-dts';
-import type { CallKind, Cycle, Item, Subscription } from '../model/box.ts';
+import type { CallKind, Cycle, Item, Picture, Subscription } from '../model/box.ts';
 import { isoInstant, lastChanged } from '../model/calendar.ts';
 import type { Call } from '../model/calls.ts';
 import type { OpenCycle } from '../model/seal.ts';
@@ -33,7 +33,7 @@ import {
   itemDestination,
 } from './addresses.ts';
 import { type Html, trusted } from './html.ts';
-import { logoPicture, type PictureSource, socialPicture } from './pictures.ts';
+import { logoPicture, socialPicture } from './pictures.ts';
 import { scriptJson } from './script-data.ts';
 import type { SiteFacts } from './site-facts.ts';
 
@@ -50,7 +50,7 @@ const pixels = (value: number): QuantitativeValue => ({
   unitCode: 'E37',
 });
 
-const logoObject = (site: SiteFacts, logo: PictureSource): ImageObject => {
+const logoObject = (site: SiteFacts, logo: Picture): ImageObject => {
   const { path, picture } = logoPicture(logo);
   const address = absoluteAddress(site, path);
   return {
@@ -58,6 +58,7 @@ const logoObject = (site: SiteFacts, logo: PictureSource): ImageObject => {
     '@id': `${site.url}#logo`,
     url: address,
     contentUrl: address,
+    caption: logo.alt,
     width: pixels(picture.width),
     height: pixels(picture.height),
   };
