@@ -1,12 +1,13 @@
 /** The style sheet, the fonts and the site's icons. */
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { BoxSettings } from '../model/box.ts';
 import { publishedAssets } from '../render/assets.ts';
 import { schemesOf } from '../render/colours.ts';
 import { escapeHtml } from '../render/html.ts';
 import type { MadeDocument } from '../render/output.ts';
 import { DARK_ICON_PATH, ICON_PATH } from '../render/page.ts';
 import { logoPicture } from '../render/pictures.ts';
-import { type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
+import { type PlannedDocument, type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
 
 interface IconData {
   readonly name: string;
@@ -23,6 +24,9 @@ const icon = ({ name, palette, dark }: IconData): MadeDocument<Diagnostic> => {
   };
 };
 
+const iconDocument = (path: string, { name, palette }: BoxSettings, dark: boolean): PlannedDocument =>
+  plannedDocument(path, 'asset', { name, palette, dark }, icon);
+
 /** A file of templates/, by the path that bears its hash. */
 const asset = (path: string, { templates }: Tools): MadeDocument<Diagnostic> => {
   const content = publishedAssets(templates).get(path);
@@ -37,14 +41,8 @@ export const assets: PlanningChannel<'site'> = {
   plan: ({ box: { settings }, templates }) => ({
     documents: [
       ...[...publishedAssets(templates).keys()].map((path) => plannedDocument(path, 'asset', path, asset)),
-      ...[false, true].map((dark) =>
-        plannedDocument(
-          dark ? DARK_ICON_PATH : ICON_PATH,
-          'asset',
-          { name: settings.name, palette: settings.palette, dark },
-          icon,
-        ),
-      ),
+      iconDocument(ICON_PATH, settings, false),
+      iconDocument(DARK_ICON_PATH, settings, true),
     ],
     pictures: settings.logo ? [logoPicture(settings.logo)] : [],
   }),

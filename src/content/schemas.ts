@@ -19,6 +19,7 @@ import {
   price,
   text,
   wholeNumber,
+  wholePicture,
 } from './fields.ts';
 import { isDatePattern } from './parcel-dates.ts';
 import { CALL_KINDS, CATEGORIES, CLIP_LENGTHS, PIECES } from './vocabulary.ts';
@@ -45,8 +46,6 @@ const clockTime = is(
   (value) => /^(?:(?:\d{1,2}:)?[0-5]?\d:[0-5]\d|\d{1,5})$/.test(value),
   'a time in the recording, as 4:10',
 );
-/** A logo is shown whole and has no caption. */
-const logo = v.strictObject({ file: text, alt: text }, 'a logo as {file: …, alt: …}');
 /** The fields of box.md. */
 export const boxSchema = v.strictObject({
   name: described(text, 'The box’s name'),
@@ -87,12 +86,7 @@ export const boxSchema = v.strictObject({
     ),
   ),
   palette: v.optional(described(colours, 'The box’s own colours, one to five')),
-  logo: v.optional(
-    described(
-      v.union([text, logo], 'the name of a file, or {file: …, alt: …}'),
-      'The box’s logo, a picture in content/photos/ (best a PNG with nothing behind the drawing, 512 pixels on its longer side): told to search engines, in the feeds and at the head of the letter, where one that is twice as wide as high stands for the name: a file’s name, or file and alt',
-    ),
-  ),
+  logo: v.optional(described(wholePicture, 'Its logo in content/photos/, best a PNG of 512 pixels')),
   subscription: v.optional(
     described(
       v.strictObject(

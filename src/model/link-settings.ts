@@ -5,7 +5,8 @@ import { type BoxRecord, WEEKDAYS } from '../content/schemas.ts';
 import { CALL_KINDS } from '../content/vocabulary.ts';
 import type { Checked, Diagnostic, Location, ReportFinding } from '../diagnostics/diagnostic.ts';
 import { defined, exact } from '../text/defined.ts';
-import type { BoxSettings, CallKind, CallTerms, Picture, RevealHabit, Subscription } from './box.ts';
+import type { BoxSettings, CallKind, CallTerms, RevealHabit, Subscription } from './box.ts';
+import { linkLogo } from './link-logo.ts';
 import { type LinkTargets, linkStory, sourceOf } from './link-stories.ts';
 import { moneyOf } from './money.ts';
 import { recordPicture } from './pictures.ts';
@@ -60,45 +61,6 @@ const subscriptionOf = (
   });
 };
 
-/**
- * Pixels that each side of a logo needs to be taken up: what search engines ask of an organization's logo (their
- * published guidance, from memory).
- */
-const LEAST_LOGO = 112;
-
-const isDrawing = (file: string): boolean => /\.(?:svgz?|pdf|ai|eps)$/i.test(file);
-
-/** The logo that box.md names; mail programs show no drawing, so it is a picture of pixels. */
-const logoOf = (
-  record: Usable<BoxRecord>,
-  written: NonNullable<BoxRecord['logo']>,
-  { photos }: LinkTargets,
-  report: ReportFinding,
-): Picture | undefined => {
-  const named = typeof written === 'string' ? { file: written, alt: record.value.name } : written;
-  const location = record.locationOf(['logo']);
-  if (isDrawing(named.file)) {
-    report({
-      weight: 'must fix',
-      rule: 'logo-drawing',
-      location,
-      message: `Unexpected logo \`${named.file}\`, expected a picture of pixels, as a PNG`,
-      fix: 'Export it as a PNG, 512 pixels on its longer side, with nothing behind it: mail programs show no drawings',
-    });
-    return undefined;
-  }
-  const logo = recordPicture(photos, '', named, location, report);
-  if (logo && Math.min(logo.width, logo.height) < LEAST_LOGO)
-    report({
-      weight: 'look at',
-      rule: 'logo-small',
-      location,
-      message: `Unexpected logo of ${logo.width} × ${logo.height} pixels, expected ${LEAST_LOGO} or more each way`,
-      fix: 'Export it larger, best 512 pixels on its longer side: search engines leave out a smaller one',
-    });
-  return logo;
-};
-
 const settingsOf = (record: Usable<BoxRecord>, targets: LinkTargets, report: ReportFinding): BoxSettings => {
   const { value } = record;
   const calls = callsOf(value.calls ?? {});
@@ -133,7 +95,7 @@ const settingsOf = (record: Usable<BoxRecord>, targets: LinkTargets, report: Rep
     pieces: value.pieces,
     pace: value.pace,
     clip: value.clip,
-    logo: value.logo === undefined ? undefined : logoOf(record, value.logo, targets, report),
+    logo: value.logo === undefined ? undefined : linkLogo(record, value.logo, targets.photos, report),
     subscription: value.subscription && subscriptionOf(record, value.subscription, targets, report),
     story: linkStory(record, targets, undefined, report),
     source: sourceOf(record),

@@ -1,6 +1,7 @@
 /** Picture markup together with the files it names, so that the two cannot disagree. */
 
 import type { Picture } from '../model/box.ts';
+import { LEAST_LOGO } from '../model/link-logo.ts';
 import { itemAt, lastOf } from '../text/item-at.ts';
 import { relativeAddress } from './addresses.ts';
 import { type Html, html, joinHtml } from './html.ts';
@@ -203,12 +204,14 @@ export const widestPath = (picture: PictureSource, layout: PictureLayout): strin
   return rendition(picture, width, heightAt(width, picture, layout), 'jpeg').path;
 };
 
-/** Pixels of a logo's longer side: an icon of JSON Feed 1.1 is best 512, and a letter shows it at a quarter of that. */
+/** Pixels of a logo's longer side: an icon of JSON Feed 1.1 is best 512, and a letter shows half of that at most. */
 const LOGO_SIDE = 512;
 
 /** The one file of a logo, whole. What may have see-through parts stays a PNG, which every mail program shows. */
 export const logoPicture = (logo: PictureSource): PictureOutput => {
-  const share = Math.min(1, LOGO_SIDE / Math.max(logo.width, logo.height));
+  const [longer, shorter] = [Math.max(logo.width, logo.height), Math.min(logo.width, logo.height)];
+  // Lettering may be longer, so that it is high enough.
+  const share = Math.min(1, Math.max(LOGO_SIDE / longer, LEAST_LOGO / shorter));
   const pixels = (length: number): number => Math.max(1, Math.round(length * share));
   const format = /\.(?:jpe?g|hei[cf])$/i.test(logo.file) ? 'jpeg' : 'png';
   return rendition(logo, pixels(logo.width), pixels(logo.height), format);
