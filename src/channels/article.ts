@@ -25,7 +25,13 @@ import type { Templates } from '../render/templates.ts';
 import { typeset } from '../render/typeset.ts';
 import { defined } from '../text/defined.ts';
 import { longDate } from '../text/long-date.ts';
-import { type PlanningChannel, type PublicInput, plannedDocument, type Tools } from './channel.ts';
+import {
+  colourSheet,
+  type PlanningChannel,
+  type PublicInput,
+  plannedDocument,
+  type Tools,
+} from './channel.ts';
 
 /** The article before or after, as this one names it at its end. */
 interface Neighbour {
@@ -127,7 +133,11 @@ const productsOf = ({ site, cycle, items }: ArticleFacts): ReadonlyMap<string, L
     ]),
   );
 
-const articlePage = (data: ArticleData, { templates, wording }: Tools): MadeDocument<Diagnostic> => {
+const articlePage = (
+  data: ArticleData,
+  { templates, wording }: Tools,
+  [colours = '']: readonly string[],
+): MadeDocument<Diagnostic> => {
   const { frame, facts } = data;
   const { cycle, site } = facts;
   const drawing: Drawing = {
@@ -149,7 +159,7 @@ const articlePage = (data: ArticleData, { templates, wording }: Tools): MadeDocu
       title: cycle.title,
       description: cycle.summary,
       type: 'article',
-      palette: cycle.palette,
+      colours,
       body,
       published: isoInstant(revealedAt(cycle)),
       modified: mendedOn(cycle, site.timeZone) && lastChanged(cycle, site.timeZone),
@@ -181,7 +191,7 @@ const planned = ({ box, asOf }: PublicInput, frames: Frames, position: number) =
     previous: neighbourOf(box.cycles[position - 1]),
     next: neighbourOf(box.cycles[position + 1]),
   });
-  return [plannedDocument(articlePath(cycle), 'page', data, articlePage)];
+  return [plannedDocument(articlePath(cycle), 'page', data, articlePage, [colourSheet(cycle.palette)])];
 };
 
 /** An article for each unsealed cycle. */

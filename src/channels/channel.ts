@@ -6,6 +6,8 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment } from '../model/box.ts';
 import type { Completeness } from '../model/carried.ts';
 import type { OpenBox } from '../model/seal.ts';
+import { colourSheetPath } from '../render/assets.ts';
+import { schemeStyle } from '../render/colours.ts';
 import type { MadeDocument, PictureOutput, Step, Where } from '../render/output.ts';
 import type { Templates } from '../render/templates.ts';
 import type { Wording } from '../wording/wording.ts';
@@ -111,6 +113,15 @@ export const plannedFragment = <Data>(
   ...more,
   make: (tools, contents) => make(data, tools, contents),
 });
+
+/**
+ * The style sheet of a palette's colours, published by itself: a page that is served with a strict
+ * Content-Security-Policy may hold no style. Its content goes to `pageText`.
+ */
+export const colourSheet = (palette: readonly string[]): PlannedFragment =>
+  plannedFragment(`colours ${palette.join(' ')}`, palette, (colours) => ({ content: schemeStyle(colours) }), {
+    pathOf: colourSheetPath,
+  });
 
 /** What a channel wants of a box: documents to be made, pictures that no document of it names, and its findings. */
 export interface ChannelPlan {

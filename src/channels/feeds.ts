@@ -13,7 +13,7 @@ import { atomText, type Feed, type FeedEntry, jsonFeedText } from '../render/fee
 import { leadPlate } from '../render/layouts.ts';
 import type { MadeDocument } from '../render/output.ts';
 import { FEED_PATH, ICON_PATH, JSON_FEED_PATH } from '../render/page.ts';
-import { awayPicture } from '../render/pictures.ts';
+import { awayPicture, logoPicture } from '../render/pictures.ts';
 import { framesOf } from '../render/site-facts.ts';
 import { typeset } from '../render/typeset.ts';
 import { type PlanningChannel, plannedDocument, plannedFragment, type Tools } from './channel.ts';
@@ -82,6 +82,19 @@ const entryOf = (settings: BoxSettings, cycle: OpenCycle): Omit<FeedEntry, 'cont
   };
 };
 
+/** A side this much longer than the other still passes for square. */
+const SQUARE = 1.25;
+
+const logoAddresses = (settings: BoxSettings): Pick<Feed, 'logo' | 'squareLogo'> => {
+  if (!settings.logo) return {};
+  const { width, height } = settings.logo;
+  const logo = absoluteAddress(settings, logoPicture(settings.logo).path);
+  return {
+    logo,
+    ...(Math.max(width, height) <= SQUARE * Math.min(width, height) ? { squareLogo: logo } : {}),
+  };
+};
+
 interface FeedData extends Omit<Feed, 'entries'> {
   /** Their contents are the fragments', in the same order. */
   readonly entries: readonly Omit<FeedEntry, 'content'>[];
@@ -115,6 +128,7 @@ export const feeds: PlanningChannel<'site'> = {
       author: settings.author,
       home: absoluteAddress(settings, HOME_PATH),
       icon: absoluteAddress(settings, ICON_PATH),
+      ...logoAddresses(settings),
       atomAddress: absoluteAddress(settings, FEED_PATH),
       jsonAddress: absoluteAddress(settings, JSON_FEED_PATH),
       // A feed must say when it changed (RFC 4287 §4.1.1), even one that has told of nothing yet.

@@ -15,7 +15,7 @@ import { homeGraph, jsonLdScript, type ListedPage } from '../render/structured-d
 import { typeset } from '../render/typeset.ts';
 import { defined } from '../text/defined.ts';
 import type { Wording } from '../wording/wording.ts';
-import { type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
+import { colourSheet, type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
 
 const SHOWN = 12;
 
@@ -33,13 +33,11 @@ interface ShownCycle {
 /** The newest cycle, at the head of the page. */
 interface NewestCycle {
   readonly summary: string;
-  readonly palette: readonly string[];
   readonly wholeBox?: Picture;
 }
 
 interface HomeData {
   readonly frame: PageFrame;
-  readonly palette: readonly string[];
   readonly about: Story;
   readonly stories: StoryFacts;
   readonly subscription?: Subscription;
@@ -114,7 +112,11 @@ declare module '../render/templates.ts' {
   }
 }
 
-const homePage = (data: HomeData, { templates, wording }: Tools): MadeDocument<Diagnostic> => {
+const homePage = (
+  data: HomeData,
+  { templates, wording }: Tools,
+  [colours = '']: readonly string[],
+): MadeDocument<Diagnostic> => {
   const { frame, stories, subscription, newest, shown } = data;
   const { site } = frame;
   const about = renderStory(data.about.tree, {
@@ -141,7 +143,7 @@ const homePage = (data: HomeData, { templates, wording }: Tools): MadeDocument<D
       description: site.description,
       type: 'website',
       styles: ['lists.css'],
-      palette: newest?.palette ?? data.palette,
+      colours,
       body,
       social,
       graph: jsonLdScript(homeGraph({ site, call: frame.call, subscription, articles: data.articles })),
@@ -168,15 +170,14 @@ export const home: PlanningChannel<'site'> = {
     const newestFirst = [...cycles].reverse();
     const data: HomeData = defined({
       frame: framesOf(box, asOf).frame(),
-      palette: settings.palette,
       about: settings.story,
       stories: storyFactsOf(box, [settings.story]),
       subscription: settings.subscription,
-      newest:
-        newest && defined({ summary: newest.summary, palette: newest.palette, wholeBox: newest.wholeBox }),
+      newest: newest && defined({ summary: newest.summary, wholeBox: newest.wholeBox }),
       shown: newestFirst.slice(0, SHOWN).map(shownCycle),
       articles: newestFirst.map((cycle) => ({ name: cycle.title, to: { path: articlePath(cycle) } })),
     });
-    return { documents: [plannedDocument(HOME_PATH, 'page', data, homePage)] };
+    const colours = colourSheet(newest?.palette ?? settings.palette);
+    return { documents: [plannedDocument(HOME_PATH, 'page', data, homePage, [colours])] };
   },
 };

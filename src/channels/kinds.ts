@@ -29,7 +29,7 @@ import { defined } from '../text/defined.ts';
 import { digestOf } from '../text/digest.ts';
 import { remembered } from '../text/remembered.ts';
 import type { Wording } from '../wording/wording.ts';
-import { type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
+import { colourSheet, type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
 
 /** As many as a search result has room for. */
 const NAMED_IN_SUMMARY = 5;
@@ -66,7 +66,6 @@ interface KindList {
 interface KindData {
   readonly frame: PageFrame;
   readonly call: CallFacts;
-  readonly palette: readonly string[];
   readonly kind: string;
   readonly path: string;
   /** Newest cycle first, each cycle in its own order. */
@@ -150,7 +149,11 @@ declare module '../render/templates.ts' {
   }
 }
 
-const kindPage = (data: KindData, tools: Tools): MadeDocument<Diagnostic> => {
+const kindPage = (
+  data: KindData,
+  tools: Tools,
+  [colours = '']: readonly string[],
+): MadeDocument<Diagnostic> => {
   const { frame, kind, path, entries, changed } = data;
   const { site } = frame;
   const { render } = tools.templates;
@@ -169,7 +172,7 @@ const kindPage = (data: KindData, tools: Tools): MadeDocument<Diagnostic> => {
       description: summary,
       type: 'website',
       styles: ['lists.css'],
-      palette: data.palette,
+      colours,
       body,
       social,
       graph: jsonLdScript(
@@ -221,7 +224,7 @@ export const kinds: PlanningChannel<'site'> = {
   name: 'kinds',
   where: 'site',
   plan: ({ box, asOf }) => {
-    const { palette } = box.settings;
+    const colours = colourSheet(box.settings.palette);
     const frames = framesOf(box, asOf);
     const [frame, call] = [frames.frame(), frames.call()];
     const groups = kindsWithPage(box);
@@ -234,7 +237,6 @@ export const kinds: PlanningChannel<'site'> = {
     const dataOf = (group: KindGroup): KindData => ({
       frame,
       call,
-      palette,
       kind: group.kind,
       path: groupPath(group),
       entries: entriesOf(box, group, asOf),
@@ -246,7 +248,9 @@ export const kinds: PlanningChannel<'site'> = {
       listed,
     });
     return {
-      documents: groups.map((group) => plannedDocument(groupPath(group), 'page', dataOf(group), kindPage)),
+      documents: groups.map((group) =>
+        plannedDocument(groupPath(group), 'page', dataOf(group), kindPage, [colours]),
+      ),
     };
   },
 };

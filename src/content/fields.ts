@@ -63,6 +63,12 @@ export const picture = v.strictObject(
   'a picture as {file: …, alt: …}',
 );
 
+/** A picture that is shown whole and has no caption. */
+export const wholePicture = v.union(
+  [text, v.strictObject({ file: text, alt: text })],
+  'the name of a file, or {file: …, alt: …}',
+);
+
 /** A field with its line in the table of fields. */
 export const described = <T extends v.GenericSchema>(schema: T, description: string) =>
   v.pipe(schema, v.description(description));

@@ -19,6 +19,7 @@ import {
   price,
   text,
   wholeNumber,
+  wholePicture,
 } from './fields.ts';
 import { isDatePattern } from './parcel-dates.ts';
 import { CALL_KINDS, CATEGORIES, CLIP_LENGTHS, PIECES } from './vocabulary.ts';
@@ -85,6 +86,7 @@ export const boxSchema = v.strictObject({
     ),
   ),
   palette: v.optional(described(colours, 'The box’s own colours, one to five')),
+  logo: v.optional(described(wholePicture, 'Its logo in content/photos/, best a PNG of 512 pixels')),
   subscription: v.optional(
     described(
       v.strictObject(

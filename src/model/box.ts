@@ -122,6 +122,7 @@ export interface BoxSettings {
   /** Months from one cycle to the next. */
   readonly everyMonths: number;
   readonly palette: readonly string[];
+  readonly logo?: Picture;
   readonly subscription?: Subscription;
   readonly calls: Partial<Record<CallKind, CallTerms>>;
   readonly call: CallKind;

@@ -6,6 +6,7 @@ import { CALL_KINDS } from '../content/vocabulary.ts';
 import type { Checked, Diagnostic, Location, ReportFinding } from '../diagnostics/diagnostic.ts';
 import { defined, exact } from '../text/defined.ts';
 import type { BoxSettings, CallKind, CallTerms, RevealHabit, Subscription } from './box.ts';
+import { linkLogo } from './link-logo.ts';
 import { type LinkTargets, linkStory, sourceOf } from './link-stories.ts';
 import { moneyOf } from './money.ts';
 import { recordPicture } from './pictures.ts';
@@ -94,6 +95,7 @@ const settingsOf = (record: Usable<BoxRecord>, targets: LinkTargets, report: Rep
     pieces: value.pieces,
     pace: value.pace,
     clip: value.clip,
+    logo: value.logo === undefined ? undefined : linkLogo(record, value.logo, targets.photos, report),
     subscription: value.subscription && subscriptionOf(record, value.subscription, targets, report),
     story: linkStory(record, targets, undefined, report),
     source: sourceOf(record),

@@ -98,7 +98,8 @@ const carryOut = async (documents: readonly KeyedDocument[], making: Making): Pr
         where,
         path: named.path,
         step: 'asset',
-        key: named.key,
+        // The path follows from the content, so it is all there is to know: two palettes may give the same colours.
+        key: digestOf('named', named.path),
         content: async () => making.memory.recall(named.key) ?? partOf(document, named.key, making),
       });
     pictures.push(...facts.pictures);

@@ -47,6 +47,10 @@ export const relativeAddress = (fromPage: string, toPath: string): string => {
 export const absoluteAddress = ({ url }: Pick<BoxSettings, 'url'>, path: string): string =>
   path === HOME_PATH ? url : url + encoded(path);
 
+/** A site path's address from the root of its host, for a page that is served at any depth: `/box/icon.svg`. */
+export const rootedAddress = (site: Pick<BoxSettings, 'url'>, path: string): string =>
+  new URL(absoluteAddress(site, path)).pathname;
+
 /** Where a record stands on the site: a page, and for an item its section there. */
 export interface Destination {
   /** Site path. */

@@ -10,6 +10,9 @@ export const hashedPath = (path: string, content: string | Uint8Array): string =
   return `assets/${path.slice(0, dot)}.${shortHash(content)}${path.slice(dot)}`;
 };
 
+/** Site path of the style sheet that holds a page's colours and nothing else; pages of the same colours share it. */
+export const colourSheetPath = (text: string): string => hashedPath('colours.css', text);
+
 const isStyle = (asset: Asset): boolean => asset.path.endsWith('.css');
 
 const styleText = (asset: Asset, assets: readonly Asset[]): string =>

@@ -2,7 +2,7 @@
 import { schemeStyle } from './colours.ts';
 import { type Html, htmlSource, trusted } from './html.ts';
 
-/** The page's colours as an element. Its text is made of our own names and computed colours. */
+/** The colours of a page that is one file by itself, as the back room's are. Its text is made of our own names and computed colours. */
 export const schemeElement = (palette: readonly string[]): Html =>
   trusted(`<style>${schemeStyle(palette)}</style>`);
 

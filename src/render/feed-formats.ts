@@ -26,7 +26,11 @@ export interface Feed {
   readonly lang: string;
   readonly author: string;
   readonly home: string;
+  /** Small: beside a title. */
   readonly icon: string;
+  readonly logo?: string;
+  /** The logo where it is about square, as JSON Feed 1.1 asks of its `icon`. */
+  readonly squareLogo?: string;
   readonly atomAddress: string;
   readonly jsonAddress: string;
   readonly updated: string;
@@ -57,7 +61,12 @@ export const atomText = (feed: Feed): string =>
 <link rel="alternate" type="text/html" href="${feed.home}"/>
 <link rel="alternate" type="application/feed+json" href="${feed.jsonAddress}"/>
 <icon>${feed.icon}</icon>
-<updated>${feed.updated}</updated>
+${
+  feed.logo === undefined
+    ? ''
+    : xml`<logo>${feed.logo}</logo>
+`
+}<updated>${feed.updated}</updated>
 <author><name>${feed.author}</name></author>
 ${feed.entries.map(atomEntry)}</feed>`);
 
@@ -69,6 +78,7 @@ export const jsonFeedText = (feed: Feed): string => {
     description: feed.description,
     home_page_url: feed.home,
     feed_url: feed.jsonAddress,
+    ...(feed.squareLogo === undefined ? {} : { icon: feed.squareLogo }),
     favicon: feed.icon,
     language: feed.lang,
     authors: [{ name: feed.author }],

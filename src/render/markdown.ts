@@ -139,7 +139,7 @@ const pictureElements = ({ sources, img }: PictureParts): readonly Element[] => 
     alt: img.alt,
     loading: 'lazy',
     decoding: 'async',
-    style: img.style,
+    dataTint: img.tint,
   }),
 ];
 

@@ -2,8 +2,8 @@
 
 import type { Wording } from '../wording/wording.ts';
 import { absoluteAddress, CATALOGUE_PATH, HOME_PATH, relativeAddress } from './addresses.ts';
-import { assetPath } from './assets.ts';
-import { documentText, schemeElement } from './document.ts';
+import { assetPath, colourSheetPath } from './assets.ts';
+import { documentText } from './document.ts';
 import type { Html } from './html.ts';
 import { type PictureSource, socialPicture } from './pictures.ts';
 import type { PageFrame } from './site-facts.ts';
@@ -24,7 +24,8 @@ interface PageInput {
   readonly title: string;
   readonly description: string;
   readonly type: 'article' | 'website';
-  readonly palette: readonly string[];
+  /** Text of the style sheet that holds its colours. */
+  readonly colours: string;
   readonly body: Html;
   /** The page's graph as a script element. */
   readonly graph: Html;
@@ -39,6 +40,8 @@ interface PageInput {
 
 /** Site path of the icon. */
 export const ICON_PATH = 'icon.svg';
+/** Site path of the icon for who has asked for dark colours. */
+export const DARK_ICON_PATH = 'icon-dark.svg';
 /** Site path of the Atom feed. */
 export const FEED_PATH = 'feed.xml';
 /** Site path of the JSON feed. */
@@ -88,10 +91,10 @@ const pageView = (input: PageInput, { templates, wording }: PageTools) => {
     modified: input.modified,
     social: socialView(input),
     locale: site.lang.replace('-', '_'),
-    styles: published(['site.css', ...(input.styles ?? [])]),
+    styles: [link(colourSheetPath(input.colours)), ...published(['site.css', ...(input.styles ?? [])])],
     fonts: published(FIRST_FONTS),
-    scheme: schemeElement(input.palette),
     icon: link(ICON_PATH),
+    darkIcon: link(DARK_ICON_PATH),
     feed: link(FEED_PATH),
     jsonFeed: link(JSON_FEED_PATH),
     jsonLd: input.graph,

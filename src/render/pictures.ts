@@ -1,6 +1,7 @@
 /** Picture markup together with the files it names, so that the two cannot disagree. */
 
 import type { Picture } from '../model/box.ts';
+import { LEAST_LOGO } from '../model/link-logo.ts';
 import { itemAt, lastOf } from '../text/item-at.ts';
 import { relativeAddress } from './addresses.ts';
 import { type Html, html, joinHtml } from './html.ts';
@@ -45,8 +46,8 @@ export interface PictureParts {
     readonly width: number;
     readonly height: number;
     readonly alt: string;
-    /** The mean colour as a style declaration: stands in the picture's place until it has loaded. */
-    readonly style?: string;
+    /** The mean colour, `#rrggbb`: stands in the picture's place until it has loaded. */
+    readonly tint?: string;
     readonly eager: boolean;
     readonly class?: string;
   };
@@ -168,7 +169,7 @@ export const pictureParts = (
       width: widest.picture.width,
       height: widest.picture.height,
       alt,
-      style: `background-color:${picture.tint}`,
+      tint: picture.tint,
       eager,
       ...classes,
     },
@@ -193,7 +194,7 @@ export const pictureMarkup = (
   );
   const classes = img.class === undefined ? '' : html` class="${img.class}"`;
   const loading = img.eager ? html`fetchpriority="high"` : html`loading="lazy"`;
-  const imgTag = html`<img${classes} src="${img.src}" srcset="${img.srcset}" sizes="${img.sizes}" width="${img.width}" height="${img.height}" alt="${img.alt}" ${loading} decoding="async" style="${img.style}">`;
+  const imgTag = html`<img${classes} src="${img.src}" srcset="${img.srcset}" sizes="${img.sizes}" width="${img.width}" height="${img.height}" alt="${img.alt}" ${loading} decoding="async" data-tint="${img.tint}">`;
   return { html: html`<picture>${joinHtml(sourceTags)}${imgTag}</picture>`, outputs };
 };
 
@@ -201,6 +202,19 @@ export const pictureMarkup = (
 export const widestPath = (picture: PictureSource, layout: PictureLayout): string => {
   const width = fittingWidths(picture, layout).at(-1) as number;
   return rendition(picture, width, heightAt(width, picture, layout), 'jpeg').path;
+};
+
+/** Pixels of a logo's longer side: an icon of JSON Feed 1.1 is best 512, and a letter shows half of that at most. */
+const LOGO_SIDE = 512;
+
+/** The one file of a logo, whole. What may have see-through parts stays a PNG, which every mail program shows. */
+export const logoPicture = (logo: PictureSource): PictureOutput => {
+  const [longer, shorter] = [Math.max(logo.width, logo.height), Math.min(logo.width, logo.height)];
+  // Lettering may be longer, so that it is high enough.
+  const share = Math.min(1, Math.max(LOGO_SIDE / longer, LEAST_LOGO / shorter));
+  const pixels = (length: number): number => Math.max(1, Math.round(length * share));
+  const format = /\.(?:jpe?g|hei[cf])$/i.test(logo.file) ? 'jpeg' : 'png';
+  return rendition(logo, pixels(logo.width), pixels(logo.height), format);
 };
 
 /** The picture of a link preview: 1200 × 630 pixels or, from a smaller photo, the largest of that shape. */

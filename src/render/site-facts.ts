@@ -8,13 +8,15 @@ import { articlePath } from './addresses.ts';
 /** The settings that every public page is made with. */
 export type SiteFacts = Pick<
   BoxSettings,
-  'name' | 'url' | 'lang' | 'timeZone' | 'description' | 'email' | 'postalAddress' | 'profiles'
+  'name' | 'url' | 'lang' | 'timeZone' | 'description' | 'email' | 'postalAddress' | 'profiles' | 'logo'
 >;
 
 /** The same object for the same settings, and frozen, so that it is hashed once. */
 export const siteFactsOf = remembered((settings: BoxSettings): SiteFacts => {
-  const { name, url, lang, timeZone, description, email, postalAddress, profiles } = settings;
-  return Object.freeze(defined({ name, url, lang, timeZone, description, email, postalAddress, profiles }));
+  const { name, url, lang, timeZone, description, email, postalAddress, profiles, logo } = settings;
+  return Object.freeze(
+    defined({ name, url, lang, timeZone, description, email, postalAddress, profiles, logo }),
+  );
 });
 
 /** What stands around the text of every page. */

@@ -35,7 +35,7 @@ export const storySchema = (idPrefix: string): Schema => {
         'height',
         ['loading', 'lazy'],
         ['decoding', 'async'],
-        ['style', /^background-color:#[0-9a-f]{6}$/i],
+        ['dataTint', /^#[0-9a-f]{6}$/i],
       ],
       ...Object.fromEntries(headings.map((name) => [name, [['className', 'visually-hidden']]])),
     },

@@ -5,6 +5,7 @@ import type {
   BreadcrumbList,
   CollectionPage,
   Graph,
+  ImageObject,
   ItemAvailability,
   ItemList,
   ListItem,
@@ -16,7 +17,7 @@ import type {
   Thing,
   WebSite,
 } from 'schema-dts';
-import type { CallKind, Cycle, Item, Subscription } from '../model/box.ts';
+import type { CallKind, Cycle, Item, Picture, Subscription } from '../model/box.ts';
 import { isoInstant, lastChanged } from '../model/calendar.ts';
 import type { Call } from '../model/calls.ts';
 import type { OpenCycle } from '../model/seal.ts';
@@ -32,7 +33,7 @@ import {
   itemDestination,
 } from './addresses.ts';
 import { type Html, trusted } from './html.ts';
-import { socialPicture } from './pictures.ts';
+import { logoPicture, socialPicture } from './pictures.ts';
 import { scriptJson } from './script-data.ts';
 import type { SiteFacts } from './site-facts.ts';
 
@@ -42,12 +43,34 @@ const subscriptionId = (site: SiteFacts): string => `${site.url}#subscription`;
 
 const graphOf = (things: readonly Thing[]): Graph => ({ '@context': 'https://schema.org', '@graph': things });
 
+/** UN/CEFACT common code (Recommendation 20) of a pixel. */
+const pixels = (value: number): QuantitativeValue => ({
+  '@type': 'QuantitativeValue',
+  value,
+  unitCode: 'E37',
+});
+
+const logoObject = (site: SiteFacts, logo: Picture): ImageObject => {
+  const { path, picture } = logoPicture(logo);
+  const address = absoluteAddress(site, path);
+  return {
+    '@type': 'ImageObject',
+    '@id': `${site.url}#logo`,
+    url: address,
+    contentUrl: address,
+    caption: logo.alt,
+    width: pixels(picture.width),
+    height: pixels(picture.height),
+  };
+};
+
 const organization = (site: SiteFacts): Organization => ({
   '@type': 'Organization',
   '@id': organizationId(site),
   name: site.name,
   url: site.url,
   description: site.description,
+  ...(site.logo ? { logo: logoObject(site, site.logo) } : {}),
   ...(site.email === undefined ? {} : { email: site.email }),
   ...(site.postalAddress
     ? { address: { '@type': 'PostalAddress', ...site.postalAddress } satisfies PostalAddressLd }

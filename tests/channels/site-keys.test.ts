@@ -49,8 +49,10 @@ const all = async (whole: Box, asOf: number): Promise<ReadonlyMap<string, Kept>>
   for (const channel of channels)
     for (const { planned, content, result } of await madeOf(channel.plan(input), input)) {
       const name = 'path' in planned ? planned.path : planned.name;
-      expect(kept.has(name), `one ${name}`).toBe(false);
-      kept.set(name, { key: keyOf(name, planned, 'one program'), made: JSON.stringify([content, result]) });
+      const key = keyOf(name, planned, 'one program');
+      // Pages of the same colours name the same sheet; else nothing is made twice.
+      expect(kept.get(name)?.key ?? key, `one ${name}`).toBe(key);
+      kept.set(name, { key, made: JSON.stringify([content, result]) });
     }
   return kept;
 };
@@ -159,6 +161,7 @@ const edit: fc.Arbitrary<Edit> = fc.oneof(
   fc.tuple(position, word).map(([p, w]) => ofCycle(p, () => ({ peek: { text: w } }))),
   fc.tuple(position, fc.constantFrom('spare', 'waitList')).map(([p, call]) => ofCycle(p, () => ({ call }))),
   position.map((p) => ofCycle(p, () => ({ updated: '2026-08-01' }))),
+  position.map((p) => ofCycle(p, () => ({ palette: ['#803020'] }))),
   position.map((p) => ofCycle(p, () => ({ reveal: Date.UTC(2028, 0, 1) }))),
   position.map((p) => ofCycle(p, () => ({ hero: picture({ hash: 'c'.repeat(64) }) }))),
   position.map(
@@ -168,6 +171,7 @@ const edit: fc.Arbitrary<Edit> = fc.oneof(
   word.map((w) => ofSettings({ name: w })),
   word.map((w) => ofSettings({ description: w, story: storyOf('box.md', w) })),
   fc.constant(ofSettings({ palette: ['#204060'], email: 'hello@sillandsprig.example' })),
+  fc.constant(ofSettings({ logo: picture({ file: 'photos/logo.png' }) })),
   fc.constant(ofSettings({ calls: { spare: { address: 'https://x.example/', text: 'Spares' } } })),
   fc.constant(ofSettings({ url: 'https://sillandsprig.example/box/' })),
 );
@@ -239,6 +243,16 @@ describe('the data of the public channels', () => {
       'searched records of 2026-04',
       'searched words of 2026-04',
       'stories-1',
+    ]);
+  });
+
+  test('change with a cycle’s colours in its article and their style sheet alone', async () => {
+    expect(await changedBy(ofCycle(1, () => ({ palette: ['#803020'] })))).toEqual([
+      'boxes/2026-02-a.html',
+      'colours #803020',
+      'feed entry 2026-02',
+      'feed.json',
+      'feed.xml',
     ]);
   });
 

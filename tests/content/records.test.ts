@@ -133,6 +133,38 @@ describe('a cycle', () => {
 });
 
 describe('a box', () => {
+  const withLogo = (logo: string, [width, height]: readonly [number, number] = [800, 800]) => {
+    const photos = [
+      { path: 'photos/logo.png', hash: 'a', width, height, tint: '#888888', dominant: '#888888' },
+    ];
+    const files = { ...box(item('')), 'box.md': BOX.replace('call: join', `call: join\nlogo: ${logo}`) };
+    return wholeBox(sourcesOf({ ...files, 'photos/logo.svg': '<svg/>', 'photos/note.txt': '' }, photos));
+  };
+
+  test('has a logo by the name of a file, which says the box’s name, or with words of its own', () => {
+    expect(withLogo('logo.png').diagnostics).toEqual([]);
+    expect(withLogo('logo.png').value?.settings.logo).toMatchObject({
+      file: 'photos/logo.png',
+      alt: 'A Box',
+    });
+    const told = withLogo('{file: logo.png, alt: A teapot}');
+    expect(told.value?.settings.logo).toMatchObject({ alt: 'A teapot' });
+  });
+
+  test.each([
+    ['logo.svg', [800, 800], 'must fix logo-drawing 11:1'],
+    ['Logo.PDF', [800, 800], 'must fix logo-drawing 11:1'],
+    ['lgoo.png', [800, 800], 'must fix photo-missing 11:1'],
+    ['note.txt', [800, 800], 'must fix photo-missing 11:1'],
+    ['logo.png', [800, 111], 'look at logo-small 11:1'],
+    ['{file: logo.png, alt: A teapot, caption: A pot}', [800, 800], 'must fix logo 11:1'],
+  ] as const)('with the logo %s of %s pixels is found at fault', (logo, size, finding) => {
+    const { diagnostics } = withLogo(logo, size);
+    expect(
+      diagnostics.map(({ weight, rule, location: at }) => `${weight} ${rule} ${at.line}:${at.column}`),
+    ).toEqual([finding]);
+  });
+
   test('of the demo gives no finding but notes', async () => {
     const dir = join(import.meta.dirname, '../../content');
     const paths = (await readdir(dir, { recursive: true, withFileTypes: true }))
@@ -145,7 +177,7 @@ describe('a box', () => {
         .map(async (path) => ({ path, text: await readFile(join(dir, path), 'utf8') })),
     );
     const photos = paths
-      .filter((path) => path.endsWith('.jpg'))
+      .filter((path) => /\.(?:jpg|png)$/.test(path))
       .map((path) => ({ path, hash: path, width: 1280, height: 1600, tint: '#888888', dominant: '#888888' }));
     const { value, diagnostics } = wholeBox({ texts, photos, paths });
     const findings = diagnostics.filter(({ weight }) => weight !== 'note');

@@ -56,7 +56,7 @@ describe('a story', () => {
     expect(htmlSource(html)).toMatch(
       /^<figure><picture><source .*><img .*><\/picture><figcaption>It’s brass<\/figcaption><\/figure>/,
     );
-    expect(htmlSource(html)).toContain('style="background-color:#8a9a7b"');
+    expect(htmlSource(html)).toContain('data-tint="#8a9a7b"');
     expect(htmlSource(html)).toContain('loading="lazy"');
     const named = new Set(htmlSource(html).match(/pictures\/[^\s",]+/g));
     expect(named).toEqual(new Set(outputs.map((output) => output.path)));

@@ -19,7 +19,7 @@ describe('picture markup', () => {
       /<source type="image\/avif" srcset="\.\.\/pictures\/mister-1-400\.[0-9a-f]{10}\.avif 400w, \.\.\/pictures\/mister-1-800\.[0-9a-f]{10}\.avif 800w" sizes="\(min-width: 60rem\) 24rem, 100vw">/,
     );
     expect(source).toContain('width="800" height="533"');
-    expect(source).toContain('loading="lazy" decoding="async" style="background-color:#8a9a7b"');
+    expect(source).toContain('loading="lazy" decoding="async" data-tint="#8a9a7b"');
   });
   test('names the widest JPEG where one file stands for the picture', () => {
     for (const shown of [picture(), picture({ width: 300, height: 200 })])

@@ -12,7 +12,7 @@ import {
   weightOf,
 } from '../../src/render/structured-data.ts';
 import { en } from '../../src/wording/en.ts';
-import { box, cycle, item, settings } from '../support/box.ts';
+import { box, cycle, item, picture, settings } from '../support/box.ts';
 import { checkJsonLd } from '../support/schema-org.ts';
 
 const full = item({
@@ -36,6 +36,7 @@ const whole = box({
     email: 'hello@sillandsprig.example',
     postalAddress: { streetAddress: '1 Lane', addressCountry: 'GB' },
     profiles: ['https://social.example/sill'],
+    logo: picture({ file: 'photos/logo.png', width: 1500, height: 600, alt: 'Sill & Sprig' }),
     subscription: { name: 'The box', price: { amount: '29.00', currency: 'GBP' } },
   }),
   cycles: [cycle({ items: [full] })],
@@ -114,6 +115,26 @@ describe('structured data', () => {
       expect.stringMatching(/^availability of Offer may not be/),
     ]);
   });
+  test('the box’s logo is the organization’s, with the size of its file', () => {
+    const address = expect.stringMatching(
+      /^https:\/\/sillandsprig\.example\/pictures\/logo-512\.\w{10}\.png$/,
+    );
+    const pixels = (value: number) => ({ '@type': 'QuantitativeValue', value, unitCode: 'E37' });
+    const logo = {
+      '@type': 'ImageObject',
+      '@id': 'https://sillandsprig.example/#logo',
+      url: address,
+      contentUrl: address,
+      caption: 'Sill & Sprig',
+      width: pixels(512),
+      height: pixels(205),
+    };
+    for (const graph of [home, article(), kind])
+      expect(graph).toMatchObject({
+        '@graph': expect.arrayContaining([expect.objectContaining({ '@type': 'Organization', logo })]),
+      });
+  });
+
   test('an item that is sold out, or was never spare, has no offer', () => {
     expect(JSON.stringify(article())).toContain('"Offer"');
     expect(JSON.stringify(article([item()]))).not.toContain('"Offer"');

@@ -100,8 +100,10 @@ describe.each(box.cycles.map((cycle) => ({ id: cycle.id, cycle })))('the letter 
     expect(bodiesOf(read(id, 'letter.eml'))).toEqual([read(id, 'letter.txt'), read(id, 'letter.html')]);
   });
 
-  test('shows only JPEGs by full addresses, which are in the site unless it is sealed', () => {
-    const html = read(id, 'letter.html');
+  test('shows only JPEGs by full addresses, which are in the site unless it is sealed, below the logo', () => {
+    const [head = '', ...logos] = read(id, 'letter.html').split(/<img class="logo"[^>]*>/);
+    expect(logos.length).toBe(1);
+    const html = head + logos.join('');
     const shown = [...html.matchAll(/<img[^>]* src="([^"]*)"[^>]* alt="([^"]+)"/g)].map(([, src]) => src);
     expect(shown.length).toBe([...html.matchAll(/<img/g)].length);
     expect(shown.length).toBeGreaterThan(cycle.items.length);

@@ -128,10 +128,10 @@ describeWith('nginx', 'nginx-light', 'under a sub-path of a static server', () =
   afterAll(() => server?.stop());
 
   test('every page and everything it names is served', async () => {
-    const wanted = new Set(
-      pages.filter(({ path }) => path !== '404.html').map(({ path }) => new URL(path, base).href),
-    );
-    for (const { path, text } of pages)
+    const served = pages.filter(({ path }) => path !== '404.html');
+    const wanted = new Set(served.map(({ path }) => new URL(path, base).href));
+    // The page for an address that leads nowhere names things from the root of its own host: hosting.test.ts asks there.
+    for (const { path, text } of served)
       for (const address of addressesIn(text).filter(isInternal))
         wanted.add(new URL(address, new URL(path, base)).href.split('#')[0] as string);
     const missing: string[] = [];
@@ -146,6 +146,6 @@ describeWith('nginx', 'nginx-light', 'under a sub-path of a static server', () =
 
 test('the 404 page names nothing relative to itself, since a host serves it anywhere', () => {
   const text = pages.find(({ path }) => path === '404.html')?.text ?? '';
-  expect(addressesIn(text).filter(isInternal)).toEqual([]);
+  expect(addressesIn(text).filter((address) => isInternal(address) && !address.startsWith('/'))).toEqual([]);
   expect(addressesIn(text).length).toBeGreaterThan(1);
 });

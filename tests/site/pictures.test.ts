@@ -10,11 +10,13 @@ const pictures = filesBelow(site).filter((path) => path.startsWith('pictures/'))
 
 /**
  * Where a picture ends by its own account: JPEG's end-of-image marker (ITU-T T.81 B.1.1.3), the size that RIFF
- * states (RFC 9649), the last box of an ISOBMFF file (ISO/IEC 14496-12). Decoders pass over what follows.
+ * states (RFC 9649), PNG's IEND (ISO/IEC 15948 11.2.5), the last box of an ISOBMFF file (ISO/IEC 14496-12). Decoders pass over what follows.
  */
 const endOf = (path: string, bytes: Buffer): number => {
   if (path.endsWith('.jpg')) return bytes.indexOf(Buffer.from([0xff, 0xd9])) + 2;
   if (path.endsWith('.webp')) return bytes.readUInt32LE(4) + 8;
+  // Its name and its checksum.
+  if (path.endsWith('.png')) return bytes.lastIndexOf('IEND') + 8;
   if (path.endsWith('.avif')) {
     let at = 0;
     for (let size = 1; size > 0 && at + 8 <= bytes.length; at += size) size = bytes.readUInt32BE(at);

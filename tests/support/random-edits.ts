@@ -1,6 +1,6 @@
 /** A small box, and edits of every sort that its owner could make between two builds. */
 import { existsSync } from 'node:fs';
-import { cp, mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { copyFile, cp, mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { photo } from '../io/photos.ts';
 import type { Chance } from './seeded.ts';
@@ -242,6 +242,17 @@ export const EDITS: readonly RandomEdit[] = [
       setKey(text, 'palette', `["#${['5f7358', '7a3b2e', '27415f'][chance.below(3)]}"]`),
     ),
   ),
+  edit('a logo', async (root, chance) => {
+    const cycles = await cyclesOf(root);
+    if (cycles.length === 0) return false;
+    const photo = join(root, 'content/cycles', chance.one(cycles), 'photos/thing.jpg');
+    if (!existsSync(photo)) return false;
+    await mkdir(join(root, 'content/photos'), { recursive: true });
+    await copyFile(photo, join(root, 'content/photos/logo.jpg'));
+    return rewrite(join(root, 'content/box.md'), (text) =>
+      setKey(text, 'logo', chance.share() < 0.2 ? undefined : 'logo.jpg'),
+    );
+  }),
   edit('a call of its own', (root, chance) =>
     someCycle(root, chance, (text) => setKey(text, 'call', chance.one([undefined, 'join', 'waitList']))),
   ),

@@ -19,23 +19,22 @@ const freePort = (): Promise<number> =>
     });
   });
 
-/** Serves a folder under a path that begins and ends in `/`, compressed as hosts do. Rejects when nginx does not answer. */
-export const serveFolder = async (folder: string, path = '/'): Promise<StaticServer> => {
+/** What of nginx's settings is the test's own: where it writes, and that it ends with the test. */
+const surroundings = (dir: string, http: string): string =>
+  `${process.getuid?.() === 0 ? 'user root;' : ''} daemon off; pid ${dir}/pid; error_log stderr;
+events {} http {
+access_log off; client_body_temp_path ${dir}/a; proxy_temp_path ${dir}/b; fastcgi_temp_path ${dir}/c; uwsgi_temp_path ${dir}/d; scgi_temp_path ${dir}/e;
+${http} }`;
+
+/**
+ * Runs nginx with what `http` gives for a port of this machine to stand in its `http` block; `path` is one that it must
+ * answer. Rejects when it does not.
+ */
+export const serveWith = async (http: (port: number) => string, path = '/'): Promise<StaticServer> => {
   const dir = await mkdtemp(join(tmpdir(), 'lidlore-nginx-'));
   const port = await freePort();
   const base = `http://127.0.0.1:${port}${path}`;
-  await writeFile(
-    join(dir, 'nginx.conf'),
-    `${process.getuid?.() === 0 ? 'user root;' : ''} daemon off; pid ${dir}/pid; error_log stderr;
-events {} http {
-types { text/html html; text/css css; text/javascript js; image/svg+xml svg; image/avif avif; image/webp webp; image/jpeg jpg; font/woff2 woff2; application/xml xml; application/json json; text/plain txt; }
-charset utf-8; charset_types text/html text/css text/javascript application/xml application/json text/plain;
-gzip on; gzip_comp_level 6; gzip_types text/css text/javascript image/svg+xml application/xml application/json text/plain;
-access_log off; client_body_temp_path ${dir}/a; proxy_temp_path ${dir}/b; fastcgi_temp_path ${dir}/c; uwsgi_temp_path ${dir}/d; scgi_temp_path ${dir}/e;
-server { listen 127.0.0.1:${port};
-location ${path} { alias ${folder}/; }
-${path === '/' ? `location /assets/ { alias ${folder}/assets/; expires max; }` : ''} } }`,
-  );
+  await writeFile(join(dir, 'nginx.conf'), surroundings(dir, http(port)));
   const server = spawn('nginx', ['-p', dir, '-c', join(dir, 'nginx.conf')], { stdio: 'ignore' });
   const stop = async (): Promise<void> => {
     server.kill();
@@ -54,3 +53,17 @@ ${path === '/' ? `location /assets/ { alias ${folder}/assets/; expires max; }` :
   await stop();
   throw new Error('nginx did not answer');
 };
+
+/** Serves a folder under a path that begins and ends in `/`, compressed as hosts do. Rejects when nginx does not answer. */
+export const serveFolder = (folder: string, path = '/'): Promise<StaticServer> =>
+  serveWith(
+    (
+      port,
+    ) => `types { text/html html; text/css css; text/javascript js; image/svg+xml svg; image/avif avif; image/webp webp; image/jpeg jpg; font/woff2 woff2; application/xml xml; application/json json; text/plain txt; }
+charset utf-8; charset_types text/html text/css text/javascript application/xml application/json text/plain;
+gzip on; gzip_comp_level 6; gzip_types text/css text/javascript image/svg+xml application/xml application/json text/plain;
+server { listen 127.0.0.1:${port};
+location ${path} { alias ${folder}/; }
+${path === '/' ? `location /assets/ { alias ${folder}/assets/; expires max; }` : ''} }`,
+    path,
+  );

@@ -14,14 +14,19 @@ import { linker, pageText } from '../../render/page.ts';
 import { framesOf, type PageFrame } from '../../render/site-facts.ts';
 import type { Asset, Templates } from '../../render/templates.ts';
 import { primaryLanguage } from '../../text/language-tag.ts';
-import { type PlannedDocument, type PlanningChannel, plannedDocument, type Tools } from '../channel.ts';
+import {
+  colourSheet,
+  type PlannedDocument,
+  type PlanningChannel,
+  plannedDocument,
+  type Tools,
+} from '../channel.ts';
 import { facetsFragment } from './facets.ts';
 import { HEAD_NAME, indexPath, searchFragments, storyName } from './search.ts';
 import { kindFragments, sectionFragment } from './sections.ts';
 
 interface CatalogueData {
   readonly frame: PageFrame;
-  readonly palette: readonly string[];
   /** Items. */
   readonly count: number;
   /** Cycles, those without an item too. */
@@ -87,9 +92,9 @@ declare module '../../render/templates.ts' {
 const cataloguePage = (
   data: CatalogueData,
   tools: Tools,
-  contents: readonly string[],
+  [colours = '', ...contents]: readonly string[],
 ): MadeDocument<Diagnostic> => {
-  const { frame, palette, count, cycleCount, sections } = data;
+  const { frame, count, cycleCount, sections } = data;
   const words = tools.wording.site.catalogue;
   const parts = partsOf(sections, contents);
   return {
@@ -101,7 +106,7 @@ const cataloguePage = (
         description: words.description(frame.site.name),
         type: 'website',
         styles: ['lists.css'],
-        palette,
+        colours,
         body: tools.templates.render('catalogue', catalogueView(data, parts, tools)),
         graph: parts.graph,
       },
@@ -142,13 +147,13 @@ export const catalogue: PlanningChannel<'site'> = {
     const onSale = items.filter((item) => spareOnSale(item, asOf, timeZone)).length;
     const data: CatalogueData = {
       frame: framesOf(box, asOf).frame(),
-      palette,
       count: items.length,
       cycleCount: box.cycles.length,
       sections: listed.length,
       ...(script !== undefined && { script }),
     };
     const of = [
+      colourSheet(palette),
       kinds.index,
       kinds.graph,
       ...listed.map((cycle) => sectionFragment(box, cycle, asOf)),

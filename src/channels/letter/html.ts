@@ -36,6 +36,12 @@ const themed: readonly { readonly name: string; readonly rule: (colours: Scheme)
 const rules = (colours: Scheme, after = ''): string =>
   themed.map(({ name, rule }) => `.${name}{${rule(colours)}${after}}`).join('\n');
 
+/**
+ * A logo keeps the light ground and ink in the dark too: it was drawn for paper, and its see-through parts would leave
+ * dark lines on a dark ground.
+ */
+const logoRule = ({ paper, ink }: Scheme): string => `.logo{background-color:${paper};color:${ink}}`;
+
 const letterView = (letter: Letter, head: LetterHead, darkRules: string, words: Wording['letter']) => ({
   ...letter,
   ...head,
@@ -57,5 +63,5 @@ export const letterHtml = (letter: Letter, head: LetterHead, { templates, wordin
     templates.render('letter', letterView(letter, head, rules(dark, '!important'), wording.letter)),
   );
   const style = htmlSource(templates.render('letter-style', {}));
-  return `<!doctype html>\n${withInlineStyles(page, `${style}\n${rules(light)}`)}`;
+  return `<!doctype html>\n${withInlineStyles(page, `${style}\n${rules(light)}\n${logoRule(light)}`)}`;
 };

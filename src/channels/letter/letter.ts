@@ -15,7 +15,14 @@ import { priceText } from '../../render/money.ts';
 import { typeset } from '../../render/typeset.ts';
 import { defined } from '../../text/defined.ts';
 import { sentencesOf } from '../../text/sentences.ts';
-import { itemPicture, type LetterPicture, peekPicture, topPicture } from './pictures.ts';
+import {
+  itemPicture,
+  type LetterLogo,
+  type LetterPicture,
+  letterLogo,
+  peekPicture,
+  topPicture,
+} from './pictures.ts';
 
 /** What a letter is made of. */
 export interface LetterInput {
@@ -42,6 +49,7 @@ export interface LetterItem {
 export interface Letter {
   readonly lang: string;
   readonly boxName: string;
+  readonly logo?: LetterLogo;
   readonly month: string;
   readonly theme: string;
   readonly title: string;
@@ -118,6 +126,7 @@ export const letterOf = (input: LetterInput, cautionText: CautionWords): Letter 
   return defined({
     lang,
     boxName: typeset(settings.name, lang),
+    logo: letterLogo(settings),
     month: monthName(cycle, lang),
     theme: typeset(cycle.theme, lang),
     title: typeset(cycle.title, lang),

@@ -125,7 +125,7 @@ const sheetView = ({ told, sealed }: LetterSheetData, made: Headed, bytes: numbe
       linesView(words.subjects, made.subjects, SUBJECT_LENGTH),
       linesView(words.preheaders, made.preheaders, PREHEADER_LENGTH),
     ],
-    publishFirst: words.publishFirst(letterFiles(cycle).length),
+    publishFirst: words.publishFirst(letterFiles(settings, cycle).length),
     formsEnd: words.forms.end(`${settings.name} <${senderOf(settings)}>`),
     oneClick: oneClick(settings),
     placeholder: settings.unsubscribe,

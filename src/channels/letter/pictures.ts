@@ -3,7 +3,7 @@ import type { BoxSettings, Cycle, Item, Picture } from '../../model/box.ts';
 import { absoluteAddress } from '../../render/addresses.ts';
 import { itemPlate, widePlate } from '../../render/layouts.ts';
 import type { PictureOutput } from '../../render/output.ts';
-import { awayPicture } from '../../render/pictures.ts';
+import { awayPicture, logoPicture } from '../../render/pictures.ts';
 
 /** A picture in the site, by its full address. */
 export interface LetterPicture {
@@ -62,8 +62,38 @@ export const itemPicture = (settings: BoxSettings, cycle: Cycle, item: Item): Le
 export const peekPicture = (settings: BoxSettings, cycle: Cycle): LetterPicture | undefined =>
   shownIn(settings, peekFile(cycle));
 
+/** A logo at the head of a letter, in CSS pixels. */
+export interface LetterLogo extends LetterPicture {
+  readonly width: number;
+  readonly height: number;
+  /** Whether it stands for the box's name; otherwise beside it. */
+  readonly isName: boolean;
+}
+
+/** From this width over height a logo is lettering, which says the name; a rounder one is a mark. */
+const LETTERING = 2;
+/** Most CSS pixels of each: lettering is as high as the name it stands for with room around, and fits a phone. */
+const MOST_LETTERING = { width: 260, height: 64 };
+const MOST_MARK = { width: 56, height: 56 };
+
+/** The box's logo at the head of a letter. */
+export const letterLogo = (settings: BoxSettings): LetterLogo | undefined => {
+  const { logo } = settings;
+  if (!logo) return undefined;
+  const { path, picture } = logoPicture(logo);
+  const isName = logo.width >= LETTERING * logo.height;
+  const most = isName ? MOST_LETTERING : MOST_MARK;
+  const share = Math.min(1, most.width / picture.width, most.height / picture.height);
+  const pixels = (length: number): number => Math.max(1, Math.round(length * share));
+  const [width, height] = [pixels(picture.width), pixels(picture.height)];
+  // The name beside a mark says what it is.
+  return { src: absoluteAddress(settings, path), alt: isName ? logo.alt : '', width, height, isName };
+};
+
 /** Every file that a cycle's letter names. No story is read for it. */
-export const letterFiles = (cycle: Cycle): readonly PictureOutput[] =>
-  [topFile(cycle), ...cycle.items.map((item) => itemFile(cycle, item)), peekFile(cycle)].flatMap((placed) =>
-    placed ? [placed.file] : [],
-  );
+export const letterFiles = ({ logo }: BoxSettings, cycle: Cycle): readonly PictureOutput[] => [
+  ...(logo ? [logoPicture(logo)] : []),
+  ...[topFile(cycle), ...cycle.items.map((item) => itemFile(cycle, item)), peekFile(cycle)].flatMap(
+    (placed) => (placed ? [placed.file] : []),
+  ),
+];

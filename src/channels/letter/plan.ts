@@ -40,5 +40,7 @@ export const planLetters = ({ box, asOf }: ChannelInput): ChannelPlan => {
 /** The pictures that the letters of a box name. */
 export const planLetterPictures = ({ box }: ChannelInput): ChannelPlan => ({
   documents: [],
-  pictures: makesPiece(box.settings, 'letter') ? box.cycles.flatMap(letterFiles) : [],
+  pictures: makesPiece(box.settings, 'letter')
+    ? box.cycles.flatMap((cycle) => letterFiles(box.settings, cycle))
+    : [],
 });
