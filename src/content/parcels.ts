@@ -228,7 +228,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
         weight: 'look at',
         rule: 'parcels-old',
         line: 1,
-        message: `Unexpected newest date ${dateOfDay(newest)} in a file read as of ${dateOfDay(asOf)}, expected a newer one while ${travelling} parcels are on their way`,
+        message: `Unexpected newest date ${dateOfDay(newest)} in a file read as of ${dateOfDay(asOf)}, expected a newer one while ${travelling === 1 ? '1 parcel is' : `${travelling} parcels are`} on the way`,
         fix: 'Export the file anew; or give the day it was made with --as-of, or say in its status what is lost',
       });
   };

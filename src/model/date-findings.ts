@@ -44,7 +44,7 @@ export const dateFindings = (
       rule: 'reveal-before-shipped',
       location: locationOf(['reveal']),
       message: `Unexpected reveal on ${revealed}, expected a day on or after ${shipped}, when the parcels left`,
-      fix: 'Mend `reveal` or `shipped`; `reveal: when delivered` waits for the parcels by itself',
+      fix: 'Mend `reveal` or `shipped`; `reveal: when-delivered` waits for the parcels by itself',
       related: { location: locationOf(['shipped']), message: 'the parcels left here' },
     });
   const from = firstDayOf(year, month, 0) - LEEWAY;

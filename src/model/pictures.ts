@@ -32,7 +32,9 @@ export const pictureAt = (
     const there = [...photos.byPath.keys()]
       .filter((other) => other.startsWith(folder))
       .map((other) => other.slice(folder.length));
-    const meant = nearest(name, there);
+    // Records are read from photos/ on, and whoever looks at the folder writes its name once more.
+    const isThere = photos.byPath.has(path.replace('photos/photos/', 'photos/'));
+    const meant = isThere ? name : nearest(name, there);
     const isFile = photos.paths.has(path);
     report({
       weight: 'must fix',

@@ -154,6 +154,21 @@ test('a picture that cannot be used is found at fault where it is named', () => 
   expect(rules(given)).toEqual(['photo-unusable 01-teapot.md:7:9']);
 });
 
+test('a photo that is named with its folder is told by what to write', () => {
+  const photo: PhotoSource = {
+    path: 'cycles/2026-01/photos/a.jpg',
+    hash: 'ab'.repeat(32),
+    width: 100,
+    height: 80,
+    tint: '#888888',
+    dominant: '#888888',
+  };
+  const { findings } = result({ item: 'image: {file: photos/a.jpg, alt: A teapot}\n', photos: [photo] });
+  expect(findings.map(({ rule, fix }) => [rule, fix])).toEqual([
+    ['photo-missing', 'Write `a.jpg`, or put the photo there'],
+  ]);
+});
+
 test('two cycles at one address are found at fault', () => {
   const second = `${CYCLE.replace('2026-01-06', '2026-02-06').replace('2026-01-20', '2026-02-20')}address: One\n---\n`;
   expect(rules({ cycle: 'address: one\n', more: { 'cycles/2026-02/cycle.md': second } })).toEqual([
