@@ -35,6 +35,8 @@ export interface Proved {
   readonly atAim: number;
   /** `shown` is its standing as reports show it. */
   readonly weakest?: { readonly name: string; readonly standing: number; readonly shown: string };
+  /** Items that say too little: they are not at the aim, whatever they stand at. */
+  readonly thin: number;
   readonly crowded: number;
   readonly rivals: number;
 }
@@ -148,6 +150,7 @@ const inShort = (
         shown: standingText(weakest.standing, aim),
       },
     }),
+    thin: items.filter(({ thin }) => thin).length,
     crowded: overRepeated.length,
     rivals: rivals.length,
   };

@@ -32,13 +32,14 @@ describe('a build says', () => {
       aim: 0.7,
       items: 5,
       atAim: 5,
+      thin: 0,
       crowded: 0,
       rivals: 0,
     };
     expect(build.proved(proof)).toBe('Proof of 2026-03, First Sowings: 5 of 5 items at the aim of 0.7.');
     const weakest = { name: 'Wooden dibber', shown: '0.52' };
-    expect(build.proved({ ...proof, atAim: 4, weakest, crowded: 1, rivals: 2 })).toBe(
-      'Proof of 2026-03, First Sowings: 4 of 5 items at the aim of 0.7; weakest Wooden dibber, 0.52; 1 crowded phrase; 2 rivals.',
+    expect(build.proved({ ...proof, atAim: 4, weakest, thin: 2, crowded: 1, rivals: 2 })).toBe(
+      'Proof of 2026-03, First Sowings: 4 of 5 items at the aim of 0.7; weakest Wooden dibber, 0.52; 2 thin stories; 1 crowded phrase; 2 rivals.',
     );
   });
 

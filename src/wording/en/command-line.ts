@@ -206,13 +206,15 @@ const build = {
     readonly items: number;
     readonly atAim: number;
     readonly weakest?: { readonly name: string; readonly shown: string };
+    readonly thin: number;
     readonly crowded: number;
     readonly rivals: number;
   }) => {
-    const { weakest, crowded, rivals } = proof;
+    const { weakest, thin, crowded, rivals } = proof;
     const parts = [
       `${proof.atAim} of ${counted(proof.items, 'item')} at the aim of ${proof.aim}`,
       ...(weakest ? [`weakest ${weakest.name}, ${weakest.shown}`] : []),
+      ...(thin > 0 ? [counted(thin, 'thin story', 'thin stories')] : []),
       ...(crowded > 0 ? [counted(crowded, 'crowded phrase')] : []),
       ...(rivals > 0 ? [counted(rivals, 'rival')] : []),
     ];
