@@ -36,14 +36,14 @@ export const proveCycle = async ({
   ...options
 }: ProveOptions): Promise<Proven> => {
   const workspace = await openWorkspace(options);
-  const { box: linked, cycleIds: cycles, diagnostics, facts } = workspace.snapshot();
+  const { box: linked, cycleIds: cycles, diagnostics, facts, shown } = workspace.snapshot();
   workspace.folder.remember();
   const id = cycle ?? cycles.at(-1);
   if (id === undefined || !linked?.cycles.some((one) => one.id === id)) return { diagnostics, cycles };
   const moment = momentFor(asOf, facts.timeZone);
   // A list of parcels says something to a proof only where a reveal waits for it.
   const lists = waitsForParcels(linked) ? await readLists(workspace, moment) : new Map();
-  const found = boxAsOf(linked, lists, moment);
+  const found = boxAsOf(linked, lists, shown, moment);
   const proof = await proofOf({
     ...found,
     diagnostics: [...diagnostics, ...found.diagnostics],
