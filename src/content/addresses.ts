@@ -30,7 +30,7 @@ const HEADER = ['address', 'what', 'first shown'] as const;
 const EXAMPLE = '`boxes/2026-03-first-sowings.html,article 2026-03,2026-03-19`';
 const MEND = 'Put the line back as it was, or take it out if nobody has ever seen that address';
 
-const ADDRESS = /^[^\s#?/][^\s#?]*\.html(?:#[^\s#]+)?$/;
+const ADDRESS = /^[^\s#?:/][^\s#?:]*\.html(?:#[^\s#]+)?$/;
 const WHAT = new RegExp(`^(${ADDRESS_SORTS.join('|')})(?: (\\d{4}-\\d{2}))?$`);
 
 /** As the table has it: `article 2026-03`, `kind`. */
@@ -55,6 +55,9 @@ const readCells = (addressCell: string, what: string): PublicAddress | undefined
   return { address, sort, ...(cycle !== undefined && { cycle }) };
 };
 
+/** Whether a build was stopped within the first line, so that there is no table yet. */
+const isBegun = (text: string): boolean => HEADER.join(',').startsWith(text);
+
 /** Columns of the table, by the titles of its first row; undefined where it is another table. */
 const columnsOf = (titles: readonly string[]): readonly number[] | undefined => {
   const [address = -1, what = -1, day = -1] = HEADER.map((column) =>
@@ -69,7 +72,7 @@ const columnsOf = (titles: readonly string[]): readonly number[] | undefined => 
  * writes the rest.
  */
 export const readAddresses = (source: TextSource | undefined): Checked<readonly ShownAddress[]> => {
-  if (!source) return { value: [], diagnostics: [] };
+  if (!source || isBegun(source.text)) return { value: [], diagnostics: [] };
   const { path: file, text } = source;
   const findings: RowFinding[] = [];
   const faulty = passedRows('addresses', findings, 'must fix');
@@ -131,7 +134,7 @@ interface TableForm {
   readonly delimiter: string;
 }
 
-/** How the table is written; undefined where there is no table yet. */
+/** How the table is written; undefined where no line stands in it. */
 const formOf = (text: string): TableForm | undefined => {
   let form: TableForm | undefined;
   const scanner = csvScanner({
@@ -158,12 +161,16 @@ export interface ToAdd {
  * kept. A last line that a stopped build left half written is completed where that can be done.
  */
 export const addressesToAdd = (text: string, shown: readonly PublicAddress[], day: string): ToAdd => {
-  const there = new Set(readAddresses({ path: '', text }).value.map(({ address }) => address));
-  const lacking = new Map(shown.map((one) => [one.address, one]));
-  for (const address of there) lacking.delete(address);
-  if (lacking.size === 0) return { count: 0, text: '' };
   const eol = /\r\n|\r|\n/.exec(text)?.[0] ?? '\n';
-  const form = formOf(text);
+  const lines = text.split(/\r\n|\r|\n/);
+  const half = lines.at(-1) ?? '';
+  const lacking = new Map(shown.map((one) => [one.address, one]));
+  for (const { address, firstShown, location } of readAddresses({ path: '', text }).value) {
+    const isHalf = half !== '' && location.line === lines.length && firstShown === undefined;
+    if (!isHalf) lacking.delete(address);
+  }
+  if (lacking.size === 0) return { count: 0, text: '' };
+  const form = isBegun(text) ? undefined : formOf(text);
   const { titles, delimiter } = form ?? { titles: HEADER, delimiter: ',' };
   const rows = [...lacking.values()].map((one) => {
     const cells = new Map<string, string>([
@@ -173,9 +180,9 @@ export const addressesToAdd = (text: string, shown: readonly PublicAddress[], da
     ]);
     return titles.map((title) => cells.get(foldCase(title)) ?? '').join(delimiter);
   });
-  const half = form ? (text.split(/[\r\n]/).at(-1) ?? '') : '';
+  if (!form) rows.unshift(HEADER.join(delimiter));
   const begun = half === '' ? -1 : rows.findIndex((row) => row.startsWith(half));
   if (begun >= 0) rows.unshift(...rows.splice(begun, 1).map((row) => row.slice(half.length)));
-  const before = !form ? `${HEADER.join(delimiter)}${eol}` : half !== '' && begun < 0 ? eol : '';
+  const before = half !== '' && begun < 0 ? eol : '';
   return { count: lacking.size, text: `${before}${rows.join(eol)}${eol}` };
 };

@@ -54,7 +54,10 @@ const toDiagnostic = (issue: Issue, schema: unknown, record: FrontMatter): Diagn
   return {
     weight: 'must fix',
     // A key that the author chose, as an address, names no rule.
-    rule: /^\p{L}[\p{L}\p{N}-]*$/u.test(key) ? key : String(parent.at(-1) ?? 'record'),
+    rule:
+      issue.path?.at(-1)?.origin !== 'key' && /^\p{L}[\p{L}\p{N}-]*$/u.test(key)
+        ? key
+        : String(parent.at(-1) ?? 'record'),
     location: record.locationOf(path),
     message: `Unexpected \`${shown(issue.input)}\`, expected ${issue.message}`,
   };

@@ -46,15 +46,22 @@ const mustFix = (
 const inBox = ({ settings }: Box, path: string, to: string): string =>
   line({ ...settings.formerly, [path]: to });
 
-/** A cycle that holds at least half of what was shown in a lost one: its folder was renamed. */
-const renamedTo = (box: Box, anchors: readonly string[]): Cycle | undefined =>
-  anchors.length === 0
-    ? undefined
-    : box.cycles.find(
-        ({ items }) =>
-          anchors.filter((anchor) => items.some((item) => anchorsOf(item).includes(anchor))).length * 2 >=
-          anchors.length,
-      );
+/** A cycle that was never shown and holds at least half of what was shown in a lost one: its folder was renamed. */
+const renamedTo = (box: Box, path: string, all: readonly ShownAddress[]): Cycle | undefined => {
+  const anchors = all.flatMap(({ address }) => {
+    const { path: page, fragment } = destinationFrom(address);
+    return page === path && fragment !== undefined ? [fragment] : [];
+  });
+  const shown = new Set(all.map(({ cycle }) => cycle));
+  const holds = ({ items }: Cycle, anchor: string): boolean =>
+    items.some((item) => anchorsOf(item).includes(anchor));
+  return box.cycles.find(
+    (cycle) =>
+      !shown.has(cycle.id) &&
+      anchors.length > 0 &&
+      anchors.filter((anchor) => holds(cycle, anchor)).length * 2 >= anchors.length,
+  );
+};
 
 /** The cycle's page has another address now. */
 const movedArticle = (cycle: Cycle, path: string, shown: ShownAddress): Diagnostic => {
@@ -81,11 +88,7 @@ const lostArticle = (
   const id = shown.cycle ?? '';
   const cycle = findCycle(box, id);
   if (cycle) return movedArticle(cycle, path, shown);
-  const anchors = all.flatMap(({ address }) => {
-    const { path: page, fragment } = destinationFrom(address);
-    return page === path && fragment !== undefined ? [fragment] : [];
-  });
-  const renamed = renamedTo(box, anchors);
+  const renamed = renamedTo(box, path, all);
   if (renamed) return movedArticle(renamed, path, shown);
   return mustFix(
     locationIn(box.settings.source, 'formerly'),
