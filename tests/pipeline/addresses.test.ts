@@ -130,6 +130,19 @@ describe('a cycle that is gone', () => {
     expect(mended.site.get('boxes/2026-01-crust.html')).toContain('url=../catalogue.html"');
   });
 
+  test('with its kinds too is sent on by one line for all of them', async () => {
+    const built = await build(gone);
+    expect(told(built)).toHaveLength(3);
+    const line = proposed(fixes(built));
+    expect([...line.matchAll(/"([^"]+)": /g)].map(([, path]) => path)).toEqual([
+      'boxes/2026-01-crust.html',
+      'kinds/flour-sieve.html',
+      'kinds/spoon.html',
+    ]);
+    const mended = await build({ ...gone, 'box.md': BOX.replace('call: join\n', `call: join\n${line}\n`) });
+    expect(told(mended)).toEqual([]);
+  });
+
   test('whose folder was renamed is found again by its things', async () => {
     const moved = Object.fromEntries(
       Object.entries(SHOWN_BOX)

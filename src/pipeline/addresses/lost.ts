@@ -42,10 +42,6 @@ const mustFix = (
   rule = 'address-lost',
 ): Diagnostic => ({ weight: 'must fix', rule, location, message, fix, related: shownHere(shown) });
 
-/** With `formerly` in box.md as it would be with one more address in it. */
-const inBox = ({ settings }: Box, path: string, to: string): string =>
-  line({ ...settings.formerly, [path]: to });
-
 /** A cycle that was never shown and holds at least half of what was shown in a lost one: its folder was renamed. */
 const renamedTo = (box: Box, path: string, all: readonly ShownAddress[]): Cycle | undefined => {
   const anchors = all.flatMap(({ address }) => {
@@ -79,56 +75,62 @@ const movedArticle = (cycle: Cycle, path: string, shown: ShownAddress): Diagnost
   );
 };
 
-const lostArticle = (
-  box: Box,
-  path: string,
-  shown: ShownAddress,
-  all: readonly ShownAddress[],
-): Diagnostic => {
-  const id = shown.cycle ?? '';
-  const cycle = findCycle(box, id);
-  if (cycle) return movedArticle(cycle, path, shown);
-  const renamed = renamedTo(box, path, all);
-  if (renamed) return movedArticle(renamed, path, shown);
-  return mustFix(
-    locationIn(box.settings.source, 'formerly'),
-    `Unexpected end of the box of ${id}, expected it at \`${path}\`: ${onDay(shown)}`,
-    `Bring cycles/${id}/ back; or write ${inBox(box, path, CATALOGUE_PATH)} here, and its address sends on to the catalogue`,
-    shown,
-    'cycle-removed',
-  );
-};
-
 /** The page of a kind whose name was changed, by its slug; the catalogue where none is like it. */
 const likeKind = (box: Box, slug: string): string => {
   const { lang } = box.settings;
   const groups = kindsWithPage(box);
   const key = kindKey(slug, lang);
   const last = key.split('-').at(-1) ?? '';
+  const like = nearest(
+    slug,
+    groups.map((group) => group.slug),
+  );
   const found =
     groups.find((group) => kindKey(group.slug, lang) === key) ??
-    groups.find(
-      (group) =>
-        group.slug ===
-        nearest(
-          slug,
-          groups.map((one) => one.slug),
-        ),
-    ) ??
-    groups.find((group) => kindKey(group.slug, lang).split('-').at(-1) === last);
+    groups.find((group) => kindKey(group.slug, lang).split('-').at(-1) === last) ??
+    groups.find((group) => group.slug === like);
   return found ? groupPath(found) : CATALOGUE_PATH;
 };
 
-const lostPage = (box: Box, path: string, shown: ShownAddress, all: readonly ShownAddress[]): Diagnostic => {
-  if (shown.cycle !== undefined) return lostArticle(box, path, shown, all);
+/** A page that is no longer made, with the cycle that tells of what it told, or the page that box.md may send it on to. */
+interface LostPage {
+  readonly path: string;
+  readonly shown: ShownAddress;
+  readonly now: Cycle | string;
+}
+
+const lostPage = (box: Box, path: string, shown: ShownAddress, all: readonly ShownAddress[]): LostPage => {
+  const { cycle, sort } = shown;
+  if (cycle !== undefined)
+    return { path, shown, now: findCycle(box, cycle) ?? renamedTo(box, path, all) ?? CATALOGUE_PATH };
   const slug = path.replace(/^.*\//, '').replace(/\.html$/, '');
-  const to = shown.sort === 'kind' ? likeKind(box, slug) : CATALOGUE_PATH;
-  return mustFix(
-    locationIn(box.settings.source, 'formerly'),
-    `Unexpected end of \`${path}\`, expected it to stay: ${onDay(shown)}`,
-    `Write ${inBox(box, path, to)} into box.md, and the address sends on${shown.sort === 'kind' ? '; or give the kind its old name back' : ' again'}`,
-    shown,
-  );
+  return { path, shown, now: sort === 'kind' ? likeKind(box, slug) : CATALOGUE_PATH };
+};
+
+/** What can be done about a page that no record of a cycle can send on. `all` is the line that sends on all of them. */
+const wayOut = ({ shown: { sort, cycle } }: LostPage, all: string): string => {
+  if (cycle !== undefined)
+    return `Bring cycles/${cycle}/ back; or write ${all} here, and its address sends on to the catalogue`;
+  return sort === 'kind'
+    ? `Write ${all} here, and the address sends on; or give the kind its old name back`
+    : `Write ${all} here, and the address sends on again`;
+};
+
+const lostPageFindings = ({ settings }: Box, lost: readonly LostPage[]): readonly Diagnostic[] => {
+  const byBox = lost.flatMap(({ path, now }) => (typeof now === 'string' ? [[path, now] as const] : []));
+  const all = line({ ...settings.formerly, ...Object.fromEntries(byBox) });
+  return lost.map((one) => {
+    const { path, shown, now } = one;
+    if (typeof now !== 'string') return movedArticle(now, path, shown);
+    const what = shown.cycle === undefined ? `\`${path}\`` : `the box of ${shown.cycle}`;
+    return mustFix(
+      locationIn(settings.source, 'formerly'),
+      `Unexpected end of ${what}, expected it to stay${shown.cycle === undefined ? '' : ` at \`${path}\``}: ${onDay(shown)}`,
+      wayOut(one, all),
+      shown,
+      shown.cycle === undefined ? 'address-lost' : 'cycle-removed',
+    );
+  });
 };
 
 /** The item that has most likely taken a lost one's place: the only one that came later, or the one most like it. */
@@ -207,14 +209,16 @@ export const lostAddresses = (
     const { path } = destinationFrom(one.address);
     if (!pages.has(path)) pages.set(path, one);
   }
-  const lostPages = [...pages].flatMap(([path, one]): readonly Diagnostic[] => {
-    if (kept.has(path)) return [];
+  const lost: LostPage[] = [];
+  const sealed: Diagnostic[] = [];
+  for (const [path, one] of pages) {
+    if (kept.has(path)) continue;
     const owner = ownerOf(box, path);
-    if (owner) return [sealedAgain(owner, path, one)];
+    if (owner) sealed.push(sealedAgain(owner, path, one));
     // A kind's page comes back with the cycle that is sealed again, and what box.md sends on has findings of its own.
-    if (keptWhenOpen.has(path) || box.settings.formerly?.[path] !== undefined) return [];
-    return [lostPage(box, path, one, known)];
-  });
+    else if (!keptWhenOpen.has(path) && box.settings.formerly?.[path] === undefined)
+      lost.push(lostPage(box, path, one, known));
+  }
   const told = new Set<string>();
   const lostAnchors = known.flatMap((one): readonly Diagnostic[] => {
     const { path, fragment } = destinationFrom(one.address);
@@ -225,5 +229,5 @@ export const lostAddresses = (
     told.add(key);
     return [lostAnchor(owner, fragment, one, known)];
   });
-  return [...lostPages, ...lostAnchors];
+  return [...lostPageFindings(box, lost), ...sealed, ...lostAnchors];
 };
