@@ -9,12 +9,18 @@
  */
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { monthName } from '../model/calendar.ts';
-import { absoluteAddress, addressFrom, type Destination, itemDestination } from '../render/addresses.ts';
+import {
+  absoluteAddress,
+  addressFrom,
+  type Destination,
+  itemAnchor,
+  itemDestination,
+} from '../render/addresses.ts';
 import { assetPath } from '../render/assets.ts';
 import { documentText } from '../render/document.ts';
 import type { MadeDocument } from '../render/output.ts';
 import { linker } from '../render/page.ts';
-import { anchorsOf, type Redirect, type RedirectTarget, redirectsOf } from '../render/public-addresses.ts';
+import { type Redirect, type RedirectTarget, redirectsOf } from '../render/public-addresses.ts';
 import { type SiteFacts, siteFactsOf } from '../render/site-facts.ts';
 import { typeset } from '../render/typeset.ts';
 import { capitalised } from '../text/capitalised.ts';
@@ -30,9 +36,11 @@ type NamedTarget =
   | { readonly page: 'home' }
   | { readonly page: 'catalogue' };
 
-/** Where an anchor of the old page is now. */
-interface MovedAnchor {
+/** An item of the old page, and where it is told of now. */
+interface MovedItem {
   readonly id: string;
+  /** Ids that it had before. */
+  readonly formerIds: readonly string[];
   readonly name: string;
   readonly to: Destination;
 }
@@ -42,7 +50,7 @@ interface RedirectData {
   readonly path: string;
   readonly to: Destination;
   readonly target: NamedTarget;
-  readonly anchors: readonly MovedAnchor[];
+  readonly items: readonly MovedItem[];
 }
 
 const namedTarget = (target: RedirectTarget): NamedTarget => {
@@ -58,11 +66,14 @@ const namedTarget = (target: RedirectTarget): NamedTarget => {
   }
 };
 
-const anchorsTo = (target: RedirectTarget): readonly MovedAnchor[] =>
+const itemsOf = (target: RedirectTarget): readonly MovedItem[] =>
   target.page === 'article'
-    ? target.cycle.items.flatMap((item) =>
-        anchorsOf(item).map((id) => ({ id, name: item.name, to: itemDestination(target.cycle, item) })),
-      )
+    ? target.cycle.items.map((item) => ({
+        id: itemAnchor(item),
+        formerIds: item.formerly ?? [],
+        name: item.name,
+        to: itemDestination(target.cycle, item),
+      }))
     : [];
 
 const targetName = (target: NamedTarget, { name, lang }: RedirectData['site'], words: Wording['site']) => {
@@ -80,7 +91,7 @@ const targetName = (target: NamedTarget, { name, lang }: RedirectData['site'], w
   }
 };
 
-const redirectView = ({ site, path, to, target, anchors }: RedirectData, tools: Tools) => {
+const redirectView = ({ site, path, to, target, items }: RedirectData, tools: Tools) => {
   const words = tools.wording.site;
   const style = assetPath(tools.templates, 'site.css');
   const { lang } = site;
@@ -92,8 +103,9 @@ const redirectView = ({ site, path, to, target, anchors }: RedirectData, tools: 
     href: addressFrom(path, to),
     name: targetName(target, site, words),
     style: style && linker(path)(style),
-    anchors: anchors.map(({ id, name, to: place }) => ({
+    items: items.map(({ id, formerIds, name, to: place }) => ({
       id,
+      formerIds,
       name: typeset(name, lang),
       href: addressFrom(path, place),
     })),
@@ -122,7 +134,7 @@ export const redirects: PlanningChannel<'site'> = {
         path,
         to,
         target: namedTarget(target),
-        anchors: anchorsTo(target),
+        items: itemsOf(target),
       });
     return {
       documents: redirectsOf(box).map((one) => plannedDocument(one.path, 'page', dataOf(one), redirectPage)),

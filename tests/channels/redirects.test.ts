@@ -151,7 +151,8 @@ describeWith('chromium', 'chromium', 'in Chromium', () => {
     await page.addScriptTag({ content: axe });
     const { violations } = (await page.evaluate('axe.run()')) as { violations: readonly { id: string }[] };
     expect(violations.map(({ id }) => id)).toEqual([]);
-    await page.locator('#sieb a').click();
+    await page.locator('li:has(#sieb) a').click();
+    expect(html.match(/<li /g)).toHaveLength(2);
     await page.waitForURL((url) => url.pathname.endsWith('rising.html') && url.hash === '#flour-sieve');
   });
 });
