@@ -16,8 +16,11 @@ import sharp from 'sharp';
 
 const path = (file) => fileURLToPath(new URL(`../${file}`, import.meta.url));
 
-/** Cycles of the demo that the sample leaves out, because the newest run the same functions. */
-const LEFT_OUT = /2025-\d\d/;
+/**
+ * What of the demo the sample leaves out: cycles, because the newest run the same functions, and the list of addresses,
+ * which would miss them.
+ */
+const LEFT_OUT = /2025-\d\d|^addresses\.csv$/;
 
 /** Only functions that have run are kept. So a part of the demo is built, with photos that take no time. */
 const makeSample = async (folder) => {

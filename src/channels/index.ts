@@ -14,6 +14,7 @@ import { runSheet } from './live/index.ts';
 import { notFound } from './not-found.ts';
 import { parcels } from './parcels/index.ts';
 import { proof } from './proof/index.ts';
+import { redirects } from './redirects.ts';
 import { robots } from './robots.ts';
 import { sitemap } from './sitemap.ts';
 
@@ -23,6 +24,7 @@ export const channels: readonly PlanningChannel[] = [
   home,
   catalogue,
   kinds,
+  redirects,
   notFound,
   feeds,
   sitemap,

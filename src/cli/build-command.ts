@@ -1,5 +1,4 @@
 /** `lidlore build`: what is asked for, and whether anything has changed since it was last asked. */
-import { dirname, join } from 'node:path';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { rememberBuild, reportOfLastBuild, seeFolders } from '../io/last-build.ts';
 import { programDigest } from '../io/program.ts';
@@ -18,11 +17,14 @@ interface Remembered {
   readonly report: BuildReport;
 }
 
-const foldersFor = ({ content, memory, folder }: ContentFolder) => ({
+/** The public folder, where no other is named. */
+const SITE = 'site';
+
+const foldersFor = ({ content, memory, beside, folder }: ContentFolder) => ({
   content,
   memory,
-  templates: join(dirname(content), 'templates'),
-  site: folder('out', 'site'),
+  templates: beside('templates'),
+  site: folder('out', SITE),
   backroom: folder('backroom', 'backroom'),
 });
 
@@ -63,11 +65,13 @@ export const buildCommand = async (values: Values, environment: Environment): Pr
     folders,
     program: asked.program,
     without: without.parts,
+    ...(folders.site === place.beside(SITE) && { publicUntil: Date.now() }),
     ...(share && { share }),
   });
-  if (outcome.kind === 'published') {
-    const { validity, diagnostics, report } = outcome;
-    rememberBuild(folders, asked, validity, seen, { diagnostics, report } satisfies Remembered);
+  // Addresses that could not be written down are tried again by the next build, though nothing has changed.
+  if (outcome.kind === 'published' && outcome.addresses !== 'refused') {
+    const { validity, diagnostics, report, addresses } = outcome;
+    rememberBuild(folders, asked, validity, seen, { diagnostics, report } satisfies Remembered, addresses);
   }
   return outcome.kind === 'refused' ? EXIT.usage : outcome.kind === 'must fix' ? EXIT.mustFix : EXIT.done;
 };

@@ -1,6 +1,7 @@
 /** What a build says of itself, on a terminal and as JSON. */
 import { join, relative, sep } from 'node:path';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { ADDRESSES_FILE } from '../io/addresses-file.ts';
 import type { BuildFolders } from '../io/last-build.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 import type { BuildReport } from '../workspace/build-into.ts';
@@ -84,6 +85,7 @@ const asJson = (
     proofs,
     kept,
     replaced,
+    newAddresses: report.newAddresses,
     stages,
   };
 };
@@ -94,8 +96,8 @@ const sayDone = (
   report: BuildReport,
   told: Told,
 ): void => {
-  const { environment, folders, stages } = told;
-  const { sealed, proofs, kept, replaced } = report;
+  const { environment, place, folders, stages } = told;
+  const { sealed, proofs, kept, replaced, newAddresses } = report;
   sayFindings(diagnostics, told);
   const lines = [
     first,
@@ -105,6 +107,7 @@ const sayDone = (
     ...(proofs.length > 0
       ? [words.readProofs(join(shown(environment.cwd, folders.backroom), 'CYCLE', 'proof.html'))]
       : []),
+    ...(newAddresses > 0 ? [words.addresses(newAddresses, place.showFile(ADDRESSES_FILE))] : []),
     ...kept.map(words.kept),
     ...replaced.map(words.replaced),
     ...(diagnostics.length > 0 ? [words.findings(diagnosticsCount(diagnostics))] : []),
@@ -127,7 +130,7 @@ export const sayPublished = (diagnostics: readonly Diagnostic[], report: BuildRe
 
 /** That nothing has changed, and all else that a build would say. Gives the exit status. */
 export const sayUnchanged = (diagnostics: readonly Diagnostic[], report: BuildReport, told: Told): number => {
-  const unchanged = { ...report, newPictures: 0, proofs: [] };
+  const unchanged = { ...report, newPictures: 0, proofs: [], newAddresses: 0 };
   if (isJson(told)) sayJson(told, asJson(diagnostics, unchanged, told));
   else sayDone(words.unchanged(report), diagnostics, unchanged, told);
   return EXIT.done;

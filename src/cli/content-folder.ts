@@ -15,8 +15,10 @@ export interface ContentFolder {
   readonly root: string;
   /** What is remembered between runs, beside the content. */
   readonly memory: string;
+  /** The folder of this name beside the content. */
+  readonly beside: (name: string) => string;
   /** The folder that an option names, or the one of this name beside the content. */
-  readonly folder: (option: string, beside: string) => string;
+  readonly folder: (option: string, name: string) => string;
   /** A finding's file as a path to open. */
   readonly showFile: (file: string) => string;
 }
@@ -34,13 +36,15 @@ export const findContentFolder = (
   if (!statSync(content, { throwIfNoEntry: false })?.isDirectory())
     return { mistake: mistakes.noFolder(named, !values.content) };
   const root = named.split(sep).join('/').replace(/\/+$/, '') || named;
+  const beside = (name: string): string => join(dirname(content), name);
   return {
     content,
     root,
-    memory: join(dirname(content), '.lidlore'),
-    folder: (option, beside) => {
+    memory: beside('.lidlore'),
+    beside,
+    folder: (option, name) => {
       const other = textOf(values[option]);
-      return other === undefined ? join(dirname(content), beside) : resolve(cwd, other);
+      return other === undefined ? beside(name) : resolve(cwd, other);
     },
     showFile: (file) =>
       file.startsWith(`${root}/`) || file.startsWith('templates/') ? file : `${root}/${file}`,

@@ -32,12 +32,14 @@ export interface BuildRun {
   readonly folders: BuildFolders;
   readonly program: string;
   readonly without: ReadonlySet<Leavable>;
+  /** The moment up to which what is shown is public; absent for another folder than the usual one. */
+  readonly publicUntil?: number;
   readonly share?: Share;
 }
 
 /** Builds and reports. `refused`: the folders cannot be published to. */
 export const runBuild = async (run: BuildRun): Promise<BuildOutcome | { readonly kind: 'refused' }> => {
-  const { environment, asOf, folders, program, without, share } = run;
+  const { environment, asOf, folders, program, without, publicUntil, share } = run;
   const say = (text: string): unknown => environment.stderr.write(`${text}\n`);
   const refused = share
     ? undefined
@@ -66,6 +68,7 @@ export const runBuild = async (run: BuildRun): Promise<BuildOutcome | { readonly
       templates,
       pictures: rememberedPictures(join(folders.memory, 'pictures')),
       without,
+      ...(publicUntil !== undefined && { publicUntil }),
       ...(share && { share }),
       onStage: watch.begin,
       onPictures: progress(environment, progressWords.pictures),

@@ -9,8 +9,8 @@ export type RowFinding = Omit<Diagnostic, 'location'> & { readonly line: number 
 export const findingsIn = (file: string, findings: readonly RowFinding[]): readonly Diagnostic[] =>
   findings.map(({ line, ...rest }) => ({ ...rest, location: { file, line, column: 1 } }));
 
-/** Which of the files it is: findings' rules begin with it, and box.md has a key of that name. */
-type CsvKind = 'parcels' | 'searches';
+/** Which of the files it is: findings' rules begin with it, and box.md has a key of that name where it has columns to map. */
+type CsvKind = 'parcels' | 'searches' | 'addresses';
 
 /** Where box.md speaks of the file, if it does. */
 export const relatedTo = (location: Location | undefined, message: string): Diagnostic['related'] =>
@@ -67,15 +67,20 @@ interface PassedRows {
 }
 
 /** Collects faulty rows into `findings`. */
-export const passedRows = (kind: CsvKind, findings: RowFinding[]): PassedRows => {
-  const weight = 'look at';
+export const passedRows = (kind: CsvKind, findings: RowFinding[], weight: Weight = 'look at'): PassedRows => {
   const rule = `${kind}-row`;
   let count = 0;
   return {
     passOver: (line, message, fix) => {
       count += 1;
       if (count <= MOST_NAMED)
-        findings.push({ weight, rule, line, message, fix: `${fix}; the row was passed over` });
+        findings.push({
+          weight,
+          rule,
+          line,
+          message,
+          fix: weight === 'must fix' ? fix : `${fix}; the row was passed over`,
+        });
     },
     count: () => count,
     unnamed: (expected, fix) => {

@@ -33,7 +33,7 @@ const MOST_QUOTED_LINES = 50;
 const MOST_HEADER = 65_536;
 
 /** The sign that a line has most of, outside quotes. */
-const delimiterOf = (line: string): string => {
+export const delimiterOf = (line: string): string => {
   const bare = line.replace(/"[^"]*"/g, '');
   const times = (sign: string): number => bare.split(sign).length - 1;
   return DELIMITERS.reduce((best, sign) => (times(sign) > times(best) ? sign : best));

@@ -31,6 +31,13 @@ export const list = <T extends v.GenericSchema>(one: T) =>
     ]),
     v.array(one),
   );
+/** `none` is a statement: the owner has looked, and there are none. A key that is absent states nothing. */
+export const none = v.pipe(
+  v.literal('none'),
+  v.transform((): string[] => []),
+);
+/** Several texts, or the statement that there are none. */
+export const listOrNone = v.union([none, list(text)], 'a list, or none');
 /** A calendar date, ISO 8601. */
 export const date = is(isDate, 'a date that exists, as 2026-03-19');
 /** An absolute http or https address. */
@@ -50,6 +57,25 @@ export const colours = v.pipe(
   list(is((value) => /^#(?:[0-9a-f]{3}|[0-9a-f]{6})$/i.test(value), 'a colour as "#8a9a7b", between quotes')),
   v.minLength(1, 'one to five colours'),
   v.maxLength(5, 'one to five colours'),
+);
+/** A part of an address: what stands in it as it is in every script. */
+export const addressPart = is((value) => /^[\p{L}\p{M}\p{N}-]+$/u.test(value), 'letters, digits and hyphens');
+/** No name begins with a dot: `..` would lead out of the site, and a hidden file is published by few hosts. */
+const NAME = '[\\p{L}\\p{M}\\p{N}_~-][\\p{L}\\p{M}\\p{N}._~-]*';
+const PAGE = `(?:${NAME}/)*${NAME}\\.html`;
+const PAGE_ALONE = new RegExp(`^${PAGE}$`, 'u');
+const PAGE_OR_PART = new RegExp(`^${PAGE}(?:#${NAME})?$`, 'u');
+/** Pages of the site by their paths, each with the page, or the part of one, that took its place. */
+export const formerPages = v.record(
+  v.pipe(
+    v.string(),
+    v.check((key) => PAGE_ALONE.test(key), 'a page by its path in the site, as kinds/hand-tool.html'),
+  ),
+  is(
+    (value) => PAGE_OR_PART.test(value),
+    'an address of the site, as kinds/garden-tool.html or boxes/2026-03-first-sowings.html#hand-rake',
+  ),
+  'addresses as {kinds/hand-tool.html: kinds/garden-tool.html}',
 );
 const FOCUS = /^(\d{1,2}|100)% (\d{1,2}|100)%$/;
 /** A picture of a record with what is to be said of it. */

@@ -8,13 +8,17 @@ import { ALLERGENS } from './allergens.ts';
 import { isCountry, isDateTime, isGtin, isLanguage, isTimeZone } from './codes.ts';
 import {
   address,
+  addressPart,
   atMost,
   colours,
   currency,
   date,
   described,
+  formerPages,
   is,
   list,
+  listOrNone,
+  none,
   picture,
   price,
   text,
@@ -189,6 +193,12 @@ export const boxSchema = v.strictObject({
     ),
   ),
   clip: v.optional(described(clipLength, 'Seconds the short video should last: 15, 30 or 60; 30 without it')),
+  formerly: v.optional(
+    described(
+      formerPages,
+      'Pages that are gone for good, each with the address that it sends on to: {kinds/hand-tool.html: kinds/garden-tool.html}; where a cycle or an item has only another address now, its own record says so',
+    ),
+  ),
   profiles: v.optional(described(list(address), 'Addresses of the box elsewhere, schema.org sameAs')),
 });
 
@@ -201,9 +211,12 @@ export const cycleSchema = v.strictObject({
   title: v.optional(described(text, 'The article’s title; made from the items’ names without it')),
   summary: described(text, 'Names the things; 70 to 160 characters'),
   address: v.optional(
+    described(addressPart, 'Last part of the page’s address; made from month and theme without it'),
+  ),
+  formerly: v.optional(
     described(
-      is((value) => /^[\p{L}\p{M}\p{N}-]+$/u.test(value), 'letters, digits and hyphens'),
-      'Last part of the page’s address; made from month and theme without it',
+      list(addressPart),
+      'Last parts of the page’s earlier addresses, as [2026-03-first-sowings]: at each a page is left that sends on to this one',
     ),
   ),
   shipped: described(date, 'Date the parcels left'),
@@ -323,12 +336,6 @@ export const cycleSchema = v.strictObject({
 });
 
 const category = v.pipe(list(v.picklist([...CATEGORIES, 'none'], `${CATEGORIES.join(', ')} or none`)));
-/** `none` is a statement: the owner has looked, and there are none. A key that is absent states nothing. */
-const none = v.pipe(
-  v.literal('none'),
-  v.transform((): string[] => []),
-);
-const listOrNone = v.union([none, list(text)], 'a list, or none');
 const allergens = v.union(
   [none, list(is((value) => ALLERGENS.includes(value.toLowerCase()), `one of ${ALLERGENS.join(', ')}`))],
   `a list of ${ALLERGENS.join(', ')}, or none`,
@@ -337,11 +344,9 @@ const allergens = v.union(
 /** The fields of an item’s file. */
 export const itemSchema = v.strictObject({
   name: described(text, 'As printed on the card'),
-  slug: v.optional(
-    described(
-      is((value) => /^[\p{L}\p{M}\p{N}-]+$/u.test(value), 'letters, digits and hyphens'),
-      'Its anchor in the article; the file’s name without it',
-    ),
+  slug: v.optional(described(addressPart, 'Its anchor in the article; the file’s name without it')),
+  formerly: v.optional(
+    described(list(addressPart), 'Its earlier anchors, as [hand-rake]: links to them lead to it still'),
   ),
   kind: described(text, 'The common noun people say, singular: plant mister'),
   also: v.optional(described(list(text), 'Other names people use')),

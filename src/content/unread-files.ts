@@ -16,6 +16,7 @@ export interface StandingFile {
 const READ = [
   /^box\.md$/,
   /^searches\.csv$/,
+  /^addresses\.csv$/,
   /^cycles\/[^/]+\/cycle\.md$/,
   /^cycles\/[^/]+\/items\/[^/.][^/]*\.md$/,
   /^cycles\/[^/]+\/parcels\.csv$/i,
@@ -36,7 +37,7 @@ const DOCUMENT = /\.(?:docx?|odt|rtf|pages|pdf|html?|xlsx?|ods|numbers|webarchiv
 /** Endings of texts that would be a record under another name. */
 const TEXT = /(?:\.(?:md|mdx|mkd|mdown|markdown|txt|text|yaml|yml))+\s*$/i;
 const FOLDERS = ['cycles', 'items', 'photos'];
-const FILES = ['box.md', 'cycle.md', 'searches.csv', 'parcels.csv'];
+const FILES = ['box.md', 'cycle.md', 'searches.csv', 'addresses.csv', 'parcels.csv'];
 const MONTH = /^[1-9]\d{3}-(?:0[1-9]|1[0-2])$/;
 
 const nameOf = (path: string): string => path.slice(path.lastIndexOf('/') + 1);

@@ -53,7 +53,11 @@ const toDiagnostic = (issue: Issue, schema: unknown, record: FrontMatter): Diagn
   }
   return {
     weight: 'must fix',
-    rule: key === '' || /^\d+$/.test(key) ? String(parent.at(-1) ?? 'record') : key,
+    // A key that the author chose, as an address, names no rule.
+    rule:
+      issue.path?.at(-1)?.origin !== 'key' && /^\p{L}[\p{L}\p{N}-]*$/u.test(key)
+        ? key
+        : String(parent.at(-1) ?? 'record'),
     location: record.locationOf(path),
     message: `Unexpected \`${shown(issue.input)}\`, expected ${issue.message}`,
   };

@@ -11,3 +11,6 @@ export const CLIP_LENGTHS = [15, 30, 60] as const;
 
 /** Where an item can hurt somebody. */
 export const CATEGORIES = ['food', 'drink', 'cosmetic', 'candle', 'blade', 'plant', 'children'] as const;
+
+/** What stands at an address of the site: an article, an item's section in it, a kind's page, or a page that sends on. */
+export const ADDRESS_SORTS = ['article', 'item', 'kind', 'page'] as const;

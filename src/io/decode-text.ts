@@ -2,16 +2,23 @@
 
 const utf8 = new TextDecoder('utf-8', { fatal: true });
 
-/** Text as it was written, line ends and all, so that offsets into it are those of the file. */
-export const decodeAsWritten = (bytes: Uint8Array): string => {
-  if (bytes[0] === 0xff && bytes[1] === 0xfe) return new TextDecoder('utf-16le').decode(bytes);
+type Encoding = 'utf-8' | 'utf-16le' | 'windows-1252';
+
+/** How a text file is encoded: by its mark, else UTF-8 where it can be. */
+export const encodingOf = (bytes: Uint8Array): Encoding => {
+  if (bytes[0] === 0xff && bytes[1] === 0xfe) return 'utf-16le';
   try {
-    return utf8.decode(bytes);
+    utf8.decode(bytes);
+    return 'utf-8';
   } catch {
-    // Not UTF-8: older spreadsheets save CSV in the encoding of Western Windows.
-    return new TextDecoder('windows-1252').decode(bytes);
+    // Older spreadsheets save CSV in the encoding of Western Windows.
+    return 'windows-1252';
   }
 };
+
+/** Text as it was written, line ends and all, so that offsets into it are those of the file. */
+export const decodeAsWritten = (bytes: Uint8Array): string =>
+  new TextDecoder(encodingOf(bytes)).decode(bytes);
 
 /**
  * Text without byte order mark and with `\n` line ends. UTF-8, UTF-16 with a mark, else windows-1252

@@ -5,6 +5,7 @@
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { sha256 } from '../text/hash.ts';
+import { ADDRESSES_FILE, type Added, hashOfAddresses } from './addresses-file.ts';
 import { CONTENT, isTooFresh, type ListedFile, listedIfThere, listFiles } from './list-files.ts';
 import { intact } from './publish/intact.ts';
 
@@ -39,7 +40,10 @@ export interface Validity {
 
 /** What was listed before anything was read. */
 export interface Seen {
+  /** Without the list of addresses. */
   readonly content: readonly ListedFile[];
+  /** Hash of the list of addresses: a build adds to it itself, so its stamp says nothing. */
+  readonly addresses: string;
   readonly templates: readonly ListedFile[];
   /** When, in milliseconds since 1970. */
   readonly at: number;
@@ -56,7 +60,8 @@ interface Written extends Validity {
 const rows = (files: readonly ListedFile[]): string =>
   files.map(({ path, stamp }) => `${path}\0${stamp}`).join('\n');
 
-const inputsOf = ({ content, templates }: Seen): string => sha256(`${rows(content)}\n\n${rows(templates)}`);
+const inputsOf = ({ content, addresses, templates }: Seen): string =>
+  sha256(`${rows(content)}\n${addresses}\n\n${rows(templates)}`);
 
 /** Both folders' manifests; undefined where either is not as we left it. A back room that was never made is none. */
 const outputsOf = ({ site, backroom }: BuildFolders): string | undefined => {
@@ -72,7 +77,8 @@ const fileFor = ({ memory, site, backroom }: BuildFolders): string =>
 /** Lists what a build of these folders reads. Throws where the content cannot be read. */
 export const seeFolders = ({ content, templates }: BuildFolders): Seen => ({
   at: Date.now(),
-  content: listFiles(content, CONTENT),
+  content: listFiles(content, CONTENT).filter(({ path }) => path !== ADDRESSES_FILE),
+  addresses: hashOfAddresses(content),
   templates: listedIfThere(templates),
 });
 
@@ -98,7 +104,8 @@ export const reportOfLastBuild = (
 
 /**
  * Writes down what a build saw and left. `seen` was listed before anything was read, so that
- * what was changed while the build ran is seen the next time. Does nothing where the disk refuses.
+ * what was changed while the build ran is seen the next time; `added` is what the build itself added to the list of
+ * addresses. Does nothing where the disk refuses.
  */
 export const rememberBuild = (
   folders: BuildFolders,
@@ -106,12 +113,13 @@ export const rememberBuild = (
   { from, until }: Validity,
   seen: Seen,
   report: unknown,
+  added?: Added,
 ): void => {
   const outputs = outputsOf(folders);
   // A file changed just before it was read may be changed again without another stamp.
   const isFresh = [...seen.content, ...seen.templates].some((file) => isTooFresh(file, seen.at));
   if (outputs === undefined || isFresh) return;
-  const inputs = inputsOf(seen);
+  const inputs = inputsOf(added?.from === seen.addresses ? { ...seen, addresses: added.to } : seen);
   const written: Written = { program, options, from, until, inputs, outputs, report };
   const file = fileFor(folders);
   try {

@@ -4,6 +4,7 @@ import type { CALL_KINDS, CATEGORIES, CLIP_LENGTHS, PIECES } from '../content/vo
 import type { Location } from '../diagnostics/diagnostic.ts';
 import type { Target } from './story.ts';
 
+export type { PublicAddress, ShownAddress } from '../content/addresses.ts';
 export type { ParcelCount, ParcelState, Parcels } from '../content/parcel-count.ts';
 
 /** Milliseconds since 1970-01-01T00:00Z. The core never asks for the time; the edge passes it in. */
@@ -133,6 +134,8 @@ export interface BoxSettings {
   readonly pace?: number;
   readonly clip?: ClipLength;
   readonly profiles: readonly string[];
+  /** Site paths of pages that are gone, each with the address of the site that it sends on to. */
+  readonly formerly?: Readonly<Record<string, string>>;
   /** An https address, or what the owner's sending service puts one in the place of. */
   readonly unsubscribe?: string;
   readonly story: Story;
@@ -222,6 +225,8 @@ export interface Hazards {
 /** One thing in the box. */
 export interface Item {
   readonly slug: string;
+  /** Slugs that it had before, which still lead to it. */
+  readonly formerly?: readonly string[];
   /** The cycle's id. */
   readonly cycle: string;
   /** Place in the telling, from 1; the lead item is 1. */
@@ -270,6 +275,8 @@ export interface Cycle {
   readonly summary: string;
   /** Last part of the article's address, without `.html`: `2026-03-first-sowings`. */
   readonly address: string;
+  /** Addresses that it had before, written alike: pages there send on. */
+  readonly formerly?: readonly string[];
   readonly shipped: PlainDate;
   /**
    * From when it may be shown; undefined while it waits for its parcels and nobody can know. In an open cycle

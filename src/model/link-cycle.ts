@@ -113,6 +113,7 @@ const cycleOf = (
       value.title ?? titleOf(names, { year, month, theme: value.theme }, settings.lang, context.sayTitle),
     summary: value.summary,
     address: addressOf(id, value),
+    formerly: value.formerly,
     shipped: value.shipped,
     whenDelivered,
     author: value.author ?? settings.author,

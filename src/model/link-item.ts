@@ -48,6 +48,7 @@ export const linkItem = (
     });
   const item = exact<Item>({
     slug: slugFor(record),
+    formerly: value.formerly,
     cycle,
     number,
     lead: value.lead ?? false,

@@ -88,6 +88,7 @@ const settingsOf = (record: Usable<BoxRecord>, targets: LinkTargets, report: Rep
     calls,
     call,
     profiles: value.profiles ?? [],
+    formerly: value.formerly,
     email: value.email,
     postalAddress: value.postalAddress && defined(value.postalAddress),
     revealHabit: value.reveal && habitOf(value.reveal),

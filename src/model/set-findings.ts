@@ -1,7 +1,7 @@
 /** What does not fit together in a cycle's set of records, or between cycles. */
 import { isUsable, type Written, type WrittenCycle } from '../content/read.ts';
 import type { CycleRecord, ItemRecord } from '../content/schemas.ts';
-import type { ReportFinding } from '../diagnostics/diagnostic.ts';
+import type { Location, ReportFinding } from '../diagnostics/diagnostic.ts';
 import { slugOf } from './slug.ts';
 
 /** Last part of a cycle's address, the record's own or made from month and theme. */
@@ -23,6 +23,36 @@ const RESERVED_SLUGS: ReadonlySet<string> = new Set([
   'voices',
   'whole-box',
 ]);
+
+/** Anchors that items had before: each has to lead to one place of the page, and be an id that stands there once. */
+const formerAnchorFindings = (items: readonly Written<ItemRecord>[], report: ReportFinding): void => {
+  const living = new Map(
+    items.flatMap((item) => [
+      [slugFor(item), item],
+      [`${slugFor(item)}-name`, item],
+    ]),
+  );
+  const claimed = new Map<string, Location>();
+  for (const item of items)
+    for (const [i, slug] of (item.value?.formerly ?? []).entries()) {
+      const location = item.locationOf(['formerly', i]);
+      const owner = living.get(slug);
+      const before = claimed.get(slug);
+      const related = owner
+        ? { location: owner.locationOf(['slug']), message: 'this item has it now' }
+        : before && { location: before, message: 'it is claimed here' };
+      if (owner || before || RESERVED_SLUGS.has(slug))
+        report({
+          weight: 'must fix',
+          rule: 'formerly-taken',
+          location,
+          message: `Unexpected former anchor \`${slug}\`, expected one that nothing else on the page has`,
+          fix: `Take \`${slug}\` out of \`formerly\``,
+          ...(related && { related }),
+        });
+      else claimed.set(slug, location);
+    }
+};
 
 /** Names, lead item and ties of one cycle's items. */
 export const setFindings = ({ items, cycle }: WrittenCycle, report: ReportFinding): void => {
@@ -50,6 +80,7 @@ export const setFindings = ({ items, cycle }: WrittenCycle, report: ReportFindin
       });
     } else bySlug.set(slug, item);
   }
+  formerAnchorFindings(items, report);
   const read = items.filter(isUsable);
   const [first] = read;
   const [lead, ...extraLeads] = read.filter((item) => item.value.lead);

@@ -155,6 +155,8 @@ const itemView = (drawing: Drawing, item: Item) => {
   return {
     words: words.item,
     id: itemAnchor(item),
+    /** Ids that links from elsewhere still name. */
+    formerIds: item.formerly ?? [],
     href: itemHref(drawing, item),
     // Who lands here from a search sees which box it was, and how to get the next one.
     month: monthName(cycle, lang),

@@ -10,9 +10,10 @@ import type { TextSource } from '../content/sources.ts';
 import { unreadFindings } from '../content/unread-files.ts';
 import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
+import { ADDRESSES_FILE } from '../io/addresses-file.ts';
 import type { KnownFile } from '../io/know-files.ts';
 import { isBroken } from '../io/list-files.ts';
-import type { Box, Cycle, Search } from '../model/box.ts';
+import type { Box, Cycle, Search, ShownAddress } from '../model/box.ts';
 import type { LinkTargets } from '../model/link-stories.ts';
 import { locationIn } from '../model/location-in.ts';
 import type { Target } from '../model/story.ts';
@@ -38,9 +39,14 @@ export interface Snapshot {
   /** Undefined where box.md is no record. */
   readonly box: Box | undefined;
   readonly facts: BoxFacts;
+  /**
+   * Addresses that earlier builds have shown; none while a record is at fault, because what it lacks is not lost, and
+   * nothing is published.
+   */
+  readonly shown: readonly ShownAddress[];
   /** Every cycle that has a folder, the oldest first, also those at fault. */
   readonly cycleIds: readonly string[];
-  /** Of the records, of what they name, and of searches.csv. */
+  /** Of the records, of what they name, of searches.csv and of addresses.csv. */
   readonly diagnostics: readonly Diagnostic[];
   readonly files: ReadonlyMap<string, KnownFile>;
 }
@@ -158,6 +164,13 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
     return found;
   };
 
+  const shownAddresses = async (): Promise<Checked<readonly ShownAddress[]>> => {
+    const file = files.get(ADDRESSES_FILE);
+    if (!file) return { value: [], diagnostics: [] };
+    const { readAddresses } = await import('../content/addresses.ts');
+    return readAddresses({ path: file.path, text: await textOf(file).read() });
+  };
+
   const assemble = async (now: ReadonlyMap<string, KnownFile>): Promise<Snapshot> => {
     files = now;
     const folders = byCycle(files);
@@ -226,15 +239,21 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
     const ids = [...folders.keys()];
     const cycles = ids.flatMap((id) => linked.get(id)?.cycle ?? []);
     const between = await addressesOf(cycles);
+    const shown = await shownAddresses();
+    const diagnostics = [
+      ...facts.diagnostics,
+      ...between,
+      ...ids.flatMap((id) => faulty.get(id) ?? linked.get(id)?.diagnostics ?? []),
+      ...searches.diagnostics,
+      ...shown.diagnostics,
+    ];
     return {
       box: facts.settings && { settings: facts.settings, cycles, searches: searches.value },
       facts,
       cycleIds: ids.filter((id) => linked.has(id) || read.get(id)?.read.value !== undefined),
+      shown: mustFixAny(diagnostics) ? [] : shown.value,
       diagnostics: [
-        ...facts.diagnostics,
-        ...between,
-        ...ids.flatMap((id) => faulty.get(id) ?? linked.get(id)?.diagnostics ?? []),
-        ...searches.diagnostics,
+        ...diagnostics,
         ...unreadFindings(
           [...files.values()].map((file) => ({
             path: file.path,

@@ -1,5 +1,7 @@
 /** A box, opened → its folders: what `build` does, and what the desk does after each save. */
-import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
+import { type Diagnostic, lookAt, mustFixAny } from '../diagnostics/diagnostic.ts';
+import { addAddresses } from '../io/add-addresses.ts';
+import { ADDRESSES_FILE, type Added } from '../io/addresses-file.ts';
 import { makeRemembered, type PictureProgress } from '../io/ensure-pictures.ts';
 import type { BuildFolders, Validity } from '../io/last-build.ts';
 import type { RememberedPictures } from '../io/memory/remembered-pictures.ts';
@@ -13,7 +15,8 @@ import {
 } from '../io/publish/index.ts';
 import type { ReadTemplates } from '../io/read-templates.ts';
 import type { Box, Moment } from '../model/box.ts';
-import { revealDay } from '../model/calendar.ts';
+import { dateInZone, revealDay } from '../model/calendar.ts';
+import { unsealed } from '../model/seal.ts';
 import { type AsOf, momentFor } from '../pipeline/as-of.ts';
 import { boxAsOf } from '../pipeline/box-as-of.ts';
 import { type BuildResult, buildSite, type Stage } from '../pipeline/build.ts';
@@ -24,7 +27,9 @@ import { type SealedCycle, sealedIn } from '../pipeline/sealed.ts';
 import type { Share } from '../pipeline/share.ts';
 import { unchangedUntil } from '../pipeline/validity.ts';
 import type { PictureOutput } from '../render/output.ts';
+import { publicAddresses } from '../render/public-addresses.ts';
 import { compileTemplates } from '../render/templates.ts';
+import { codeOf } from '../text/error-code.ts';
 import { remembered } from '../text/remembered.ts';
 import { readLists } from './parcel-lists.ts';
 import type { Workspace } from './workspace.ts';
@@ -35,6 +40,11 @@ export interface BuildIntoOptions {
   readonly templates: ReadTemplates;
   readonly pictures: RememberedPictures;
   readonly without?: ReadonlySet<Leavable>;
+  /**
+   * The moment up to which what is shown is public, so that its addresses are written down beside the records; absent
+   * where the site goes into a folder that is not the usual one.
+   */
+  readonly publicUntil?: Moment;
   /** Makes its share of the work into the memory, and publishes nothing. */
   readonly share?: Share;
   readonly onStage?: (stage: Stage | 'pictures' | 'publish') => void;
@@ -62,12 +72,20 @@ export interface BuildReport {
   /** Others' files in the folders, and files of ours that somebody had changed by hand. */
   readonly kept: readonly string[];
   readonly replaced: readonly string[];
+  /** How many addresses were written down now. */
+  readonly newAddresses: number;
 }
 
 export type BuildOutcome = { readonly diagnostics: readonly Diagnostic[] } & (
   | { readonly kind: 'must fix'; readonly isReadable: boolean }
   | { readonly kind: 'shared out'; readonly pictures: number; readonly newPictures: number }
-  | { readonly kind: 'published'; readonly report: BuildReport; readonly validity: Validity }
+  | {
+      readonly kind: 'published';
+      readonly report: BuildReport;
+      readonly validity: Validity;
+      /** What was added to the list of addresses; `refused` where the disk took nothing, and it has to be tried again. */
+      readonly addresses?: Added | 'refused';
+    }
 );
 
 /** A page waits for all that it refers to, so pictures are there first. */
@@ -122,6 +140,51 @@ const published = async (
   return publish(targets, onWait ? { onWait } : {});
 };
 
+interface WrittenDown {
+  readonly count: number;
+  readonly added?: Added | 'refused';
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/**
+ * Writes down the addresses that were published, as far as the list lacks them. After the publish, because until then
+ * nobody has seen them; a run that is stopped in between leaves it to the next.
+ */
+const writeDown = async (
+  { folder }: Workspace,
+  box: Box,
+  asOf: Moment,
+  { folders, publicUntil, onWait }: BuildIntoOptions,
+): Promise<WrittenDown> => {
+  if (publicUntil === undefined || asOf > publicUntil) return { count: 0, diagnostics: [] };
+  const { addressesToAdd } = await import('../content/addresses.ts');
+  const shown = publicAddresses(unsealed(box, asOf));
+  const day = dateInZone(asOf, box.settings.timeZone);
+  let count = 0;
+  try {
+    const added = await addAddresses(
+      folder.path,
+      (text) => {
+        const toAdd = addressesToAdd(text, shown, day);
+        count = toAdd.count;
+        return toAdd.text;
+      },
+      { site: folders.site, ...(onWait && { onWait }) },
+    );
+    return { count, added, diagnostics: [] };
+  } catch (error) {
+    // Our own bugs have no code of the system.
+    if (codeOf(error) === '') throw error;
+    const refusal = lookAt(
+      'addresses-unwritten',
+      { file: ADDRESSES_FILE, line: 1, column: 1 },
+      `Unexpected refusal of the disk (${codeOf(error)}), expected to add ${count === 1 ? 'an address' : `${count} addresses`} that ${count === 1 ? 'is' : 'are'} shown now`,
+      'See that addresses.csv can be written, and build again; until then nobody sees it when one of them goes',
+    );
+    return { count: 0, added: 'refused', diagnostics: [refusal] };
+  }
+};
+
 const sealedUntil = (box: Box, asOf: Moment): readonly SealedUntil[] => {
   const { timeZone, lang } = box.settings;
   return sealedIn(box, asOf).map((cycle) => {
@@ -142,11 +205,11 @@ const compiledOf = remembered(({ files, assets, scripts }: ReadTemplates) =>
 export const buildInto = async (workspace: Workspace, options: BuildIntoOptions): Promise<BuildOutcome> => {
   const { folders, templates, pictures, without, share } = options;
   const onStage = options.onStage ?? (() => {});
-  const { box: linked, facts, diagnostics: read } = workspace.snapshot();
+  const { box: linked, facts, diagnostics: read, shown } = workspace.snapshot();
   const asOf = momentFor(options.asOf, facts.timeZone);
   const compiled = compiledOf(templates);
   const parcels = await readLists(workspace, asOf);
-  const found = linked && boxAsOf(linked, parcels, asOf);
+  const found = linked && boxAsOf(linked, parcels, shown, asOf);
   const diagnostics = [...read, ...compiled.diagnostics, ...(found?.diagnostics ?? [])];
 
   const refused = async (all: readonly Diagnostic[]): Promise<BuildOutcome> => {
@@ -194,10 +257,12 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
   const [site, backroom] = await published(built, box, asOf, options, (picture) => make([picture]));
   // Where none was made, none has lost its use.
   if (missing.length > 0) pictures.forgetOthers(new Set(built.pictures.map(({ picture }) => picture.key)));
+  const addresses = await writeDown(workspace, box, asOf, options);
   const next = nextBuild(box, asOf);
   return {
     kind: 'published',
-    diagnostics: built.diagnostics,
+    diagnostics: [...built.diagnostics, ...addresses.diagnostics],
+    ...(addresses.added && { addresses: addresses.added }),
     validity: { from: asOf, until: unchangedUntil(box, asOf) },
     report: {
       pages: built.files.filter(({ where, path }) => where === 'site' && path.endsWith('.html')).length,
@@ -207,6 +272,7 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
       sealed: sealedUntil(box, asOf),
       ...(next && { next }),
       proofs: built.proofs,
+      newAddresses: addresses.count,
       kept: [site, backroom].flatMap((one) => one?.kept ?? []),
       replaced: [site, backroom].flatMap((one) => one?.replaced ?? []),
     },

@@ -28,14 +28,14 @@ export interface Proven {
 /** Opens a content folder and proves one cycle of it, sealed or not: a proof is private. */
 export const proveCycle = async ({ asOf, cycle, aim, ...options }: ProveOptions): Promise<Proven> => {
   const workspace = await openWorkspace(options);
-  const { box: linked, cycleIds: cycles, diagnostics, facts } = workspace.snapshot();
+  const { box: linked, cycleIds: cycles, diagnostics, facts, shown } = workspace.snapshot();
   workspace.folder.remember();
   const id = cycle ?? cycles.at(-1);
   if (id === undefined || !linked?.cycles.some((one) => one.id === id)) return { diagnostics, cycles };
   const moment = momentFor(asOf, facts.timeZone);
   // A list of parcels says something to a proof only where a reveal waits for it.
   const lists = waitsForParcels(linked) ? await readLists(workspace, moment) : new Map();
-  const found = boxAsOf(linked, lists, moment);
+  const found = boxAsOf(linked, lists, shown, moment);
   const proof = await proofOf({
     ...found,
     diagnostics: [...diagnostics, ...found.diagnostics],

@@ -78,7 +78,7 @@ describe('lidlore build', () => {
       new RegExp(`^Nothing has changed: ${counts} and \\d+ pictures stand as they were`),
     );
     const lasting = (lines: readonly string[]) =>
-      lines.filter((line) => !/^(?:Time|Proof of|Read the proofs)/.test(line));
+      lines.filter((line) => !/^(?:Time|Proof of|Read the proofs|Wrote)/.test(line));
     expect(lasting(restAgain)).toEqual(lasting(rest));
     expect(again.status).toBe(0);
     expect(again.stderr).toContain('(file-unread)');

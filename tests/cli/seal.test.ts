@@ -138,6 +138,14 @@ describe('a second before its reveal', () => {
     expect(await readFile(join(site(), 'boxes/2026-03-rising.html'), 'utf8')).toContain(PEEK);
   });
 
+  test('no page sends on to it, and its addresses are not written down', async () => {
+    expect(await everyFile(site())).not.toContain('boxes/2026-01-crust.html');
+    const shown = await readFile(join(dir, 'content/addresses.csv'), 'utf8');
+    expect(shown).toContain('boxes/2026-03-rising.html');
+    // The day it was written down is in the month of the sealed box.
+    expect(shown.replaceAll(',2026-04-19', '')).not.toMatch(marks);
+  });
+
   test('a link to it keeps its words alone', async () => {
     const article = await readFile(join(site(), 'boxes/2026-03-rising.html'), 'utf8');
     expect(article).toContain('Then came the next box.');
@@ -198,6 +206,8 @@ describe('from the moment of its reveal', () => {
       'voice',
       'caution',
       'brand',
+      'formeraddress',
+      'formerslug',
     ];
     for (const word of words) {
       const texts = await Promise.all(
@@ -217,7 +227,13 @@ describe('from the moment of its reveal', () => {
     await writeFiles(dir, {
       'content/cycles/2026-04/cycle.md': text.replace('reveal: 2026-04-19T19:00', 'reveal: 2026-04-23T19:00'),
     });
-    expect((await build('2026-04-19T19:00')).status).toBe(0);
+    const again = await build('2026-04-19T19:00');
+    expect(again.status).toBe(0);
+    // What was shown is written down for good, and nobody is kept from sealing it again.
+    expect(await readFile(join(dir, 'content/addresses.csv'), 'utf8')).toContain('boxes/zqxaddress.html');
+    expect(again.stderr).toMatch(
+      /2026-04\/cycle\.md:\d+:\d+ {2}look at: Unexpected seal on `boxes\/zqxaddress/,
+    );
     expect(await scan(site())).toEqual(sealed);
   });
 });

@@ -15,6 +15,7 @@ describe('a file that a rule reads is not named', () => {
   test.each([
     'box.md',
     'searches.csv',
+    'addresses.csv',
     'cycles/2026-03/cycle.md',
     'cycles/2026-03/items/05-dough-whisk.md',
     'cycles/2026-03/items/teekanne.md',

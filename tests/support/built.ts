@@ -83,13 +83,13 @@ export const boxOf = async (files: Files, asOf: Moment): Promise<BuiltBox | unde
 };
 
 const withLists = (
-  { box: linked, diagnostics }: Snapshot,
+  { box: linked, diagnostics, shown }: Snapshot,
   parcels: ParcelsByCycle,
   asOf: Moment,
   memory: Memory,
 ): BuiltBox | undefined => {
   if (!linked) return undefined;
-  const found = boxAsOf(linked, parcels, asOf);
+  const found = boxAsOf(linked, parcels, shown, asOf);
   return { ...found, diagnostics: [...diagnostics, ...found.diagnostics], parcels, memory };
 };
 

@@ -43,6 +43,7 @@ calls:
   join: {address: "https://crumb.example/join", text: Join for the next box, places: ${NUMBERS.places}}
   spare: {address: "https://crumb.example/spare", text: See what is left}
 call: join
+formerly: {boxes/2026-01-crust.html: boxes/zqxaddress.html#zqxslug}
 ---
 
 Crumb & Co sends one good tool a month. The next is [a secret](cycles/2026-04/items/01-zqxslug.md "zqxlinktitle").
@@ -81,6 +82,7 @@ theme: Zqxtheme
 title: Zqxtitle and what came with it
 summary: Zqxsummary, a thing of a length that the lists of a search engine show as a whole and do not cut.
 address: zqxaddress
+formerly: [zqxformeraddress]
 shipped: 2026-04-03
 reveal: 2026-04-19T19:00
 moved: [2026-04-16T19:00]
@@ -124,6 +126,7 @@ Zqxbody of the opening.
 const SEALED_ITEM = `---
 name: Zqxname
 slug: zqxslug
+formerly: [zqxformerslug]
 kind: proving basket
 also: [zqxalso]
 lead: true
@@ -174,7 +177,7 @@ export const markedBox = async (): Promise<Record<string, string | Uint8Array>> 
     [`${sealed}/cycle.md`]: SEALED_CYCLE,
     [`${sealed}/items/01-zqxfile.md`]: SEALED_ITEM,
     [`${sealed}/items/02-zqxsecond.md`]: SEALED_ITEM.replace('name: Zqxname', 'name: Zqxother')
-      .replace('slug: zqxslug', 'slug: zqxotherslug')
+      .replace('slug: zqxslug\nformerly: [zqxformerslug]', 'slug: zqxotherslug')
       .replace('lead: true', 'lead: false')
       .replace(/^price: .*\n/m, 'price: 0\n'),
     [`${sealed}/parcels.csv`]:

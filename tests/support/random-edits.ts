@@ -220,6 +220,20 @@ export const EDITS: readonly RandomEdit[] = [
       setKey(text, 'theme', `${chance.one(['Proving', 'Crust', 'Steam', 'Salt'])} ${chance.below(9)}`),
     ),
   ),
+  edit('a former address', (root, chance) =>
+    someCycle(root, chance, (text) =>
+      setKey(text, 'formerly', `[old-${chance.below(3)}, ${chance.one(['crust', 'salt'])}]`),
+    ),
+  ),
+  edit('a former anchor', (root, chance) =>
+    someItem(root, chance, (text) => setKey(text, 'formerly', `[old-${chance.below(3)}]`)),
+  ),
+  edit('the list of addresses taken away', async (root) => {
+    const file = join(root, 'content/addresses.csv');
+    if (!existsSync(file)) return false;
+    await rm(file);
+    return true;
+  }),
   edit('a summary', (root, chance) =>
     someCycle(root, chance, (text) =>
       setKey(

@@ -1,4 +1,4 @@
-import { cp, mkdir, rm, symlink } from 'node:fs/promises';
+import { cp, mkdir, readFile, rm, symlink } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { lidlore } from '../cli/terminal.ts';
@@ -8,7 +8,9 @@ import { seeded } from '../support/seeded.ts';
 
 const STEPS = 200;
 
+/** What was published, and what was written down of it. */
 const pagesOf = async (root: string): Promise<Record<string, string>> => ({
+  'content/addresses.csv': await readFile(join(root, 'content/addresses.csv'), 'utf8').catch(() => ''),
   ...Object.fromEntries(
     Object.entries(await contents(join(root, 'site'))).map(([path, text]) => [`site/${path}`, text]),
   ),

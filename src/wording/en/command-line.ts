@@ -237,6 +237,8 @@ const build = {
   sharedOut: (memory: string, pictures: number, made: number) =>
     `Made a share of the build into ${memory}: ${counted(pictures, 'picture')} of it, ${made} new. Nothing was published; lidlore build without --share puts all of it together.`,
   readProofs: (path: string) => `Read the proofs in ${path}`,
+  addresses: (count: number, file: string) =>
+    `Wrote ${counted(count, 'new address', 'new addresses')} into ${file}; keep it with your records.`,
   kept: (path: string) => `Kept ${path}, which was not made here.`,
   replaced: (path: string) => `Replaced ${path}, which somebody had changed by hand.`,
   findings: (count: string) => `Findings: ${count}.`,

@@ -162,6 +162,15 @@ const notFound = {
   everything: 'Everything we have packed',
 };
 
+/** A page that is left where another stood, and sends on. */
+const redirect = {
+  title: 'This page has moved',
+  heading: 'This page has moved',
+  /** The link to an article. */
+  article: (theme: string, month: string): string => `${theme}, the box of ${month}`,
+  everything: notFound.everything,
+};
+
 /** A feed's entry, which has no headings of its own to say what it is. */
 const feed = {
   box: (month: string, theme: string): string => `The ${month} box: ${theme}.`,
@@ -201,6 +210,7 @@ export const site = {
   search,
   kind,
   notFound,
+  redirect,
   feed,
   robots,
 };
