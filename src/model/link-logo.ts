@@ -3,13 +3,8 @@ import type { Usable } from '../content/read.ts';
 import type { BoxRecord } from '../content/schemas.ts';
 import type { ReportFinding } from '../diagnostics/diagnostic.ts';
 import type { Picture } from './box.ts';
+import { LEAST_LOGO } from './logo-size.ts';
 import { type Photos, recordPicture } from './pictures.ts';
-
-/**
- * Pixels that each side of a logo needs to be taken up: what search engines ask of an organization's logo (their
- * published guidance, from memory).
- */
-export const LEAST_LOGO = 112;
 
 const isDrawing = (file: string): boolean => /\.(?:svgz?|pdf|ai|eps)$/i.test(file);
 

@@ -1,7 +1,7 @@
 /** Picture markup together with the files it names, so that the two cannot disagree. */
 
 import type { Picture } from '../model/box.ts';
-import { LEAST_LOGO } from '../model/link-logo.ts';
+import { LEAST_LOGO } from '../model/logo-size.ts';
 import { itemAt, lastOf } from '../text/item-at.ts';
 import { relativeAddress } from './addresses.ts';
 import { type Html, html, joinHtml } from './html.ts';
