@@ -95,7 +95,7 @@ const articleView = (drawing: Drawing, { previous, next }: ArticleData, template
     date: { iso: revealed, words: longDate(revealed, lang) },
     updated: mended && { iso: mended, words: longDate(mended, lang) },
     hero: cycle.hero && {
-      picture: plate(drawing, cycle.hero, leadPlate, true),
+      picture: plate(drawing, cycle.hero, leadPlate, { eager: true }),
       caption: typeset(cycle.hero.caption ?? '', lang),
       number: cycle.items.find((item) => item.pictures[0]?.file === cycle.hero?.file)?.number,
     },
