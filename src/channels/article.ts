@@ -4,6 +4,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Cycle, Picture } from '../model/box.ts';
 import { dateInZone, isoInstant, lastChanged, mendedOn, monthName } from '../model/calendar.ts';
 import { revealedAt } from '../model/seal.ts';
+import { itemAtHead } from '../model/telling.ts';
 import { absoluteAddress, articlePath } from '../render/addresses.ts';
 import { type ArticleFacts, articleFactsOf } from '../render/article-facts.ts';
 import {
@@ -101,9 +102,9 @@ const articleView = (drawing: Drawing, { previous, next }: ArticleData, template
     date: { iso: revealed, words: longDate(revealed, lang) },
     updated: mended && { iso: mended, words: longDate(mended, lang) },
     hero: cycle.hero && {
-      picture: plate(drawing, cycle.hero, leadPlate, true),
+      picture: plate(drawing, cycle.hero, leadPlate, { eager: true }),
       caption: typeset(cycle.hero.caption ?? '', lang),
-      number: cycle.items.find((item) => item.pictures[0]?.file === cycle.hero?.file)?.number,
+      number: itemAtHead(cycle)?.number,
     },
     items: contentsOf(drawing),
     parts: joinHtml(

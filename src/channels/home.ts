@@ -1,4 +1,4 @@
-/** The first page: the newest reveal, what the box is, the call, the last twelve cycles as pictures. */
+/** The first page: the newest reveal, what the box is, the call, the twelve cycles before it as pictures. */
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Cycle, Picture, Story, Subscription } from '../model/box.ts';
 import { monthName } from '../model/calendar.ts';
@@ -17,6 +17,7 @@ import { defined } from '../text/defined.ts';
 import type { Wording } from '../wording/wording.ts';
 import { colourSheet, type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
 
+/** Cycles before the newest. */
 const SHOWN = 12;
 
 /** A cycle as the row of the last ones shows it. */
@@ -42,7 +43,7 @@ interface HomeData {
   readonly stories: StoryFacts;
   readonly subscription?: Subscription;
   readonly newest?: NewestCycle;
-  /** Newest first. */
+  /** Newest first, which the head of the page shows; the rest are those before it. */
   readonly shown: readonly ShownCycle[];
   /** Every article, newest first. */
   readonly articles: readonly ListedPage[];
@@ -73,7 +74,7 @@ const homeView = (
     pictures.push(...outputs);
     return html;
   };
-  const [first] = shown;
+  const [first, ...before] = shown;
   return {
     words,
     name: typeset(site.name, lang),
@@ -96,7 +97,7 @@ const homeView = (
           href: addressFrom(HOME_PATH, to),
         })),
       },
-    cycles: shown.map((cycle) => ({
+    cycles: before.map((cycle) => ({
       href: link(cycle.path),
       theme: typeset(cycle.theme, lang),
       month: monthName(cycle, lang),
@@ -174,7 +175,7 @@ export const home: PlanningChannel<'site'> = {
       stories: storyFactsOf(box, [settings.story]),
       subscription: settings.subscription,
       newest: newest && defined({ summary: newest.summary, wholeBox: newest.wholeBox }),
-      shown: newestFirst.slice(0, SHOWN).map(shownCycle),
+      shown: newestFirst.slice(0, 1 + SHOWN).map(shownCycle),
       articles: newestFirst.map((cycle) => ({ name: cycle.title, to: { path: articlePath(cycle) } })),
     });
     const colours = colourSheet(newest?.palette ?? settings.palette);

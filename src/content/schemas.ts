@@ -3,7 +3,6 @@
  * the findings are both made from these.
  */
 import * as v from 'valibot';
-import { nearest } from '../diagnostics/nearest.ts';
 import { ALLERGENS } from './allergens.ts';
 import { isCountry, isDateTime, isGtin, isLanguage, isTimeZone } from './codes.ts';
 import {
@@ -26,7 +25,8 @@ import {
   wholePicture,
 } from './fields.ts';
 import { isDatePattern } from './parcel-dates.ts';
-import { CALL_KINDS, CATEGORIES, CLIP_LENGTHS, PIECES } from './vocabulary.ts';
+import { clipLength, clockTime, madeDates, piece } from './piece-fields.ts';
+import { CALL_KINDS, CATEGORIES, PIECES } from './vocabulary.ts';
 
 const call = v.strictObject(
   { address, text, places: v.optional(wholeNumber) },
@@ -35,21 +35,6 @@ const call = v.strictObject(
 /** Weekdays as box.md names them, Monday first (ISO 8601). */
 export const WEEKDAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
 const callKind = v.picklist(CALL_KINDS, 'join, waitList or spare');
-const piece = v.picklist(PIECES, ({ input }) => {
-  const meant = nearest(String(input), PIECES);
-  return `${meant ? `\`${meant}\`, ` : ''}one of ${PIECES.join(', ')}`;
-});
-/** When each piece of a cycle was made; a word that is no piece is an unknown key. */
-const madeDates = v.strictObject(
-  v.entriesFromList(PIECES, v.optional(date)),
-  'dates by piece, as {live: 2026-03-19, letter: 2026-03-20}',
-);
-const clipLength = v.picklist(CLIP_LENGTHS, '15, 30 or 60, in seconds');
-/** A place in a recording, as players show it. */
-const clockTime = is(
-  (value) => /^(?:(?:\d{1,2}:)?[0-5]?\d:[0-5]\d|\d{1,5})$/.test(value),
-  'a time in the recording, as 4:10',
-);
 /** The fields of box.md. */
 export const boxSchema = v.strictObject({
   name: described(text, 'The box’s name'),

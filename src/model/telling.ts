@@ -49,6 +49,13 @@ const isDefinition = (node: RootContent): boolean =>
   node.type === 'definition' || node.type === 'footnoteDefinition';
 
 /**
+ * The item whose picture heads the page, the first of those that show it. One photo may serve several items: the others
+ * show it in their own sections, each with its own words.
+ */
+export const itemAtHead = ({ hero, items }: Pick<Cycle, 'hero' | 'items'>): Item | undefined =>
+  hero && items.find(({ pictures }) => pictures.some(({ file }) => file === hero.file));
+
+/**
  * A cycle's article in order. What the body places stands where it was placed; what it does not place follows in
  * the usual order: lead item, the rest, whole box, voices, peek, call. Each run of prose bears the definitions
  * of the whole body, so that a note or link may be defined anywhere.

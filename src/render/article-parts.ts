@@ -9,7 +9,7 @@ import { monthName } from '../model/calendar.ts';
 import { cautionsOf } from '../model/cautions.ts';
 import { chaptersOf, momentAddress } from '../model/chapters.ts';
 import { clockText } from '../model/speaking.ts';
-import { type TellingPart, tellingOf } from '../model/telling.ts';
+import { itemAtHead, type TellingPart, tellingOf } from '../model/telling.ts';
 import { shortName } from '../model/title.ts';
 import { capitalised } from '../text/capitalised.ts';
 import { longDate } from '../text/long-date.ts';
@@ -28,7 +28,7 @@ import { itemPlate, widePlate } from './layouts.ts';
 import { renderStory } from './markdown.ts';
 import { priceText } from './money.ts';
 import type { PictureOutput } from './output.ts';
-import { type PictureLayout, pictureMarkup } from './pictures.ts';
+import { type PictureLayout, type PictureOptions, pictureMarkup } from './pictures.ts';
 import type { CallFacts, SiteFacts } from './site-facts.ts';
 import { typeset } from './typeset.ts';
 
@@ -60,8 +60,16 @@ const awayOption = ({ facts, away }: Drawing) =>
   away ? { away: (path: string) => absoluteAddress(facts.site, path) } : {};
 
 /** A picture of the article; its files are gathered. */
-export const plate = (drawing: Drawing, picture: Picture, layout: PictureLayout, eager = false): Html => {
-  const { html, outputs } = pictureMarkup(picture, layout, drawing.page, { eager, ...awayOption(drawing) });
+export const plate = (
+  drawing: Drawing,
+  picture: Picture,
+  layout: PictureLayout,
+  options: Pick<PictureOptions, 'alt' | 'eager'> = {},
+): Html => {
+  const { html, outputs } = pictureMarkup(picture, layout, drawing.page, {
+    ...options,
+    ...awayOption(drawing),
+  });
   drawing.pictures.push(...outputs);
   return html;
 };
@@ -150,8 +158,9 @@ const itemView = (drawing: Drawing, item: Item) => {
   const own = facts.items.get(item.slug);
   if (!own) throw new Error(`Expected the facts of the item ${item.slug} of ${cycle.id}`);
   const { kindPage, earlier } = own;
-  const shownAtHead = cycle.hero?.file;
-  const pictures = item.pictures.filter((picture) => picture.file !== shownAtHead);
+  const shownAtHead = itemAtHead(cycle)?.slug === item.slug ? cycle.hero?.file : undefined;
+  // Read away from the site the head is near; here the section is where a search leads, and has to show the thing.
+  const pictures = item.pictures.filter((picture) => !drawing.away || picture.file !== shownAtHead);
   return {
     words: words.item,
     id: itemAnchor(item),
@@ -166,10 +175,14 @@ const itemView = (drawing: Drawing, item: Item) => {
     kind: typeset(item.kind, lang),
     lead: item.lead,
     description: typeset(item.description, lang),
-    plates: pictures.map((picture) => ({
-      picture: plate(drawing, picture, itemPlate),
-      caption: picture.caption && typeset(picture.caption, lang),
-    })),
+    plates: pictures.map((picture) => {
+      const again = picture.file === shownAtHead;
+      return {
+        picture: plate(drawing, picture, itemPlate, again ? { alt: '' } : {}),
+        caption: again ? undefined : picture.caption && typeset(picture.caption, lang),
+        again,
+      };
+    }),
     story: storyHtml(drawing, item.story, `${itemAnchor(item)}-`, 3),
     goesWith: item.goesWith && typeset(item.goesWith, lang),
     leadName: typeset(cycle.items[0]?.name ?? '', lang),

@@ -114,8 +114,20 @@ const declarations = (colours: Scheme): string =>
     .map(([name, hex]) => `--${name}:${hex}`)
     .join(';');
 
-/** Style rules that put a palette's schemes on the page, following the visitor's wish for light or dark. */
+/** A palette as it was chosen, side by side: an ornament that no text stands on. A CSS image. */
+const bandOf = (palette: readonly string[]): string => {
+  const percent = (share: number): string => `${Number((share * 100).toFixed(2))}%`;
+  const stops = palette.map(
+    (colour, i) => `${colour} ${percent(i / palette.length)} ${percent((i + 1) / palette.length)}`,
+  );
+  return `linear-gradient(90deg,${stops.join(',')})`;
+};
+
+/**
+ * Style rules that put a palette's schemes on the page, following the visitor's wish for light or dark, and the palette
+ * itself as the image `--band`.
+ */
 export const schemeStyle = (palette: readonly string[]): string => {
   const { light, dark } = schemesOf(palette);
-  return `:root{${declarations(light)}}@media (prefers-color-scheme:dark){:root{${declarations(dark)}}}`;
+  return `:root{${declarations(light)};--band:${bandOf(palette)}}@media (prefers-color-scheme:dark){:root{${declarations(dark)}}}`;
 };

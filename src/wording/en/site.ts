@@ -97,7 +97,7 @@ const home = {
   nothingYet: 'The first box has not been opened yet. Come back soon.',
   about: 'What this box is',
   price: aBox,
-  last: (boxes: number): string => `The last ${boxes === 1 ? 'box' : `${boxes} boxes`}`,
+  before: (boxes: number): string => (boxes === 1 ? 'The box before it' : `The ${boxes} boxes before it`),
   placesLeft,
 };
 

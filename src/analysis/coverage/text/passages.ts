@@ -1,7 +1,7 @@
 /** A cycle's article as passages: the same telling that is rendered, before any markup. */
 import type { Cycle, Item, Picture, RecordSource } from '../../../model/box.ts';
 import { type CautionWords, cautionsOf } from '../../../model/cautions.ts';
-import { tellingOf } from '../../../model/telling.ts';
+import { itemAtHead, tellingOf } from '../../../model/telling.ts';
 import { type Span, sentenceSpans } from '../../../text/sentences.ts';
 import type { Language } from '../../language/language.ts';
 import type { Passage, PassageForm } from './passage.ts';
@@ -162,7 +162,7 @@ const addItem = (
   field('name', 'heading', 'heading', item.name);
   field('description', 'paragraph', 'section', item.description);
   item.pictures.forEach((picture, i) => {
-    if (picture.file !== cycle.hero?.file)
+    if (picture.file !== cycle.hero?.file || itemAtHead(cycle) !== item)
       addPicture(writing, source, elementKey(source, 'image', i), picture, slug);
   });
   for (const fact of FACTS) field(fact, 'fact', 'section', item[fact]);
@@ -252,7 +252,7 @@ export const passagesOf = (
   field('theme', 'fact', 'body', cycle.theme);
   field('summary', 'paragraph', 'summary', cycle.summary);
   addContents(writing, cycle);
-  const shown = cycle.items.find((item) => item.pictures.some(({ file }) => file === cycle.hero?.file));
+  const shown = itemAtHead(cycle);
   if (shown) {
     const at = shown.pictures.findIndex(({ file }) => file === cycle.hero?.file);
     addPicture(writing, shown.source, elementKey(shown.source, 'image', at), cycle.hero, shown.slug);

@@ -1,0 +1,23 @@
+/** What a record may say of the pieces of a reveal. */
+import * as v from 'valibot';
+import { nearest } from '../diagnostics/nearest.ts';
+import { date, is } from './fields.ts';
+import { CLIP_LENGTHS, PIECES } from './vocabulary.ts';
+
+/** One of the pieces. */
+export const piece = v.picklist(PIECES, ({ input }) => {
+  const meant = nearest(String(input), PIECES);
+  return `${meant ? `\`${meant}\`, ` : ''}one of ${PIECES.join(', ')}`;
+});
+/** When each piece of a cycle was made; a word that is no piece is an unknown key. */
+export const madeDates = v.strictObject(
+  v.entriesFromList(PIECES, v.optional(date)),
+  'dates by piece, as {live: 2026-03-19, letter: 2026-03-20}',
+);
+/** How long the short video is to be. */
+export const clipLength = v.picklist(CLIP_LENGTHS, '15, 30 or 60, in seconds');
+/** A place in a recording, as players show it. */
+export const clockTime = is(
+  (value) => /^(?:(?:\d{1,2}:)?[0-5]?\d:[0-5]\d|\d{1,5})$/.test(value),
+  'a time in the recording, as 4:10',
+);
