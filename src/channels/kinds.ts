@@ -39,7 +39,7 @@ const COMPARED: ReadonlySet<StatedFact> = new Set(['brand', 'material', 'color',
 
 type ShownItem = Pick<
   Item,
-  'slug' | 'name' | 'description' | 'brand' | 'material' | 'color' | 'size' | 'pictures' | 'spare'
+  'slug' | 'name' | 'inText' | 'description' | 'brand' | 'material' | 'color' | 'size' | 'pictures' | 'spare'
 >;
 
 /** An item of the kind, of which the page shows no story. */
@@ -86,9 +86,10 @@ const summaryOf = (
   const month = (entry: KindEntry | undefined): string => (entry ? monthName(entry.cycle, lang) : '');
   // "And 1 more" takes the room of its name.
   const all = newestFirst.length <= NAMED_IN_SUMMARY + 1;
-  const names = newestFirst.slice(0, all ? undefined : NAMED_IN_SUMMARY).map(({ item }) => item.name);
+  const names = newestFirst.slice(0, all ? undefined : NAMED_IN_SUMMARY).map(({ item }) => item.inText);
   const more = newestFirst.length - names.length;
-  const line = namesInLine(more > 0 ? [...names, words.more(more)] : names, lang);
+  const others = { short: words.more(more), name: words.more(more) };
+  const line = namesInLine(more > 0 ? [...names, others] : names, lang);
   return words.summary(newestFirst.length, month(newestFirst.at(-1)), month(newestFirst[0]), line);
 };
 
@@ -200,8 +201,8 @@ const kindPage = (data: KindData, tools: Tools): MadeDocument<Diagnostic> => {
 
 /** An item as far as a kind's page shows it: the same object for the same item, so that whoever hashes it does so once. */
 const shownOf = remembered((item: Item): ShownItem => {
-  const { slug, name, description, brand, material, color, size, pictures, spare } = item;
-  return defined({ slug, name, description, brand, material, color, size, pictures, spare });
+  const { slug, name, inText, description, brand, material, color, size, pictures, spare } = item;
+  return defined({ slug, name, inText, description, brand, material, color, size, pictures, spare });
 });
 
 const entriesOf = (box: Box, { items }: KindGroup, asOf: Moment): readonly KindEntry[] =>

@@ -7,10 +7,9 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Item, Picture, Story } from '../model/box.ts';
 import { monthName } from '../model/calendar.ts';
 import { cautionsOf } from '../model/cautions.ts';
-import { chaptersOf, momentAddress } from '../model/chapters.ts';
+import { type Chapter, chaptersOf, momentAddress } from '../model/chapters.ts';
 import { clockText } from '../model/speaking.ts';
 import { type TellingPart, tellingOf } from '../model/telling.ts';
-import { shortName } from '../model/title.ts';
 import { capitalised } from '../text/capitalised.ts';
 import { longDate } from '../text/long-date.ts';
 import type { Wording } from '../wording/wording.ts';
@@ -170,7 +169,7 @@ const itemView = (drawing: Drawing, item: Item) => {
     })),
     story: storyHtml(drawing, item.story, `${itemAnchor(item)}-`, 3),
     goesWith: item.goesWith && typeset(item.goesWith, lang),
-    leadName: typeset(cycle.items[0]?.name ?? '', lang),
+    leadName: typeset(cycle.items[0]?.inText.name ?? '', lang),
     facts: statedFacts(item, lang, words.item.facts),
     cautions: cautionsOf(item)
       .map(drawing.wording.cautions.text)
@@ -213,6 +212,9 @@ export const callView = (site: SiteFacts, { call, subscription }: CallFacts, wor
 const replayView = ({ facts: { cycle, site }, wording }: Drawing) => {
   const { lang } = site;
   const { replay } = cycle;
+  const shortNames = new Map(cycle.items.map(({ slug, inText }) => [slug, inText.short]));
+  const shortened = (chapter: Chapter): Chapter =>
+    chapter.item === undefined ? chapter : { ...chapter, item: shortNames.get(chapter.name) ?? chapter.item };
   return (
     replay && {
       ...replay,
@@ -220,7 +222,7 @@ const replayView = ({ facts: { cycle, site }, wording }: Drawing) => {
         .filter(({ sought }) => sought)
         .map((chapter) => ({
           clock: clockText(chapter.start),
-          title: typeset(shortName(wording.live.chapterTitle(chapter)), lang),
+          title: typeset(wording.live.chapterTitle(shortened(chapter)), lang),
           href: momentAddress(replay.address, chapter.start),
         })),
     }

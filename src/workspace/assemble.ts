@@ -10,11 +10,14 @@ import type { TextSource } from '../content/sources.ts';
 import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import type { KnownFile } from '../io/know-files.ts';
+import { openLetterCase } from '../io/letter-case.ts';
 import type { Box, Cycle, Search } from '../model/box.ts';
 import type { LinkTargets } from '../model/link-stories.ts';
 import { locationIn } from '../model/location-in.ts';
 import type { Target } from '../model/story.ts';
 import { digestOf } from '../text/digest.ts';
+import { primaryLanguage } from '../text/language-tag.ts';
+import type { CaseOf } from '../text/letter-case.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
 import { wordingFor } from '../wording/wording.ts';
 import { type BoxFacts, boxFactsOf, forCyclesOf } from './box-facts.ts';
@@ -88,11 +91,15 @@ const photosIn = (files: ReadonlyMap<string, KnownFile>): LinkTargets['photos'] 
   paths: new Set(files.keys()),
 });
 
+/** A dictionary of a language that there is none of. */
+const knowsNothing: CaseOf = () => undefined;
+
 /** An assembler that keeps what it linked. `readText` gives a file's text as `decodeText` reads it. */
 export const assembler = (memory: Memory, readText: (path: string) => Promise<string>): Assembler => {
   let held: ReadonlyMap<string, Held> = new Map();
   let files: ReadonlyMap<string, KnownFile> = new Map();
   let targets: LinkTargets = { targets: new Map(), photos: { byPath: new Map(), paths: new Set() } };
+  const english = openLetterCase();
   const shelf: RecordShelf = {
     memory,
     hashOf: (path) => files.get(path)?.hash,
@@ -187,6 +194,7 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
       }
 
     const faulty = new Map<string, readonly Diagnostic[]>();
+    const caseOf = primaryLanguage(forCycles.lang) === 'en' ? english : knowsNothing;
     const { linkCycle } = read.size > 0 ? await import('../model/link-cycle.ts') : { linkCycle: undefined };
     for (const {
       id,
@@ -196,7 +204,7 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
       const { targets: watched, noted } = noting(targets);
       const result =
         written && linkCycle
-          ? linkCycle(written, { ...watched, settings: forCycles, sayTitle })
+          ? linkCycle(written, { ...watched, settings: forCycles, sayTitle, caseOf })
           : { value: undefined, diagnostics: [] };
       const diagnostics = [...found, ...result.diagnostics];
       if (!result.value || mustFixAny(diagnostics)) {

@@ -14,7 +14,7 @@ import { keepData, type Memory, recallData } from '../text/memory.ts';
 import { type ParsedRecord, recallRecord } from './record-reader.ts';
 
 /** Raise when linking the same records gives something else. */
-const LINKING_VERSION = 1;
+const LINKING_VERSION = 2;
 
 /** What a cycle was found to depend on beyond its own files while it was linked. */
 export interface Dependencies {

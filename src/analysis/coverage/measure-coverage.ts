@@ -27,6 +27,7 @@ import type { Archive } from './rivals/archive.ts';
 import { rivalFor } from './rivals/rivals.ts';
 import { sharedPassagesOf } from './rivals/shared-passages.ts';
 import { adviceFor } from './standing/advice.ts';
+import { capitalsIn } from './standing/capitals.ts';
 import { withinLonger } from './standing/mentions.ts';
 import { partsOf } from './standing/standing.ts';
 import { type TalliedItem, tallyOf } from './standing/tally.ts';
@@ -111,6 +112,7 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
     (item): TalliedItem => ({
       slug: item.slug,
       name: item.name,
+      capitals: capitalsIn([item.inText.name, item.inText.kind]),
       phrases: phrasesOf(item, searches, language),
     }),
   );
@@ -124,6 +126,7 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
       slug: item.slug,
       number: item.number,
       name: item.name,
+      shortName: item.inText.short,
       kind: item.kind,
       standing: tally.standings.get(item.slug) ?? 0,
       promised: promised.get(item.slug) ?? 0,

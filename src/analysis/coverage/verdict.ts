@@ -1,5 +1,4 @@
 /** What a proof comes to, counted. */
-import { shortName } from '../../model/title.ts';
 import { isAtAim } from './aim.ts';
 
 /** As much of a proof as the verdict is made of: a `Coverage` is one. */
@@ -7,7 +6,7 @@ export interface Judged {
   readonly aim: number;
   readonly items: readonly {
     readonly slug: string;
-    readonly name: string;
+    readonly shortName: string;
     readonly standing: number;
     readonly promised: number;
   }[];
@@ -32,7 +31,7 @@ export const verdictOf = ({ aim, items, advice, outOfReach }: Judged): ProofVerd
   const below = items.filter(({ standing }) => !isAtAim(standing, aim));
   const isReached = ({ slug, promised }: Judged['items'][number]): boolean =>
     isAtAim(promised, aim) && !outOfReach.includes(slug);
-  const stuck = below.filter((item) => !isReached(item)).map(({ name }) => shortName(name));
+  const stuck = below.filter((item) => !isReached(item)).map(({ shortName }) => shortName);
   return {
     aim,
     items: items.length,
