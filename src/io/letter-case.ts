@@ -103,9 +103,9 @@ const readerOf = (part: Part): ((lemma: string) => Capitals) => {
 const caseOfSenses = (senses: Readonly<Record<Part, Capitals>>): LetterCase | undefined => {
   const all = PARTS.flatMap((part) => senses[part]);
   if (all.length === 0) return undefined;
-  if (all.every(Boolean)) return 'name';
+  if (all.every(Boolean)) return senses.adj.length > 0 ? 'name' : 'proper noun';
   // Of a word that is both, a name where that is its first meaning: China, though there is china.
-  if (senses.noun[0] && !senses.adj.includes(false)) return 'name';
+  if (senses.noun[0] && !senses.adj.includes(false)) return senses.adj.length > 0 ? 'name' : 'proper noun';
   return senses.adj[0] ? 'name before a noun' : 'common';
 };
 

@@ -96,7 +96,11 @@ const caseOfCompound = (word: string, caseOf: CaseOf): ReturnType<CaseOf> => {
   const whole = caseOf(word);
   if (whole !== undefined || !word.includes('-')) return whole;
   const parts = word.split('-').map(caseOf);
-  return parts[0] === 'name' ? 'name' : parts.every((part) => part === 'common') ? 'common' : undefined;
+  return parts[0] === 'name' || parts[0] === 'proper noun'
+    ? 'name'
+    : parts.every((part) => part === 'common')
+      ? 'common'
+      : undefined;
 };
 
 /** Longest name of a thing that a dictionary has as one: "Dutch oven", "Earl Grey tea". */
@@ -117,7 +121,7 @@ const startsWithName = (words: readonly string[], { caseOf, lang, texts }: TextU
     if (small !== capital) return capital > small;
   }
   if (found === undefined) return undefined;
-  return found === 'name before a noun' && words.length > 1;
+  return found === 'proper noun' || (found === 'name before a noun' && words.length > 1);
 };
 
 /** Some words as they stand inside a sentence: the first letter is made small where its word is known to be no name. */

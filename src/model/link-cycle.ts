@@ -21,6 +21,8 @@ import { type SayTitle, titleOf } from './title.ts';
 export interface LinkContext extends LinkTargets {
   readonly settings: CycleSettings;
   readonly sayTitle: SayTitle;
+  /** Whether that makes a title in the box's language; else a title is asked for. */
+  readonly isTitleWorded: boolean;
   /** What a dictionary of the box's language knows; where there is none it knows nothing. */
   readonly caseOf: CaseOf;
 }
@@ -39,6 +41,15 @@ const reportSummaryLength = ({ value, locationOf }: Usable<CycleRecord>, report:
     fix: 'Name the things that are in the box, in a sentence or two',
   });
 };
+
+const reportTitle = ({ locationOf }: Usable<CycleRecord>, lang: string, report: ReportFinding): void =>
+  report({
+    weight: 'look at',
+    rule: 'title-language',
+    location: locationOf(['theme']),
+    message: `Unexpected cycle without a \`title\` in a box in \`${lang}\`, expected one: there are no words for it in that language yet, and the things stand beside the month`,
+    fix: 'Add `title: …` in the language of the box',
+  });
 
 const checkedMoment = (text: string, timeZone: string): Moment => {
   const moment = momentOf(text, timeZone);
@@ -117,6 +128,7 @@ const cycleOf = (
   const wholeBox = pictureOf(value.photo, 'photo');
   const hero = pictureOf(value.hero, 'hero') ?? items[0]?.pictures[0] ?? wholeBox;
   reportSummaryLength(record, report);
+  if (value.title === undefined && !context.isTitleWorded) reportTitle(record, settings.lang, report);
   if (value.call && !settings.calls.includes(value.call))
     report(callWithoutAddress(value.call, record.locationOf(['call'])));
   const peek =

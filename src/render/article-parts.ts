@@ -27,6 +27,7 @@ import { itemPlate, widePlate } from './layouts.ts';
 import { renderStory } from './markdown.ts';
 import { priceText } from './money.ts';
 import type { PictureOutput } from './output.ts';
+import { pageLang } from './page-lang.ts';
 import { type PictureLayout, pictureMarkup } from './pictures.ts';
 import type { CallFacts, SiteFacts } from './site-facts.ts';
 import { typeset } from './typeset.ts';
@@ -121,7 +122,7 @@ export const statedFacts = (
     color: item.color,
     size: item.size,
     weight: item.weight,
-    countryOfOrigin: item.countryOfOrigin && countryName(item.countryOfOrigin, lang),
+    countryOfOrigin: item.countryOfOrigin && countryName(item.countryOfOrigin, pageLang(lang)),
     care: item.care,
   };
   return FACT_ORDER.flatMap((fact) => {
@@ -136,9 +137,9 @@ const spareView = ({ spare }: Item, { onSale }: ItemFacts, lang: string) => {
   return {
     onSale: true as const,
     count: spare.count,
-    price: priceText(spare.price, lang),
+    price: priceText(spare.price, pageLang(lang)),
     address: spare.address,
-    until: spare.until && longDate(spare.until, lang),
+    until: spare.until && longDate(spare.until, pageLang(lang)),
   };
 };
 
@@ -156,7 +157,7 @@ const itemView = (drawing: Drawing, item: Item) => {
     id: itemAnchor(item),
     href: itemHref(drawing, item),
     // Who lands here from a search sees which box it was, and how to get the next one.
-    month: monthName(cycle, lang),
+    month: monthName(cycle, pageLang(lang)),
     call: facts.call.call,
     number: item.number,
     name: typeset(item.name, lang),
@@ -178,7 +179,7 @@ const itemView = (drawing: Drawing, item: Item) => {
     earlier: earlier.map((other) => ({
       name: typeset(other.name, lang),
       href: addressOf(drawing, other.to),
-      month: monthName(other, lang),
+      month: monthName(other, pageLang(lang)),
     })),
     ofKind:
       kindPage === undefined
@@ -204,7 +205,7 @@ export const callView = (site: SiteFacts, { call, subscription }: CallFacts, wor
   description: typeset(site.description, site.lang),
   subscription: subscription && {
     name: typeset(subscription.name, site.lang),
-    price: priceText(subscription.price, site.lang),
+    price: priceText(subscription.price, pageLang(site.lang)),
   },
 });
 
@@ -249,8 +250,8 @@ const wholeBoxView = (drawing: Drawing) => {
     caption: wholeBox?.caption && typeset(wholeBox.caption, lang),
     items: contentsOf(drawing),
     value: value && {
-      said: words.wholeBox.value(priceText(value.total, lang)),
-      on: { iso: value.on, words: longDate(value.on, lang) },
+      said: words.wholeBox.value(priceText(value.total, pageLang(lang))),
+      on: { iso: value.on, words: longDate(value.on, pageLang(lang)) },
     },
   };
 };

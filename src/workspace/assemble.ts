@@ -19,7 +19,8 @@ import { digestOf } from '../text/digest.ts';
 import { primaryLanguage } from '../text/language-tag.ts';
 import type { CaseOf } from '../text/letter-case.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
-import { wordingFor } from '../wording/wording.ts';
+import { joinsFor } from '../wording/joins.ts';
+import { isWordedIn, wordingFor } from '../wording/wording.ts';
 import { type BoxFacts, boxFactsOf, forCyclesOf } from './box-facts.ts';
 import { keepFacts, recallFacts } from './linked-box.ts';
 import {
@@ -165,7 +166,9 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
     const remembered = boxHash === undefined ? undefined : recallFacts(boxHash, shelf);
     const record = remembered ? undefined : await boxRecord();
     const forCycles = remembered?.facts.forCycles ?? forCyclesOf(record?.value);
-    const sayTitle = wordingFor(forCycles.lang).cycle.title;
+    const { lang } = forCycles;
+    const sayTitle = joinsFor(lang).title;
+    const isTitleWorded = isWordedIn(wordingFor(lang), lang);
     const settingsDigest = digestOf(forCycles, sayTitle('things', 'month'));
 
     // Every cycle that is known as it stands, and the records of the others: both say what links may lead to.
@@ -194,7 +197,7 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
       }
 
     const faulty = new Map<string, readonly Diagnostic[]>();
-    const caseOf = primaryLanguage(forCycles.lang) === 'en' ? english : knowsNothing;
+    const caseOf = primaryLanguage(lang) === 'en' ? english : knowsNothing;
     const { linkCycle } = read.size > 0 ? await import('../model/link-cycle.ts') : { linkCycle: undefined };
     for (const {
       id,
@@ -204,7 +207,7 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
       const { targets: watched, noted } = noting(targets);
       const result =
         written && linkCycle
-          ? linkCycle(written, { ...watched, settings: forCycles, sayTitle, caseOf })
+          ? linkCycle(written, { ...watched, settings: forCycles, sayTitle, isTitleWorded, caseOf })
           : { value: undefined, diagnostics: [] };
       const diagnostics = [...found, ...result.diagnostics];
       if (!result.value || mustFixAny(diagnostics)) {

@@ -1,4 +1,5 @@
 /** A box, opened → its folders: what `build` does, and what the desk does after each save. */
+
 import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
 import { makeRemembered, type PictureProgress } from '../io/ensure-pictures.ts';
 import type { BuildFolders, Validity } from '../io/last-build.ts';
@@ -24,6 +25,7 @@ import { type SealedCycle, sealedIn } from '../pipeline/sealed.ts';
 import type { Share } from '../pipeline/share.ts';
 import { unchangedUntil } from '../pipeline/validity.ts';
 import type { PictureOutput } from '../render/output.ts';
+import { pageLang } from '../render/page-lang.ts';
 import { compileTemplates } from '../render/templates.ts';
 import { readLists } from './parcel-lists.ts';
 import type { Workspace } from './workspace.ts';
@@ -126,7 +128,7 @@ const published = async (
 const sealedUntil = (box: Box, asOf: Moment): readonly SealedUntil[] => {
   const { timeZone, lang } = box.settings;
   return sealedIn(box, asOf).map((cycle) => {
-    const day = revealDay({ reveal: cycle.reveal }, timeZone, lang);
+    const day = revealDay({ reveal: cycle.reveal }, timeZone, pageLang(lang));
     return { ...cycle, ...(day !== undefined && { day }) };
   });
 };

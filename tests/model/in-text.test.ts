@@ -221,6 +221,12 @@ test('what the box itself writes inside a sentence decides where the dictionary 
   expect(inside('Falcon mug', 'mug', 'Falcon mug at the ready. A mug is a mug.')).toBe('falcon mug');
 });
 
+test('a proper noun that the box writes small is a thing to it; a people or a place stays a name', () => {
+  expect(inside('Mister, brass', 'plant mister')).toBe('mister');
+  expect(inside('Assam', 'tea', 'We pour the assam late.')).toBe('assam');
+  expect(inside('Danish dough whisk', 'danish dough whisk')).toBe('Danish dough whisk');
+});
+
 test('a name that begins with its maker keeps the maker’s capital', () => {
   const use = { lang: 'en-GB', caseOf, texts: [] };
   expect(inTextOf({ name: 'Copper & Oak pan', kind: 'pan', brand: 'Copper & Oak' }, use).name).toBe(

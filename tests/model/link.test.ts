@@ -97,6 +97,7 @@ describe('a cycle', () => {
       ...targets,
       settings: cycleSettingsOf(settings.value, box.value),
       sayTitle: cycleWords.title,
+      isTitleWorded: true,
       caseOf: openLetterCase(),
     };
     const alone = [...textsByCycle(sources)].reverse().map(([id, texts]) => {

@@ -94,6 +94,7 @@ const linkBox = (records: Records, sources: Sources): Checked<Box | undefined> =
     ...targets,
     settings: cycleSettingsOf(settings.value, records.box),
     sayTitle: cycleWords.title,
+    isTitleWorded: true,
     caseOf: openLetterCase(),
   };
   const between = addressFindings(

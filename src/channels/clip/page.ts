@@ -12,6 +12,7 @@ import { spokenWordsFor } from '../../render/spoken-words.ts';
 import { typeset } from '../../render/typeset.ts';
 import { rememberedFor } from '../../text/remembered.ts';
 import { graphemeCount, wordCount } from '../../text/segments.ts';
+import { joinsFor } from '../../wording/joins.ts';
 import type { Wording } from '../../wording/wording.ts';
 import type { Tools } from '../channel.ts';
 import { clipFindings } from './findings.ts';
@@ -53,7 +54,7 @@ const postText = (
       .flatMap((caution) => cautions.text(caution).lines);
     return lines.length > 0 ? [`${item.inText.short}: ${lines.join(' ')}`] : [];
   });
-  const contents = clip.post.contents(cycle.theme, monthName(cycle, lang), settings.name);
+  const contents = joinsFor(lang).post(cycle.theme, monthName(cycle, lang), settings.name);
   const parts = [
     hook,
     [contents, ...cycle.items.map(({ name }) => `– ${name}`)].join('\n'),
