@@ -1,11 +1,10 @@
 /** What would give a box away before its reveal: names of its things, met in a text that is shown earlier. */
 import type { Item } from '../model/box.ts';
-import { shortName } from '../model/title.ts';
 import type { Language } from './language/language.ts';
 
 /** Every name that an item goes by, and who made it. */
-export const namesOf = ({ name, kind, also, brand }: Item): readonly string[] => [
-  ...new Set([shortName(name), kind, ...also, brand]),
+export const namesOf = ({ inText, kind, also, brand }: Item): readonly string[] => [
+  ...new Set([inText.short, kind, ...also, brand]),
 ];
 
 const stemsOf = (text: string, language: Language): readonly string[] =>

@@ -2,8 +2,8 @@
 import type { Answer } from '../analysis/search/find.ts';
 import type { IndexPart } from '../analysis/search/part.ts';
 import { nearestForms } from '../analysis/search/spelling.ts';
-import { browser as words } from '../wording/en/browser.ts';
 import { addressOf, type Query } from './address.ts';
+import { said as words } from './said.ts';
 
 /** Most slips that a word which is only offered may be away. */
 const OFFERED_WITHIN = 3;

@@ -1,10 +1,10 @@
 /** The list of what answers: the page's entries again, best first, with their words marked. */
 import type { Language } from '../analysis/language/language.ts';
 import type { Answer, Met } from '../analysis/search/find.ts';
-import { browser as words } from '../wording/en/browser.ts';
 import { debounce } from './debounce.ts';
 import type { CatalogueEntry } from './entries.ts';
 import { type Highlighter, highlighterFor, type WordsOf, wordsRemembered } from './highlights.ts';
+import { said as words } from './said.ts';
 
 /** Results at first, and each time more are asked for. */
 const AT_ONCE = 24;

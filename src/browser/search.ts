@@ -5,7 +5,6 @@
 import { languageFor } from '../analysis/language/language.ts';
 import { type Answer, find, type KnownWords } from '../analysis/search/find.ts';
 import { type IndexPart, openPart } from '../analysis/search/part.ts';
-import { browser as words } from '../wording/en/browser.ts';
 import { isNothing, type Query, queryOfAddress, rememberQuery } from './address.ts';
 import { debounce } from './debounce.ts';
 import { emptyResult } from './empty.ts';
@@ -14,6 +13,7 @@ import { facetsOf, narrowed, showCounts } from './facets.ts';
 import { formOf } from './form.ts';
 import { loadHead, loadStory } from './load.ts';
 import { type Hit, resultList } from './results.ts';
+import { said as words } from './said.ts';
 import { statusText } from './words.ts';
 
 const start = (root: HTMLFormElement): void => {

@@ -1,6 +1,6 @@
 /** What the search says of an answer as a whole. */
 import type { Answer } from '../analysis/search/find.ts';
-import { browser as words } from '../wording/en/browser.ts';
+import { said as words } from './said.ts';
 
 /** How many were found, and how words were read. `all`: how many of the found have every word. */
 export const statusText = (found: number, all: number, of: number, answer: Answer | undefined): string => {

@@ -19,6 +19,7 @@ import { type Html, joinHtml } from '../render/html.ts';
 import { itemPlate, leadPlate, smallPlate } from '../render/layouts.ts';
 import type { MadeDocument } from '../render/output.ts';
 import { linker, pageText } from '../render/page.ts';
+import { pageLang } from '../render/page-lang.ts';
 import { socialPicture, widestPath } from '../render/pictures.ts';
 import { type Frames, framesOf, type PageFrame } from '../render/site-facts.ts';
 import { articleGraph, jsonLdScript, type ListedProduct } from '../render/structured-data.ts';
@@ -65,7 +66,7 @@ const neighbourView = (drawing: Drawing, neighbour: Neighbour | undefined) =>
   neighbour && {
     href: linker(drawing.page)(neighbour.path),
     theme: typeset(neighbour.theme, drawing.facts.site.lang),
-    month: monthName(neighbour, drawing.facts.site.lang),
+    month: monthName(neighbour, pageLang(drawing.facts.site.lang)),
     picture: neighbour.hero && plate(drawing, neighbour.hero, smallPlate),
   };
 
@@ -96,11 +97,11 @@ const articleView = (drawing: Drawing, { previous, next }: ArticleData, template
     words: drawing.words.article,
     title: typeset(cycle.title, lang),
     theme: typeset(cycle.theme, lang),
-    month: monthName(cycle, lang),
+    month: monthName(cycle, pageLang(lang)),
     summary: typeset(cycle.summary, lang),
     author: cycle.author,
-    date: { iso: revealed, words: longDate(revealed, lang) },
-    updated: mended && { iso: mended, words: longDate(mended, lang) },
+    date: { iso: revealed, words: longDate(revealed, pageLang(lang)) },
+    updated: mended && { iso: mended, words: longDate(mended, pageLang(lang)) },
     hero: cycle.hero && {
       picture: plate(drawing, cycle.hero, leadPlate, { eager: true }),
       caption: typeset(cycle.hero.caption ?? '', lang),

@@ -13,6 +13,7 @@ import { atomText, type Feed, type FeedEntry, jsonFeedText } from '../render/fee
 import { leadPlate } from '../render/layouts.ts';
 import type { MadeDocument } from '../render/output.ts';
 import { FEED_PATH, ICON_PATH, JSON_FEED_PATH } from '../render/page.ts';
+import { pageLang } from '../render/page-lang.ts';
 import { awayPicture, logoPicture } from '../render/pictures.ts';
 import { framesOf } from '../render/site-facts.ts';
 import { typeset } from '../render/typeset.ts';
@@ -35,7 +36,7 @@ const entryView = (drawing: Drawing) => {
   return {
     words: drawing.words.feed,
     theme: typeset(cycle.theme, lang),
-    month: monthName(cycle, lang),
+    month: monthName(cycle, pageLang(lang)),
     hero: cycle.hero && {
       picture: plate(drawing, cycle.hero, leadPlate),
       caption: cycle.hero.caption && typeset(cycle.hero.caption, lang),

@@ -9,6 +9,7 @@ import { type RenderedStory, renderStory } from '../render/markdown.ts';
 import { priceText } from '../render/money.ts';
 import type { MadeDocument, PictureOutput } from '../render/output.ts';
 import { linker, pageText } from '../render/page.ts';
+import { pageLang } from '../render/page-lang.ts';
 import { type PictureLayout, pictureMarkup, socialPicture } from '../render/pictures.ts';
 import { framesOf, type PageFrame } from '../render/site-facts.ts';
 import { homeGraph, jsonLdScript, type ListedPage } from '../render/structured-data.ts';
@@ -83,13 +84,13 @@ const homeView = (
     call: frame.call,
     subscription: subscription && {
       name: typeset(subscription.name, lang),
-      price: priceText(subscription.price, lang),
+      price: priceText(subscription.price, pageLang(lang)),
     },
     newest: newest &&
       first && {
         href: link(first.path),
         theme: typeset(first.theme, lang),
-        month: monthName(first, lang),
+        month: monthName(first, pageLang(lang)),
         summary: typeset(newest.summary, lang),
         picture: first.hero && plate(first.hero, leadPlate, true),
         items: first.items.map(({ name, to }) => ({
@@ -100,7 +101,7 @@ const homeView = (
     cycles: before.map((cycle) => ({
       href: link(cycle.path),
       theme: typeset(cycle.theme, lang),
-      month: monthName(cycle, lang),
+      month: monthName(cycle, pageLang(lang)),
       picture: cycle.hero && plate(cycle.hero, smallPlate, false),
       items: cycle.items.map(({ name }) => typeset(name, lang)).join(' · '),
     })),

@@ -1,4 +1,5 @@
 /** Pages by kind: every item of a kind that three or more share, newest first. */
+
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Item, Moment } from '../model/box.ts';
 import { latestChange, monthName } from '../model/calendar.ts';
@@ -20,6 +21,7 @@ import { kindPlate } from '../render/layouts.ts';
 import { priceText } from '../render/money.ts';
 import type { MadeDocument, PictureOutput } from '../render/output.ts';
 import { linker, pageText } from '../render/page.ts';
+import { pageLang } from '../render/page-lang.ts';
 import { pictureMarkup, socialPicture, widestPath } from '../render/pictures.ts';
 import { type CallFacts, framesOf, type PageFrame } from '../render/site-facts.ts';
 import { jsonLdScript, kindGraph } from '../render/structured-data.ts';
@@ -28,6 +30,7 @@ import { capitalised } from '../text/capitalised.ts';
 import { defined } from '../text/defined.ts';
 import { digestOf } from '../text/digest.ts';
 import { remembered } from '../text/remembered.ts';
+import { joinsFor } from '../wording/joins.ts';
 import type { Wording } from '../wording/wording.ts';
 import { colourSheet, type PlanningChannel, plannedDocument, type Tools } from './channel.ts';
 
@@ -39,7 +42,7 @@ const COMPARED: ReadonlySet<StatedFact> = new Set(['brand', 'material', 'color',
 
 type ShownItem = Pick<
   Item,
-  'slug' | 'name' | 'description' | 'brand' | 'material' | 'color' | 'size' | 'pictures' | 'spare'
+  'slug' | 'name' | 'inText' | 'description' | 'brand' | 'material' | 'color' | 'size' | 'pictures' | 'spare'
 >;
 
 /** An item of the kind, of which the page shows no story. */
@@ -77,17 +80,15 @@ interface KindData {
 }
 
 /** "5 so far, from April 2025 to March 2026: …": what the page holds, in plain words. */
-const summaryOf = (
-  newestFirst: readonly KindEntry[],
-  lang: string,
-  words: Wording['site']['kind'],
-): string => {
+const summaryOf = (newestFirst: readonly KindEntry[], lang: string): string => {
+  const words = joinsFor(lang).kind;
   const month = (entry: KindEntry | undefined): string => (entry ? monthName(entry.cycle, lang) : '');
   // "And 1 more" takes the room of its name.
   const all = newestFirst.length <= NAMED_IN_SUMMARY + 1;
-  const names = newestFirst.slice(0, all ? undefined : NAMED_IN_SUMMARY).map(({ item }) => item.name);
+  const names = newestFirst.slice(0, all ? undefined : NAMED_IN_SUMMARY).map(({ item }) => item.inText);
   const more = newestFirst.length - names.length;
-  const line = namesInLine(more > 0 ? [...names, words.more(more)] : names, lang);
+  const others = { short: words.more(more), name: words.more(more) };
+  const line = namesInLine(more > 0 ? [...names, others] : names, lang);
   return words.summary(newestFirst.length, month(newestFirst.at(-1)), month(newestFirst[0]), line);
 };
 
@@ -109,12 +110,12 @@ const entryView = (
     description: typeset(item.description, lang),
     facts: statedFacts(item, lang, words.item.facts).filter(({ fact }) => COMPARED.has(fact)),
     picture: picture?.html,
-    month: monthName(cycle, lang),
+    month: monthName(cycle, pageLang(lang)),
     theme: typeset(cycle.theme, lang),
     box: linker(path)(articlePath(cycle)),
     spare:
       spare && onSale
-        ? { count: spare.count, price: priceText(spare.price, lang), address: spare.address }
+        ? { count: spare.count, price: priceText(spare.price, pageLang(lang)), address: spare.address }
         : undefined,
   };
 };
@@ -158,8 +159,8 @@ const kindPage = (
   const { site } = frame;
   const { render } = tools.templates;
   const words = tools.wording.site;
-  const title = words.kind.title(capitalised(kind, site.lang));
-  const summary = summaryOf(entries, site.lang, words.kind);
+  const title = joinsFor(site.lang).kind.title(capitalised(kind, site.lang));
+  const summary = summaryOf(entries, site.lang);
   const pictures: PictureOutput[] = [];
   const call = render('call', callView(site, data.call, words.call));
   const body = render('kind', kindView(data, summary, call, words, pictures));
@@ -203,8 +204,8 @@ const kindPage = (
 
 /** An item as far as a kind's page shows it: the same object for the same item, so that whoever hashes it does so once. */
 const shownOf = remembered((item: Item): ShownItem => {
-  const { slug, name, description, brand, material, color, size, pictures, spare } = item;
-  return defined({ slug, name, description, brand, material, color, size, pictures, spare });
+  const { slug, name, inText, description, brand, material, color, size, pictures, spare } = item;
+  return defined({ slug, name, inText, description, brand, material, color, size, pictures, spare });
 });
 
 const entriesOf = (box: Box, { items }: KindGroup, asOf: Moment): readonly KindEntry[] =>

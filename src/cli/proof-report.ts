@@ -8,7 +8,6 @@ import {
   isAtAim,
   linkMarkdown,
   type PhraseCoverage,
-  shortName,
   standingText,
   verdictOf,
   type Zone,
@@ -50,7 +49,7 @@ const weakestFirst = (items: readonly ItemCoverage[]): readonly ItemCoverage[] =
   [...items].sort((a, b) => a.standing - b.standing || a.number - b.number);
 
 const nameOf = ({ items }: Coverage, slug: string): string =>
-  shortName(items.find((item) => item.slug === slug)?.name ?? slug);
+  items.find((item) => item.slug === slug)?.shortName ?? slug;
 
 /** Places where no phrase of the item is met. */
 const placesWithout = ({ phrases }: ItemCoverage): readonly Zone[] =>
@@ -75,7 +74,7 @@ const itemTable = ({ coverage, width }: Sheet): string[] => {
     {
       head: words.columns.item,
       wraps: true,
-      cells: items.map(({ number, name }) => `${number}. ${shortName(name)}`),
+      cells: items.map(({ number, shortName }) => `${number}. ${shortName}`),
     },
     {
       head: words.columns.places,
@@ -110,7 +109,7 @@ const absentLines = ({ coverage, width }: Sheet): string[] =>
       ...(nowhere.length > 0 ? [words.nowhere(nowhere.map(({ phrase }) => phrase.text))] : []),
       ...(without.length > 0 ? [words.nothingIn(without.map((zone) => said.zones[zone]))] : []),
     ];
-    return lacks.length === 0 ? [] : hanging('  ', words.lacking(shortName(item.name), lacks), width);
+    return lacks.length === 0 ? [] : hanging('  ', words.lacking(item.shortName, lacks), width);
   });
 
 const bringsWords = (coverage: Coverage, { brings }: Edit): string =>
@@ -164,7 +163,7 @@ const sharedLines = ({ coverage, width, at }: Sheet): string[] =>
 const nameLines = ({ coverage, width }: Sheet): string[] =>
   coverage.items
     .filter(({ otherNames }) => otherNames.length > 0)
-    .flatMap(({ name, otherNames }) => hanging('  ', words.namesOf(shortName(name), otherNames), width));
+    .flatMap(({ shortName, otherNames }) => hanging('  ', words.namesOf(shortName, otherNames), width));
 
 const findingLines = (
   { location: place, message, fix, rule }: Diagnostic,

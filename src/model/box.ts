@@ -2,6 +2,7 @@
 import type { Root } from 'mdast';
 import type { CALL_KINDS, CATEGORIES, CLIP_LENGTHS, PIECES } from '../content/vocabulary.ts';
 import type { Location } from '../diagnostics/diagnostic.ts';
+import type { InText } from './in-text.ts';
 import type { Target } from './story.ts';
 
 export type { PublicAddress, ShownAddress } from '../content/addresses.ts';
@@ -234,6 +235,8 @@ export interface Item {
   readonly lead: boolean;
   readonly name: string;
   readonly kind: string;
+  /** What running text calls it. */
+  readonly inText: InText;
   readonly also: readonly string[];
   readonly brand: string;
   readonly description: string;

@@ -1,5 +1,7 @@
 /** Calls that say what is not so, as of a moment. The pages do without them; their owner should know. */
+
 import { type Diagnostic, lookAt } from '../diagnostics/diagnostic.ts';
+import { primaryLanguage } from '../text/language-tag.ts';
 import { longDate } from '../text/long-date.ts';
 import type { Box, Item, Moment, RecordSource } from './box.ts';
 import { anySpareOnSale, callFor, sparePast } from './calls.ts';
@@ -31,7 +33,7 @@ const pastFinding = (box: Box, item: Item, asOf: Moment): readonly Diagnostic[] 
     lookAt(
       'spare-past',
       locationIn(source, 'spare.until', 'spare'),
-      `Unexpected ${pieces} past their last day, ${longDate(spare.until, lang)}, expected a later day or none left; pages do not offer them`,
+      `Unexpected ${pieces} past their last day, ${longDate(spare.until, primaryLanguage(lang) === 'en' ? lang : 'en-GB')}, expected a later day or none left; pages do not offer them`,
       'Write `count: 0`, or a later `until`',
     ),
   ];

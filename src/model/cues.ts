@@ -14,7 +14,7 @@ import type { Direction, SpokenCaution, SpokenWords } from './live-words.ts';
 import { type Paragraph, paragraphsOf } from './paragraphs.ts';
 import { firstSentences, type Speech } from './speaking.ts';
 import { tellingOf } from './telling.ts';
-import { nameInSentence, namesInLine, shortName } from './title.ts';
+import { namesInLine } from './title.ts';
 
 /** What a beat says and shows, before the clock. */
 export interface Cue {
@@ -165,14 +165,14 @@ const spokenCautions = ({ cycle, words }: CueContext, item: Item): readonly Spok
       const earlier = before.find((other) => saidOf(other).some((one) => one.lines.join(' ') === said));
       // A short line is sooner said again.
       if (!earlier || lines.length < 2) return { sort, lines };
-      return { sort, lines: [words.sameCautions(shortName(earlier.name))] };
+      return { sort, lines: [words.sameCautions(earlier.inText.short)] };
     });
 };
 
 /** What to do with an item. */
 const showOf = ({ items }: Cycle, item: Item): readonly Direction[] => {
   const [lead] = items;
-  return [{ direction: 'hold up', ...(lead && lead !== item ? { beside: lead.kind } : {}) }];
+  return [{ direction: 'hold up', ...(lead && lead !== item ? { beside: lead.inText.kind } : {}) }];
 };
 
 const itemCue = (context: CueContext, item: Item): Cue => {
@@ -214,8 +214,7 @@ const itemCues = (context: CueContext): readonly Cue[] => {
     // The owner's questions are dealt out in order, one more to the earlier gaps where they do not come out even.
     const own = written?.filter((_, n) => Math.floor((n * after.length) / written.length) === turn);
     const earlier = items[i - 1];
-    const name = (one: Item): string => nameInSentence(one.name, context.speech.lang);
-    const stock = context.words.stock.question(earlier && name(earlier), name(item));
+    const stock = context.words.stock.question(earlier?.inText.name, item.inText.name);
     return [
       itemCue(context, item),
       cue('questions', {
@@ -234,7 +233,7 @@ const wholeCue = (context: CueContext): Cue => {
   const own = ownWords(context, 'whole');
   if (own) return cue('whole', { ...own, show });
   const names = namesInLine(
-    cycle.items.map(({ name }) => name),
+    cycle.items.map(({ inText }) => inText),
     speech.lang,
   );
   const caption = cycle.wholeBox?.caption ?? '';

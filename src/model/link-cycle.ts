@@ -3,14 +3,17 @@ import { isUsable, type Usable, type WrittenCycle } from '../content/read.ts';
 import { type CycleRecord, type PictureRecord, WHEN_DELIVERED } from '../content/schemas.ts';
 import type { Checked, Diagnostic, ReportFinding } from '../diagnostics/diagnostic.ts';
 import { defined, exact } from '../text/defined.ts';
+import type { CaseOf } from '../text/letter-case.ts';
 import type { Cycle, Item, Moment, Peek, Picture } from './box.ts';
 import { momentOf } from './calendar.ts';
 import { dateFindings } from './date-findings.ts';
+import type { TextUse } from './in-text.ts';
 import { linkItem } from './link-item.ts';
 import { liveWordsOf, movedOf, replayOf } from './link-live.ts';
 import { type CycleSettings, callWithoutAddress } from './link-settings.ts';
 import { type LinkTargets, linkStory, sourceOf } from './link-stories.ts';
 import { boxValueOf } from './link-value.ts';
+import { paragraphsOf } from './paragraphs.ts';
 import { recordPicture } from './pictures.ts';
 import { addressOf, setFindings, slugFor } from './set-findings.ts';
 import { type SayTitle, titleOf } from './title.ts';
@@ -19,6 +22,10 @@ import { type SayTitle, titleOf } from './title.ts';
 export interface LinkContext extends LinkTargets {
   readonly settings: CycleSettings;
   readonly sayTitle: SayTitle;
+  /** Whether that makes a title in the box's language; else a title is asked for. */
+  readonly isTitleWorded: boolean;
+  /** What a dictionary of the box's language knows; where there is none it knows nothing. */
+  readonly caseOf: CaseOf;
 }
 
 /** Shortest and longest summary that a list of search results shows whole. Common practice, no source. */
@@ -35,6 +42,15 @@ const reportSummaryLength = ({ value, locationOf }: Usable<CycleRecord>, report:
     fix: 'Name the things that are in the box, in a sentence or two',
   });
 };
+
+const reportTitle = ({ locationOf }: Usable<CycleRecord>, lang: string, report: ReportFinding): void =>
+  report({
+    weight: 'look at',
+    rule: 'title-language',
+    location: locationOf(['theme']),
+    message: `Unexpected cycle without a \`title\` in a box in \`${lang}\`, expected one: there are no words for it in that language yet, and the things stand beside the month`,
+    fix: 'Add `title: …` in the language of the box',
+  });
 
 const checkedMoment = (text: string, timeZone: string): Moment => {
   const moment = momentOf(text, timeZone);
@@ -61,18 +77,35 @@ const monthOf = (id: string): { readonly year: number; readonly month: number } 
   return { year, month };
 };
 
+/** Fields that are titles, where capitals say nothing of a word. */
+const TITLES: ReadonlySet<string> = new Set(['name', 'brand', 'title', 'theme', 'author']);
+
+const stringsIn = (value: unknown): readonly string[] => {
+  if (typeof value === 'string') return [value];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, field]) => (TITLES.has(key) ? [] : stringsIn(field)));
+};
+
+/** How a cycle speaks of its things: every text of its records, and the language. */
+const useIn = ({ cycle, items }: WrittenCycle, { settings, caseOf }: LinkContext): TextUse => ({
+  lang: settings.lang,
+  caseOf,
+  texts: [...(cycle ? [cycle] : []), ...items].flatMap(({ file, data, body }) => [
+    ...stringsIn(data),
+    ...paragraphsOf(body, file).map(({ text }) => text),
+  ]),
+});
+
 /** The items that are records, lead item first. A record at fault keeps its place among the numbers. */
-const itemsOf = (
-  { id, items }: WrittenCycle,
-  context: LinkContext,
-  report: ReportFinding,
-): readonly Item[] => {
+const itemsOf = (written: WrittenCycle, context: LinkContext, report: ReportFinding): readonly Item[] => {
+  const { id, items } = written;
   const { currency } = context.settings;
+  const use = useIn(written, context);
   return [...items]
     .sort((a, b) => Number(b.value?.lead ?? false) - Number(a.value?.lead ?? false))
     .flatMap((item, i) => {
       if (!isUsable(item)) return [];
-      const { value, diagnostics } = linkItem(item, { cycle: id, number: i + 1, currency }, context);
+      const { value, diagnostics } = linkItem(item, { cycle: id, number: i + 1, currency }, context, use);
       diagnostics.forEach(report);
       return [value];
     });
@@ -96,6 +129,7 @@ const cycleOf = (
   const wholeBox = pictureOf(value.photo, 'photo');
   const hero = pictureOf(value.hero, 'hero') ?? items[0]?.pictures[0] ?? wholeBox;
   reportSummaryLength(record, report);
+  if (value.title === undefined && !context.isTitleWorded) reportTitle(record, settings.lang, report);
   if (value.call && !settings.calls.includes(value.call))
     report(callWithoutAddress(value.call, record.locationOf(['call'])));
   const peek =
@@ -103,14 +137,19 @@ const cycleOf = (
     exact<Peek>({ text: value.peek.text, picture: pictureOf(value.peek.picture, 'peek', 'picture') });
   const { reveal, whenDelivered } = revealOf(value.reveal, settings.timeZone);
   dateFindings(record, { year, month, reveal }, settings, report);
-  const names = items.map((item) => item.name);
   const facts = exact<Omit<Cycle, 'reveal'>>({
     id,
     year,
     month,
     theme: value.theme,
     title:
-      value.title ?? titleOf(names, { year, month, theme: value.theme }, settings.lang, context.sayTitle),
+      value.title ??
+      titleOf(
+        items.map(({ inText }) => inText),
+        { year, month, theme: value.theme },
+        settings.lang,
+        context.sayTitle,
+      ),
     summary: value.summary,
     address: addressOf(id, value),
     formerly: value.formerly,
@@ -163,8 +202,9 @@ export const linkCycle = (written: WrittenCycle, context: LinkContext): Checked<
   if (cycle) linkStory(cycle, context, items.map(slugFor), report);
   // The items are still looked at, in the order of their files, though there is no telling to number them by.
   const { currency } = context.settings;
+  const use = useIn(written, context);
   const found = items
     .filter(isUsable)
-    .flatMap((item, i) => linkItem(item, { cycle: id, number: i + 1, currency }, context).diagnostics);
+    .flatMap((item, i) => linkItem(item, { cycle: id, number: i + 1, currency }, context, use).diagnostics);
   return { value: undefined, diagnostics: [...diagnostics, ...found] };
 };

@@ -5,6 +5,7 @@ import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
 import { exact } from '../text/defined.ts';
 import type { Item, Money, Spare } from './box.ts';
 import { hazardFindings, hazardsOf } from './hazards.ts';
+import { inTextOf, type TextUse } from './in-text.ts';
 import { type LinkTargets, linkStory, sourceOf } from './link-stories.ts';
 import { moneyOf } from './money.ts';
 import { recordPicture } from './pictures.ts';
@@ -20,11 +21,15 @@ interface ItemPlace {
   readonly currency: string;
 }
 
-/** The item with its pictures, links and prices resolved, and every finding about what its record names. */
+/**
+ * The item with its pictures, links and prices resolved, and every finding about what its record names. `use` is how
+ * its cycle speaks.
+ */
 export const linkItem = (
   record: Usable<ItemRecord>,
   { cycle, number, currency }: ItemPlace,
   targets: LinkTargets,
+  use: TextUse,
 ): Checked<Item> => {
   const { value } = record;
   const diagnostics: Diagnostic[] = [];
@@ -54,6 +59,7 @@ export const linkItem = (
     lead: value.lead ?? false,
     name: value.name,
     kind: value.kind,
+    inText: inTextOf(value, use),
     also: value.also ?? [],
     brand: value.brand,
     description: value.description,

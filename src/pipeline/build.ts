@@ -164,7 +164,8 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
   const onStage = input.onStage ?? (() => {});
   if (mustFixAny(found)) return { files: [], pictures: [], diagnostics: found, proofs: [] };
   const { lang } = box.settings;
-  const tooling = digestOf(program, input.templatesDigest);
+  // The language chooses the wording.
+  const tooling = digestOf(program, input.templatesDigest, lang);
   const tools: Tools = { templates, wording: wordingFor(lang), language: await kept.languageFor(lang) };
   const making: Making = { memory, tools, tooling };
 

@@ -19,7 +19,6 @@ export type {
 export { broughtFigures, standingText } from '../analysis/coverage/figures.ts';
 export { type Zone, zones } from '../analysis/coverage/text/zones.ts';
 export { verdictOf } from '../analysis/coverage/verdict.ts';
-export { shortName } from '../model/title.ts';
 export { linkMarkdown } from '../render/record-lines.ts';
 
 /** Which proof is asked for. */

@@ -7,10 +7,9 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Item, Picture, Story } from '../model/box.ts';
 import { monthName } from '../model/calendar.ts';
 import { cautionsOf } from '../model/cautions.ts';
-import { chaptersOf, momentAddress } from '../model/chapters.ts';
+import { type Chapter, chaptersOf, momentAddress } from '../model/chapters.ts';
 import { clockText } from '../model/speaking.ts';
 import { itemAtHead, type TellingPart, tellingOf } from '../model/telling.ts';
-import { shortName } from '../model/title.ts';
 import { capitalised } from '../text/capitalised.ts';
 import { longDate } from '../text/long-date.ts';
 import type { Wording } from '../wording/wording.ts';
@@ -28,6 +27,7 @@ import { itemPlate, widePlate } from './layouts.ts';
 import { renderStory } from './markdown.ts';
 import { priceText } from './money.ts';
 import type { PictureOutput } from './output.ts';
+import { pageLang } from './page-lang.ts';
 import { type PictureLayout, type PictureOptions, pictureMarkup } from './pictures.ts';
 import type { CallFacts, SiteFacts } from './site-facts.ts';
 import { typeset } from './typeset.ts';
@@ -130,7 +130,7 @@ export const statedFacts = (
     color: item.color,
     size: item.size,
     weight: item.weight,
-    countryOfOrigin: item.countryOfOrigin && countryName(item.countryOfOrigin, lang),
+    countryOfOrigin: item.countryOfOrigin && countryName(item.countryOfOrigin, pageLang(lang)),
     care: item.care,
   };
   return FACT_ORDER.flatMap((fact) => {
@@ -145,9 +145,9 @@ const spareView = ({ spare }: Item, { onSale }: ItemFacts, lang: string) => {
   return {
     onSale: true as const,
     count: spare.count,
-    price: priceText(spare.price, lang),
+    price: priceText(spare.price, pageLang(lang)),
     address: spare.address,
-    until: spare.until && longDate(spare.until, lang),
+    until: spare.until && longDate(spare.until, pageLang(lang)),
   };
 };
 
@@ -168,7 +168,7 @@ const itemView = (drawing: Drawing, item: Item) => {
     formerIds: item.formerly ?? [],
     href: itemHref(drawing, item),
     // Who lands here from a search sees which box it was, and how to get the next one.
-    month: monthName(cycle, lang),
+    month: monthName(cycle, pageLang(lang)),
     call: facts.call.call,
     number: item.number,
     name: typeset(item.name, lang),
@@ -185,7 +185,7 @@ const itemView = (drawing: Drawing, item: Item) => {
     }),
     story: storyHtml(drawing, item.story, `${itemAnchor(item)}-`, 3),
     goesWith: item.goesWith && typeset(item.goesWith, lang),
-    leadName: typeset(cycle.items[0]?.name ?? '', lang),
+    leadName: typeset(cycle.items[0]?.inText.name ?? '', lang),
     facts: statedFacts(item, lang, words.item.facts),
     cautions: cautionsOf(item)
       .map(drawing.wording.cautions.text)
@@ -194,7 +194,7 @@ const itemView = (drawing: Drawing, item: Item) => {
     earlier: earlier.map((other) => ({
       name: typeset(other.name, lang),
       href: addressOf(drawing, other.to),
-      month: monthName(other, lang),
+      month: monthName(other, pageLang(lang)),
     })),
     ofKind:
       kindPage === undefined
@@ -220,7 +220,7 @@ export const callView = (site: SiteFacts, { call, subscription }: CallFacts, wor
   description: typeset(site.description, site.lang),
   subscription: subscription && {
     name: typeset(subscription.name, site.lang),
-    price: priceText(subscription.price, site.lang),
+    price: priceText(subscription.price, pageLang(site.lang)),
   },
 });
 
@@ -228,6 +228,9 @@ export const callView = (site: SiteFacts, { call, subscription }: CallFacts, wor
 const replayView = ({ facts: { cycle, site }, wording }: Drawing) => {
   const { lang } = site;
   const { replay } = cycle;
+  const shortNames = new Map(cycle.items.map(({ slug, inText }) => [slug, inText.short]));
+  const shortened = (chapter: Chapter): Chapter =>
+    chapter.item === undefined ? chapter : { ...chapter, item: shortNames.get(chapter.name) ?? chapter.item };
   return (
     replay && {
       ...replay,
@@ -235,7 +238,7 @@ const replayView = ({ facts: { cycle, site }, wording }: Drawing) => {
         .filter(({ sought }) => sought)
         .map((chapter) => ({
           clock: clockText(chapter.start),
-          title: typeset(shortName(wording.live.chapterTitle(chapter)), lang),
+          title: typeset(wording.live.chapterTitle(shortened(chapter)), lang),
           href: momentAddress(replay.address, chapter.start),
         })),
     }
@@ -262,8 +265,8 @@ const wholeBoxView = (drawing: Drawing) => {
     caption: wholeBox?.caption && typeset(wholeBox.caption, lang),
     items: contentsOf(drawing),
     value: value && {
-      said: words.wholeBox.value(priceText(value.total, lang)),
-      on: { iso: value.on, words: longDate(value.on, lang) },
+      said: words.wholeBox.value(priceText(value.total, pageLang(lang))),
+      on: { iso: value.on, words: longDate(value.on, pageLang(lang)) },
     },
   };
 };

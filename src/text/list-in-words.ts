@@ -11,3 +11,11 @@ const formatOf = (lang: string): Intl.ListFormat => {
 
 /** "cats, dogs and rabbits", as the language (BCP 47) joins them: CLDR's patterns by Intl.ListFormat, ECMA-402 §14. */
 export const listInWords = (parts: readonly string[], lang: string): string => formatOf(lang).format(parts);
+
+/** The word that joins the last two: "and", "und". */
+export const conjunctionOf = (lang: string): string =>
+  formatOf(lang)
+    .formatToParts(['1', '2'])
+    .filter(({ type }) => type === 'literal')
+    .map(({ value }) => value.trim())
+    .join(' ');

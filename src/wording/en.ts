@@ -16,17 +16,18 @@ import { parcels } from './en/parcels.ts';
 import { pieces } from './en/pieces.ts';
 import { proof } from './en/proof.ts';
 import { site } from './en/site.ts';
+import { american, british, type Spelling, spellingFor } from './en/spelling.ts';
 import { structuredData } from './en/structured-data.ts';
 
-/** Every part. */
-export const en = {
+/** Every part, as a region spells it. */
+const english = (spelling: Spelling) => ({
   /** BCP 47 language of these words. */
-  lang: 'en',
+  lang: spelling.tag,
   backRoom,
   backRoomPage,
-  browser,
+  browser: browser(spelling),
   calendar,
-  cautions,
+  cautions: cautions(spelling),
   clip,
   commandLine,
   coverage,
@@ -34,10 +35,19 @@ export const en = {
   findings,
   invitation,
   letter,
-  live,
+  live: live(spelling),
   parcels,
   pieces,
   proof,
-  site,
-  structuredData,
-};
+  site: site(spelling),
+  structuredData: structuredData(spelling),
+});
+
+/** British English. */
+export const en = english(british);
+
+/** American English. */
+export const enUS = english(american);
+
+/** The words of an English tag (BCP 47); British ones for what is no English. */
+export const englishFor = (lang: string): typeof en => (spellingFor(lang) === american ? enUS : en);

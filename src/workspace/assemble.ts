@@ -12,14 +12,18 @@ import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import { ADDRESSES_FILE } from '../io/addresses-file.ts';
 import type { KnownFile } from '../io/know-files.ts';
+import { openLetterCase } from '../io/letter-case.ts';
 import { isBroken } from '../io/list-files.ts';
 import type { Box, Cycle, Search, ShownAddress } from '../model/box.ts';
 import type { LinkTargets } from '../model/link-stories.ts';
 import { locationIn } from '../model/location-in.ts';
 import type { Target } from '../model/story.ts';
 import { digestOf } from '../text/digest.ts';
+import { primaryLanguage } from '../text/language-tag.ts';
+import type { CaseOf } from '../text/letter-case.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
-import { wordingFor } from '../wording/wording.ts';
+import { joinsFor } from '../wording/joins.ts';
+import { isWordedIn, wordingFor } from '../wording/wording.ts';
 import { type BoxFacts, boxFactsOf, forCyclesOf } from './box-facts.ts';
 import { keepFacts, recallFacts } from './linked-box.ts';
 import {
@@ -96,11 +100,15 @@ const photosIn = (files: ReadonlyMap<string, KnownFile>): LinkTargets['photos'] 
   paths: new Set(files.keys()),
 });
 
+/** A dictionary of a language that there is none of. */
+const knowsNothing: CaseOf = () => undefined;
+
 /** An assembler that keeps what it linked. `readText` gives a file's text as `decodeText` reads it. */
 export const assembler = (memory: Memory, readText: (path: string) => Promise<string>): Assembler => {
   let held: ReadonlyMap<string, Held> = new Map();
   let files: ReadonlyMap<string, KnownFile> = new Map();
   let targets: LinkTargets = { targets: new Map(), photos: { byPath: new Map(), paths: new Set() } };
+  const english = openLetterCase();
   const shelf: RecordShelf = {
     memory,
     hashOf: (path) => files.get(path)?.hash,
@@ -178,7 +186,9 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
     const remembered = boxHash === undefined ? undefined : recallFacts(boxHash, shelf);
     const record = remembered ? undefined : await boxRecord();
     const forCycles = remembered?.facts.forCycles ?? forCyclesOf(record?.value);
-    const sayTitle = wordingFor(forCycles.lang).cycle.title;
+    const { lang } = forCycles;
+    const sayTitle = joinsFor(lang).title;
+    const isTitleWorded = isWordedIn(wordingFor(lang), lang);
     const settingsDigest = digestOf(forCycles, sayTitle('things', 'month'));
 
     // Every cycle that is known as it stands, and the records of the others: both say what links may lead to.
@@ -207,6 +217,7 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
       }
 
     const faulty = new Map<string, readonly Diagnostic[]>();
+    const caseOf = primaryLanguage(lang) === 'en' ? english : knowsNothing;
     const { linkCycle } = read.size > 0 ? await import('../model/link-cycle.ts') : { linkCycle: undefined };
     for (const {
       id,
@@ -216,7 +227,7 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
       const { targets: watched, noted } = noting(targets);
       const result =
         written && linkCycle
-          ? linkCycle(written, { ...watched, settings: forCycles, sayTitle })
+          ? linkCycle(written, { ...watched, settings: forCycles, sayTitle, isTitleWorded, caseOf })
           : { value: undefined, diagnostics: [] };
       const diagnostics = [...found, ...result.diagnostics];
       if (!result.value || mustFixAny(diagnostics)) {

@@ -27,6 +27,7 @@ import { type SealedCycle, sealedIn } from '../pipeline/sealed.ts';
 import type { Share } from '../pipeline/share.ts';
 import { unchangedUntil } from '../pipeline/validity.ts';
 import type { PictureOutput } from '../render/output.ts';
+import { pageLang } from '../render/page-lang.ts';
 import { publicAddresses } from '../render/public-addresses.ts';
 import { compileTemplates } from '../render/templates.ts';
 import { codeOf } from '../text/error-code.ts';
@@ -188,7 +189,7 @@ const writeDown = async (
 const sealedUntil = (box: Box, asOf: Moment): readonly SealedUntil[] => {
   const { timeZone, lang } = box.settings;
   return sealedIn(box, asOf).map((cycle) => {
-    const day = revealDay({ reveal: cycle.reveal }, timeZone, lang);
+    const day = revealDay({ reveal: cycle.reveal }, timeZone, pageLang(lang));
     return { ...cycle, ...(day !== undefined && { day }) };
   });
 };

@@ -27,9 +27,19 @@ const phrase = (text: string, weight: number): Phrase => {
 };
 
 const ITEMS: readonly TalliedItem[] = [
-  { slug: 'tray', name: 'Seed tray', phrases: [phrase('seed tray', 4), phrase('wooden seed tray', 3)] },
-  { slug: 'can', name: 'Watering can', phrases: [phrase('watering can', 4), phrase('enamel can', 1)] },
-  { slug: 'seeds', name: 'Vegetable seeds', phrases: [phrase('vegetable seeds', 4)] },
+  {
+    slug: 'tray',
+    name: 'Seed tray',
+    capitals: new Map(),
+    phrases: [phrase('seed tray', 4), phrase('wooden seed tray', 3)],
+  },
+  {
+    slug: 'can',
+    name: 'Watering can',
+    capitals: new Map(),
+    phrases: [phrase('watering can', 4), phrase('enamel can', 1)],
+  },
+  { slug: 'seeds', name: 'Vegetable seeds', capitals: new Map(), phrases: [phrase('vegetable seeds', 4)] },
 ];
 
 const word = fc.constantFrom(

@@ -193,7 +193,7 @@ describe('the page', () => {
       findings: [],
       lang: 'de',
     });
-    expect(other).toContain('<html lang="en">');
+    expect(other).toContain('<html lang="en-GB">');
     expect(other).toContain('<div class="text" lang="de">');
     expect(other).toContain('in English alone: here phrases come from');
     expect(other).not.toContain('Findings');

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readBoxRecord, readCycleRecords } from '../../src/content/read.ts';
 import type { PhotoSource } from '../../src/content/sources.ts';
+import { openLetterCase } from '../../src/io/letter-case.ts';
 import type { Cycle, Story } from '../../src/model/box.ts';
 import { targetsOf } from '../../src/model/link.ts';
 import { type LinkContext, linkCycle } from '../../src/model/link-cycle.ts';
@@ -96,6 +97,8 @@ describe('a cycle', () => {
       ...targets,
       settings: cycleSettingsOf(settings.value, box.value),
       sayTitle: cycleWords.title,
+      isTitleWorded: true,
+      caseOf: openLetterCase(),
     };
     const alone = [...textsByCycle(sources)].reverse().map(([id, texts]) => {
       const read = readCycleRecords(id, texts, readFrontMatter);

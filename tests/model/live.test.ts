@@ -20,7 +20,7 @@ import { sourcesOf, wholeBox } from '../support/whole-box.ts';
 const NOW = Date.UTC(2026, 2, 1);
 const english = { lang: 'en-GB', pace: 150 };
 
-const { beatTitle, chapterTitle } = wordingFor('en').live;
+const { beatTitle, chapterTitle } = wordingFor('en-GB').live;
 const liveOf = (whole: Box, one: Cycle, asOf: Moment): Live =>
   beatsOf(tellingInput(whole, one, asOf), spokenIn(whole));
 const liveFindings = (found: Live, one: Cycle, asOf: Moment) =>

@@ -4,11 +4,12 @@ import type { Box, Cycle } from '../../src/model/box.ts';
 import { momentOf } from '../../src/model/calendar.ts';
 import { callFor, spareOnSale } from '../../src/model/calls.ts';
 import { cautionsOf as cautionsAbout } from '../../src/model/cautions.ts';
+import { shortName } from '../../src/model/in-text.ts';
 import { earlierOfKind, nextCycle, previousCycle } from '../../src/model/relations.ts';
 import { unsealed } from '../../src/model/seal.ts';
 import { slugOf } from '../../src/model/slug.ts';
 import { tellingOf } from '../../src/model/telling.ts';
-import { shortName, titleOf } from '../../src/model/title.ts';
+import { titleOf } from '../../src/model/title.ts';
 import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
 import * as sample from '../support/box.ts';
 import { cautionText } from '../support/telling-input.ts';
@@ -171,20 +172,28 @@ test.each([
   [', odd', ', odd'],
   ['(bare)', '(bare)'],
 ])('the short name of %j is without what a card adds: %j', (name, short) => {
-  expect(shortName(name)).toBe(short);
+  expect(shortName({ name, kind: short }, 'en-GB')).toBe(short);
 });
 
 test('a title names the things', () => {
   const cycle = { year: 2026, month: 3, theme: 'First Sowings' };
   expect(
     titleOf(
-      ['Wooden seed tray, 30 × 12 cm', 'Four seed packets', 'Dibber', 'Mister'],
+      ['Wooden seed tray', 'Four seed packets', 'Dibber', 'Mister'].map((short) => ({
+        short,
+        name: short.toLowerCase(),
+      })),
       cycle,
       'en-GB',
       cycleWords.title,
     ),
   ).toBe('Wooden seed tray, four seed packets and dibber: the March 2026 box');
   expect(titleOf([], cycle, 'en-GB', cycleWords.title)).toBe('First Sowings: the March 2026 box');
+  const tin = { short: 'Bun, muffin and pudding tin', name: 'bun, muffin and pudding tin' };
+  const whisk = { short: 'Danish dough whisk', name: 'Danish dough whisk' };
+  expect(titleOf([tin, whisk], cycle, 'en-GB', cycleWords.title)).toBe(
+    'Bun, muffin and pudding tin; Danish dough whisk: the March 2026 box',
+  );
 });
 
 // No standard for slugs: the rule is ours.

@@ -24,7 +24,7 @@ const readingOf =
   };
 
 const completenessOf = (whole: Box, moment: number, files: readonly Finished[]) =>
-  completed({ box: whole, asOf: moment, wording: wordingFor('en'), reading: readingOf(files) });
+  completed({ box: whole, asOf: moment, wording: wordingFor('en-GB'), reading: readingOf(files) });
 
 const basket = item({
   slug: 'basket',

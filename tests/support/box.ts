@@ -1,6 +1,8 @@
 /** A small whole box for tests of rendering: one cycle, one item, everything optional left out. */
 import type { Root } from 'mdast';
+import { openLetterCase } from '../../src/io/letter-case.ts';
 import type { Box, BoxSettings, Cycle, Item, Picture, RecordSource } from '../../src/model/box.ts';
+import { inTextOf } from '../../src/model/in-text.ts';
 
 const source: RecordSource = { file: 'box.md', fields: new Map(), text: '' };
 const story = { file: 'box.md', tree: { type: 'root', children: [] } satisfies Root };
@@ -34,15 +36,17 @@ export const settings = (more: Partial<BoxSettings> = {}): BoxSettings => ({
   ...more,
 });
 
+const NAMED = { name: 'Brass plant mister', kind: 'plant mister', brand: 'Halloway Brassworks' };
+const caseOf = openLetterCase();
+
 export const item = (more: Partial<Item> = {}): Item => ({
   slug: 'plant-mister',
   cycle: '2026-03',
   number: 1,
   lead: true,
-  name: 'Brass plant mister',
-  kind: 'plant mister',
+  ...NAMED,
+  inText: inTextOf({ ...NAMED, ...more }, { lang: 'en-GB', caseOf, texts: [] }),
   also: [],
-  brand: 'Halloway Brassworks',
   description: 'A mister that fits the hand.',
   material: [],
   pictures: [],

@@ -17,4 +17,4 @@ export const tellingInput = (box: Box, cycle: Cycle, asOf: Moment): LiveInput =>
 export const spokenIn = ({ settings: { lang } }: Box): SpokenWords => spokenWordsFor(wordingFor(lang), lang);
 
 /** Words of cautions in English. */
-export const cautionText = wordingFor('en').cautions.text;
+export const cautionText = wordingFor('en-GB').cautions.text;

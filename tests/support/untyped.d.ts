@@ -41,3 +41,10 @@ declare module 'webvtt-parser' {
     parse(text: string, mode: 'subtitles/captions/descriptions' | 'chapters' | 'metadata'): Parsed;
   }
 }
+declare module 'nspell' {
+  interface Spelling {
+    readonly correct: (word: string) => boolean;
+  }
+  // biome-ignore lint/style/noDefaultExport: the package has one
+  export default function nspell(dictionary: object): Spelling;
+}

@@ -7,6 +7,7 @@ import type { BoxRecord } from '../../src/content/schemas.ts';
 import { readSearches } from '../../src/content/searches.ts';
 import type { PhotoSource, TextSource } from '../../src/content/sources.ts';
 import type { Checked } from '../../src/diagnostics/diagnostic.ts';
+import { openLetterCase } from '../../src/io/letter-case.ts';
 import { addressFindings } from '../../src/model/address-findings.ts';
 import type { Box, Search } from '../../src/model/box.ts';
 import { targetsOf } from '../../src/model/link.ts';
@@ -93,6 +94,8 @@ const linkBox = (records: Records, sources: Sources): Checked<Box | undefined> =
     ...targets,
     settings: cycleSettingsOf(settings.value, records.box),
     sayTitle: cycleWords.title,
+    isTitleWorded: true,
+    caseOf: openLetterCase(),
   };
   const between = addressFindings(
     records.cycles.flatMap(({ id, cycle }) =>

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { browser } from '../../src/wording/en/browser.ts';
+import { browserFor } from '../../src/wording/en/browser.ts';
+
+const browser = browserFor('en-GB');
 
 describe('what the search says of an answer', () => {
   const read = [{ typed: 'secaturs', as: ['secateurs', 'secretary'] }];

@@ -12,7 +12,7 @@ const judged = (
   aim: 0.7,
   items: standings.map(([standing, promised], i) => ({
     slug: `item-${i + 1}`,
-    name: `Thing ${i + 1}, 300 ml`,
+    shortName: `Thing ${i + 1}`,
     standing,
     promised,
     thin: thin.includes(`item-${i + 1}`),

@@ -98,6 +98,8 @@ export interface ItemCoverage {
   readonly slug: string;
   readonly number: number;
   readonly name: string;
+  /** Without what a card adds to it. */
+  readonly shortName: string;
   readonly kind: string;
   /** The mean of its phrases' standing, each by its weight. */
   readonly standing: number;

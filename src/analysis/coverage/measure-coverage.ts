@@ -16,6 +16,7 @@ import type { TypedSearches } from './phrases/typed.ts';
 import { readingOf } from './reading.ts';
 import type { Comparison, PhraseRival } from './rivals/comparison.ts';
 import { adviceFor } from './standing/advice.ts';
+import { capitalsIn } from './standing/capitals.ts';
 import { withinLonger } from './standing/mentions.ts';
 import { partsOf } from './standing/standing.ts';
 import { type TalliedItem, tallyOf } from './standing/tally.ts';
@@ -102,6 +103,7 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
     (item): TalliedItem => ({
       slug: item.slug,
       name: item.name,
+      capitals: capitalsIn([item.inText.name, item.inText.kind]),
       phrases: phrasesOf(item, searches, language),
     }),
   );
@@ -119,6 +121,7 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
       slug: item.slug,
       number: item.number,
       name: item.name,
+      shortName: item.inText.short,
       kind: item.kind,
       standing: tally.standings.get(item.slug) ?? 0,
       promised: promised.get(item.slug) ?? 0,

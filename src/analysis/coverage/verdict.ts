@@ -1,5 +1,4 @@
 /** What a proof comes to, counted. */
-import { shortName } from '../../model/title.ts';
 import { isAtAim } from './aim.ts';
 
 /** As much of a proof as the verdict is made of: a `Coverage` is one. */
@@ -7,7 +6,7 @@ export interface Judged {
   readonly aim: number;
   readonly items: readonly {
     readonly slug: string;
-    readonly name: string;
+    readonly shortName: string;
     readonly standing: number;
     readonly promised: number;
     readonly thin: boolean;
@@ -35,14 +34,14 @@ export const verdictOf = ({ aim, items, advice, outOfReach }: Judged): ProofVerd
   const below = items.filter(({ standing, thin }) => thin || !isAtAim(standing, aim));
   const isReached = ({ slug, promised, thin }: Judged['items'][number]): boolean =>
     !thin && isAtAim(promised, aim) && !outOfReach.includes(slug);
-  const stuck = below.filter((item) => !isReached(item)).map(({ name }) => shortName(name));
+  const stuck = below.filter((item) => !isReached(item)).map(({ shortName }) => shortName);
   return {
     aim,
     items: items.length,
     below: below.length,
     reached: below.length - stuck.length,
     stuck,
-    thin: items.filter(({ thin }) => thin).map(({ name }) => shortName(name)),
+    thin: items.filter(({ thin }) => thin).map(({ shortName }) => shortName),
     edits: advice.length,
   };
 };

@@ -70,7 +70,7 @@ const itemNotes = ({ lead, pictures, spare }: ItemBrief, lang: string, { backRoo
   backRoom.itemNotes(
     lead,
     pictures,
-    spare?.state === 'on sale' ? { ...spare, price: priceText(spare.price, lang) } : spare,
+    spare?.state === 'on sale' ? { ...spare, price: priceText(spare.price, pageLang(lang)) } : spare,
   );
 
 const rowView = (
@@ -129,11 +129,11 @@ const yearView = ({ pieces, streaks, newest, kept, rows }: YearBrief, lang: stri
     words,
     pieces: pieces.map((piece) => wording.pieces.deeds[piece]),
     streaks: streaks.map(({ length, upToDate }) =>
-      words.streak(length, upToDate || !newest ? undefined : monthName(newest, lang)),
+      words.streak(length, upToDate || !newest ? undefined : monthName(newest, pageLang(lang))),
     ),
     kept,
     rows: rows.map(({ days, ...month }) => ({
-      month: monthName(month, lang),
+      month: monthName(month, pageLang(lang)),
       cells: days.map((day) => (day === '' ? words.none : shortDate(day, lang))),
     })),
   };

@@ -5,6 +5,7 @@ import type { SearchedRecord } from '../../analysis/search/documents.ts';
 import type { Box, Cycle } from '../../model/box.ts';
 import { monthName } from '../../model/calendar.ts';
 import { fragmentText } from '../../render/document.ts';
+import { pageLang } from '../../render/page-lang.ts';
 import { typeset } from '../../render/typeset.ts';
 import { type PlannedFragment, plannedFragment, type Tools } from '../channel.ts';
 import { kindNameOf, recordOf } from './search.ts';
@@ -58,7 +59,7 @@ const facetsView = ({ lang, items, cycles, onSale }: FacetsData, { language, wor
         count: inYear.reduce((sum, { count }) => sum + count, 0),
         cycles: inYear.map((cycle) => ({
           id: cycle.id,
-          name: monthName(cycle, lang),
+          name: monthName(cycle, pageLang(lang)),
           count: cycle.count,
         })),
       };

@@ -1,4 +1,5 @@
 /** The catalogue's lists, each made by itself: a section a cycle, the index by kind, and what search engines are told. */
+
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Item, Moment, Picture } from '../../model/box.ts';
 import { monthName } from '../../model/calendar.ts';
@@ -16,6 +17,7 @@ import { fragmentText } from '../../render/document.ts';
 import { smallPlate } from '../../render/layouts.ts';
 import type { MadeDocument, PictureOutput } from '../../render/output.ts';
 import { linker } from '../../render/page.ts';
+import { pageLang } from '../../render/page-lang.ts';
 import { pictureMarkup } from '../../render/pictures.ts';
 import { type SiteFacts, siteFactsOf } from '../../render/site-facts.ts';
 import { catalogueGraph, jsonLdScript, type ListedPage } from '../../render/structured-data.ts';
@@ -47,7 +49,7 @@ const sectionView = (
   id: `cycle-${cycle.id}`,
   href: linker(CATALOGUE_PATH)(articlePath(cycle)),
   theme: typeset(cycle.theme, lang),
-  month: monthName(cycle, lang),
+  month: monthName(cycle, pageLang(lang)),
   items: items.map((item, i) => {
     const picture = item.picture && pictureMarkup(item.picture, smallPlate, CATALOGUE_PATH);
     pictures.push(...(picture?.outputs ?? []));

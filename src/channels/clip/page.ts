@@ -4,7 +4,6 @@ import { monthName } from '../../model/calendar.ts';
 import { cautionsOf, isDanger } from '../../model/cautions.ts';
 import type { LiveInput } from '../../model/cues.ts';
 import { speechOf } from '../../model/speaking.ts';
-import { shortName } from '../../model/title.ts';
 import { subRip, type TimedText, webVtt } from '../../render/captions.ts';
 import { documentText } from '../../render/document.ts';
 import type { MadeDocument } from '../../render/output.ts';
@@ -13,6 +12,7 @@ import { spokenWordsFor } from '../../render/spoken-words.ts';
 import { typeset } from '../../render/typeset.ts';
 import { rememberedFor } from '../../text/remembered.ts';
 import { graphemeCount, wordCount } from '../../text/segments.ts';
+import { joinsFor } from '../../wording/joins.ts';
 import type { Wording } from '../../wording/wording.ts';
 import type { Tools } from '../channel.ts';
 import { clipFindings } from './findings.ts';
@@ -52,9 +52,9 @@ const postText = (
     const lines = cautionsOf(item)
       .filter(isDanger)
       .flatMap((caution) => cautions.text(caution).lines);
-    return lines.length > 0 ? [`${shortName(item.name)}: ${lines.join(' ')}`] : [];
+    return lines.length > 0 ? [`${item.inText.short}: ${lines.join(' ')}`] : [];
   });
-  const contents = clip.post.contents(cycle.theme, monthName(cycle, lang), settings.name);
+  const contents = joinsFor(lang).post(cycle.theme, monthName(cycle, lang), settings.name);
   const parts = [
     hook,
     [contents, ...cycle.items.map(({ name }) => `– ${name}`)].join('\n'),

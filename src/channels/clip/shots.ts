@@ -6,7 +6,7 @@ import type { LiveInput } from '../../model/cues.ts';
 import type { SpokenWords } from '../../model/live-words.ts';
 import { paragraphsOf } from '../../model/paragraphs.ts';
 import { type Speech, secondsToSay, speechOf } from '../../model/speaking.ts';
-import { nameInSentence, namesInLine, shortName } from '../../model/title.ts';
+import { namesInLine } from '../../model/title.ts';
 import { graphemeCount } from '../../text/segments.ts';
 import { sentencesOf } from '../../text/sentences.ts';
 import type { FilmDirection } from '../../wording/en/clip.ts';
@@ -102,14 +102,14 @@ const byLength = (choices: readonly string[], cut: Cutting): readonly string[] =
     .map(({ text }) => text);
 
 /** Whether a sentence says what it is about, so that it can stand by itself. */
-const namesIt = (sentence: string, { name, kind, also }: Item, lang: string): boolean => {
+const namesIt = (sentence: string, { inText, kind, also }: Item, lang: string): boolean => {
   const text = sentence.toLocaleLowerCase(lang);
-  return [shortName(name), kind, ...also].some((one) => text.includes(one.toLocaleLowerCase(lang)));
+  return [inText.short, kind, ...also].some((one) => text.includes(one.toLocaleLowerCase(lang)));
 };
 
 const itemDraft = (item: Item, lead: Item | undefined, speech: Speech, cut: Cutting): ShotDraft => {
   const { lang } = speech;
-  const name = endsSentence(shortName(item.name));
+  const name = endsSentence(item.inText.short);
   const alone = (sentence: string): string =>
     namesIt(sentence, item, lang) ? endsSentence(sentence) : `${name} ${endsSentence(sentence)}`;
   const [paragraph] = paragraphsOf(item.story.tree, item.story.file);
@@ -127,10 +127,10 @@ const itemDraft = (item: Item, lead: Item | undefined, speech: Speech, cut: Cutt
     item,
     film:
       !lead || lead === item
-        ? { film: 'in use', name: nameInSentence(item.name, lang) }
+        ? { film: 'in use', name: item.inText.name }
         : {
             film: 'beside',
-            lead: lead.kind,
+            lead: lead.inText.kind,
             ...(item.goesWith === undefined ? {} : { how: endsSentence(item.goesWith) }),
           },
     choices: byLength([name, ...told, ...longer], cut),
@@ -148,7 +148,7 @@ const draftsOf = (
   const hook = liveOf(input, words).beats.find(({ kind }) => kind === 'hook')?.say ?? [];
   const [lead] = cycle.items;
   const names = namesInLine(
-    cycle.items.map(({ name }) => name),
+    cycle.items.map(({ inText }) => inText),
     speech.lang,
   );
   return [

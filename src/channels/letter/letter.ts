@@ -12,6 +12,7 @@ import { tellingOf } from '../../model/telling.ts';
 import { absoluteAddress, articlePath, itemAnchor } from '../../render/addresses.ts';
 import { countryName } from '../../render/article-parts.ts';
 import { priceText } from '../../render/money.ts';
+import { pageLang } from '../../render/page-lang.ts';
 import { typeset } from '../../render/typeset.ts';
 import { defined } from '../../text/defined.ts';
 import { sentencesOf } from '../../text/sentences.ts';
@@ -127,7 +128,7 @@ export const letterOf = (input: LetterInput, cautionText: CautionWords): Letter 
     lang,
     boxName: typeset(settings.name, lang),
     logo: letterLogo(settings),
-    month: monthName(cycle, lang),
+    month: monthName(cycle, pageLang(lang)),
     theme: typeset(cycle.theme, lang),
     title: typeset(cycle.title, lang),
     article,
@@ -144,7 +145,7 @@ export const letterOf = (input: LetterInput, cautionText: CautionWords): Letter 
     peek: peek && defined({ text: typeset(peek.text, lang), picture: shownPeek }),
     call,
     description: typeset(settings.description, lang),
-    price: subscription && call?.kind !== 'spare' ? priceText(subscription.price, lang) : undefined,
+    price: subscription && call?.kind !== 'spare' ? priceText(subscription.price, pageLang(lang)) : undefined,
     author: cycle.author,
     postal: postal ? typeset(postal, lang) : undefined,
     email: settings.email,

@@ -1,13 +1,16 @@
 /** The letter as files: as it is read, without markup, as a whole message, and the sheet for sending it. */
+
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { BoxSettings, Moment } from '../../model/box.ts';
 import { mailDate, monthName, revealDay } from '../../model/calendar.ts';
 import { documentText, schemeElement } from '../../render/document.ts';
 import { lastingId } from '../../render/lasting-id.ts';
 import type { MadeDocument } from '../../render/output.ts';
+import { pageLang } from '../../render/page-lang.ts';
 import { typeset } from '../../render/typeset.ts';
 import { rememberedFor } from '../../text/remembered.ts';
 import { utf8Length } from '../../text/utf8.ts';
+import { joinsFor } from '../../wording/joins.ts';
 import type { Tools } from '../channel.ts';
 import { LETTER_BYTES, sizeFinding } from './findings.ts';
 import { letterHtml } from './html.ts';
@@ -45,7 +48,7 @@ interface Headed {
 
 const headed = rememberedFor((input: LetterInput, { wording }: Tools): Headed => {
   const { cycle, settings } = input;
-  const { lines } = wording.letter;
+  const lines = joinsFor(settings.lang).letter;
   const letter = letterOf(input, wording.cautions.text);
   return {
     letter,
@@ -112,7 +115,7 @@ const sheetView = ({ told, sealed }: LetterSheetData, made: Headed, bytes: numbe
   const { cycle, settings, call } = told;
   const { lang, timeZone } = settings;
   const words = wording.letter.sheet;
-  const month = monthName(cycle, lang);
+  const month = monthName(cycle, pageLang(lang));
   return {
     words,
     /** Of the sheet, which is in the wording's own language. */
@@ -120,7 +123,7 @@ const sheetView = ({ told, sealed }: LetterSheetData, made: Headed, bytes: numbe
     pageTitle: words.title(month, typeset(settings.name, lang)),
     heading: words.heading(month, typeset(cycle.theme, lang)),
     scheme: schemeElement(cycle.palette),
-    sealed: sealed && wording.calendar.sealedUntil(revealDay(cycle, timeZone, lang)),
+    sealed: sealed && wording.calendar.sealedUntil(revealDay(cycle, timeZone, pageLang(lang))),
     lists: [
       linesView(words.subjects, made.subjects, SUBJECT_LENGTH),
       linesView(words.preheaders, made.preheaders, PREHEADER_LENGTH),

@@ -1,7 +1,6 @@
 /** What a list of mail shows of a letter before it is opened: its subject, and the line after it. */
 import type { BoxSettings, Cycle } from '../../model/box.ts';
 import { monthName } from '../../model/calendar.ts';
-import { namesInLine } from '../../model/title.ts';
 import { typeset } from '../../render/typeset.ts';
 import { graphemeCount } from '../../text/segments.ts';
 import { sentencesOf } from '../../text/sentences.ts';
@@ -24,8 +23,8 @@ export const PREHEADER_LENGTH = 110;
 const VERSIONS = 3;
 
 /** "Bee hotel, and four things that go with it" */
-const leadSubject = ({ items }: Cycle, lang: string, words: LineWords): string =>
-  words.leadSubject(namesInLine([items[0]?.name ?? ''], lang), items.length - 1);
+const leadSubject = ({ items }: Cycle, words: LineWords): string =>
+  words.leadSubject(items[0]?.inText.short ?? '', items.length - 1);
 
 /** Lines without doubles: the owner's own, then those that are shown whole, then the longer ones. */
 const ranked = (
@@ -48,7 +47,7 @@ const ranked = (
 export const subjectsOf = (cycle: Cycle, { lang }: BoxSettings, words: LineWords): readonly Line[] =>
   ranked(
     cycle.letter?.subject,
-    [cycle.title, leadSubject(cycle, lang, words), words.themeSubject(cycle.theme, monthName(cycle, lang))],
+    [cycle.title, leadSubject(cycle, words), words.themeSubject(cycle.theme, monthName(cycle, lang))],
     SUBJECT_LENGTH,
     lang,
   );

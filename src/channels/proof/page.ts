@@ -7,7 +7,6 @@ import { verdictOf } from '../../analysis/coverage/verdict.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { locationText } from '../../diagnostics/diagnostic.ts';
 import { monthName, revealDay } from '../../model/calendar.ts';
-import { shortName } from '../../model/title.ts';
 import { documentText, schemeElement } from '../../render/document.ts';
 import { type FindingView, findingViews } from '../../render/findings.ts';
 import type { Html } from '../../render/html.ts';
@@ -136,12 +135,12 @@ const editViews = ({ coverage, words }: Sheet): readonly EditView[] =>
   });
 
 const rivalViews = ({ coverage, page, words }: Sheet): readonly RivalView[] =>
-  coverage.items.flatMap(({ name, phrases }) =>
+  coverage.items.flatMap(({ shortName: name, phrases }) =>
     phrases.flatMap(({ phrase, rival }) =>
       rival
         ? [
             {
-              name: shortName(name),
+              name,
               phrase: phrase.text,
               title: rival.title,
               answers: page.rivals.answersFirst(

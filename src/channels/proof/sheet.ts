@@ -3,7 +3,6 @@ import type { Coverage, Grade, ItemCoverage } from '../../analysis/coverage/cove
 import type { Passage } from '../../analysis/coverage/text/passage.ts';
 import type { Zone } from '../../analysis/coverage/text/zones.ts';
 import { type Location, locationText } from '../../diagnostics/diagnostic.ts';
-import { shortName } from '../../model/title.ts';
 import type { Wording } from '../../wording/wording.ts';
 
 /** The facts with the words they are told in. */
@@ -69,4 +68,4 @@ export const locationView = (coverage: Coverage, at: Location, zone?: Zone): Loc
 
 /** The short name of an item. */
 export const itemName = (items: readonly ItemCoverage[], slug: string): string =>
-  shortName(items.find((item) => item.slug === slug)?.name ?? slug);
+  items.find((item) => item.slug === slug)?.shortName ?? slug;

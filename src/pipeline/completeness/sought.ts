@@ -5,7 +5,6 @@ import { callFor, saidAddress } from '../../model/calls.ts';
 import type { CarriedThing } from '../../model/carried.ts';
 import { cautionsOf } from '../../model/cautions.ts';
 import { locationIn } from '../../model/location-in.ts';
-import { shortName } from '../../model/title.ts';
 import { sentencesOf } from '../../text/sentences.ts';
 import type { Wording } from '../../wording/wording.ts';
 import { type Duty, duties } from './duties.ts';
@@ -47,7 +46,7 @@ export const soughtTexts = ({ texts, begun = texts }: SoughtThing, piece: Piece)
 
 const itemThings = ({ items }: Cycle, { cautions }: Wording): readonly SoughtThing[] =>
   items.flatMap((item): readonly SoughtThing[] => {
-    const name = shortName(item.name);
+    const name = item.inText.short;
     return [
       {
         thing: { kind: 'item', name: item.name },

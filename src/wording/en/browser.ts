@@ -1,7 +1,9 @@
 /**
- * What the catalogue's search says in the visitor's browser. It goes into the published script, so it imports nothing and
- * has nothing that the search does not say.
+ * What the catalogue's search says in the visitor's browser. It goes into the published script, so it imports no more
+ * than how words are spelled and has nothing that the search does not say.
  */
+import { capital } from '../../text/counting-words.ts';
+import { type Spelling, spellingFor } from './spelling.ts';
 
 const pieces = (count: number): string => (count === 1 ? '1 piece' : `${count} pieces`);
 
@@ -16,7 +18,7 @@ const readAs = (read: readonly ReadAs[]): string =>
   read.map(({ typed, as }) => `“${typed}” read as ${as.map((word) => `“${word}”`).join(' or ')}`).join('; ');
 
 /** What the catalogue’s search says. */
-export const browser = {
+export const browser = ({ colour }: Spelling) => ({
   loading: 'Looking…',
   notLoaded: 'The search could not be loaded. Everything we have packed is listed below.',
   nothing: (of: number): string => `Nothing found among ${pieces(of)}.`,
@@ -44,9 +46,9 @@ export const browser = {
   reason: {
     also: 'Also called ',
     material: 'Material: ',
-    colour: 'Colour: ',
-    colourOfPicture: 'Colour of its picture: ',
-    colourOr: (said: string): string => `Colour: ${said}, or `,
+    colour: `${capital(colour)}: `,
+    colourOfPicture: `${capital(colour)} of its picture: `,
+    colourOr: (said: string): string => `${capital(colour)}: ${said}, or `,
     packed: 'Packed in ',
     story: 'In its story: ',
   },
@@ -54,4 +56,7 @@ export const browser = {
   /** Of those that are left, where all of them are shown at once, and where they are not. */
   others: (left: number): string => `Show the other ${left}`,
   more: (more: number, left: number): string => `Show ${more} more of ${left}`,
-};
+});
+
+/** The same for a page in a language (BCP 47). */
+export const browserFor = (lang: string) => browser(spellingFor(lang));

@@ -1,15 +1,19 @@
 /** Cautions in English. The wording is ours and no legal advice. */
 import type { Caution, CautionText } from '../../model/cautions.ts';
-import { listed } from '../../text/counting-words.ts';
-
-const hazardLines: ReadonlyMap<string, string> = new Map([
-  ['small parts', 'Small parts can choke a child.'],
-  ['cords', 'Cords can strangle a child; keep them short and out of a cot.'],
-]);
+import { listInWords } from '../../text/list-in-words.ts';
+import type { Spelling } from './spelling.ts';
 
 /** What the record names is always said, in our words or in its own. */
-const hazardLine = (hazard: string): string =>
-  hazardLines.get(hazard.toLowerCase()) ?? `Beware of ${hazard}.`;
+const hazardLine = (hazard: string, { cot }: Spelling): string => {
+  switch (hazard.toLowerCase()) {
+    case 'small parts':
+      return 'Small parts can choke a child.';
+    case 'cords':
+      return `Cords can strangle a child; keep them short and out of a ${cot}.`;
+    default:
+      return `Beware of ${hazard}.`;
+  }
+};
 
 const labels: Readonly<Record<Caution['sort'], string>> = {
   allergens: 'Allergens',
@@ -22,15 +26,18 @@ const labels: Readonly<Record<Caution['sort'], string>> = {
   more: 'Please note',
 };
 
-const linesOf = (caution: Caution): readonly string[] => {
+const linesOf = (caution: Caution, spelling: Spelling): readonly string[] => {
   switch (caution.sort) {
-    case 'allergens':
+    case 'allergens': {
+      const spelled = (names: readonly string[]): string =>
+        names.map((name) => spelling.allergens.get(name.toLowerCase()) ?? name).join(', ');
       return [
         caution.contains.length > 0
-          ? `Contains ${caution.contains.join(', ')}.`
+          ? `Contains ${spelled(caution.contains)}.`
           : 'None of the major allergens is an ingredient.',
-        ...(caution.mayContain.length > 0 ? [`May contain traces of ${caution.mayContain.join(', ')}.`] : []),
+        ...(caution.mayContain.length > 0 ? [`May contain traces of ${spelled(caution.mayContain)}.`] : []),
       ];
+    }
     case 'ingredients':
       return [caution.ingredients];
     case 'skin':
@@ -44,8 +51,8 @@ const linesOf = (caution: Caution): readonly string[] => {
       return [
         'Burn it within sight and put it out before you leave the room.',
         'Keep it away from anything that can catch fire, and from children and pets.',
-        'If it has a wick, trim it to 6 mm each time before you light it.',
-        'Stand it on something level that heat does not harm, and out of draughts.',
+        `If it has a wick, trim it to ${spelling.wick} each time before you light it.`,
+        `Stand it on something level that heat does not harm, and out of ${spelling.draughts}.`,
       ];
     case 'blade':
       // Common practice, no source.
@@ -55,13 +62,13 @@ const linesOf = (caution: Caution): readonly string[] => {
     case 'pets':
       // The advice is common practice, no source.
       return [
-        `Harmful to ${listed(caution.toxicTo)} if eaten. Keep it out of their reach, and ask a vet at once if some was.`,
+        `Harmful to ${listInWords(caution.toxicTo, spelling.tag)} if eaten. Keep it out of their reach, and ask a vet at once if some was.`,
       ];
     case 'children':
       // After US 16 CFR 1501 (ages 3 to 6: from memory).
       return [
         ...(caution.minAge ? [`Not for children under ${caution.minAge}.`] : []),
-        ...caution.hazards.map(hazardLine),
+        ...caution.hazards.map((hazard) => hazardLine(hazard, spelling)),
       ];
     case 'more':
       return caution.lines;
@@ -69,9 +76,12 @@ const linesOf = (caution: Caution): readonly string[] => {
 };
 
 /** What an item is shown with when it can hurt somebody. */
-export const cautions = {
+export const cautions = (spelling: Spelling) => ({
   /** What a caution is called. */
   labels,
   /** A caution's label and its sentences. */
-  text: (caution: Caution): CautionText => ({ label: labels[caution.sort], lines: linesOf(caution) }),
-};
+  text: (caution: Caution): CautionText => ({
+    label: labels[caution.sort],
+    lines: linesOf(caution, spelling),
+  }),
+});

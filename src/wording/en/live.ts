@@ -2,6 +2,7 @@
 import type { BeatKind, NamedKind } from '../../model/beat-names.ts';
 import type { Chapter } from '../../model/chapters.ts';
 import type { Direction, StockWords } from '../../model/live-words.ts';
+import type { Spelling } from './spelling.ts';
 
 /** Titles on the run sheet; an item's beat bears the item's name. */
 const beatTitles: Readonly<Record<Exclude<BeatKind, 'item'>, string>> = {
@@ -52,7 +53,7 @@ const stock: StockWords = {
   ],
 };
 
-const direction = (one: Direction): string => {
+const direction = (one: Direction, { colour }: Spelling): string => {
   switch (one.direction) {
     case 'own':
       return one.text;
@@ -69,7 +70,7 @@ const direction = (one: Direction): string => {
     case 'address card':
       return `A card with the address, large: ${one.address}`;
     case 'plain clothes':
-      return 'Wear one plain colour that the things stand out against, and nothing that rattles.';
+      return `Wear one plain ${colour} that the things stand out against, and nothing that rattles.`;
     case 'look up':
       return 'Look up. The box stays shut.';
     case 'open box':
@@ -102,11 +103,11 @@ interface LengthWords {
 }
 
 /** What the run sheet and the recording's chapters say. */
-export const live = {
+export const live = (spelling: Spelling) => ({
   stock,
   /** Said of an item whose cautions are an earlier item's, word for word. */
   sameCautions: (earlier: string): string => `All that was said of “${earlier}” holds here too.`,
-  direction,
+  direction: (one: Direction): string => direction(one, spelling),
   beatTitle: ({
     kind,
     item,
@@ -158,4 +159,4 @@ export const live = {
     start: 'Start the clock',
     stop: 'Stop the clock',
   },
-};
+});

@@ -1,5 +1,8 @@
 /** What the public site says in its own voice. Names, texts, dates and prices come in as they are to be shown. */
 
+import { capital } from '../../text/counting-words.ts';
+import type { Spelling } from './spelling.ts';
+
 const everyOne = (kind: string): string => `${kind}: every one we have packed`;
 const spareLeft = (count: number, price: string): string => `${count} left at ${price}`;
 const aBox = (price: string): string => `${price} a box`;
@@ -42,7 +45,7 @@ const article = {
 };
 
 /** An item's section in its article. */
-const item = {
+const item = ({ colour }: Spelling) => ({
   /** Stands after the kind. */
   lead: ', the piece this box was built around',
   from: (month: string): string => `the ${month} box`,
@@ -55,13 +58,13 @@ const item = {
   facts: {
     brand: 'Maker',
     material: 'Material',
-    color: 'Colour',
+    color: capital(colour),
     size: 'Size',
     weight: 'Weight',
     countryOfOrigin: 'Made in',
     care: 'Care',
   },
-};
+});
 
 const wholeBox = {
   heading: 'The whole box',
@@ -118,24 +121,24 @@ const catalogue = {
 const choice = (name: string, count: number): string => `${name} (${count})`;
 
 /** The catalogue's search form, as it stands in the page; what its script says is in browser.ts. */
-const search = {
+const search = ({ colour }: Spelling) => ({
   label: 'Look for something',
   submit: 'Search',
-  narrow: 'Narrow it down by kind, date, colour or material',
+  narrow: `Narrow it down by kind, date, ${colour} or material`,
   kind: 'Kind',
   anyKind: 'Any kind',
   when: 'Packed',
   anyTime: 'At any time',
   year: (year: number): string => `All of ${year}`,
-  colour: 'Colour',
-  anyColour: 'Any colour',
+  colour: capital(colour),
+  anyColour: `Any ${colour}`,
   material: 'Material',
   anyMaterial: 'Any material',
   onSale: 'Still for sale',
   choice,
   reset: 'Show everything',
   results: 'What answers',
-};
+});
 
 const kind = {
   title: everyOne,
@@ -172,9 +175,9 @@ const redirect = {
 };
 
 /** A feed's entry, which has no headings of its own to say what it is. */
-const feed = {
+const feed = (spelling: Spelling) => ({
   box: (month: string, theme: string): string => `The ${month} box: ${theme}.`,
-  item,
+  item: item(spelling),
   wholeBox,
   voices,
   peek,
@@ -186,7 +189,7 @@ const feed = {
   spare: (count: number, price: string): string => `${spare.label}: ${spareLeft(count, price)}`,
   sold: `${spare.label}: all sold.`,
   over: `${spare.label}: no longer for sale.`,
-};
+});
 
 /** The comment of robots.txt, a line each. */
 const robots: readonly string[] = [
@@ -196,21 +199,21 @@ const robots: readonly string[] = [
 ];
 
 /** Words of the public site. */
-export const site = {
+export const site = (spelling: Spelling) => ({
   page,
   story,
   article,
-  item,
+  item: item(spelling),
   wholeBox,
   voices,
   peek,
   call,
   home,
   catalogue,
-  search,
+  search: search(spelling),
   kind,
   notFound,
   redirect,
-  feed,
+  feed: feed(spelling),
   robots,
-};
+});

@@ -1,5 +1,8 @@
+import { capital } from '../../text/counting-words.ts';
+import type { Spelling } from './spelling.ts';
+
 /** What search engines are told in words of our own. */
-export const structuredData = {
+export const structuredData = ({ catalogue }: Spelling) => ({
   /** The catalogue's step in the way from the first page down. */
-  catalogue: 'Catalogue',
-};
+  catalogue: capital(catalogue),
+});

@@ -25,7 +25,7 @@ const privateInput = (given: Box, asOf: number): PrivateInput => ({
   asOf,
   templates,
   language: undefined as never,
-  wording: wordingFor('en'),
+  wording: wordingFor('en-GB'),
   proofs: new Map(),
   parcels: new Map(),
 });
@@ -45,7 +45,7 @@ const replay = { address: 'https://video.example/one', minutes: 24 };
 
 const picturesOf = (given: Box, asOf = AFTER) => letterPictures.plan(publicInput(given, asOf)).pictures ?? [];
 
-const subjectsOf = (one: Cycle, own: BoxSettings) => subjectsWith(one, own, wordingFor('en').letter.lines);
+const subjectsOf = (one: Cycle, own: BoxSettings) => subjectsWith(one, own, wordingFor('en-GB').letter.lines);
 
 const made = async (given: Box, asOf = AFTER) => {
   const { outputs, diagnostics } = await carriedOut(letter, privateInput(given, asOf));

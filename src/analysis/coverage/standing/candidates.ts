@@ -9,6 +9,7 @@ import type { Phrase } from '../phrases/phrase.ts';
 import { adjacent } from '../text/adjacent.ts';
 import { type Passage, whereIs, type ZonedWord } from '../text/passage.ts';
 import type { Zone } from '../text/zones.ts';
+import { withCapitals } from './capitals.ts';
 import { withinLonger } from './mentions.ts';
 import { changed, type TextChange } from './rewriting.ts';
 import type { TalliedItem, TalliedPhrase, Tally } from './tally.ts';
@@ -83,7 +84,7 @@ const callByName = (
   const own = new Set(phrase.words.map(({ key }) => key));
   while (first > 0 && adjacent(passage, first - 1) && own.has(passage.words[first - 1]?.key ?? ''))
     first -= 1;
-  const write = inNumberOf(phrase, head);
+  const write = withCapitals(inNumberOf(phrase, head), item.capitals);
   const start = passage.words[first]?.start ?? head.start;
   const change = { passage: mention.passage, start, end: head.end, text: write };
   const at = whereIs(passage, head);
@@ -115,7 +116,8 @@ const sayIt = (
   const last = words.at(-1);
   const first = words[0];
   if (!passage || !last || !first) return undefined;
-  const change = { passage: target.passage, start: last.end, end: last.end, text: ` (${phrase.text})` };
+  const write = withCapitals(phrase.text, item.capitals);
+  const change = { passage: target.passage, start: last.end, end: last.end, text: ` (${write})` };
   const at = whereIs(passage, first);
   const begins = passage.text.slice(first.start, words[Math.min(4, words.length - 1)]?.end);
   return {
@@ -127,7 +129,7 @@ const sayIt = (
     passage: target.passage,
     change,
     fresh: lazily(() => changed(passages, change, language)),
-    write: phrase.text,
+    write,
     action: { kind: 'say', ...(passage.running && { begins }) },
   };
 };
@@ -168,7 +170,7 @@ const headIt = (
     passage: passages.length,
     change: undefined,
     fresh,
-    write: phrase.text,
+    write: withCapitals(phrase.text, item.capitals),
     action: { kind: 'head' },
   };
 };

@@ -12,6 +12,8 @@ import { meanStanding, standingOf } from './standing.ts';
 export interface TalliedItem {
   readonly slug: string;
   readonly name: string;
+  /** Its words that keep their capitals inside a sentence, by how they are typed. */
+  readonly capitals: ReadonlyMap<string, string>;
   readonly phrases: readonly Phrase[];
 }
 

@@ -1,0 +1,16 @@
+/** What is typed in small letters, as it is to be written. */
+
+const WORD = /[\p{L}\p{M}\p{N}’']+/gu;
+
+/** The words with a capital in some texts as they stand inside a sentence, each under its small letters. */
+export const capitalsIn = (texts: readonly string[]): ReadonlyMap<string, string> =>
+  new Map(
+    texts
+      .flatMap((text) => text.match(WORD) ?? [])
+      .filter((word) => /\p{Lu}/u.test(word))
+      .map((word) => [word.toLowerCase(), word]),
+  );
+
+/** "danish dough whisk" as "Danish dough whisk". */
+export const withCapitals = (typed: string, capitals: ReadonlyMap<string, string>): string =>
+  capitals.size === 0 ? typed : typed.replace(WORD, (word) => capitals.get(word) ?? word);
