@@ -40,8 +40,8 @@ call: join
 `,
       ...cycle('2026-01', '["#803020", "#d8c9ab"]'),
       ...cycle('2026-02', '["#803020", "#d8c9ab"]'),
-      // Ground and accent come of the first colour and the strongest, so a third changes nothing here.
-      ...cycle('2026-03', '["#803020", "#d8c9ab", "#d8c9ac"]'),
+      // The same colours, written otherwise.
+      ...cycle('2026-03', '["#803020", "#D8C9AB"]'),
       ...cycle('2026-04', '["#204060"]'),
     },
     Date.UTC(2026, 3, 30),
