@@ -5,7 +5,7 @@ import { loadTagger, type Tagged } from './tagger.ts';
 import { BE_FORMS, DAYS, DETERMINERS, POSSESSIVE_FORMS, STANDING_ALONE, TIMES } from './word-classes.ts';
 
 /** A noun phrase without the determiners and possessives in front. Offsets in UTF-16 units. */
-interface Chunk {
+export interface Chunk {
   readonly start: number;
   readonly end: number;
   readonly text: string;
@@ -92,17 +92,29 @@ const paragraphsOf = (text: string): readonly { readonly start: number; readonly
 };
 
 /**
- * The base noun phrases of an English text in its order: determiners, possessives and pronouns left out, an
- * "of" or "and" between nouns parts them ("a tin of seeds" gives two), a possessor stands by itself. Offsets are
- * exact in `text` whatever is in it. Base phrases as in Ramshaw and Marcus 1995; the grammar is ours.
+ * The words and the base noun phrases of an English text, in its order: determiners, possessives and pronouns left out
+ * of the phrases, an "of" or "and" between nouns parts them ("a tin of seeds" gives two), a possessor stands by itself.
+ * Offsets are exact in `text` whatever is in it. Base phrases as in Ramshaw and Marcus 1995; the grammar is ours.
  */
-export const nounPhrases = async (text: string): Promise<readonly Chunk[]> => {
+export const phrasesAmongWords = async (
+  text: string,
+): Promise<{ readonly words: readonly Tagged[]; readonly phrases: readonly Chunk[] }> => {
   const tag = await loadTagger();
-  return paragraphsOf(text).flatMap(({ start: offset, paragraph }) =>
-    chunksOf(paragraph, putRight(tag(paragraph))).map(({ start, end, text }) => ({
-      start: start + offset,
-      end: end + offset,
-      text,
-    })),
-  );
+  const paragraphs = paragraphsOf(text).map(({ start: offset, paragraph }) => {
+    const tagged = putRight(tag(paragraph));
+    const moved = <T extends Chunk | Tagged>(one: T): T => ({
+      ...one,
+      start: one.start + offset,
+      end: one.end + offset,
+    });
+    return { words: tagged.map(moved), phrases: chunksOf(paragraph, tagged).map(moved) };
+  });
+  return {
+    words: paragraphs.flatMap(({ words }) => words),
+    phrases: paragraphs.flatMap(({ phrases }) => phrases),
+  };
 };
+
+/** The base noun phrases alone. */
+export const nounPhrases = async (text: string): Promise<readonly Chunk[]> =>
+  (await phrasesAmongWords(text)).phrases;

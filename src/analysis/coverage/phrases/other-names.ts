@@ -1,6 +1,7 @@
 /** Other names that a dictionary has for what an item is: offered to the owner, scored by nobody. */
 import type { Item } from '../../../model/box.ts';
 import type { Language } from '../../language/language.ts';
+import { openNouns, type Synset } from '../../language/wordnet.ts';
 import { readName } from './name.ts';
 
 /** Files of WordNet's nouns that hold goods (lexnames(5WN)): artifacts, foods, plants. */
@@ -32,52 +33,22 @@ const OUT_OF_USE = new Set([
   'wax light',
 ]);
 
-/** As much of natural's record of a set of synonyms as is read here. */
-interface Synset {
-  readonly lexFilenum: number;
-  readonly synonyms: readonly string[];
-  readonly def: string;
-  readonly gloss: string;
-  readonly ptrs: readonly {
-    readonly pointerSymbol: string;
-    readonly synsetOffset: number;
-    readonly pos: string;
-  }[];
-}
-
 interface Dictionary {
   /** The commonest sense of a noun, if it is one of goods, and whether it is its only one. */
   readonly goods: (noun: string) => Promise<{ readonly synset: Synset; readonly only: boolean } | undefined>;
   readonly at: (offset: number) => Promise<Synset>;
 }
 
-/**
- * WordNet 3.1 (Princeton) through natural's reader, which opens a file for each question and closes it after.
- * Only the nouns are asked: natural's own look-up would search four files.
- */
 const openDictionary = async (): Promise<Dictionary> => {
-  const { default: wordnet } = await import('natural/lib/natural/wordnet/index.js');
-  const files = new wordnet.WordNet() as unknown as {
-    nounIndex: {
-      lookup(word: string, then: (found: { synsetOffset: number[] } | null) => void): void;
-    };
-    nounData: { get(offset: number, then: (synset: Synset) => void): void };
-  };
-  const at = (offset: number): Promise<Synset> =>
-    new Promise((resolve) => files.nounData.get(offset, resolve));
+  const { at, senses } = await openNouns();
   return {
     at,
     goods: async (noun) => {
-      const found = await new Promise<{ synsetOffset: number[] } | null>((resolve) =>
-        files.nounIndex.lookup(noun.replace(/[\s-]+/g, '_'), resolve),
-      );
       // WordNet has a word's senses in the order of how common they are; a later one is mostly another thing.
-      const [first] = found?.synsetOffset ?? [];
+      const [first, ...more] = await senses(noun);
       if (first === undefined) return undefined;
       const synset = await at(first);
-      return FILES_OF_GOODS.has(synset.lexFilenum)
-        ? { synset, only: found?.synsetOffset.length === 1 }
-        : undefined;
+      return FILES_OF_GOODS.has(synset.lexFilenum) ? { synset, only: more.length === 0 } : undefined;
     },
   };
 };
