@@ -118,7 +118,8 @@ const declarations = (colours: Scheme): string =>
 const bandOf = (palette: readonly string[]): string => {
   const percent = (share: number): string => `${Number((share * 100).toFixed(2))}%`;
   const stops = palette.map(
-    (colour, i) => `${colour.toLowerCase()} ${percent(i / palette.length)} ${percent((i + 1) / palette.length)}`,
+    (colour, i) =>
+      `${colour.toLowerCase()} ${percent(i / palette.length)} ${percent((i + 1) / palette.length)}`,
   );
   return `linear-gradient(90deg,${stops.join(',')})`;
 };

@@ -11,7 +11,11 @@ const scripts = join(import.meta.dirname, '../../dist/browser');
 
 const publishedLanguage = async (script: string, tag: string): Promise<Language> => {
   // A page without a search form, on which the script does nothing but be there.
-  const page = createContext({ document: { getElementById: () => null }, HTMLFormElement: class {}, Intl });
+  const page = createContext({
+    document: { documentElement: { lang: 'en-GB' }, getElementById: () => null },
+    HTMLFormElement: class {},
+    Intl,
+  });
   runInContext(readFileSync(join(scripts, script), 'utf8'), page);
   return (page.lidloreSearch as { languageFor: typeof languageFor }).languageFor(tag);
 };

@@ -94,7 +94,9 @@ describeWith('chromium', 'chromium', 'in Chromium', () => {
       return [...document.fonts].map(({ family, style, status }) => `${family} ${style}: ${status}`);
     });
     await page.close();
-    expect(faces.filter((face) => face.endsWith(': error'))).toEqual([]);
+    // A fallback face is one of the visitor's own: where they have none of that name, the next one serves.
+    const own = /^(?:Alegreya|Alegreya Figures|Sorts Mill Goudy) (?:normal|italic):/;
+    expect(faces.filter((face) => own.test(face) && face.endsWith(': error'))).toEqual([]);
     const loaded = faces.filter((face) => face.endsWith(': loaded'));
     for (const face of ['Alegreya normal', 'Alegreya italic', 'Sorts Mill Goudy normal'])
       expect(loaded).toContainEqual(expect.stringContaining(face));

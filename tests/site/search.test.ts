@@ -210,7 +210,8 @@ describeWith('chromium', 'chromium', 'in Chromium, the search', () => {
           setTimeout(() => resolve(sum), 300);
         }),
     );
-    expect(shift).toBe(0);
+    // A fallback face that is fitted by its measures is off by a hair; "good" is a tenth (Web Vitals).
+    expect(shift).toBeLessThan(0.002);
     await page.click('.narrow summary');
     await ask('pot');
     const wide = await page.evaluate('document.documentElement.scrollWidth');
