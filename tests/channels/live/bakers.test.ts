@@ -46,6 +46,19 @@ describe('the run sheet of the bakers’ box', () => {
   });
 });
 
+test('chapters stand a line each, to be copied', async () => {
+  const files = bakersBox('en-GB');
+  const path = 'cycles/2026-03/cycle.md';
+  const replay =
+    'replay: {address: "https://video.example/x", minutes: 20, beats: {hook: "0:00", whisk: "1:00", goodbye: "19:00"}}\n';
+  const { backroom } = await siteOf(
+    { ...files, [path]: (files[path] ?? '').replace('peek:', `${replay}peek:`) },
+    Date.parse('2026-04-30T00:00:00Z'),
+  );
+  const lines = /<pre[^>]*>([\s\S]*?)<\/pre>/.exec(backroom.get('2026-03/run-sheet.html') ?? '')?.[1];
+  expect(lines).toBe('0:00 The beginning\n1:00 Danish dough whisk\n19:00 Goodbye\n');
+});
+
 describe('a blade', () => {
   test.each([
     ['bread knife', 'Japanese bread knife', false],
