@@ -49,15 +49,35 @@ const byWord = new Map(
 const CONTAINER =
   /^(?:an? )?(?:bag|bar|bottle|box|bundle|card|jar|packet|pair|pot|roll|sachet|sack|set|tin|tube)s? of /;
 
-/** The category that a kind's head word suggests: the last word before the first preposition. */
-export const suggestedCategory = (kind: string): KindCategory | undefined => {
-  const before =
+/** Words of a kind up to the first preposition, in small letters. */
+const wordsBefore = (kind: string): readonly string[] =>
+  (
     kind
       .toLowerCase()
       .replace(CONTAINER, '')
-      .split(/ (?:for|of|with|in|on|from|to) /)[0] ?? '';
-  const parts = before.split(/[\s-]+/).filter(Boolean);
-  const head = singularOf(parts.at(-1) ?? '');
+      .split(/ (?:for|of|with|in|on|from|to) /)[0] ?? ''
+  )
+    .split(/[\s-]+/)
+    .filter(Boolean);
+
+/** The word that says what a thing of this kind is: the last before the first preposition, in the singular. */
+export const headOf = (kind: string): string => singularOf(wordsBefore(kind).at(-1) ?? '');
+
+/** The category that a kind's head word suggests. */
+export const suggestedCategory = (kind: string): KindCategory | undefined => {
+  const parts = wordsBefore(kind);
+  const head = headOf(kind);
   const two = [...parts.slice(-2, -1), head].join(' ');
   return Object.hasOwn(phrases, two) ? phrases[two] : byWord.get(head);
 };
+
+/** Tools whose two blades meet and can be closed or locked. */
+const CLOSING = new Set(
+  'snip snips secateur shear scissor pruner lopper clipper nipper multitool'.split(' ').map(singularOf),
+);
+
+const FOLDING = /\b(?:folding|fold-up|retractable|(?:clasp|pocket|pen|jack|lock|locking)[- ]?knife)\b/i;
+
+/** Whether the blade of a thing folds or closes, by any name that it goes by; of one that does not, the edge is covered. */
+export const bladeCloses = (names: readonly string[]): boolean =>
+  names.some((name) => FOLDING.test(name) || CLOSING.has(headOf(name)));

@@ -264,10 +264,11 @@ export const cycleSchema = v.strictObject({
           whole: v.optional(text),
           peek: v.optional(text),
           call: v.optional(text),
+          goodbye: v.optional(text),
         },
         'words for the live as {minutes: …, hook: …, questions: […]}',
       ),
-      'The live, where the stories’ own words are not the ones to say: address (where it is seen), minutes (how long it should last), layOut, wear, hook, greet (early questions), about, chosen, mishap, items {slug: words}, questions, whole, peek, call',
+      'The live, where the stories’ own words are not the ones to say: address (where it is seen), minutes (how long it should last), layOut, wear, hook, greet (early questions), about, chosen, mishap, items {slug: words}, questions, whole, peek, call, goodbye',
     ),
   ),
   clip: v.optional(

@@ -15,6 +15,7 @@ const BEAT_KINDS = [
   'whole',
   'peek',
   'call',
+  'goodbye',
 ] as const;
 
 /** What a beat is for. */

@@ -21,7 +21,7 @@ export interface Beat extends Cue {
 /** A live from the first word to the last. */
 export interface Live {
   readonly beats: readonly Beat[];
-  /** Whole seconds from the hook to the end of the call. */
+  /** Whole seconds from the hook to the goodbye. */
   readonly seconds: number;
   /** Whole seconds of words and handling alone. */
   readonly needed: number;
@@ -43,6 +43,7 @@ const HANDLING: Readonly<Record<BeatKind | 'lead', number>> = {
   whole: 30,
   peek: 5,
   call: 10,
+  goodbye: 5,
 };
 
 /** Beats in which there is something to look at or to answer: they share what is left of the wanted length. */

@@ -189,6 +189,7 @@ export interface LiveWords {
   readonly whole?: string;
   readonly peek?: string;
   readonly call?: string;
+  readonly goodbye?: string;
 }
 
 /** The look at the next cycle. */
@@ -219,6 +220,8 @@ export interface Hazards {
   readonly toxicTo?: readonly string[];
   readonly minAge?: number;
   readonly hazards?: readonly string[];
+  /** Of a blade: whether it folds or closes. */
+  readonly closes?: boolean;
   /** The owner's own lines. */
   readonly more: readonly string[];
 }

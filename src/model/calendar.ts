@@ -49,6 +49,17 @@ export const monthName = (
   lang: string,
 ): string => longMonth(year, month, lang);
 
+/** The month by itself, "March"; one past December is of the next year. */
+export const monthAlone = (
+  { year, month }: { readonly year: number; readonly month: number },
+  lang: string,
+): string =>
+  new Intl.DateTimeFormat(lang, { month: 'long', timeZone: 'UTC' }).format(Date.UTC(year, month - 1, 1));
+
+/** "Thursday 23 April", as a day is said, in the zone. */
+export const spokenDay = (moment: Moment, timeZone: string, lang: string): string =>
+  new Intl.DateTimeFormat(lang, { weekday: 'long', day: 'numeric', month: 'long', timeZone }).format(moment);
+
 /** ISO 8601 in UTC: "2026-03-19T19:00:00Z". */
 export const isoInstant = (moment: Moment): string =>
   Temporal.Instant.fromEpochMilliseconds(moment).toString();

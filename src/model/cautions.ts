@@ -15,7 +15,8 @@ export type Caution =
   | { readonly sort: 'ingredients'; readonly ingredients: string }
   | { readonly sort: 'skin' }
   | { readonly sort: 'flame' }
-  | { readonly sort: 'blade' }
+  /** `closes`: it folds or closes. */
+  | { readonly sort: 'blade'; readonly closes: boolean }
   /** `toxicTo` names animals, at least one. */
   | { readonly sort: 'pets'; readonly toxicTo: readonly string[] }
   /** Years of age, and dangers by name; at least one of the two. */
@@ -46,7 +47,7 @@ const rules: Readonly<Record<Category, (hazards: Hazards) => readonly Caution[]>
   drink: eaten,
   cosmetic: (hazards) => [...ingredientsOf(hazards), { sort: 'skin' }],
   candle: () => [{ sort: 'flame' }],
-  blade: () => [{ sort: 'blade' }],
+  blade: ({ closes = false }) => [{ sort: 'blade', closes }],
   // Which plants are toxic is the record's statement.
   plant: ({ toxicTo = [] }) => (toxicTo.length > 0 ? [{ sort: 'pets', toxicTo }] : []),
   children: ({ minAge, hazards = [] }) =>

@@ -2,16 +2,19 @@
  * What is said and shown at each beat of a live, in the order of telling. Drawn from the same records and stories as the
  * article; the owner's own words in `live` of cycle.md go first.
  */
+import { suggestedCategory } from '../content/hurtful-kinds.ts';
 import type { Location } from '../diagnostics/diagnostic.ts';
 import { defined } from '../text/defined.ts';
 import { sentencesOf } from '../text/sentences.ts';
 import type { BeatKind } from './beat-names.ts';
-import type { BoxSettings, Cycle, Item, LiveWords } from './box.ts';
+import type { BoxSettings, Category, Cycle, Item, LiveWords } from './box.ts';
+import { monthAlone, spokenDay } from './calendar.ts';
 import { type Call, saidAddress } from './calls.ts';
 import { cautionsOf, isDanger } from './cautions.ts';
 import { passageThatTells } from './live-passages.ts';
 import type { Direction, SpokenCaution, SpokenWords } from './live-words.ts';
 import { type Paragraph, paragraphsOf } from './paragraphs.ts';
+import type { NextBox } from './relations.ts';
 import { firstSentences, type Speech } from './speaking.ts';
 import { tellingOf } from './telling.ts';
 import { namesInLine } from './title.ts';
@@ -49,6 +52,8 @@ export interface LiveInput {
   readonly settings: BoxSettings;
   /** The call that holds when it is held. */
   readonly call: Call | undefined;
+  /** The box that follows, to be named at the end. */
+  readonly next?: NextBox;
 }
 
 /** What cues are written from. */
@@ -73,7 +78,7 @@ const cue = (kind: Exclude<BeatKind, 'item'>, more: Partial<Cue> & { readonly sa
 });
 
 /** Beats for which the owner may write a text of their own. */
-type OwnWords = 'hook' | 'about' | 'chosen' | 'mishap' | 'whole' | 'peek' | 'call';
+type OwnWords = 'hook' | 'about' | 'chosen' | 'mishap' | 'whole' | 'peek' | 'call' | 'goodbye';
 
 /** The owner's own words for a beat, if there are any. */
 const ownWords = (context: CueContext, kind: OwnWords): Pick<Cue, 'say' | 'from'> | undefined => {
@@ -200,6 +205,16 @@ const itemCue = (context: CueContext, item: Item): Cue => {
   };
 };
 
+/**
+ * What becomes of a thing: only two of which the same becomes are asked about together, since nobody chooses between
+ * flour and a cutter. What is eaten and what is drunk are one.
+ */
+const useOf = ({ hazards, kind }: Item): Category | 'tool' => {
+  const [category = suggestedCategory(kind) ?? 'tool'] = hazards.categories;
+  if (category === 'drink') return 'food';
+  return category === 'blade' || category === 'children' ? 'tool' : category;
+};
+
 /** Items with questions after every second one; a box of one or two has them at its end. */
 const itemCues = (context: CueContext): readonly Cue[] => {
   const { items } = context.cycle;
@@ -214,7 +229,8 @@ const itemCues = (context: CueContext): readonly Cue[] => {
     // The owner's questions are dealt out in order, one more to the earlier gaps where they do not come out even.
     const own = written?.filter((_, n) => Math.floor((n * after.length) / written.length) === turn);
     const earlier = items[i - 1];
-    const stock = context.words.stock.question(earlier?.inText.name, item.inText.name);
+    const beside = earlier && useOf(earlier) === useOf(item) ? earlier.inText.name : undefined;
+    const stock = context.words.stock.question(beside, item.inText.name, useOf(item) === 'food');
     return [
       itemCue(context, item),
       cue('questions', {
@@ -265,6 +281,19 @@ const callCue = (context: CueContext): Cue => {
   });
 };
 
+const goodbyeCue = (context: CueContext): Cue => {
+  const own = ownWords(context, 'goodbye');
+  if (own) return cue('goodbye', own);
+  const { next, settings, words } = context;
+  const { lang, timeZone } = settings;
+  return cue('goodbye', {
+    say: words.stock.goodbye(
+      next && monthAlone(next, lang),
+      next?.reveal === undefined ? undefined : spokenDay(next.reveal, timeZone, lang),
+    ),
+  });
+};
+
 /** Every cue of a live in the order of telling, the stage first. */
 export const cuesOf = (context: CueContext): readonly Cue[] => {
   const { cycle, live, words } = context;
@@ -289,5 +318,6 @@ export const cuesOf = (context: CueContext): readonly Cue[] => {
     wholeCue(context),
     peekCue(context),
     callCue(context),
+    goodbyeCue(context),
   ];
 };

@@ -1,6 +1,6 @@
 /** Whether an item states what its cautions need. */
 
-import { suggestedCategory } from '../content/hurtful-kinds.ts';
+import { bladeCloses, suggestedCategory } from '../content/hurtful-kinds.ts';
 import type { Written } from '../content/read.ts';
 import type { ItemRecord } from '../content/schemas.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
@@ -53,9 +53,13 @@ export const hazardFindings = ({ value, data, locationOf }: Written<ItemRecord>)
 };
 
 /** What an item’s record states of how it can hurt. */
-export const hazardsOf = (record: ItemRecord): Hazards =>
-  defined({
-    categories: categoriesOf(record),
+export const hazardsOf = (record: ItemRecord): Hazards => {
+  const categories = categoriesOf(record);
+  return defined({
+    categories,
+    closes: categories.includes('blade')
+      ? bladeCloses([record.name, record.kind, ...(record.also ?? [])])
+      : undefined,
     allergens: record.allergens ? record.allergens.map((name) => name.toLowerCase()) : undefined,
     mayContain: record.mayContain,
     ingredients: record.ingredients,
@@ -64,3 +68,4 @@ export const hazardsOf = (record: ItemRecord): Hazards =>
     hazards: record.hazards,
     more: record.cautions ?? [],
   });
+};

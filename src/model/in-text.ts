@@ -2,6 +2,7 @@
  * What running text calls a thing: its name without what a card adds, and name and kind as they stand inside a sentence.
  * A capital is taken away only where the word is known to be no name.
  */
+import { headOf } from '../content/hurtful-kinds.ts';
 import type { CaseOf } from '../text/letter-case.ts';
 import { conjunctionOf } from '../text/list-in-words.ts';
 import { singularOf } from '../text/singular.ts';
@@ -32,10 +33,6 @@ const COLLECTIVES = new Set(
 );
 
 const wordsIn = (text: string): readonly string[] => text.toLowerCase().match(/[\p{L}\p{M}’']+/gu) ?? [];
-
-/** The noun that says what a kind is: the last word before the first preposition. Common practice, no source. */
-const headOf = (kind: string): string =>
-  singularOf(wordsIn(kind.split(/ (?:for|of|with|in|on|from|to) /)[0] ?? '').at(-1) ?? '');
 
 const has = (text: string, noun: string): boolean => wordsIn(text).some((word) => singularOf(word) === noun);
 

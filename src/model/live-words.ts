@@ -8,9 +8,11 @@ export interface StockWords {
   readonly greet: readonly string[];
   readonly about: (name: string, description: string) => string;
   /** Between two items, or after the only one; empty where there is nothing to ask. */
-  readonly question: (earlier: string | undefined, later: string) => string;
+  readonly question: (earlier: string | undefined, later: string, isEaten: boolean) => string;
   readonly whole: (names: string) => string;
   readonly call: (call: Call, address: string) => readonly string[];
+  /** Thanks and goodbye; `month` of the next box, and the day on which it is opened where that is known. */
+  readonly goodbye: (month: string | undefined, day: string | undefined) => readonly string[];
 }
 
 /** The words that a live needs besides its records, in the language in which it is held as far as there are any. */

@@ -1,6 +1,6 @@
 /** Who stands beside whom: cycles before and after, items of one kind. */
 import { remembered } from '../text/remembered.ts';
-import type { Box, Cycle, Item } from './box.ts';
+import type { Box, Cycle, Item, Moment } from './box.ts';
 import { type KindGroup, kindGroupOf } from './kinds.ts';
 
 /** Each cycle’s position in the box, by its id. */
@@ -17,6 +17,27 @@ const neighbour = (box: Box, { id }: Cycle, step: 1 | -1): Cycle | undefined => 
 export const previousCycle = (box: Box, cycle: Cycle): Cycle | undefined => neighbour(box, cycle, -1);
 /** The cycle sent after another; undefined for the newest, and for one that the box does not hold. */
 export const nextCycle = (box: Box, cycle: Cycle): Cycle | undefined => neighbour(box, cycle, 1);
+
+/** The box that follows another. */
+export interface NextBox {
+  readonly year: number;
+  /** From 1; 13 is the January after. */
+  readonly month: number;
+  /** Where its record says it, and it is after the other's. */
+  readonly reveal?: Moment;
+}
+
+/** The box that follows a cycle: the one that is recorded, else the month in which the next is due. */
+export const boxAfter = (box: Box, cycle: Cycle): NextBox => {
+  const next = nextCycle(box, cycle);
+  if (!next) return { year: cycle.year, month: cycle.month + box.settings.everyMonths };
+  const { year, month, reveal } = next;
+  return {
+    year,
+    month,
+    ...(reveal !== undefined && cycle.reveal !== undefined && reveal > cycle.reveal ? { reveal } : {}),
+  };
+};
 
 /** The cycle of an id (`2026-03`); undefined where the box does not hold it. */
 export const findCycle = (box: Box, id: string): Cycle | undefined => {

@@ -9,6 +9,7 @@ const silent: StockWords = {
   question: () => '',
   whole: (names) => `${names}.`,
   call: ({ text }, address) => [`${text}: ${address}`],
+  goodbye: () => [],
 };
 
 /** What a live in a language (BCP 47) says by itself: the wording's sentences where it is in that language. */

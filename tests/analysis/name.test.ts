@@ -78,6 +78,17 @@ describe('a name', () => {
     expect(headAndKind(name)).toEqual([head, kind]);
   });
 
+  test('of a row that shares its head gives the head to each', () => {
+    expect(textsOf('Bun, muffin and pudding tin, 12 hollows')).toEqual([
+      'pudding tin',
+      'bun tin',
+      'muffin tin',
+    ]);
+    expect(textsOf('Hammer, chisel and plane roll')).toEqual(['plane roll', 'hammer roll', 'chisel roll']);
+    expect(headAndKind('Oil, vinegar, and dressing bottle (empty)')).toEqual(['bottle', 'dressing bottle']);
+    expect(textsOf('Apron, black and cream stripe')).toEqual(['apron']);
+  });
+
   test('of two things gives phrases for both', () => {
     expect(textsOf('Tea towel & oven glove')).toEqual([
       'tea towel and oven glove',

@@ -30,7 +30,7 @@ const basket = item({
   slug: 'basket',
   name: 'Cane basket, 22 cm',
   kind: 'basket',
-  hazards: { categories: ['blade'], more: ["Don't put it in the oven -- it burns."] },
+  hazards: { categories: ['blade'], closes: true, more: ["Don't put it in the oven -- it burns."] },
 });
 const salve = item({
   slug: 'salve',

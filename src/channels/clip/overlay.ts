@@ -32,6 +32,8 @@ interface Unit {
   readonly length: number;
   /** Ends a clause. */
   readonly pause: boolean;
+  /** What follows it belongs to the same name. */
+  readonly inName: boolean;
 }
 
 /** A word too long for a line, in parts that are not: a hyphen shows where it was cut. */
@@ -46,10 +48,25 @@ const inParts = (word: string, lang: string): readonly string[] => {
   return parts;
 };
 
-const unitsOf = (text: string, lang: string): readonly Unit[] => {
+/** Places in a text that lie inside one of some names, whatever their capitals. */
+const insideNames = (text: string, names: readonly string[], lang: string): ReadonlySet<number> => {
+  const inside = new Set<number>();
+  const folded = text.toLocaleLowerCase(lang);
+  for (const name of names) {
+    const sought = name.toLocaleLowerCase(lang);
+    for (let at = folded.indexOf(sought); at >= 0; at = folded.indexOf(sought, at + 1))
+      for (let place = at + 1; place < at + sought.length; place += 1) inside.add(place);
+  }
+  return inside;
+};
+
+const unitsOf = (given: string, lang: string, names: readonly string[]): readonly Unit[] => {
+  const text = given.trim().replace(/\s+/g, ' ');
+  const held = insideNames(text, names, lang);
+  let place = 0;
   const units: { text: string; space: string }[] = [];
   let opening = '';
-  for (const piece of wordPieces(text.trim().replace(/\s+/g, ' '), lang)) {
+  for (const piece of wordPieces(text, lang)) {
     const last = units.at(-1);
     if (piece.text.trim() === '') {
       if (last && opening === '') last.space = ' ';
@@ -68,11 +85,14 @@ const unitsOf = (text: string, lang: string): readonly Unit[] => {
   if (opening.trim() !== '') units.push({ text: opening.trim(), space: '' });
   return units.flatMap(({ text: word, space }) => {
     const parts = inParts(word, lang);
+    place += word.length + space.length;
+    const inName = held.has(place);
     return parts.map((part, i) => ({
       text: part,
       space: i === parts.length - 1 ? space : '',
       length: graphemeCount(part, lang),
       pause: /[\p{Po}\p{Pd}]["”’»)]*$/u.test(part) && i === parts.length - 1,
+      inName: inName && i === parts.length - 1,
     }));
   });
 };
@@ -98,23 +118,41 @@ const measured = (units: readonly Unit[]): ((from: number, to: number) => number
 /** An upright picture is narrow: what is longer than this goes on two lines where it can. */
 const COMFORTABLE = 26;
 
+/** Graphemes by which the longer of two lines may be longer still, where the first then ends with a clause. */
+const WORTH_OF_PAUSE = 8;
+
+/** Where a run of units is broken into lines. */
+interface Break {
+  /** The unit that the second line begins with; the first one for a single line. */
+  readonly at: number;
+  /** Whether that parts a name. */
+  readonly partsName: boolean;
+}
+
 /**
- * Where to break a run of units into two lines of most equal length; `from` for one line, undefined where two lines do
- * not hold it.
+ * Where to break a run of units into two lines of most equal length, outside of names where that can be; undefined
+ * where two lines do not hold it.
  */
 const breakOf = (
+  units: readonly Unit[],
   widthOf: (from: number, to: number) => number,
   from: number,
   to: number,
-): number | undefined => {
+): Break | undefined => {
   const width = widthOf(from, to);
-  if (width <= COMFORTABLE) return from;
-  let best: { readonly at: number; readonly longest: number } | undefined;
+  const single = { at: from, partsName: false };
+  if (width <= COMFORTABLE) return single;
+  let best: (Break & { readonly unlike: number }) | undefined;
   for (let at = from + 1; at < to; at += 1) {
     const longest = Math.max(widthOf(from, at), widthOf(at, to));
-    if (longest <= LINE_LENGTH && (!best || longest < best.longest)) best = { at, longest };
+    if (longest > LINE_LENGTH) continue;
+    const partsName = units[at - 1]?.inName ?? false;
+    const unlike = longest + (units[at - 1]?.pause ? 0 : WORTH_OF_PAUSE);
+    const isBetter = !best || (partsName === best.partsName ? unlike < best.unlike : best.partsName);
+    if (isBetter) best = { at, partsName, unlike };
   }
-  return best?.at ?? (width <= LINE_LENGTH ? from : undefined);
+  if (width <= LINE_LENGTH && (!best || best.partsName)) return single;
+  return best;
 };
 
 /** One overlay more is worse than any raggedness. */
@@ -122,13 +160,19 @@ const COST_OF_ONE = 10_000;
 /** Graphemes of raggedness that a break inside a clause is as bad as. */
 const COST_INSIDE = 26;
 
+/** A name that is parted is worse than one overlay more. */
+const COST_OF_NAME = 2 * COST_OF_ONE;
+
 /** Milliseconds that reading takes. */
 const readingTime = (text: string, lang: string): number =>
   Math.max(SHORTEST, Math.ceil((graphemeCount(text, lang) * 1000) / READING_SPEED));
 
-/** A text as overlays in order: as few as hold it, alike in length, parted where a clause ends. */
-export const overlaysOf = (text: string, lang: string): readonly Overlay[] => {
-  const units = unitsOf(text, lang);
+/**
+ * A text as overlays in order: as few as hold it, alike in length, parted where a clause ends. Neither a line nor an
+ * overlay ends inside one of `names`, as long as these are no longer than a line.
+ */
+export const overlaysOf = (text: string, lang: string, names: readonly string[] = []): readonly Overlay[] => {
+  const units = unitsOf(text, lang, names);
   if (units.length === 0) return [];
   const widthOf = measured(units);
   const whole = widthOf(0, units.length);
@@ -140,9 +184,12 @@ export const overlaysOf = (text: string, lang: string): readonly Overlay[] => {
     for (let from = to - 1; from >= 0; from -= 1) {
       const width = widthOf(from, to);
       if (width > LINE_LENGTH * LINES + 1) break;
-      if (breakOf(widthOf, from, to) === undefined) continue;
+      const lines = breakOf(units, widthOf, from, to);
+      if (lines === undefined) continue;
       const inside = to < units.length && !units[to - 1]?.pause ? COST_INSIDE ** 2 : 0;
-      const cost = (ways[from]?.cost ?? 0) + COST_OF_ONE + (ideal - width) ** 2 + inside;
+      const parted = [to < units.length && units[to - 1]?.inName, lines.partsName].filter(Boolean).length;
+      const cost =
+        (ways[from]?.cost ?? 0) + COST_OF_ONE + (ideal - width) ** 2 + inside + parted * COST_OF_NAME;
       if (cost < best.cost) best = { cost, from };
     }
     ways.push(best);
@@ -150,7 +197,7 @@ export const overlaysOf = (text: string, lang: string): readonly Overlay[] => {
   const overlays: Overlay[] = [];
   for (let to = units.length; to > 0; ) {
     const from = ways[to]?.from ?? 0;
-    const at = breakOf(widthOf, from, to) ?? from;
+    const at = breakOf(units, widthOf, from, to)?.at ?? from;
     const lines = [units.slice(from, at), units.slice(at, to)].map(joined).filter((line) => line !== '');
     overlays.unshift({ lines, least: readingTime(lines.join(' '), lang) });
     to = from;

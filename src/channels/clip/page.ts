@@ -10,6 +10,7 @@ import type { MadeDocument } from '../../render/output.ts';
 import { paperHead } from '../../render/paper.ts';
 import { spokenWordsFor } from '../../render/spoken-words.ts';
 import { typeset } from '../../render/typeset.ts';
+import { percent } from '../../text/counting-words.ts';
 import { rememberedFor } from '../../text/remembered.ts';
 import { graphemeCount, wordCount } from '../../text/segments.ts';
 import { joinsFor } from '../../wording/joins.ts';
@@ -17,7 +18,7 @@ import type { Wording } from '../../wording/wording.ts';
 import type { Tools } from '../channel.ts';
 import { clipFindings } from './findings.ts';
 import { LINE_LENGTH, LINES, READING_SPEED } from './overlay.ts';
-import { type Clip, clipOf, fastestReading, type Shot } from './shots.ts';
+import { type Clip, clipOf, fastestReading, isTooWide, leftUpright, type Shot } from './shots.ts';
 
 declare module '../../render/templates.ts' {
   interface TemplateData {
@@ -85,6 +86,7 @@ const shotView = (shot: Shot, number: number, lang: string, words: Wording['clip
   still: shot.still && {
     file: shot.still.file.slice(shot.still.file.lastIndexOf('/') + 1),
     alt: typeset(shot.still.alt, lang),
+    wide: isTooWide(shot.still) && words.wideStill(percent(leftUpright(shot.still))),
   },
 });
 

@@ -69,21 +69,28 @@ interface Talk {
   readonly time: number;
 }
 
-/** Milliseconds that a shot without a word lasts. */
-const SILENT_SHOT = 1200;
+/** Milliseconds that a shot lasts at least, so that a viewer sees what it shows, by the video's length. Common practice, no source. */
+const LEAST_SHOT: Readonly<Record<ClipLength, number>> = { 15: 1500, 30: 2000, 60: 2500 };
 
 /** Cuts a text into overlays. */
 type Cutting = (text: string) => Talk;
 
 /** Cuts a text once, however often it is asked for: a choice is weighed, tried and then shown. */
-const cuttingAt = (speech: Speech): Cutting => {
+const cuttingAt = (speech: Speech, names: readonly string[], leastShot: number): Cutting => {
   const known = new Map<string, Talk>();
   const cut = (text: string): Talk => {
-    const overlays = overlaysOf(text, speech.lang).map(({ lines, least }) => ({
+    const overlays = overlaysOf(text, speech.lang, names).map(({ lines, least }) => ({
       lines,
       time: Math.max(least, Math.ceil(secondsToSay(lines.join(' '), speech) * 1000)),
     }));
-    return { text, overlays, time: overlays.reduce((sum, { time }) => sum + time, 0) || SILENT_SHOT };
+    return {
+      text,
+      overlays,
+      time: Math.max(
+        leastShot,
+        overlays.reduce((sum, { time }) => sum + time, 0),
+      ),
+    };
   };
   return (text) => {
     const talk = known.get(text) ?? cut(text);
@@ -91,6 +98,22 @@ const cuttingAt = (speech: Speech): Cutting => {
     return talk;
   };
 };
+
+/** Wider than this, less than a third of a picture is left in an upright video. */
+const WIDEST = 16 / 9;
+
+/** What is left of a picture's width when it is cut to an upright video, 9:16, from 0 to 1. */
+export const leftUpright = ({ width, height }: Pick<Picture, 'width' | 'height'>): number =>
+  Math.min(1, ((height / width) * 9) / 16);
+
+/** Whether a picture is too wide to be cut to an upright video. */
+export const isTooWide = ({ width, height }: Pick<Picture, 'width' | 'height'>): boolean =>
+  width / height > WIDEST;
+
+/** The first picture that is not too wide, else the one of which most is left. */
+const stillOf = (pictures: readonly Picture[]): Picture | undefined =>
+  pictures.find((picture) => !isTooWide(picture)) ??
+  [...pictures].sort((a, b) => leftUpright(b) - leftUpright(a))[0];
 
 const endsSentence = (text: string): string => (/[.!?…。！？]["”’»)]*$/u.test(text) ? text : `${text}.`);
 
@@ -121,7 +144,7 @@ const itemDraft = (item: Item, lead: Item | undefined, speech: Speech, cut: Cutt
   // How it goes with the lead item is worth more than a second sentence; the lead item has only that.
   const more = [item.goesWith ?? second].filter(talk).map(endsSentence);
   const longer = talk(first) && more[0] ? [`${alone(first)} ${more[0]}`] : [];
-  const still = item.pictures[0];
+  const still = stillOf(item.pictures);
   return {
     kind: 'item',
     item,
@@ -157,7 +180,6 @@ const draftsOf = (
       film: { film: 'close' },
       // Sentences of the live's hook from the first on.
       choices: byLength(hook.map((_, i) => hook.slice(0, i + 1).join(' ')).slice(0, 2), cut),
-      ...(cycle.hero && { still: cycle.hero }),
     },
     ...cycle.items.map((item) => itemDraft(item, lead, speech, cut)),
     {
@@ -177,6 +199,15 @@ const draftsOf = (
       : []),
   ];
 };
+
+/** Names of several words that are not to be parted. */
+const namesIn = ({ cycle, settings }: LiveInput): readonly string[] =>
+  [
+    ...cycle.items.flatMap(({ inText, kind, also, brand }) => [inText.short, kind, ...also, brand]),
+    cycle.theme,
+    settings.name,
+    settings.author,
+  ].filter((name) => name.includes(' '));
 
 /** The order in which shots get more words while there is time. */
 const takesWordsFirst: Readonly<Record<ShotKind, number>> = { item: 1, whole: 2, hook: 3, call: 4 };
@@ -212,9 +243,29 @@ const taken = (drafts: readonly ShotDraft[], most: number, cut: Cutting): readon
   return takes;
 };
 
+/** What each of some times gets of what is left, all whole: the shortest are raised to one level. */
+const roomsOf = (times: readonly number[], spare: number): readonly number[] => {
+  const sorted = [...times].sort((a, b) => a - b);
+  let below = 0;
+  let sum = 0;
+  // As many of the shortest as the rest suffices to raise to the next longer one.
+  while (below < sorted.length && (sorted[below] ?? 0) * below - sum <= spare) {
+    sum += sorted[below] ?? 0;
+    below += 1;
+  }
+  const level = (sum + spare) / below;
+  const rooms = times.map((time) => Math.max(0, Math.floor(level - time)));
+  let left = spare - rooms.reduce((total, room) => total + room, 0);
+  return rooms.map((room, i) => {
+    const more = left > 0 && (times[i] ?? 0) < level ? 1 : 0;
+    left -= more;
+    return room + more;
+  });
+};
+
 /**
  * The video of a cycle, made of what its live says. Its shots follow each other without a gap; where there is time
- * left, all last longer alike. `set` dresses the words (quotes, dashes) before they are counted.
+ * left, the shortest last longer. `set` dresses the words (quotes, dashes) before they are counted.
  */
 export const clipOf = (
   input: LiveInput,
@@ -223,21 +274,23 @@ export const clipOf = (
 ): Clip => {
   const { cycle, settings } = input;
   const speech = speechOf(settings);
-  const cut = cuttingAt(speech);
   const wanted = cycle.clip ?? settings.clip ?? USUAL_LENGTH;
+  const cut = cuttingAt(speech, namesIn(input).map(set), LEAST_SHOT[wanted]);
   const drafts = draftsOf(input, spoken, speech, cut).map((draft) => ({
     ...draft,
     choices: draft.choices.map(set),
   }));
   const takes = taken(drafts, wanted * 1000, cut);
   const needed = takes.reduce((sum, { talk }) => sum + talk.time, 0);
-  const spare = Math.max(0, wanted * 1000 - needed);
+  const rooms = roomsOf(
+    takes.map(({ talk }) => talk.time),
+    Math.max(0, wanted * 1000 - needed),
+  );
   let start = 0;
   const shots = takes.map(({ draft: { choices, ...draft }, talk }, i): Shot => {
-    const room = Math.floor(spare / drafts.length) + (i < spare % drafts.length ? 1 : 0);
     const from = start;
     let at = start;
-    start += talk.time + room;
+    start += talk.time + (rooms[i] ?? 0);
     return {
       ...draft,
       say: talk.text,

@@ -4,7 +4,7 @@ import type { Box, Cycle, Moment } from '../../model/box.ts';
 import { callFor } from '../../model/calls.ts';
 import { locationIn } from '../../model/location-in.ts';
 import { makesPiece } from '../../model/pieces.ts';
-import { nextCycle, previousCycle } from '../../model/relations.ts';
+import { boxAfter, previousCycle } from '../../model/relations.ts';
 import { isSealed } from '../../model/seal.ts';
 import { type ChannelInput, type ChannelPlan, plannedDocument } from '../channel.ts';
 import { invitationFindings } from './findings.ts';
@@ -21,10 +21,6 @@ const dataFor = (box: Box, cycle: Cycle, asOf: Moment): InvitationData => {
   const { settings } = box;
   const before = previousCycle(box, cycle);
   const sealed = isSealed(cycle, asOf);
-  const { year, month } = nextCycle(box, cycle) ?? {
-    year: cycle.year,
-    month: cycle.month + settings.everyMonths,
-  };
   return {
     cycle,
     settings,
@@ -32,7 +28,7 @@ const dataFor = (box: Box, cycle: Cycle, asOf: Moment): InvitationData => {
     ...(before?.peek ? { peekBefore: before.peek.text } : {}),
     // Findings, which name the place, are for what is to come.
     ...(before && sealed ? { peekAt: locationIn(before.source, 'peek.text', 'peek') } : {}),
-    next: { year, month },
+    next: boxAfter(box, cycle),
     sealed,
   };
 };

@@ -4,8 +4,10 @@
  */
 import { liveOf } from '../../model/beats.ts';
 import type { Moment } from '../../model/box.ts';
+import { monthAlone } from '../../model/calendar.ts';
 import type { LiveInput } from '../../model/cues.ts';
 import type { SpokenWords } from '../../model/live-words.ts';
+import type { NextBox } from '../../model/relations.ts';
 import { graphemeCount } from '../../text/segments.ts';
 import { sentencesOf } from '../../text/sentences.ts';
 import type { InvitationWords } from '../../wording/en/invitation.ts';
@@ -36,18 +38,12 @@ export interface Invitation {
   readonly address: string;
 }
 
-/** A month of a year, from 1 to 12. */
-interface Month {
-  readonly year: number;
-  readonly month: number;
-}
-
 /** What an invitation is made of. `call` is the one that holds at the reveal. */
 export interface InvitationInput extends LiveInput {
   /** The peek that the cycle before ended with. */
   readonly peekBefore?: string;
   /** The month of the box that follows. */
-  readonly next: Month;
+  readonly next: NextBox;
 }
 
 /** In another language than the wording's, the date and the owner's own words say it. */
@@ -82,10 +78,6 @@ const spokenMoment = (moment: Moment, timeZone: string, lang: string, zoneName: 
     timeZoneName: zoneName,
   }).format(moment);
 
-/** "April" */
-const monthOf = ({ year, month }: Month, lang: string): string =>
-  new Intl.DateTimeFormat(lang, { month: 'long', timeZone: 'UTC' }).format(Date.UTC(year, month - 1, 1));
-
 /** Sentences that make people curious: the owner's own, else the first of the peek that ended the cycle before. */
 export const hookOf = ({ settings, cycle, peekBefore = '' }: InvitationInput): readonly string[] => {
   const own = cycle.invitation?.hook;
@@ -106,9 +98,9 @@ export const invitationOf = (
   const { reveal } = cycle;
   if (reveal === undefined) return undefined;
   const { lang, timeZone } = settings;
-  const month = monthOf(cycle, lang);
+  const month = monthAlone(cycle, lang);
   const peek = cycle.peek ?? cycle.live?.peek;
-  const next = peek === undefined ? undefined : monthOf(input.next, lang);
+  const next = peek === undefined ? undefined : monthAlone(input.next, lang);
   const hook = hookOf(input).filter((sentence) => !spoils(sentence));
   const address = cycle.live?.address ?? settings.url;
   const when = (zoneName: 'short' | 'long'): string => spokenMoment(reveal, timeZone, lang, zoneName);

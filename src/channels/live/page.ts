@@ -60,14 +60,13 @@ const beatView = (beat: Beat, lang: string, { live, cautions }: Wording) => {
 };
 
 const lengthText = ({ seconds, needed, wanted }: Live, words: Wording['live']): string =>
-  words.length({
-    needed: clockText(needed),
-    ...(wanted === undefined
-      ? {}
+  words.length(
+    wanted === undefined
+      ? { plan: 'open' }
       : needed > wanted
-        ? { wanted: clockText(wanted), over: clockText(needed - wanted) }
-        : { wanted: clockText(seconds), left: clockText(seconds - needed) }),
-  });
+        ? { plan: 'too long', wanted: clockText(wanted), over: clockText(needed - wanted) }
+        : { plan: 'with room', needed: clockText(needed), left: clockText(seconds - needed) },
+  );
 
 const chapterLines = (chapters: readonly Chapter[], lang: string, words: Wording['live']) =>
   chapters.map((chapter) => ({

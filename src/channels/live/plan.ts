@@ -2,6 +2,7 @@
 import { callFor } from '../../model/calls.ts';
 import { chaptersOf } from '../../model/chapters.ts';
 import { makesPiece } from '../../model/pieces.ts';
+import { boxAfter } from '../../model/relations.ts';
 import { isSealed } from '../../model/seal.ts';
 import { type ChannelInput, type ChannelPlan, plannedDocument } from '../channel.ts';
 import { chaptersFile, runSheetPage } from './page.ts';
@@ -12,7 +13,13 @@ export const planLive = ({ box, asOf }: ChannelInput): ChannelPlan => {
   if (!makesPiece(settings, 'live')) return { documents: [] };
   return {
     documents: cycles.flatMap((cycle) => {
-      const sheet = { cycle, settings, call: callFor(box, cycle, asOf), sealed: isSealed(cycle, asOf) };
+      const sheet = {
+        cycle,
+        settings,
+        call: callFor(box, cycle, asOf),
+        next: boxAfter(box, cycle),
+        sealed: isSealed(cycle, asOf),
+      };
       const chapters = chaptersOf(cycle);
       return [
         plannedDocument(`${cycle.id}/run-sheet.html`, 'page', sheet, runSheetPage),

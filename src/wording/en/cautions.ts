@@ -57,7 +57,7 @@ const linesOf = (caution: Caution, spelling: Spelling): readonly string[] => {
     case 'blade':
       // Common practice, no source.
       return [
-        'It is sharp. Cut away from yourself, close it after use and keep it out of the reach of children.',
+        `It is sharp. Cut away from yourself, ${caution.closes ? 'close it' : 'cover its edge'} after use and keep it out of the reach of children.`,
       ];
     case 'pets':
       // The advice is common practice, no source.

@@ -47,6 +47,9 @@ export const clip = {
   silent: 'No words.',
   still: 'Still:',
   stillText: 'Its text:',
+  /** Of a photo much wider than tall; `left`: the share of it that is seen, "24%". */
+  wideStill: (left: string): string =>
+    `It is much wider than tall: of it ${left} is seen in an upright picture. Film this shot, or take a taller photo.`,
   /** Followed by the two files, each with its format. */
   files: { begin: 'The words with their times:', webVtt: '(WebVTT) and', subRip: '(SubRip).' },
   post: {

@@ -16,6 +16,7 @@ const beatTitles: Readonly<Record<Exclude<BeatKind, 'item'>, string>> = {
   whole: 'The whole box',
   peek: 'The peek',
   call: 'The call',
+  goodbye: 'Thanks and goodbye',
 };
 
 /** Titles of a recording's chapters, for people who were not there. */
@@ -29,6 +30,7 @@ const chapterTitles: Readonly<Record<NamedKind, string>> = {
   whole: 'The whole box',
   peek: 'A look at the next box',
   call: 'How to get the next one',
+  goodbye: 'Goodbye',
 };
 
 const described = (name: string, description: string): string =>
@@ -42,14 +44,21 @@ const stock: StockWords = {
     'And has yours arrived? Tell me what you unpacked first.',
   ],
   about: (name, description) => `If this is your first time here: ${described(name, description)}`,
-  question: (earlier, later) =>
-    earlier === undefined
-      ? `What would you do with the ${later} first?`
-      : `Of the ${earlier} and the ${later}: which would you use first, and where?`,
+  question: (earlier, later, isEaten) => {
+    if (earlier === undefined) return `What would you do with the ${later} first?`;
+    return `Of the ${earlier} and the ${later}: which would you ${isEaten ? 'try first, and with what' : 'use first, and where'}?`;
+  },
   whole: (names) => `And that is all of it, on one table. ${names}.`,
   call: ({ text, places }, address) => [
     `${text}: ${address}.`,
     ...(places === undefined ? [] : [places === 1 ? 'There is one place.' : `There are ${places} places.`]),
+  ],
+  goodbye: (month, day) => [
+    'Thank you for coming, and for everything you asked.',
+    ...(month === undefined
+      ? []
+      : [`The ${month} box ${day === undefined ? 'comes next' : `is opened on ${day}`}.`]),
+    month === undefined ? 'Goodbye.' : 'Until then, goodbye.',
   ],
 };
 
@@ -90,17 +99,12 @@ const direction = (one: Direction, { colour }: Spelling): string => {
   }
 };
 
-/** A live's length in words; each length as a clock shows it. */
-interface LengthWords {
-  /** Of words and handling. */
-  readonly needed: string;
-  /** How long it should last, where anybody said so. */
-  readonly wanted?: string;
-  /** What is left over of it. */
-  readonly left?: string;
-  /** By how much words and handling are too long. */
-  readonly over?: string;
-}
+/** How a live fills the length that was wanted, where anybody said so; each length as a clock shows it. */
+type LengthWords =
+  | { readonly plan: 'open' }
+  | { readonly plan: 'too long'; readonly wanted: string; readonly over: string }
+  /** `needed`: of words and handling; `left`: what is left over of the length. */
+  | { readonly plan: 'with room'; readonly needed: string; readonly left: string };
 
 /** What the run sheet and the recording's chapters say. */
 export const live = (spelling: Spelling) => ({
@@ -119,11 +123,16 @@ export const live = (spelling: Spelling) => ({
     kind ? chapterTitles[kind] : (item ?? name),
   title: (month: string, theme: string, box: string): string => `Run sheet of ${month}, ${theme} · ${box}`,
   heading: (month: string): string => `Run sheet of ${month}`,
-  length: ({ needed, wanted, left, over }: LengthWords): string => {
-    const plan = `Words and handling take ${needed}`;
-    if (wanted === undefined) return `${plan}. Say how long it should last with “live: {minutes: …}”.`;
-    if (over !== undefined) return `${plan}, which is ${over} more than the ${wanted} wanted.`;
-    return `${plan} of the ${wanted} wanted; the other ${left} are shared out for questions and looking.`;
+  /** Goes on after how long it lasts. */
+  length: (length: LengthWords): string => {
+    switch (length.plan) {
+      case 'open':
+        return 'of words and handling. Say how long it should last with “live: {minutes: …}”.';
+      case 'too long':
+        return `of words and handling, which is ${length.over} more than the ${length.wanted} wanted.`;
+      case 'with room':
+        return `as wanted: words and handling take ${length.needed}, and the other ${length.left} are shared out for questions and looking.`;
+    }
   },
   pace: (words: number): string =>
     `Counted at ${words} words a minute. What stands beside a beat in small type is where its words come from, and the field of cycle.md where you may write others; “timed as” is its name in`,

@@ -66,6 +66,40 @@ describe('words over a picture', () => {
     );
   });
 
+  test('do not part a name, neither by a line nor by an overlay', () => {
+    const names = ['Danish dough whisk', 'Bun, muffin and pudding tin', 'Tolley Joinery of Cable Steps'];
+    const words = [
+      'This is where the Danish dough whisk comes in, and where the bun, muffin and pudding tin goes out again.',
+      'Made for us by Tolley Joinery of Cable Steps, who also made the table that the Danish dough whisk lies on.',
+      'Bun, muffin and pudding tin. A loaf wants a pound of it, said Tolley Joinery of Cable Steps.',
+    ];
+    for (const text of words)
+      for (let cut = 0; cut < text.length; cut += 3) {
+        const shown = text.slice(cut);
+        const lines = overlaysOf(shown, 'en-GB', names).flatMap((one) => one.lines);
+        for (const name of names)
+          if (shown.toLowerCase().includes(name.toLowerCase()))
+            expect(
+              lines.some((line) => line.toLowerCase().includes(name.toLowerCase())),
+              `${name}: ${lines.join(' / ')}`,
+            ).toBe(true);
+      }
+  });
+
+  test('break after a sentence sooner than after the word that begins the next', () => {
+    expect(overlaysOf('Japanese bread knife. It opens what the oven made.', 'en-GB')[0]?.lines).toEqual([
+      'Japanese bread knife.',
+      'It opens what the oven made.',
+    ]);
+  });
+
+  test('part a name that is longer than a line', () => {
+    const name = 'Tolley Joinery of Cable Steps and Sons and Daughters';
+    const lines = overlaysOf(`By ${name}.`, 'en-GB', [name]).flatMap((one) => one.lines);
+    expect(lines.length).toBeGreaterThan(1);
+    expect(Math.max(...lines.map(signs))).toBeLessThanOrEqual(LINE_LENGTH);
+  });
+
   test('break where a clause ends', () => {
     const words =
       'Tomato and basil fill the tray’s two halves; the other two seed packets lean on it and wait.';

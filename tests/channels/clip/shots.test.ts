@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { clipFindings } from '../../../src/channels/clip/findings.ts';
 import { LINE_LENGTH, READING_SPEED } from '../../../src/channels/clip/overlay.ts';
-import { type Clip, clipOf, fastestReading } from '../../../src/channels/clip/shots.ts';
+import { type Clip, clipOf, fastestReading, leftUpright } from '../../../src/channels/clip/shots.ts';
 import { parseMarkdown } from '../../../src/content/markdown.ts';
-import type { Cycle } from '../../../src/model/box.ts';
+import type { Cycle, Picture } from '../../../src/model/box.ts';
 import { secondsToSay } from '../../../src/model/speaking.ts';
-import { box, cycle, item, settings } from '../../support/box.ts';
+import { box, cycle, item, picture, settings } from '../../support/box.ts';
 import { spokenIn, tellingInput } from '../../support/telling-input.ts';
 
 const NOW = Date.UTC(2026, 2, 1);
@@ -81,7 +81,7 @@ describe('a clip', () => {
         let at = 0;
         for (const { start, end, overlays, say } of made.shots) {
           expect(start).toBe(at);
-          expect(end - start).toBeGreaterThanOrEqual(1000);
+          expect(end - start).toBeGreaterThanOrEqual({ 15: 1500, 30: 2000, 60: 2500 }[made.wanted]);
           expect(end - start).toBeGreaterThanOrEqual(secondsToSay(say, { lang, pace }) * 1000 - 1e-6);
           let shown = start;
           for (const overlay of overlays) {
@@ -95,6 +95,31 @@ describe('a clip', () => {
         expect(made.length).toBe(at);
       }),
     );
+  });
+
+  test('gives what time is left to its shortest shots', () => {
+    const made = clip({ clip: 60, items: [item(), item({ slug: 'two', lead: false })] });
+    const shots = made.shots.map(({ start, end }) => end - start).sort((a, b) => a - b);
+    expect((shots[1] ?? 0) - (shots[0] ?? 0)).toBeLessThanOrEqual(1);
+    expect(shots.reduce((sum, length) => sum + length, 0)).toBe(60_000);
+  });
+
+  test('shows nothing of the box beside its hook', () => {
+    const made = clip({ hero: picture() });
+    expect(made.shots.find(({ kind }) => kind === 'hook')?.still).toBeUndefined();
+  });
+
+  test('stands in no panorama for an upright shot where there is another photo, and takes the tallest of wide ones', () => {
+    const wide = picture({ file: 'wide.jpg', width: 4000, height: 1000 });
+    const lessWide = picture({ file: 'less-wide.jpg', width: 4000, height: 2000 });
+    const usual = picture({ file: 'usual.jpg', width: 4000, height: 3000 });
+    const stillOf = (...pictures: Picture[]) =>
+      clip({ items: [item({ pictures })] }).shots.find(({ kind }) => kind === 'item')?.still?.file;
+    expect(stillOf(wide, usual)).toBe('usual.jpg');
+    expect(stillOf(wide, lessWide)).toBe('less-wide.jpg');
+    expect(stillOf(usual, lessWide)).toBe('usual.jpg');
+    expect(leftUpright(wide)).toBeCloseTo(0.14, 2);
+    expect(leftUpright({ width: 900, height: 1600 })).toBe(1);
   });
 
   test('never asks to be read faster than 17 graphemes a second, in lines of at most 42', () => {

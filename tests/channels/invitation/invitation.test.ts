@@ -11,7 +11,7 @@ import { invitation } from '../../../src/channels/invitation/index.ts';
 import { POST_LENGTHS, invitationOf as postsFor } from '../../../src/channels/invitation/posts.ts';
 import type { Box, Cycle, Item } from '../../../src/model/box.ts';
 import { momentOf } from '../../../src/model/calendar.ts';
-import { nextCycle, previousCycle } from '../../../src/model/relations.ts';
+import { boxAfter, previousCycle } from '../../../src/model/relations.ts';
 import { isWordedIn, wordingFor } from '../../../src/wording/wording.ts';
 import { box, cycle, item, settings } from '../../support/box.ts';
 import { calendarFaults, LIBICAL, libicalErrors } from '../../support/calendars.ts';
@@ -121,13 +121,13 @@ const keep = (): boolean => false;
 
 const invitationOf = (whole: Box, one: Cycle, spoils: (sentence: string) => boolean) => {
   const before = previousCycle(whole, one)?.peek?.text;
-  const { lang, everyMonths } = whole.settings;
+  const { lang } = whole.settings;
   const wording = wordingFor(lang);
   return postsFor(
     {
       ...tellingInput(whole, one, one.reveal ?? 0),
       ...(before === undefined ? {} : { peekBefore: before }),
-      next: nextCycle(whole, one) ?? { year: one.year, month: one.month + everyMonths },
+      next: boxAfter(whole, one),
     },
     {
       spoken: spokenIn(whole),

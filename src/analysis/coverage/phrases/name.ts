@@ -272,6 +272,23 @@ const withoutRepeats = (phrases: readonly NamePhrase[]): readonly NamePhrase[] =
 /** A name or a search as people type it: in small letters, with single spaces. Its signs stay as they are. */
 export const asTyped = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, ' ');
 
+/** A row of single words, the last followed by the head that they share: "bun, muffin and pudding tin". */
+const ROW =
+  /^((?:[\p{L}\p{M}'’-]+,\s)+)(?:and |& )?(?:([\p{L}\p{M}'’-]+),? (?:and|&) )?([\p{L}\p{M}'’-]+) (\p{L}[\p{L}\p{M}'’ -]*)$/u;
+
+/**
+ * The names of a row that shares a head, the last first, which has it beside it: "pudding tin", "bun tin", "muffin tin".
+ * Undefined for any other name, and where the row only describes ("black, white and red blanket").
+ */
+const namesOfRow = (name: string, language: Language): readonly string[] | undefined => {
+  const [, before, middle, last, head] = ROW.exec(name.replace(/(?:,\s*\d|\s[([]).*$/, '')) ?? [];
+  if (before === undefined || last === undefined || head === undefined || !/ (?:and|&) /.test(name))
+    return undefined;
+  const others = [...before.split(/,\s/).filter(Boolean), ...(middle === undefined ? [] : [middle])];
+  if (others.some((other) => onlyDescribes(language.words(other)))) return undefined;
+  return [`${last} ${head}`, ...others.map((other) => `${other} ${head}`)];
+};
+
 /** The name as it is, where it cannot be taken apart. */
 const whole = (name: string, words: readonly Word[]): ReadName => {
   const text = /\p{L}/u.test(name) ? asTyped(name) : '';
@@ -295,6 +312,22 @@ export const readName = (given: string, language: Language): ReadName => {
   const name = given.normalize('NFC');
   const words = language.words(name).slice(0, MOST_WORDS);
   if (!language.english) return whole(name, words);
+  const [nearest, ...others] = namesOfRow(name, language) ?? [];
+  if (nearest !== undefined) {
+    const read = readName(nearest, language);
+    return {
+      ...read,
+      phrases: withoutRepeats([
+        ...read.phrases,
+        ...others.flatMap((other) =>
+          readName(other, language).phrases.map((one) => ({
+            ...one,
+            origin: 'name without its other qualities' as const,
+          })),
+        ),
+      ]),
+    };
+  }
   const { things, tail } = parseName(name, language);
   const [first] = things;
   if (!first || !/\p{L}/u.test(first.head.text)) return whole(name, words);
