@@ -2,22 +2,28 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment } from '../model/box.ts';
 import { callFindings } from '../model/call-findings.ts';
+import { pictureFindings } from '../model/picture-findings.ts';
 import { type ParcelsByCycle, parcelsFindings } from './parcels.ts';
 import { withReveals } from './reveals.ts';
 
 export interface BoxAsOf {
   readonly box: Box;
   readonly asOf: Moment;
-  /** Of the lists of parcels, of reveals that wait for them, and of the calls. */
+  /** Of the lists of parcels, of reveals that wait for them, of the calls and of the pictures. */
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** The linked box with the reveals that its parcels tell, and every finding that depends on the moment. */
+/** The linked box with the reveals that its parcels tell, and every finding that depends on the moment or on the box as a whole. */
 export const boxAsOf = (linked: Box, parcels: ParcelsByCycle, asOf: Moment): BoxAsOf => {
   const { value: box, diagnostics } = withReveals(linked, parcels);
   return {
     box,
     asOf,
-    diagnostics: [...parcelsFindings(parcels), ...diagnostics, ...callFindings(box, asOf)],
+    diagnostics: [
+      ...parcelsFindings(parcels),
+      ...diagnostics,
+      ...callFindings(box, asOf),
+      ...pictureFindings(box),
+    ],
   };
 };

@@ -91,38 +91,48 @@ const slowVisit = async (
   return visit;
 };
 
-const THERE = ['command -v nginx', ...STANDING_IN.map(({ font }) => `fc-list | grep -q '${font}:'`)].join(' && ');
-describeWhen(THERE, 'nginx with two serif faces', 'nginx-light, fonts-liberation, fonts-dejavu-core', 'over a slow line', () => {
-  let server: StaticServer;
-  let browser: Browser;
-  beforeAll(async () => {
-    server = await serveFolder(site);
-    browser = await chromium.launch(CHROMIUM);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await server?.stop();
-  });
+const THERE = ['command -v nginx', ...STANDING_IN.map(({ font }) => `fc-list | grep -q '${font}:'`)].join(
+  ' && ',
+);
+describeWhen(
+  THERE,
+  'nginx with two serif faces',
+  'nginx-light, fonts-liberation, fonts-dejavu-core',
+  'over a slow line',
+  () => {
+    let server: StaticServer;
+    let browser: Browser;
+    beforeAll(async () => {
+      server = await serveFolder(site);
+      browser = await chromium.launch(CHROMIUM);
+    });
+    afterAll(async () => {
+      await browser?.close();
+      await server?.stop();
+    });
 
-  const visits = PAGES.flatMap((path) =>
-    STANDING_IN.flatMap(({ family, font, widths }) => widths.map((width) => ({ path, family, font, width }))),
-  );
-  test.each(visits)(
-    '$path at $width px is read in $font, then set in our faces, and moves less than 0.02',
-    { timeout: 30_000 },
-    async ({ path, family, width }) => {
-      const visit = await slowVisit(browser, server.base + path, family, width);
-      console.log(`Layout shift of ${path} at ${width} px, ${family}: ${visit.shift.toFixed(4)}`);
-      expect(visit.painted).toBeLessThan(LATE);
-      expect(visit.loaded).toEqual(
-        expect.arrayContaining([
-          'Alegreya normal',
-          'Sorts Mill Goudy normal',
-          `Alegreya ${family} normal`,
-          `Sorts Mill Goudy ${family} normal`,
-        ]),
-      );
-      expect(visit.shift).toBeLessThan(MOST_SHIFT);
-    },
-  );
-});
+    const visits = PAGES.flatMap((path) =>
+      STANDING_IN.flatMap(({ family, font, widths }) =>
+        widths.map((width) => ({ path, family, font, width })),
+      ),
+    );
+    test.each(visits)(
+      '$path at $width px is read in $font, then set in our faces, and moves less than 0.02',
+      { timeout: 30_000 },
+      async ({ path, family, width }) => {
+        const visit = await slowVisit(browser, server.base + path, family, width);
+        console.log(`Layout shift of ${path} at ${width} px, ${family}: ${visit.shift.toFixed(4)}`);
+        expect(visit.painted).toBeLessThan(LATE);
+        expect(visit.loaded).toEqual(
+          expect.arrayContaining([
+            'Alegreya normal',
+            'Sorts Mill Goudy normal',
+            `Alegreya ${family} normal`,
+            `Sorts Mill Goudy ${family} normal`,
+          ]),
+        );
+        expect(visit.shift).toBeLessThan(MOST_SHIFT);
+      },
+    );
+  },
+);
