@@ -3,6 +3,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment, ShownAddress } from '../model/box.ts';
 import { callFindings } from '../model/call-findings.ts';
 import { openFindings } from '../model/open-findings.ts';
+import { pictureFindings } from '../model/picture-findings.ts';
 import { formerlyFindings } from './addresses/formerly.ts';
 import { lostAddresses } from './addresses/lost.ts';
 import { type ParcelsByCycle, parcelsFindings } from './parcels.ts';
@@ -11,7 +12,7 @@ import { withReveals } from './reveals.ts';
 export interface BoxAsOf {
   readonly box: Box;
   readonly asOf: Moment;
-  /** Of the lists of parcels, of reveals that wait for them, of the calls, and of addresses that were shown. */
+  /** Of the lists of parcels, of reveals that wait for them, of the calls, of pictures, and of addresses that were shown. */
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -36,6 +37,7 @@ export const boxAsOf = (
       ...openFindings(box, asOf),
       ...formerlyFindings(box, asOf),
       ...lostAddresses(box, shown, asOf),
+      ...pictureFindings(box),
     ],
   };
 };

@@ -1,7 +1,8 @@
 /** The widths that the pages' layout needs, in CSS pixels, shared so that one rendition serves many places. */
+import { UPRIGHT, WIDEST_SHOWN } from '../model/picture-findings.ts';
 import type { PictureLayout } from './pictures.ts';
 
-const PLATE_WIDTHS = [400, 640, 960, 1280] as const;
+const PLATE_WIDTHS = [400, 640, 960, WIDEST_SHOWN] as const;
 /** Width of a phone's column: the viewport less the page's margins. */
 const COLUMN = 'calc(100vw - 2.5rem)';
 
@@ -34,5 +35,5 @@ export const smallPlate: PictureLayout = {
   name: 'small',
   widths: [200, 400],
   sizes: '(min-width: 40rem) 10rem, 28vw',
-  ratio: 4 / 5,
+  ratio: UPRIGHT,
 };
