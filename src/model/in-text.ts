@@ -88,9 +88,9 @@ const mentionsOf = (
 
 const isWholeWord = (word: string): boolean => /^\p{Lu}\p{Ll}[\p{Ll}\p{M}’'-]*$/u.test(word);
 
-/** Of "Hand-thrown": the part that the dictionary knows; a name in it makes it one. */
+/** Of "Gardener's" and "Hand-thrown" by their parts: a name in front makes it one. */
 const caseOfCompound = (word: string, caseOf: CaseOf): ReturnType<CaseOf> => {
-  const whole = caseOf(word);
+  const whole = caseOf(word) ?? caseOf(word.replace(/['’]s$/, ''));
   if (whole !== undefined || !word.includes('-')) return whole;
   const parts = word.split('-').map(caseOf);
   return parts[0] === 'name' || parts[0] === 'proper noun'

@@ -69,6 +69,7 @@ const trades: Readonly<Record<string, readonly Named[]>> = {
     ['Tolley-made watering can', 'watering can', 'Tolley-made watering can', 'Tolley-made watering can'],
     ['African violet feed', 'plant food', 'African violet feed', 'African violet feed'],
     ['Galvanised bucket, 9 l', 'bucket', 'Galvanised bucket', 'galvanised bucket'],
+    ['Gardener’s soap', 'soap', 'Gardener’s soap', 'gardener’s soap'],
     ['Jute twine', 'twine', 'Jute twine', 'jute twine'],
     ['Chelsea chop shears', 'shears', 'Chelsea chop shears', 'Chelsea chop shears'],
     ['Weatherproof plant labels', 'plant label', 'Weatherproof plant labels', 'weatherproof plant labels'],
