@@ -166,11 +166,12 @@ const nameLines = ({ coverage, width }: Sheet): string[] =>
     .flatMap(({ shortName, otherNames }) => hanging('  ', words.namesOf(shortName, otherNames), width));
 
 const findingLines = (
-  { location: place, message, fix, rule }: Diagnostic,
+  { location: place, message, fix, instead, rule }: Diagnostic,
   { width, at }: Sheet,
 ): readonly string[] => [
   ...hanging('  ', `${at(place)}  ${message}  (${rule})`, width),
   ...(fix ? hanging('    ', findings.fix(fix), width) : []),
+  ...(instead ? [`    ${findings.instead(instead)}`, ...instead.lines] : []),
 ];
 
 /** Every finding that must be fixed. */

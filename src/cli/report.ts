@@ -13,11 +13,15 @@ export const diagnosticsReport = (
   show: (file: string) => string,
 ): string =>
   heaviestFirst([...diagnostics].sort(byPlace))
-    .map(({ weight, rule, location: place, message, fix, related }) => {
+    .map(({ weight, rule, location: place, message, fix, instead, related }) => {
       const at = (where: typeof place): string => locationText({ ...where, file: show(where.file) });
       const lines = [`${at(place)}  ${findings.weights[weight]}: ${message}  (${rule})`];
       if (related) lines.push(`    ${at(related.location)}: ${related.message}`);
       if (fix) lines.push(`    ${findings.fix(fix)}`);
+      if (instead) {
+        lines.push(`    ${findings.instead(instead)}`);
+        lines.push(...instead.lines);
+      }
       return `${lines.join('\n')}\n`;
     })
     .join('');

@@ -5,7 +5,9 @@ import { type Document, isMap, isNode, isPair, isSeq, LineCounter, visit, type Y
 import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
 import { CLOSING, OPENING } from './front-matter-span.ts';
 import { parseMarkdown } from './markdown.ts';
+import { type FormFault, mendFields } from './mend-fields.ts';
 import type { ParsedFile } from './record-file.ts';
+import { schemaOf } from './record-schema.ts';
 import type { TextSource } from './sources.ts';
 import { parseFields, valuesOf } from './yaml-fields.ts';
 
@@ -69,6 +71,37 @@ const bodyOf = (file: string, text: string, diagnostics: Diagnostic[]): Root => 
   return { type: 'root', children: [] };
 };
 
+/** A fault of the fields' form in words. */
+const formFinding = (file: string, { line, column, kind, mend }: FormFault): Diagnostic => {
+  if (mend) {
+    const [first, last] = [mend.from + 1, mend.to + 1];
+    return {
+      weight: kind === 'left out' ? 'look at' : 'must fix',
+      rule: 'yaml',
+      location: { file, line: mend.line + 1, column: mend.column },
+      message: mend.message,
+      fix: mend.fix,
+      instead: { from: first, to: last, lines: mend.lines },
+    };
+  }
+  const location = { file, line: line + 1, column };
+  if (kind === 'twice')
+    return {
+      weight: 'must fix',
+      rule: 'repeated-key',
+      location,
+      message: 'Unexpected second key of the same name, expected each key once',
+      fix: 'Keep the one you mean and take the other out',
+    };
+  return {
+    weight: 'must fix',
+    rule: 'yaml',
+    location,
+    message: 'Unexpected line, expected a field’s name, a colon, a space and its text',
+    fix: 'Put double quotes round a text that has signs in it, and let what belongs together begin one under the other',
+  };
+};
+
 /** Front matter and body of a record, as plain data. What is wrong with it is reported, never thrown. */
 export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
   const diagnostics: Diagnostic[] = [];
@@ -115,8 +148,10 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
 
   const lines = new LineCounter();
   let document: Document | undefined;
-  const parse = (source: string): object => {
-    document = parseFields(source, lines);
+  let source = '';
+  const parse = (fields: string): object => {
+    source = fields;
+    document = parseFields(fields, lines);
     return {};
   };
   const refused = (): object => ({});
@@ -145,39 +180,11 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
     );
     return { ...unusable(''), body };
   }
-  // A tag (`!!set`, `!name`) that means nothing here would be dropped without a word.
-  for (const warning of document.warnings)
-    refuse(
-      'yaml',
-      at(warning.pos[0]),
-      'Unexpected YAML tag (`!name`), expected the value alone',
-      'Put text that begins with `!` between double quotes',
-    );
-  const told = new Set<number>();
-  for (const error of document.errors) {
-    const place = at(error.pos[0]);
-    // One slip often makes the parser stumble again on the same line: the first says it.
-    if (error.code !== 'DUPLICATE_KEY') {
-      if (told.has(place.line)) continue;
-      told.add(place.line);
-    }
-    const message = error.message.split('\n')[0]?.replace(/ at line \d+, column \d+:?$/, '') ?? '';
-    if (error.code === 'DUPLICATE_KEY')
-      refuse(
-        'repeated-key',
-        place,
-        'Unexpected second key of the same name, expected each key once',
-        'Keep the one you mean and take the other out',
-      );
-    else
-      refuse(
-        'yaml',
-        place,
-        `Unexpected YAML: ${message}`,
-        'Put text that holds `:` or `#` between double quotes, and keep the indentation even',
-      );
-  }
-  if (document.errors.some((error) => error.code !== 'DUPLICATE_KEY')) return { ...unusable(''), body };
+  const { faults, mended } = mendFields(source, schemaOf(file));
+  for (const fault of faults) diagnostics.push(formFinding(file, fault));
+  if (mended === undefined) return { ...unusable(''), body };
+  // What else is wrong is found in the same run, in the fields as they were meant.
+  if (mended !== source) document = parseFields(mended, lines);
   if (!isMap(document.contents)) {
     refuse(
       'front-matter',

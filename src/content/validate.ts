@@ -2,8 +2,12 @@
 import * as v from 'valibot';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
+import { likelyValues } from './likely-values.ts';
 import type { FrontMatter } from './record-file.ts';
+import { fieldLine } from './record-lines.ts';
 import { keysAt } from './schema-keys.ts';
+import { quoted } from './slip.ts';
+import { scalarForms } from './write-yaml.ts';
 
 type Issue = v.BaseIssue<unknown>;
 
@@ -16,11 +20,83 @@ const shown = (value: unknown): string => {
 const pathOf = (issue: Issue): (string | number)[] =>
   (issue.path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key)));
 
-const toDiagnostic = (issue: Issue, schema: unknown, record: FrontMatter): Diagnostic => {
+const isUnknownKey = (issue: Issue): boolean => issue.type === 'strict_object' && issue.expected === 'never';
+
+type Instead = Pick<Diagnostic, 'instead'>;
+
+/** The line of a key with something else in it, where the key has a line of its own. */
+const lineWith = (
+  record: FrontMatter,
+  path: readonly (string | number)[],
+  change: (line: { readonly head: string; readonly value: string }) => string | undefined,
+): Instead => {
+  const { line, column } = record.locationOf(path);
+  const written = fieldLine(record.text.split('\n')[line - 1] ?? '');
+  if (written.key !== path.at(-1) || written.lead.length !== column - 1) return {};
+  const changed = change(written);
+  return changed === undefined ? {} : { instead: { from: line, to: line, lines: [changed] } };
+};
+
+/** A text in a list whose colon made a field of it, between quotes. */
+const listedText = (
+  record: FrontMatter,
+  path: readonly (string | number)[],
+  typed: unknown,
+): Diagnostic | undefined => {
+  const { line, column } = record.locationOf(path);
+  const written = record.text.split('\n')[line - 1] ?? '';
+  const text = written.slice(column - 1).trimEnd();
+  const isOne = typeof typed === 'object' && typed !== null && Object.keys(typed).length === 1;
+  if (!isOne || typeof path.at(-1) !== 'number' || !/^[^{["'].*:\s/.test(text)) return undefined;
+  const lead = written.slice(0, column - 1);
+  if (!/^\s*-\s+$/.test(lead)) return undefined;
+  return {
+    weight: 'must fix',
+    rule: String(path.at(-2) ?? 'record'),
+    location: { file: record.file, line, column: column + text.indexOf(':') },
+    message: 'Unexpected colon in a text of the list, expected quotes round the text',
+    fix: 'There is a colon in the text: put double quotes round it',
+    instead: { from: line, to: line, lines: [lead + quoted(text)] },
+  };
+};
+
+const withValueAt = (data: unknown, path: readonly (string | number)[], value: unknown): unknown => {
+  const [step, ...rest] = path;
+  if (step === undefined) return value;
+  if (Array.isArray(data)) return data.map((one, i) => (i === step ? withValueAt(one, rest, value) : one));
+  if (typeof data !== 'object' || data === null) return data;
+  return Object.fromEntries(
+    Object.entries(data).map(([key, one]) => [
+      key,
+      key === String(step) ? withValueAt(one, rest, value) : one,
+    ]),
+  );
+};
+
+/** The first value that was likely meant and that the schema takes. */
+const meantAt = <T extends v.GenericSchema>(
+  schema: T,
+  record: FrontMatter,
+  path: readonly (string | number)[],
+  typed: unknown,
+): string | number | boolean | undefined => {
+  const at = path.join('.');
+  return likelyValues(typed).find((value) => {
+    if (value === typed) return false;
+    const { issues } = v.safeParse(schema, withValueAt(record.data, path, value));
+    return !issues?.some((issue) => pathOf(issue).join('.') === at);
+  });
+};
+
+const toDiagnostic = <T extends v.GenericSchema>(
+  issue: Issue,
+  schema: T,
+  record: FrontMatter,
+): Diagnostic => {
   const path = pathOf(issue);
   const key = String(path.at(-1) ?? '');
   const parent = path.slice(0, -1);
-  if (issue.type === 'strict_object' && issue.expected === 'never') {
+  if (isUnknownKey(issue)) {
     const known = keysAt(schema, parent);
     const meant = nearest(key, known);
     return {
@@ -31,6 +107,7 @@ const toDiagnostic = (issue: Issue, schema: unknown, record: FrontMatter): Diagn
       fix: meant
         ? `Write \`${meant}\`, or take the line out`
         : 'Take the line out, or write it in the text below',
+      ...(meant && lineWith(record, path, ({ head, value }) => head.replace(key, meant) + value)),
     };
   }
   if (issue.received === 'undefined' && issue.kind === 'schema') {
@@ -49,8 +126,12 @@ const toDiagnostic = (issue: Issue, schema: unknown, record: FrontMatter): Diagn
       location: record.locationOf(path),
       message: `Unexpected empty \`${path.join('.')}\`, expected a value`,
       fix: 'Write a value, between double quotes if it begins with `#`; or take the line out',
+      ...lineWith(record, path, ({ head, value }) => (/^#\S/.test(value) ? `${head}"${value}"` : undefined)),
     };
   }
+  const listed = listedText(record, path, issue.input);
+  if (listed) return listed;
+  const meant = meantAt(schema, record, path, issue.input);
   return {
     weight: 'must fix',
     // A key that the author chose, as an address, names no rule.
@@ -60,6 +141,13 @@ const toDiagnostic = (issue: Issue, schema: unknown, record: FrontMatter): Diagn
         : String(parent.at(-1) ?? 'record'),
     location: record.locationOf(path),
     message: `Unexpected \`${shown(issue.input)}\`, expected ${issue.message}`,
+    ...(meant !== undefined &&
+      lineWith(
+        record,
+        path,
+        ({ head }) =>
+          head + (scalarForms(meant, { form: /^#/.test(String(meant)) ? 'double' : 'plain' }, '\n')[0] ?? ''),
+      )),
   };
 };
 
@@ -76,11 +164,22 @@ export const validate = <T extends v.GenericSchema>(
   const result = v.safeParse(schema, record.data);
   if (result.success) return { value: result.output, diagnostics: [] };
   const issues: readonly Issue[] = result.issues;
+  const found = issues.map((issue) => ({ issue, diagnostic: toDiagnostic(issue, schema, record) }));
+  // A needed key that stands there misspelt is found once.
+  const misspelt = new Set(
+    issues.filter(isUnknownKey).map((issue) => {
+      const path = pathOf(issue);
+      const parent = path.slice(0, -1);
+      return [...parent, nearest(String(path.at(-1)), keysAt(schema, parent))].join('.');
+    }),
+  );
+  const isMisspelt = (issue: Issue): boolean =>
+    issue.received === 'undefined' && misspelt.has(pathOf(issue).join('.'));
   const faulty = new Set(issues.map((issue) => pathOf(issue)[0]));
   const sound = Object.fromEntries(Object.entries(record.data).filter(([key]) => !faulty.has(key)));
   const rest = v.safeParse(schema, sound);
   return {
     value: rest.success ? rest.output : undefined,
-    diagnostics: issues.map((issue) => toDiagnostic(issue, schema, record)),
+    diagnostics: found.filter(({ issue }) => !isMisspelt(issue)).map(({ diagnostic }) => diagnostic),
   };
 };

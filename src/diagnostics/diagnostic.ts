@@ -23,6 +23,8 @@ export interface Diagnostic {
   readonly message: string;
   /** What to do about it, as an instruction. */
   readonly fix?: string;
+  /** Whole lines of the file as they should be, in the place of those from `from` to `to`, counted from 1. */
+  readonly instead?: { readonly from: number; readonly to: number; readonly lines: readonly string[] };
   /** The other place that caused it, where there is one. */
   readonly related?: { readonly location: Location; readonly message: string };
 }

@@ -14,5 +14,9 @@ const count = (counts: readonly (readonly [Weight, number])[]): string =>
     .map(([weight, some]) => `${some} ${some !== 1 && weight === 'note' ? 'notes' : weights[weight]}`)
     .join(', ');
 
+/** What leads to whole lines as they should be, which follow at the margin so that they can be copied. */
+const instead = ({ from, to }: { readonly from: number; readonly to: number }): string =>
+  from === to ? `Line ${from} should be:` : `Lines ${from} to ${to} should be:`;
+
 /** How findings are shown. */
-export const findings = { weights, count, fix: (text: string) => `Fix: ${text}`, fixLabel: 'Fix:' };
+export const findings = { weights, count, instead, fix: (text: string) => `Fix: ${text}`, fixLabel: 'Fix:' };

@@ -1,0 +1,48 @@
+/** What somebody may have meant who wrote a value in another form: tried by the field's own schema. */
+import { CALL_KINDS } from './vocabulary.ts';
+
+const two = (digits: string): string => digits.padStart(2, '0');
+
+/** A date with its month in digits, by which number may be the month. */
+const dates = (text: string): readonly string[] => {
+  const [, first = '', second = '', year = ''] = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4})$/.exec(text) ?? [];
+  const [, y = '', m = '', d = ''] = /^(\d{4})[./-](\d{1,2})[./-](\d{1,2})$/.exec(text) ?? [];
+  if (y !== '') return [`${y}-${two(m)}-${two(d)}`];
+  if (year === '') return [];
+  const read = [`${year}-${two(second)}-${two(first)}`, `${year}-${two(first)}-${two(second)}`];
+  return Number(first) > 12 ? read.slice(0, 1) : Number(second) > 12 ? read.slice(1) : read;
+};
+
+/** A time of day by the clock of twelve hours. */
+const clock = (text: string): string | undefined => {
+  const [, hour = '', minute = '00', half = ''] =
+    /^(\d{1,2})(?:[:.](\d{2}))?\s*([ap])\.?m\.?$/i.exec(text) ?? [];
+  if (hour === '') return undefined;
+  return `${two(String((Number(hour) % 12) + (half.toLowerCase() === 'p' ? 12 : 0)))}:${minute}`;
+};
+
+const YES = new Set(['yes', 'y', 'on', 'true', 'ja', 'oui']);
+const NO = new Set(['no', 'n', 'off', 'false', 'nein', 'non']);
+
+/** Values that `typed` may stand for, the likeliest first; a schema says which of them will do. */
+export const likelyValues = (typed: unknown): readonly (string | number | boolean)[] => {
+  if (typeof typed !== 'string' && typeof typed !== 'number') return [];
+  const text = String(typed).trim();
+  const word = text.toLowerCase();
+  const number = /^\D{0,3}?(\d+(?:[.,]\d+)?)(?:\s*\p{L}*\.?|\s*%|\D{0,3})$/u
+    .exec(text)?.[1]
+    ?.replace(',', '.');
+  const time = clock(text);
+  return [
+    ...(YES.has(word) ? [true] : NO.has(word) ? [false] : []),
+    ...dates(text),
+    ...(time === undefined ? [] : [time]),
+    text.replace(/^(\d{4}-\d{2}-\d{2})\s+(\d{2}:\d{2})/, '$1T$2'),
+    ...(number === undefined ? [] : [number, Number(number), Number(number) / 100]),
+    text.toUpperCase(),
+    word,
+    ...CALL_KINDS.filter((kind) => kind.toLowerCase() === word.replace(/[\s-]/g, '')),
+    `#${text}`,
+    `https://${text}`,
+  ];
+};

@@ -1,0 +1,55 @@
+import { describe, expect, test } from 'vitest';
+import { parseFile } from '../../src/content/front-matter.ts';
+import { frontMatterOf } from '../../src/content/record-file.ts';
+import { itemSchema } from '../../src/content/schemas.ts';
+import { validate } from '../../src/content/validate.ts';
+import { BROKEN_RECORDS, type BrokenRecord } from './broken-records.ts';
+
+const PATH = 'cycles/2026-01/items/01-pot.md';
+
+/** Needed fields round the lines at fault, apart from those that they write themselves. */
+const recordOf = ({ typed, meant = {} }: BrokenRecord): string => {
+  const needed = { name: 'Teapot', kind: 'teapot', description: 'A pot.', brand: 'A Potter' };
+  const rest = Object.entries(needed)
+    .filter(([key]) => !(key in meant) && !new RegExp(`^${key}`, 'm').test(typed))
+    .map(([key, text]) => `${key}: ${text}`);
+  return ['---', rest[0], typed, ...rest.slice(1), '---', 'Its story.', ''].join('\n');
+};
+
+const findingsOf = (text: string) => {
+  const source = { path: PATH, text };
+  const record = frontMatterOf(source, parseFile(source));
+  return { record, found: [...record.diagnostics, ...validate(itemSchema, record).diagnostics] };
+};
+
+/** The text with the lines that a finding proposes pasted over those that it names. */
+const pasted = (
+  text: string,
+  { from, to, lines }: { from: number; to: number; lines: readonly string[] },
+): string =>
+  text
+    .split('\n')
+    .toSpliced(from - 1, to - from + 1, ...lines)
+    .join('\n');
+
+describe('a record with', () => {
+  test.each(BROKEN_RECORDS)(
+    '$slip gives one finding at its line, and lines that say what was meant',
+    (broken) => {
+      const text = recordOf(broken);
+      const { found } = findingsOf(text);
+      expect(found.map(({ message }) => message)).toHaveLength(1);
+      const [finding] = found;
+      const lines = broken.typed.split('\n').length;
+      expect(finding?.location.line).toBeGreaterThanOrEqual(3);
+      expect(finding?.location.line).toBeLessThan(3 + lines);
+      expect(finding?.message).not.toMatch(/YAML|mapping|scalar|sequence|collection|implicit/i);
+      if (!broken.meant) return;
+      expect(finding?.instead).toBeDefined();
+      if (!finding?.instead) return;
+      const { record, found: left } = findingsOf(pasted(text, finding.instead));
+      expect(left).toEqual([]);
+      expect(record.data).toMatchObject(broken.meant);
+    },
+  );
+});
