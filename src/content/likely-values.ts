@@ -3,14 +3,15 @@ import { CALL_KINDS } from './vocabulary.ts';
 
 const two = (digits: string): string => digits.padStart(2, '0');
 
-/** A date with its month in digits, by which number may be the month. */
+/** A date in digits; none where either number may be the month, because a date is never guessed. */
 const dates = (text: string): readonly string[] => {
   const [, first = '', second = '', year = ''] = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4})$/.exec(text) ?? [];
   const [, y = '', m = '', d = ''] = /^(\d{4})[./-](\d{1,2})[./-](\d{1,2})$/.exec(text) ?? [];
   if (y !== '') return [`${y}-${two(m)}-${two(d)}`];
   if (year === '') return [];
-  const read = [`${year}-${two(second)}-${two(first)}`, `${year}-${two(first)}-${two(second)}`];
-  return Number(first) > 12 ? read.slice(0, 1) : Number(second) > 12 ? read.slice(1) : read;
+  if (Number(first) > 12) return [`${year}-${two(second)}-${two(first)}`];
+  if (Number(second) > 12 || first === second) return [`${year}-${two(first)}-${two(second)}`];
+  return [];
 };
 
 /** A time of day by the clock of twelve hours. */

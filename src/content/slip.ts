@@ -17,6 +17,7 @@ export interface Mend {
 /** Proposes what the line at `at` may have been meant to be. */
 export type Slip = (lines: readonly string[], at: number, schema: unknown) => readonly Mend[];
 
+/** The text of a field, by its name. */
 export const named = (key: string | undefined): string =>
   key === undefined ? 'the text' : `the text of \`${key}\``;
 
@@ -26,6 +27,7 @@ export const quoted = (text: string): string => {
   return scalarForms(text, { form }, '\n')[0] ?? text;
 };
 
+/** What most texts with a sign in them need. */
 export const QUOTES_ROUND = 'put double quotes round it';
 
 /** One line in the place of one. */
@@ -80,6 +82,7 @@ export const unquoted = (value: string): string => {
   return quote === '"' && /^[^"]*\S"(?:[\s,.]|$)/.test(text) ? value : text;
 };
 
-/** Whether a text may stand in braces or brackets as it is. */
+/** Whether a text may stand within braces or brackets as it is. */
 export const isPlain = (text: string): boolean => /^[\p{L}\p{N}][\p{L}\p{M}\p{N} ./_’-]*$/u.test(text);
+/** A text as it is written within braces or brackets. */
 export const within = (text: string): string => (isPlain(text) || text === '' ? text : quoted(text));

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { parseFile } from '../../src/content/front-matter.ts';
 import { frontMatterOf } from '../../src/content/record-file.ts';
-import { itemSchema } from '../../src/content/schemas.ts';
+import { cycleSchema, itemSchema } from '../../src/content/schemas.ts';
 import { validate } from '../../src/content/validate.ts';
 import { BROKEN_RECORDS, type BrokenRecord } from './broken-records.ts';
 
@@ -52,4 +52,24 @@ describe('a record with', () => {
       expect(record.data).toMatchObject(broken.meant);
     },
   );
+});
+
+test.each([
+  ['19/3/2026', 'updated: 2026-03-19'],
+  ['3/19/2026', 'updated: 2026-03-19'],
+  ['2026/3/9', 'updated: 2026-03-09'],
+  ['3/4/2026', undefined],
+])('a date typed as %s is proposed as `%s`: which number is the month is never guessed', (typed, line) => {
+  const text = `---\ntheme: Tea\nsummary: A pot.\nshipped: 2026-03-03\nreveal: 2026-03-19T19:00\nupdated: ${typed}\n---\n`;
+  const source = { path: 'cycles/2026-03/cycle.md', text };
+  const { diagnostics } = validate(cycleSchema, frontMatterOf(source, parseFile(source)));
+  expect(diagnostics.map(({ rule, instead }) => [rule, instead?.lines[0]])).toEqual([['updated', line]]);
+});
+
+test('two slips in one record are two findings, and lines pasted for both give what was meant', () => {
+  const text = recordOf({ slip: '', typed: 'care: Rinse: twice.\nimage: {file: a.jpg, alt: A pot, warm}' });
+  const { found } = findingsOf(text);
+  expect(found.map(({ location }) => location.line)).toEqual([3, 4]);
+  const mended = found.reduce((all, { instead }) => (instead ? pasted(all, instead) : all), text);
+  expect(findingsOf(mended).found).toEqual([]);
 });
