@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { contrast, pairs, schemesOf } from '../../src/render/colours.ts';
+import { contrast, pairs, schemeStyle, schemesOf } from '../../src/render/colours.ts';
 
 const hex = fc.integer({ min: 0, max: 0xffffff }).map((n) => `#${n.toString(16).padStart(6, '0')}`);
 
@@ -43,4 +43,13 @@ describe('a palette', () => {
       }),
     );
   });
+});
+
+test('every colour of a palette is on the page as it was chosen', () => {
+  fc.assert(
+    fc.property(fc.array(hex, { minLength: 1, maxLength: 5 }), (palette) => {
+      const band = /--band:([^;}]+)/.exec(schemeStyle(palette))?.[1] ?? '';
+      expect(band.match(/#[0-9a-f]{6}/g)).toEqual(palette);
+    }),
+  );
 });

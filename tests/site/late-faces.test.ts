@@ -41,10 +41,9 @@ const onlyWith = async (page: Page, family: string): Promise<void> => {
     const path = new URL(route.request().url()).pathname;
     const sheet = await readFile(join(site, path), 'utf8');
     const others = STANDING_IN.map((one) => one.family).filter((one) => one !== family);
-    const body = sheet
-      .split('\n')
-      .filter((line) => !others.some((other) => line.includes(` ${other}"; `) && line.includes('local(')))
-      .join('\n');
+    const body = sheet.replace(/@font-face\s*\{[^}]*\}/g, (rule) =>
+      rule.includes('local(') && others.some((other) => rule.includes(` ${other}"`)) ? '' : rule,
+    );
     await route.fulfill({ body, contentType: 'text/css; charset=utf-8' });
   });
 };

@@ -12,7 +12,7 @@ const require = createRequire(import.meta.url);
 /** A face of a system that is common enough to be counted on, or one of the same widths that may be read here. */
 interface SystemFace {
   readonly name: string;
-  /** As `local()` finds it: full names and PostScript names. */
+  /** As `local()` finds it (CSS Fonts 4, 4.3): its full name, and its PostScript name where some browser asks for that. */
   readonly upright: readonly string[];
   readonly italic: readonly string[];
   /** Files to measure, of the same widths letter by letter. */
@@ -34,25 +34,20 @@ const SYSTEM_FACES: readonly SystemFace[] = [
   },
   {
     name: 'Times',
-    upright: ['Times New Roman', 'TimesNewRomanPSMT', 'Liberation Serif', 'LiberationSerif'],
-    italic: [
-      'Times New Roman Italic',
-      'TimesNewRomanPS-ItalicMT',
-      'Liberation Serif Italic',
-      'LiberationSerif-Italic',
-    ],
+    upright: ['Times New Roman', 'Liberation Serif'],
+    italic: ['Times New Roman Italic', 'Liberation Serif Italic'],
     files: fontsource('tinos'),
   },
   {
     name: 'Noto',
-    upright: ['Noto Serif', 'NotoSerif'],
-    italic: ['Noto Serif Italic', 'NotoSerif-Italic'],
+    upright: ['Noto Serif'],
+    italic: ['Noto Serif Italic'],
     files: fontsource('noto-serif'),
   },
   {
     name: 'DejaVu',
-    upright: ['DejaVu Serif', 'DejaVuSerif'],
-    italic: ['DejaVu Serif Italic', 'DejaVuSerif-Italic'],
+    upright: ['DejaVu Serif'],
+    italic: ['DejaVu Serif Italic'],
     files: {
       upright: require.resolve('dejavu-fonts-ttf/ttf/DejaVuSerif.ttf'),
       italic: require.resolve('dejavu-fonts-ttf/ttf/DejaVuSerif-Italic.ttf'),
@@ -86,18 +81,12 @@ const OWN_FACES: readonly OwnFace[] = [
     files: { upright: 'sorts-mill-goudy.woff2' },
     sample: PROSE,
   },
-  {
-    family: 'Alegreya Figures',
-    list: 'figures',
-    files: { upright: 'alegreya-figures.woff2' },
-    sample: '0123456789',
-  },
 ];
 
 interface Measures {
   /** Of the sample, in em. */
   readonly width: number;
-  /** In em, the last below the line and positive. */
+  /** In em; what is below the line is positive too. */
   readonly ascent: number;
   readonly descent: number;
   readonly lineGap: number;
@@ -118,14 +107,27 @@ const measuresOf = (file: string, sample: string): Measures => {
 /** The letters that the style sheet's rules give to a face of ours, so that for others the next family is asked. */
 const rangeOf = (family: string, sheet: string): string => {
   const rules = sheet.matchAll(/@font-face \{ font-family: "([^"]+)";[^}]* unicode-range: ([^;]+);/g);
-  return [
-    ...new Set([...rules].flatMap(([, name, range]) => (name === family ? (range?.split(',') ?? []) : []))),
-  ]
-    .sort()
+  const ranges = [...rules]
+    .flatMap(([, name, range = '']) => (name === family ? range.split(',') : []))
+    .map((range) => range.slice('U+'.length).split('-'))
+    .map(([first = '', last = first]) => ({
+      first: Number.parseInt(first, 16),
+      last: Number.parseInt(last, 16),
+    }))
+    .sort((a, b) => a.first - b.first);
+  const joined: { first: number; last: number }[] = [];
+  for (const { first, last } of ranges) {
+    const before = joined.at(-1);
+    if (before && first <= before.last + 1) before.last = Math.max(before.last, last);
+    else joined.push({ first, last });
+  }
+  const hex = (code: number): string => code.toString(16).toUpperCase();
+  return joined
+    .map(({ first, last }) => (first === last ? `U+${hex(first)}` : `U+${hex(first)}-${hex(last)}`))
     .join(',');
 };
 
-const percent = (share: number): string => `${(share * 100).toFixed(1)}%`;
+const percent = (share: number, digits: 0 | 1 = 0): string => `${(share * 100).toFixed(digits)}%`;
 
 /** A system's face under a name of ours: as wide as our face is over the sample, on lines as high as its own. */
 const fittedFace = (own: OwnFace, system: SystemFace, style: 'upright' | 'italic', sheet: string): string => {
@@ -136,7 +138,7 @@ const fittedFace = (own: OwnFace, system: SystemFace, style: 'upright' | 'italic
     `font-family: "${own.family} ${system.name}"`,
     ...(style === 'italic' ? ['font-style: italic'] : []),
     `src: ${system[style].map((name) => `local("${name}")`).join(', ')}`,
-    `size-adjust: ${percent(size)}`,
+    `size-adjust: ${percent(size, 1)}`,
     `ascent-override: ${percent(ours.ascent / size)}`,
     `descent-override: ${percent(ours.descent / size)}`,
     `line-gap-override: ${percent(ours.lineGap / size)}`,
@@ -150,7 +152,7 @@ const familiesOf = (own: OwnFace): string =>
     .map((family) => `"${family}"`)
     .join(', ');
 
-/** Style rules of every fitted face to the faces of `sheet`, and the list of families to use for each of ours, as custom properties. */
+/** Style rules of every fitted face to the faces of `sheet`, and for each of ours the families to name. */
 export const fallbackFaces = (sheet: string): string => {
   const faces = OWN_FACES.flatMap((own) =>
     SYSTEM_FACES.flatMap((system) => [
