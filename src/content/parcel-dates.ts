@@ -3,6 +3,7 @@
 import { Temporal } from 'temporal-polyfill';
 import { dayNumber, MS_A_DAY } from '../text/days.ts';
 import { itemAt } from '../text/item-at.ts';
+import { literal } from '../text/literal-pattern.ts';
 
 /** A cell as a day, or why it is none. */
 export type DateReading =
@@ -38,8 +39,6 @@ interface DateForm {
   readonly parts: readonly DatePart[];
 }
 
-const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/-]/g, '\\$&');
-
 const formOf = (pattern: string): DateForm => {
   const written = datePart(pattern);
   const parts: DatePart[] = [];
@@ -48,14 +47,14 @@ const formOf = (pattern: string): DateForm => {
   let source = '';
   let at = 0;
   for (const { 0: token, index } of written.matchAll(TOKEN)) {
-    source += escaped(written.slice(at, index));
+    source += literal(written.slice(at, index));
     at = index + token.length;
     parts.push(partOf(token));
     if (token === 'MMM') source += '(\\p{L}{3,9})\\.?';
     else if (token.startsWith('Y') || tight) source += `(\\d{${token.length}})`;
     else source += '(\\d{1,2})';
   }
-  return { date: new RegExp(`^${source}${escaped(written.slice(at))}`, 'u'), parts };
+  return { date: new RegExp(`^${source}${literal(written.slice(at))}`, 'u'), parts };
 };
 
 const ISO: DateForm = { date: /^(\d{4})-(\d{2})-(\d{2})/, parts: ['year', 'month', 'day'] };

@@ -1,6 +1,8 @@
 /** What a story's HTML may hold: GitHub's list, less what stories never need, plus what our dressing adds. */
+
 import type { Schema } from 'hast-util-sanitize';
 import { defaultSchema } from 'hast-util-sanitize';
+import { literal } from '../text/literal-pattern.ts';
 
 const given = defaultSchema.attributes ?? {};
 const headings = ['h2', 'h3', 'h4'] as const;
@@ -13,7 +15,7 @@ const unused = new Set(['id', 'name']);
  * note's link are made from it, so nothing is prefixed a second time.
  */
 export const storySchema = (idPrefix: string): Schema => {
-  const ours = new RegExp(`^${idPrefix.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}`);
+  const ours = new RegExp(`^${literal(idPrefix)}`);
   return {
     ...defaultSchema,
     clobber: [],
