@@ -1,6 +1,8 @@
 /** What a visitor is asked to do, on every page, in every state that the records can say. */
+
 import { describe, expect, test } from 'vitest';
 import { type BuiltSite, siteOf } from '../support/built.ts';
+import { smallBox } from '../support/small-box.ts';
 
 const CALLS = {
   join: '{address: "https://crumb.example/join", text: Join us now}',
@@ -41,18 +43,9 @@ ${more && spare ? `spare: ${spare}\n` : ''}---
   });
   return siteOf(
     {
-      'box.md': `---
-name: Crumb & Co
-url: https://crumb.example/
-lang: en-GB
-timeZone: Europe/London
-currency: GBP
-description: A small box.
-author: Ada Crumb
-subscription: {name: The box, price: 29.00}
+      'box.md': smallBox(`subscription: {name: The box, price: 29.00}
 calls:\n${stated.join('')}call: ${call}
----
-`,
+`),
       ...cycle('2026-01'),
       ...cycle('2026-02'),
       ...cycle('2026-03', own ? `call: ${own}\n` : '# its own\n'),

@@ -1,6 +1,8 @@
 /** Pages and their style sheets of colours: one for each that differs, however often it is asked for. */
+
 import { expect, test } from 'vitest';
 import { siteOf } from '../support/built.ts';
+import { smallBox } from '../support/small-box.ts';
 
 const cycle = (id: string, palette: string) => ({
   [`cycles/${id}/cycle.md`]: `---
@@ -25,19 +27,10 @@ category: none
 test('cycles of one palette share a sheet, and so do two palettes that give the same colours', async () => {
   const { site, diagnostics } = await siteOf(
     {
-      'box.md': `---
-name: Crumb & Co
-url: https://crumb.example/
-lang: en-GB
-timeZone: Europe/London
-currency: GBP
-description: A small box.
-author: Ada Crumb
-palette: ["#5f7358"]
+      'box.md': smallBox(`palette: ["#5f7358"]
 calls: {join: {address: "https://crumb.example/join", text: Join}}
 call: join
----
-`,
+`),
       ...cycle('2026-01', '["#803020", "#d8c9ab"]'),
       ...cycle('2026-02', '["#803020", "#d8c9ab"]'),
       // The same colours, written otherwise.

@@ -1,8 +1,10 @@
 /** Whatever the moment: nothing of a cycle before its reveal, all of it after, and no change that was not announced. */
+
 import fc from 'fast-check';
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
 import { siteOf } from '../support/built.ts';
+import { smallBox } from '../support/small-box.ts';
 
 /** Local reveals on both sides of changes of clocks, one in the hour that London skips and one in that which it has twice. */
 const CYCLES = [
@@ -22,22 +24,17 @@ const momentOfReveal = ({ reveal, zone }: (typeof CYCLES)[number]): number =>
         .epochMilliseconds;
 
 const files: Record<string, string> = {
-  'box.md': `---
-name: Crumb & Co
-url: https://crumb.example/
-lang: en-GB
-timeZone: ${ZONE}
-currency: GBP
-description: A small box.
-author: Ada Crumb
-calls:
+  'box.md': smallBox(
+    `calls:
   join: {address: "https://crumb.example/join", text: Join us}
   spare: {address: "https://crumb.example/spare", text: See what is left}
 call: join
----
-
+`,
+    `
 A small box.
 `,
+    { timeZone: ZONE },
+  ),
   'searches.csv': `phrase,count\n${CYCLES.map(({ item }) => `${item} spoon,3`).join('\n')}\n`,
   ...Object.fromEntries(
     CYCLES.flatMap(({ id, reveal, zone, item }, i) => [

@@ -1,4 +1,5 @@
 /** Reveals that wait for the parcels, from the text of the lists to the pages. */
+
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { deliveredOf, deliveredReveal } from '../../src/analysis/parcels/delivered.ts';
@@ -8,6 +9,7 @@ import { type SealedCycle, sealedIn } from '../../src/pipeline/sealed.ts';
 import { dateOfDay, dayOfDate } from '../../src/text/days.ts';
 import { parcel, seeded } from '../analysis/parcels/parcels.ts';
 import { type BuiltSite, type Files, siteOf } from '../support/built.ts';
+import { smallBox } from '../support/small-box.ts';
 
 const at = (local: string): number => momentOf(local, 'Europe/London') as number;
 
@@ -15,19 +17,10 @@ const LIST_PATH = 'cycles/2026-03/parcels.csv';
 
 const contentWith = (reveal: string, list?: string): Files => ({
   ...(list !== undefined && { [LIST_PATH]: list }),
-  'box.md': `---
-name: Crumb & Co
-url: https://crumb.example/
-lang: en-GB
-timeZone: Europe/London
-currency: GBP
-description: A small box.
-author: Ada Crumb
-calls: {join: {address: "https://crumb.example/join", text: Join us}}
+  'box.md': smallBox(`calls: {join: {address: "https://crumb.example/join", text: Join us}}
 pieces: [article, invitation, live, letter, clip, cards]
 reveal: {share: 0.9, weekdays: [thursday], time: "19:00"}
----
-`,
+`),
   'cycles/2026-03/cycle.md': `---
 theme: Rising
 summary: A spoon, and how it came to be in a box after a year in which nobody could find a good one at all.

@@ -4,6 +4,7 @@ import { dirname, join } from 'node:path';
 import sharp from 'sharp';
 import { afterAll, expect, test } from 'vitest';
 import { siteOfFolder } from '../support/built.ts';
+import { smallBox } from '../support/small-box.ts';
 
 const dir = mkdtempSync(join(tmpdir(), 'lidlore-shared-photo-'));
 afterAll(() => rmSync(dir, { recursive: true, force: true }));
@@ -22,18 +23,9 @@ It is on the table.
 `;
 
 const FILES: Readonly<Record<string, string>> = {
-  'box.md': `---
-name: Crumb & Co
-url: https://crumb.example/
-lang: en-GB
-timeZone: Europe/London
-currency: GBP
-description: A small box.
-author: Ada Crumb
-calls: {join: {address: "https://crumb.example/join", text: Join}}
+  'box.md': smallBox(`calls: {join: {address: "https://crumb.example/join", text: Join}}
 call: join
----
-`,
+`),
   'cycles/2026-03/cycle.md': `---
 theme: Table
 summary: A jug, a bowl and a spoon, photographed together on the table where they were packed.

@@ -1,22 +1,19 @@
 /** What a box is said to be worth is what its items cost, to the penny. */
+
 import { describe, expect, test } from 'vitest';
 import { sameMoney, sumOfMoney } from '../../src/model/money.ts';
 import { type BuiltSite, siteOf } from '../support/built.ts';
+import { smallBox } from '../support/small-box.ts';
 
 const build = (value: string, prices: readonly string[], currency = 'GBP'): Promise<BuiltSite> =>
   siteOf(
     {
-      'box.md': `---
-name: Crumb & Co
-url: https://crumb.example/
-lang: en-GB
-timeZone: Europe/London
-currency: ${currency}
-description: A small box.
-author: Ada Crumb
-calls: {join: {address: "https://crumb.example/join", text: Join us}}
----
+      'box.md': smallBox(
+        `calls: {join: {address: "https://crumb.example/join", text: Join us}}
 `,
+        '',
+        { currency },
+      ),
       'cycles/2026-03/cycle.md': `---
 theme: Rising
 summary: A spoon, and how it came to be in a box after a year in which nobody could find a good one at all.

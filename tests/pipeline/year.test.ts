@@ -1,24 +1,19 @@
 import { expect, test } from 'vitest';
 import { siteOf } from '../support/built.ts';
+import { smallBox } from '../support/small-box.ts';
 
 const contentWith = (lines: string): Record<string, string> => ({
-  'box.md': `---
-name: Crumb & Co
-url: https://crumb.example/
-lang: en-GB
-timeZone: Europe/London
-currency: GBP
-description: A small box.
-author: Ada Crumb
-email: ada@crumb.example
+  'box.md': smallBox(
+    `email: ada@crumb.example
 calls:
   join: {address: "https://crumb.example/join", text: Join us}
 call: join
 pieces: [invitation, article, letter]
----
-
+`,
+    `
 A small box.
 `,
+  ),
   'cycles/2026-03/cycle.md': `---
 theme: Rising
 summary: A larch spoon, and how it came to be in a box after a year in which nobody could find one at all.
