@@ -1,6 +1,7 @@
 /** Every record of the content folder, as its author wrote it, with what is wrong with each. */
 import type * as v from 'valibot';
-import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
+import { type Checked, type Diagnostic, type Location, mustFix } from '../diagnostics/diagnostic.ts';
+import { ITEM_FILE, MONTH } from './paths.ts';
 import type { FileReader, FrontMatter } from './record-file.ts';
 import {
   type BoxRecord,
@@ -35,9 +36,6 @@ export interface WrittenCycle {
   readonly items: readonly Written<ItemRecord>[];
 }
 
-const ITEM_FILE = /^cycles\/[^/]+\/items\/[^/.][^/]*\.md$/;
-const MONTH = /^[1-9]\d{3}-(?:0[1-9]|1[0-2])$/;
-
 const byName = (a: string, b: string): number => (a < b ? -1 : 1);
 
 /** A record and every finding about it, those of its form before those of its fields. */
@@ -51,13 +49,8 @@ const readRecord = <T extends v.GenericSchema>(
   return { value: { ...record, value }, diagnostics: [...record.diagnostics, ...diagnostics] };
 };
 
-const mustFix = (rule: string, file: string, message: string, fix: string): Diagnostic => ({
-  weight: 'must fix',
-  rule,
-  location: { file, line: 1, column: 1 },
-  message,
-  fix,
-});
+/** The beginning of a file, or of the place where one should be. */
+const beginning = (file: string): Location => ({ file, line: 1, column: 1 });
 
 /** box.md, and every finding about it, also that it is missing. `readFile` takes a file apart. */
 export const readBoxRecord = (
@@ -68,7 +61,7 @@ export const readBoxRecord = (
   if (source) return readRecord(boxSchema, source, readFile);
   const missing = mustFix(
     'box-missing',
-    'box.md',
+    beginning('box.md'),
     'Unexpected content folder without `box.md`, expected the box’s own record',
     'Write box.md: its name, url, lang, timeZone, currency, description and author',
   );
@@ -87,7 +80,7 @@ export const readCycleRecords = (
   if (!MONTH.test(id)) {
     const stray = mustFix(
       'cycle-folder',
-      `cycles/${id}`,
+      beginning(`cycles/${id}`),
       `Unexpected folder \`${id}\`, expected a month, as 2026-03`,
       'Rename the folder to the month its box went out',
     );
@@ -105,7 +98,7 @@ export const readCycleRecords = (
     diagnostics.push(
       mustFix(
         'cycle-missing',
-        file,
+        beginning(file),
         'Unexpected cycle folder without `cycle.md`, expected the cycle’s record',
         'Write cycle.md: its theme, summary, shipped and reveal',
       ),

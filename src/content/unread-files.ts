@@ -1,6 +1,7 @@
 /** Every file of the content folder is read or named: what an owner wrote may not vanish because of how its file is called. */
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { fold } from '../text/fold.ts';
+import { ITEM_FILE, MONTH, PARCELS_FILE } from './paths.ts';
 
 /** A file that stands in the content folder. */
 export interface StandingFile {
@@ -12,14 +13,14 @@ export interface StandingFile {
   readonly isPhoto: boolean;
 }
 
-/** Files that have a rule, and the names that every one of them could be mistaken for. */
+/** Files that have a rule. */
 const READ = [
   /^box\.md$/,
   /^searches\.csv$/,
   /^addresses\.csv$/,
   /^cycles\/[^/]+\/cycle\.md$/,
-  /^cycles\/[^/]+\/items\/[^/.][^/]*\.md$/,
-  /^cycles\/[^/]+\/parcels\.csv$/i,
+  ITEM_FILE,
+  PARCELS_FILE,
 ];
 
 /**
@@ -38,7 +39,6 @@ const DOCUMENT = /\.(?:docx?|odt|rtf|pages|pdf|html?|xlsx?|ods|numbers|webarchiv
 const TEXT = /(?:\.(?:md|mdx|mkd|mdown|markdown|txt|text|yaml|yml))+\s*$/i;
 const FOLDERS = ['cycles', 'items', 'photos'];
 const FILES = ['box.md', 'cycle.md', 'searches.csv', 'addresses.csv', 'parcels.csv'];
-const MONTH = /^[1-9]\d{3}-(?:0[1-9]|1[0-2])$/;
 
 const nameOf = (path: string): string => path.slice(path.lastIndexOf('/') + 1);
 const folderOf = (path: string): string => path.slice(0, Math.max(0, path.lastIndexOf('/')));

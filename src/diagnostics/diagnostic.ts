@@ -38,6 +38,15 @@ export const lookAt = (rule: string, location: Location, message: string, fix: s
   fix,
 });
 
+/** A finding that keeps anything from being published. */
+export const mustFix = (rule: string, location: Location, message: string, fix: string): Diagnostic => ({
+  weight: 'must fix',
+  rule,
+  location,
+  message,
+  fix,
+});
+
 /** Takes a finding down, in the order in which they are made. */
 export type ReportFinding = (diagnostic: Diagnostic) => void;
 

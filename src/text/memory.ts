@@ -30,19 +30,21 @@ export const recallData = (memory: Memory, key: string): unknown => {
 export const keepData = (memory: Memory, key: string, data: unknown): void =>
   memory.keep(key, utf8Bytes(JSON.stringify(data)));
 
+/** The plain data under a key that says all it depends on; made and remembered where there is none. */
+export const recalled = async <T>(memory: Memory, key: string, make: () => T | Promise<T>): Promise<T> => {
+  const known = recallData(memory, key) as T | undefined;
+  if (known !== undefined) return known;
+  const made = await make();
+  keepData(memory, key, made);
+  return made;
+};
+
 /**
  * The part of a memory that one program knows: another one, which may read the same text otherwise, finds nothing in it.
  * `program` is its digest.
  */
 export const memoryFor = (program: string, memory: Memory): Memory => {
-  const keys = new Map<string, string>();
-  const own = (key: string): string => {
-    const known = keys.get(key);
-    if (known !== undefined) return known;
-    const made = sha256(`${program} ${key}`).slice(0, 32);
-    keys.set(key, made);
-    return made;
-  };
+  const own = (key: string): string => sha256(`${program} ${key}`).slice(0, 32);
   return {
     recall: (key) => memory.recall(own(key)),
     has: (key) => memory.has(own(key)),

@@ -21,7 +21,7 @@ import type { Target } from '../model/story.ts';
 import { digestOf } from '../text/digest.ts';
 import { primaryLanguage } from '../text/language-tag.ts';
 import type { CaseOf } from '../text/letter-case.ts';
-import { keepData, type Memory, recallData } from '../text/memory.ts';
+import { type Memory, recalled } from '../text/memory.ts';
 import { joinsFor } from '../wording/joins.ts';
 import { isWordedIn, wordingFor } from '../wording/wording.ts';
 import { type BoxFacts, boxFactsOf, forCyclesOf } from './box-facts.ts';
@@ -161,22 +161,21 @@ export const assembler = (memory: Memory, readText: (path: string) => Promise<st
     return recallCycle(key, shelf);
   };
 
-  const searchesOf = async ({ searches: columns }: BoxFacts): Promise<Checked<readonly Search[]>> => {
+  const searchesOf = ({ searches: columns }: BoxFacts): Promise<Checked<readonly Search[]>> => {
     const file = wholeFile('searches.csv');
-    const key = digestOf('searches', file?.hash, columns);
-    const before = recallData(memory, key) as Checked<readonly Search[]> | undefined;
-    if (before) return before;
-    const { readSearches } = await import('../content/searches.ts');
-    const found = readSearches(file && { path: file.path, text: await textOf(file).read() }, columns);
-    keepData(memory, key, found);
-    return found;
+    return recalled(memory, digestOf('searches', file?.hash, columns), async () => {
+      const { readSearches } = await import('../content/searches.ts');
+      return readSearches(file && { path: file.path, text: await textOf(file).read() }, columns);
+    });
   };
 
   const shownAddresses = async (): Promise<Checked<readonly ShownAddress[]>> => {
-    const file = files.get(ADDRESSES_FILE);
+    const file = wholeFile(ADDRESSES_FILE);
     if (!file) return { value: [], diagnostics: [] };
-    const { readAddresses } = await import('../content/addresses.ts');
-    return readAddresses({ path: file.path, text: await textOf(file).read() });
+    return recalled(memory, digestOf('addresses', file.hash), async () => {
+      const { readAddresses } = await import('../content/addresses.ts');
+      return readAddresses({ path: file.path, text: await textOf(file).read() });
+    });
   };
 
   const assemble = async (now: ReadonlyMap<string, KnownFile>): Promise<Snapshot> => {

@@ -1,7 +1,8 @@
 /** Lists of shipments, each read once for the day as of which it is asked. */
 import type { ParcelsReader } from '../content/parcels.ts';
+import { PARCELS_FILE } from '../content/paths.ts';
 import type { Checked } from '../diagnostics/diagnostic.ts';
-import { isParcels } from '../io/know-files.ts';
+import { isBroken } from '../io/list-files.ts';
 import type { Moment, Parcels } from '../model/box.ts';
 import { dateInZone } from '../model/calendar.ts';
 import type { ParcelsByCycle } from '../pipeline/parcels.ts';
@@ -10,8 +11,6 @@ import { digestOf } from '../text/digest.ts';
 import { keepData, recallData } from '../text/memory.ts';
 import { survivesJson } from '../text/plain-data.ts';
 import type { Workspace } from './workspace.ts';
-
-const CYCLE = /^cycles\/([^/]+)\/parcels\.csv$/i;
 
 const readerFor = async (
   { snapshot }: Workspace,
@@ -31,9 +30,10 @@ export const readLists = async (workspace: Workspace, asOf: Moment): Promise<Par
   const { timeZone, parcels } = facts;
   const day = dateInZone(asOf, timeZone);
   const lists = new Map<string, Checked<Parcels | undefined>>();
-  for (const { path, hash } of files.values()) {
-    const cycle = isParcels(path) ? CYCLE.exec(path)?.[1] : undefined;
-    if (cycle === undefined) continue;
+  for (const file of files.values()) {
+    const { path, hash } = file;
+    const cycle = PARCELS_FILE.exec(path)?.[1];
+    if (cycle === undefined || isBroken(file)) continue;
     const key = digestOf('parcels', path, hash, parcels, timeZone, day);
     const before = recallData(workspace.memory, key) as Checked<Parcels | undefined> | undefined;
     const list = before ?? (await readListAt(workspace, path, path, asOf));
