@@ -21,7 +21,7 @@ import type { Box, Cycle, Item, Moment } from '../model/box.ts';
 import { isSealed } from '../model/seal.ts';
 import { digestOf } from '../text/digest.ts';
 import { knownBy, lazily } from '../text/lazy.ts';
-import { keepData, type Memory, recallData } from '../text/memory.ts';
+import { keepData, type Memory, recallData, recalled } from '../text/memory.ts';
 import { DEFAULT_AIM } from './defaults.ts';
 import type { Kept } from './kept.ts';
 import { substanceFindings } from './substance-findings.ts';
@@ -130,6 +130,8 @@ interface Subject {
   readonly cycle: Cycle;
   /** What its passages are made of. */
   readonly textKey: string;
+  /** What it shares with earlier articles is made of: later ones have no part in it. */
+  readonly sharedKey: string;
 }
 
 const inShort = (
@@ -167,16 +169,16 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
   const coverage = await import('../analysis/coverage/measure-coverage.ts');
 
   const surroundings = new Map<Cycle, Surroundings>();
-  const subjectOf = (cycle: Cycle): Subject => {
+  const subjects = new Map<Cycle, Subject>();
+  let earlier = '';
+  for (const cycle of box.cycles) {
+    if (!isOpen(cycle) && !chosen.includes(cycle)) continue;
     const around = coverage.surroundingsOf(box, cycle, asOf);
     surroundings.set(cycle, around);
-    return { cycle, textKey: digestOf('passages', program, cycle, surroundingFacts(around), language.tag) };
-  };
-  const subjects = new Map(
-    box.cycles
-      .filter((cycle) => isOpen(cycle) || chosen.includes(cycle))
-      .map((cycle) => [cycle, subjectOf(cycle)]),
-  );
+    const textKey = digestOf('passages', program, cycle, surroundingFacts(around), language.tag);
+    subjects.set(cycle, { cycle, textKey, sharedKey: digestOf('shared passages', textKey, earlier) });
+    if (isOpen(cycle)) earlier = digestOf(earlier, textKey);
+  }
   const readPassages = (cycle: Cycle): readonly Passage[] =>
     coverage.passagesOf(
       cycle,
@@ -235,78 +237,63 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
     return { own: await kept.owns.get(key, make), key };
   };
 
-  const openSubjects = [...subjects.values()].filter(({ cycle }) => isOpen(cycle));
-  const openIndexes = lazily(() => openSubjects.map(indexOf));
-  const openKey = digestOf(openSubjects.map(({ textKey }) => textKey));
-  /** Of what a cycle's article shares with earlier ones: later ones have no part in it. */
-  const sharedKeys = new Map<Subject, string>();
-  let earlier = '';
-  for (const subject of subjects.values()) {
-    sharedKeys.set(subject, digestOf('shared passages', subject.textKey, earlier));
-    if (isOpen(subject.cycle)) earlier = digestOf(earlier, subject.textKey);
-  }
-  const sharedKey = (subject: Subject): string => sharedKeys.get(subject) ?? '';
-  const lacking = new Set(
-    chosen.filter((cycle) => {
-      const subject = subjects.get(cycle);
-      return subject && !memory.has(sharedKey(subject));
-    }),
-  );
-  const lackingIds = new Set([...lacking].map(({ id }) => id));
-  const openComparison = lazily(() => {
-    kept.comparison = coverage.comparisonOf(openIndexes(), language, lackingIds, kept.comparison);
-    return kept.comparison;
-  });
-  const comparisonFor = (subject: Subject): Comparison =>
-    isOpen(subject.cycle)
-      ? openComparison()
-      : coverage.comparisonOf([...openIndexes(), indexOf(subject)], language, new Set([subject.cycle.id]));
-  const comparedOf = (subject: Subject, own: OwnCoverage, ownKey: string): ComparedCoverage => {
-    const comparison = lazily(() => comparisonFor(subject));
-    const recalled = <T>(key: string, make: () => T): T => {
-      const known = recallData(memory, key) as T | undefined;
-      if (known) return known;
-      const made = make();
-      keepData(memory, key, made);
-      return made;
-    };
-    return {
-      rivals: recalled(digestOf('rivals', ownKey, openKey, subject.textKey), () =>
-        comparison().rivalsOf(own),
-      ),
-      shared: recalled(sharedKey(subject), () => comparison().sharedOf(subject.cycle.id)),
-    };
-  };
-
-  const proofs = new Map<string, Proof>();
-  const found = new Map<string, readonly Diagnostic[]>();
-  const shorts = new Map<string, Proved>();
   const read: (readonly [Subject, Awaited<ReturnType<typeof ownOf>>])[] = [];
   for (const cycle of chosen) {
     const subject = subjects.get(cycle);
     if (!subject) throw new Error(`Expected ${cycle.id} among the cycles that are read`);
     read.push([subject, await ownOf(subject)]);
   }
+
+  const openSubjects = [...subjects.values()].filter(({ cycle }) => isOpen(cycle));
+  const openIndexes = lazily(() => openSubjects.map(indexOf));
+  const openKey = digestOf(openSubjects.map(({ textKey }) => textKey));
+  const openComparison = lazily(() => {
+    // Where it is remembered what a cycle shares, nobody looks at its paragraphs.
+    const unknown = new Set(
+      read.flatMap(([{ cycle, sharedKey }]) => (memory.has(sharedKey) ? [] : [cycle.id])),
+    );
+    kept.comparison = coverage.comparisonOf(openIndexes(), language, unknown, kept.comparison);
+    return kept.comparison;
+  });
+  const comparisonFor = (subject: Subject): Comparison =>
+    isOpen(subject.cycle)
+      ? openComparison()
+      : coverage.comparisonOf([...openIndexes(), indexOf(subject)], language, new Set([subject.cycle.id]));
+  const comparedOf = async (
+    subject: Subject,
+    own: OwnCoverage,
+    ownKey: string,
+  ): Promise<ComparedCoverage> => {
+    const comparison = lazily(() => comparisonFor(subject));
+    return {
+      rivals: await recalled(memory, digestOf('rivals', ownKey, openKey, subject.textKey), () =>
+        comparison().rivalsOf(own),
+      ),
+      shared: await recalled(memory, subject.sharedKey, () => comparison().sharedOf(subject.cycle.id)),
+    };
+  };
+
+  const proofs = new Map<string, Proof>();
+  const found: Diagnostic[] = [];
+  const shorts = new Map<string, Proved>();
   for (const [subject, { own, key }] of read) {
     const { cycle } = subject;
-    const compared = comparedOf(subject, own, key);
-    found.set(cycle.id, substanceFindings(own.thin));
+    const compared = await comparedOf(subject, own, key);
+    const thin = substanceFindings(own.thin);
+    found.push(...thin);
     shorts.set(cycle.id, inShort(own, compared));
     proofs.set(cycle.id, {
       coverage: knownBy(
         digestOf('coverage', key, compared),
         (): Coverage => coverage.coverageOf(own, compared, passagesOf(cycle), language),
       ),
-      diagnostics: [
-        ...diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)),
-        ...(found.get(cycle.id) ?? []),
-      ],
+      diagnostics: [...diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)), ...thin],
     });
   }
   const newest = box.cycles.at(-1)?.id;
   return {
     proofs,
-    diagnostics: [...found.values()].flat(),
+    diagnostics: found,
     summaries: (fresh) =>
       [...shorts].flatMap(([cycle, short]) =>
         cycle === newest || fresh.has(`${cycle}/proof.html`) ? [short] : [],

@@ -80,3 +80,6 @@ export const parcelTallyOf = (histogram: Histogram): ParcelTally =>
 /** Parcels in a tally. */
 export const parcelsIn = ({ delivered, travelling, lost, returned }: ParcelTally): number =>
   delivered + travelling + lost + returned;
+
+/** Parcels in a histogram. */
+export const sizeOf = (histogram: Histogram): number => parcelsIn(parcelTallyOf(histogram));

@@ -13,7 +13,7 @@
  * is none of those that wait, and F cannot rise above the share of parcels that may still come. What will be lost of
  * those on their way nobody knows yet, so that of a young list F is an estimate from above.
  */
-import type { Histogram } from './histogram.ts';
+import { type Histogram, sizeOf } from './histogram.ts';
 
 /** The estimate from a day of arrivals on. */
 export interface Step {
@@ -56,10 +56,7 @@ interface Ending {
 }
 
 const endingsOf = (histogram: Histogram): readonly Ending[] => {
-  let atRisk = histogram.reduce(
-    (sum, { delivered, travelling, lost, returned }) => sum + delivered + travelling + lost + returned,
-    0,
-  );
+  let atRisk = sizeOf(histogram);
   let [waiting, arrived] = [1, 0];
   const endings: Ending[] = [];
   for (const { day, delivered, travelling, lost, returned } of histogram) {

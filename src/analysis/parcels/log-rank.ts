@@ -1,6 +1,5 @@
 /** Whether one group of parcels arrives as fast as the others. */
-import type { Histogram } from './histogram.ts';
-import { parcelsIn } from './histogram.ts';
+import { type Histogram, parcelsIn, sizeOf } from './histogram.ts';
 
 /** Whether two groups arrive alike. */
 interface LogRank {
@@ -19,10 +18,7 @@ interface LogRank {
 export const logRank = (group: Histogram, rest: Histogram): LogRank => {
   const days = [...new Set([...group, ...rest].map(({ day }) => day))].sort((a, b) => a - b);
   const [mine, theirs] = [group, rest].map((one) => new Map(one.map((entry) => [entry.day, entry])));
-  let [n1, n2] = [group, rest].map((one) => one.reduce((sum, entry) => sum + parcelsIn(entry), 0)) as [
-    number,
-    number,
-  ];
+  let [n1, n2] = [sizeOf(group), sizeOf(rest)];
   let [observed, expected, variance] = [0, 0, 0];
   for (const day of days) {
     const [a, b] = [mine?.get(day), theirs?.get(day)];

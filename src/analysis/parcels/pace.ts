@@ -4,7 +4,7 @@
  * brought some of what is on its way.
  */
 import type { ParcelCount } from '../../model/box.ts';
-import { type Histogram, histogramOf, parcelsIn, parcelTallyOf } from './histogram.ts';
+import { type Histogram, histogramOf, parcelsIn, sizeOf } from './histogram.ts';
 import { logRank } from './log-rank.ts';
 
 /** `slow`: it arrives later than the others. `stuck`: nothing of it arrives any more. */
@@ -39,7 +39,7 @@ const lowerTail = (z: number): number => {
  * on at the mean of all days, because nobody is left to tell and what has not come by then is owed all the more.
  */
 const cumulativeHazard = (histogram: Histogram): ((day: number) => number) => {
-  let atRisk = parcelsIn(parcelTallyOf(histogram));
+  let atRisk = sizeOf(histogram);
   let [sum, arrived, exposure, last] = [0, 0, 0, 0];
   const sums: { readonly day: number; readonly sum: number }[] = [];
   for (const one of histogram) {
@@ -78,7 +78,7 @@ const owedSince = (own: readonly ParcelCount[], rest: Histogram): number => {
 /** The pace of a group beside the rest, one of `groups` that are looked at. */
 export const paceOf = (own: readonly ParcelCount[], rest: readonly ParcelCount[], groups: number): Pace => {
   const [mine, theirs] = [histogramOf(own), histogramOf(rest)];
-  if (parcelsIn(parcelTallyOf(mine)) < LEAST_PARCELS) return 'usual';
+  if (sizeOf(mine) < LEAST_PARCELS) return 'usual';
   const chance = CHANCE / groups;
   if (Math.exp(-owedSince(own, theirs)) <= chance) return 'stuck';
   return lowerTail(logRank(mine, theirs).z) <= chance ? 'slow' : 'usual';

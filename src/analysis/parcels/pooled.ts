@@ -1,6 +1,6 @@
 /** What earlier cycles say of a cycle that is too young to say it by itself. */
 import type { ParcelCount } from '../../model/box.ts';
-import { after, type Histogram, parcelsIn, parcelTallyOf } from './histogram.ts';
+import { after, type Histogram, parcelTallyOf, sizeOf } from './histogram.ts';
 import { type Curve, curveOf, type Step } from './incidence.ts';
 
 /**
@@ -34,7 +34,7 @@ export const continued = (own: Histogram, pool: Histogram, horizon: number): Cur
   const steps = curve.steps.filter(({ day }) => day <= horizon);
   const known = steps.at(-1);
   const { lost, returned } = parcelTallyOf(own);
-  const all = parcelsIn(parcelTallyOf(own));
+  const all = sizeOf(own);
   const never = all === 0 ? 0 : (lost + returned) / all;
   const travelling = Math.max(0, (known?.missing ?? 1) - never);
   const coming = curveOf(after(pool, horizon));

@@ -1,5 +1,6 @@
 /** What comparing needs of one article, as small arrays of numbers: to be kept, and read back without reading the text anew. */
 
+import { remembered } from '../../../text/remembered.ts';
 import { utf8Bytes, utf8Text } from '../../../text/utf8.ts';
 import { adjacent } from '../text/adjacent.ts';
 import type { Passage } from '../text/passage.ts';
@@ -80,11 +81,15 @@ const textsOf = (texts: Iterable<string>): Texts => {
 const canLink = (passage: Passage): boolean =>
   passage.form === 'paragraph' && passage.written && passage.field === undefined;
 
+/** All of some texts in one; several are asked for in turn. */
+const joined = remembered(({ bytes }: Texts): string => utf8Text(bytes));
+
 /** One of some texts, by its number. */
-export const textAt = ({ bytes, lengths }: Texts, number: number): string => {
+export const textAt = (texts: Texts, number: number): string => {
+  const { lengths } = texts;
   let start = 0;
   for (let before = 0; before < number; before += 1) start += lengths[before] ?? 0;
-  return utf8Text(bytes).slice(start, start + (lengths[number] ?? 0));
+  return joined(texts).slice(start, start + (lengths[number] ?? 0));
 };
 
 /** What joins a word of a passage with the one before, as an index of `JOINS`. */

@@ -38,44 +38,29 @@ const startOf = ({ article: { origins, files, firstPlaces }, passage }: Paragrap
 
 const textOf = ({ article, number }: Paragraph): string => textAt(article.comparedTexts, number);
 
-/** Shingles to look for. */
-interface Wanted {
-  /** A power of two of slots, so many that half of them stay empty; -1 is an empty slot. */
-  readonly table: Int32Array;
-}
-
-const firstSlot = (shingle: number, mask: number): number => (shingle ^ (shingle >>> 13)) & mask;
-
-/** The slot of a shingle in a table of open addressing, where it stands or would stand. */
-const slotOf = ({ table }: Wanted, shingle: number): number => {
+/**
+ * The slot of a shingle in a table of open addressing, where it stands or would stand: a power of two of slots, so many
+ * that half of them stay empty; -1 is an empty one.
+ */
+const slotOf = (table: Int32Array, shingle: number): number => {
   const mask = table.length - 1;
-  let slot = firstSlot(shingle, mask);
+  let slot = (shingle ^ (shingle >>> 13)) & mask;
   for (let found = table[slot]; found !== shingle && found !== -1; found = table[slot])
     slot = (slot + 1) & mask;
   return slot;
 };
 
-const wantedOf = (paragraphs: readonly Paragraph[]): Wanted => {
+/** The shingles of some paragraphs, to be looked for. */
+const wantedOf = (paragraphs: readonly Paragraph[]): Int32Array => {
   const count = paragraphs.reduce((sum, { shingles }) => sum + shingles.length, 0);
-  const wanted = { table: new Int32Array(2 ** Math.ceil(Math.log2(2 * count + 2))).fill(-1) };
+  const table = new Int32Array(2 ** Math.ceil(Math.log2(2 * count + 2))).fill(-1);
   for (const { shingles } of paragraphs)
-    for (let at = 0; at < shingles.length; at += 1) {
-      const shingle = shingles[at] as number;
-      wanted.table[slotOf(wanted, shingle)] = shingle;
-    }
-  return wanted;
+    for (const shingle of shingles) table[slotOf(table, shingle)] = shingle;
+  return table;
 };
 
-const hasAny = (wanted: Wanted, { shingles }: Paragraph): boolean => {
-  const { table } = wanted;
-  const mask = table.length - 1;
-  for (let at = 0; at < shingles.length; at += 1) {
-    const shingle = shingles[at] as number;
-    // Most are wanted by nobody, and most of those find an empty slot at once.
-    if (table[firstSlot(shingle, mask)] !== -1 && table[slotOf(wanted, shingle)] !== -1) return true;
-  }
-  return false;
-};
+const hasAny = (wanted: Int32Array, { shingles }: Paragraph): boolean =>
+  shingles.some((shingle) => wanted[slotOf(wanted, shingle)] !== -1);
 
 /** Paragraphs of all articles, numbered through, the oldest first. */
 interface Firsts {
@@ -92,20 +77,15 @@ interface Firsts {
  */
 const firstsOf = (articles: readonly ArticleIndex[], asked: readonly Paragraph[]): Firsts => {
   const wanted = wantedOf(asked);
-  const { table } = wanted;
-  const mask = table.length - 1;
-  const firsts = new Int32Array(table.length).fill(-1);
+  const firsts = new Int32Array(wanted.length).fill(-1);
   const starts = new Map<ArticleIndex, number>();
   const paragraphs: Paragraph[] = [];
   for (const article of articles) {
     starts.set(article, paragraphs.length);
     for (const paragraph of paragraphsOf(article)) {
-      const { shingles } = paragraph;
-      for (let at = 0; at < shingles.length; at += 1) {
-        const shingle = shingles[at] as number;
-        if (table[firstSlot(shingle, mask)] === -1) continue;
+      for (const shingle of paragraph.shingles) {
         const slot = slotOf(wanted, shingle);
-        if (table[slot] !== -1 && firsts[slot] === -1) firsts[slot] = paragraphs.length;
+        if (wanted[slot] !== -1 && firsts[slot] === -1) firsts[slot] = paragraphs.length;
       }
       paragraphs.push(paragraph);
     }
