@@ -27,6 +27,11 @@ export interface FormFault extends Fault {
 const MOST_FIELDS = 50_000;
 /** A longer line is no sentence: it is not proposed anew. In characters. */
 const MOST_LINE = 4_000;
+/**
+ * Proposals are read anew until so much has been read for one record, in characters: some two seconds. A record with
+ * more slips than that is answered all the same, the last of them without lines.
+ */
+const MOST_READ = 1_500_000;
 /** Lines before and after a fault that may hold the slip: a quote left open is noticed further down. */
 const [BEFORE, AFTER] = [40, 1];
 /** Faults told of one record. */
@@ -129,20 +134,21 @@ const linesAround = (line: number, count: number): readonly number[] => {
   return around.filter((one) => one > 0 && one < count);
 };
 
-/** The lines that take away a fault, the surest of those that do it best. */
+/** The lines that take away a fault, the surest of those that do it best. `readAgain` is undefined once enough was read. */
 const mendOf = (
   lines: readonly string[],
   fault: Fault,
   before: Reading,
   schema: unknown,
+  readAgain: (source: string) => Reading | undefined,
 ): Mend | undefined => {
   let best: { readonly mend: Mend; readonly after: Reading } | undefined;
   for (const at of linesAround(fault.line, lines.length))
     for (const slip of SLIPS)
       for (const mend of slip(lines, at, schema)) {
-        const after = read(applied(lines, mend).join('\n'), schema);
+        const after = readAgain(applied(lines, mend).join('\n'));
         if (
-          !after.isMap ||
+          !after?.isMap ||
           gain(before, after) <= 0 ||
           after.faults.some((one) => one.line === fault.line && one.kind === fault.kind)
         )
@@ -165,6 +171,12 @@ export const mendFields = (
   const told = new Set<string>();
   const name = ({ line, kind, column }: Fault): string =>
     kind === 'twice' ? `${line}:${column}` : kind === 'left out' ? `${line} ${kind}` : String(line);
+  let left = MOST_READ;
+  const readAgain = (fields: string): Reading | undefined => {
+    if (left < fields.length) return undefined;
+    left -= fields.length;
+    return read(fields, schema);
+  };
   for (let round = 0; round < MOST_FAULTS; round++) {
     const reading = read(lines.join('\n'), schema);
     const fault =
@@ -173,7 +185,7 @@ export const mendFields = (
     if (!fault) break;
     told.add(name(fault));
     const isLong = source.length > MOST_FIELDS || (lines[fault.line]?.length ?? 0) > MOST_LINE;
-    const mend = isLong ? undefined : mendOf(lines, fault, reading, schema);
+    const mend = isLong ? undefined : mendOf(lines, fault, reading, schema, readAgain);
     // What cannot be explained here is left to the schema.
     if (mend || fault.kind === 'unread' || fault.kind === 'twice')
       faults.push({ ...fault, ...(mend && { mend }) });

@@ -50,13 +50,12 @@ export const tabs: Slip = (lines, at) => {
 
 export const remarks: Slip = (lines, at) => {
   const line = lines[at] ?? '';
-  const [, lead = '', text = ''] =
-    /^(\s*)(?:\/\/\s*(.*?)|<!--\s*(.*?)\s*-->)\s*$/.exec(line)?.map((one) => one ?? '') ?? [];
-  const html = /^\s*<!--\s*(.*?)\s*-->\s*$/.exec(line)?.[1];
-  if (!/^\s*(?:\/\/|<!--.*-->\s*$)/.test(line)) return [];
+  const [, lead = '', slashed, marked] = /^(\s*)(?:\/\/\s*(.*?)|<!--\s*(.*?)\s*-->)\s*$/.exec(line) ?? [];
+  const remark = slashed ?? marked;
+  if (remark === undefined) return [];
   return oneLine(
     at,
-    `${lead}# ${html ?? text}`,
+    `${lead}# ${remark}`,
     lead.length + 1,
     'Unexpected remark, expected `#` before it',
     'A remark among the fields begins with `#` and a space',

@@ -1,4 +1,6 @@
 /** Slips within one text: quotes, braces and signs that mean something else. */
+
+import { literal } from '../text/literal-pattern.ts';
 import { depthOf, fieldLine, keysOf, pathAt, STRANGE_BLANKS } from './record-lines.ts';
 import { named, oneLine, QUOTES_ROUND, quoted, type Slip, unquoted, within } from './slip.ts';
 
@@ -70,8 +72,6 @@ export const quotes: Slip = (lines, at) => {
   return oneLine(at, head + quoted(text), head.length + 1, message, fix);
 };
 
-const escaped = (text: string): string => text.replace(/[\\^$.*+?()[\]{}|]/g, '\\$&');
-
 /** What stands within braces or brackets, its own quotes taken off. */
 const bare = (text: string): string => {
   const trimmed = text.trim();
@@ -86,7 +86,7 @@ export const braces: Slip = (lines, at, schema) => {
   if (known.length === 0) return [];
   const inner = value.slice(1).replace(/\}?$/, '');
   const begins = [
-    ...inner.matchAll(new RegExp(`(?<=^|[,\\s])(${known.map(escaped).join('|')})[ \\t]*:`, 'g')),
+    ...inner.matchAll(new RegExp(`(?<=^|[,\\s])(${known.map(literal).join('|')})[ \\t]*:`, 'g')),
   ];
   const first = begins[0];
   if (!first || inner.slice(0, first.index).trim() !== '') return [];
@@ -125,33 +125,39 @@ export const brackets: Slip = (lines, at) => {
   );
 };
 
+/** A sign that keeps a text from being taken as it stands. */
+interface Sign {
+  /** Where it stands in the text. */
+  readonly at: number;
+  readonly said: string;
+  readonly why: string;
+}
+
+const signIn = (text: string): Sign => {
+  if (/^[@%`*&!|>?,[\]{}-]/.test(text)) {
+    const sign = text.startsWith('`') ? 'backtick' : `\`${[...text][0]}\``;
+    const why = 'The text begins with a sign that means something else here';
+    return { at: 0, said: `${sign} at the beginning of`, why };
+  }
+  const colonAt = text.search(/:(?:\s|$)/);
+  if (colonAt >= 0) return { at: colonAt, said: 'colon in', why: 'There is a colon in the text' };
+  if (/\s#/.test(text)) {
+    const why = 'What stands after a blank and `#` is a remark, and left out';
+    return { at: text.indexOf('#'), said: '`#` in', why };
+  }
+  return { at: 0, said: 'sign in', why: 'There is a sign in the text that means something else here' };
+};
+
 export const quoteAll: Slip = (lines, at) => {
   const { head, key, value } = fieldLine(lines[at] ?? '');
   const [, text = '', remark = ''] = /^(.*?)(\s+#\s.*)?$/.exec(value) ?? [];
   if (text === '' || /^["']/.test(text)) return [];
-  const first = [...text][0] ?? '';
-  const begins = /^[@%`*&!|>?,[\]{}-]/.test(text);
-  const hash = /\s#/.test(text);
-  const sign = begins
-    ? `\`${first === '`' ? "'" : first}\` at the beginning of`
-    : /:(?:\s|$)/.test(text)
-      ? 'colon in'
-      : hash
-        ? '`#` in'
-        : 'sign in';
-  const why = begins
-    ? 'The text begins with a sign that means something else here'
-    : /:(?:\s|$)/.test(text)
-      ? 'There is a colon in the text'
-      : hash
-        ? 'What stands after a blank and `#` is a remark, and left out'
-        : 'There is a sign in the text that means something else here';
-  const at1 = begins ? 0 : Math.max(0, text.search(hash && !/:(?:\s|$)/.test(text) ? /#/ : /:(?:\s|$)/));
+  const sign = signIn(text);
   return oneLine(
     at,
     head + quoted(text) + remark,
-    head.length + 1 + at1,
-    `Unexpected ${first === '`' && begins ? 'backtick at the beginning of' : sign} ${named(key)}, expected quotes round the text`,
-    `${why}: ${QUOTES_ROUND}`,
+    head.length + 1 + sign.at,
+    `Unexpected ${sign.said} ${named(key)}, expected quotes round the text`,
+    `${sign.why}: ${QUOTES_ROUND}`,
   );
 };

@@ -73,3 +73,11 @@ test('two slips in one record are two findings, and lines pasted for both give w
   const mended = found.reduce((all, { instead }) => (instead ? pasted(all, instead) : all), text);
   expect(findingsOf(mended).found).toEqual([]);
 });
+
+test('a record with hundreds of slips is answered, the first of them with lines and the rest without', () => {
+  const typed = Array.from({ length: 700 }, (_, i) => `key${i}: some text: that stands here ${i}`).join('\n');
+  const { found } = findingsOf(`---\n${typed}\n---\nIts story.\n`);
+  const forms = found.filter(({ rule }) => rule === 'yaml');
+  expect(forms[0]?.instead?.lines).toEqual(['key0: "some text: that stands here 0"']);
+  expect(forms.at(-1)?.instead).toBeUndefined();
+});
