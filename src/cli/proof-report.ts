@@ -17,7 +17,7 @@ import { coverage as said } from '../wording/en/coverage.ts';
 import { findings } from '../wording/en/findings.ts';
 import { proof } from '../wording/en/proof.ts';
 import { type Column, hanging, tableLines, wrappedInCells } from './cells.ts';
-import { diagnosticsCount, part } from './report.ts';
+import { diagnosticsCount, insteadLines, part } from './report.ts';
 import { reportWidth } from './widths.ts';
 
 const { report: words } = proof;
@@ -171,7 +171,7 @@ const findingLines = (
 ): readonly string[] => [
   ...hanging('  ', `${at(place)}  ${message}  (${rule})`, width),
   ...(fix ? hanging('    ', findings.fix(fix), width) : []),
-  ...(instead ? [`    ${findings.instead(instead)}`, ...instead.lines] : []),
+  ...insteadLines(instead),
 ];
 
 /** Every finding that must be fixed. */

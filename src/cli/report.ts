@@ -7,6 +7,10 @@ const byPlace = (a: Diagnostic, b: Diagnostic): number =>
   a.location.line - b.location.line ||
   a.location.column - b.location.column;
 
+/** Lines as they should be: they stand at the margin, so that they can be copied whole. */
+export const insteadLines = (instead: Diagnostic['instead']): readonly string[] =>
+  instead ? [`    ${findings.instead(instead)}`, ...instead.lines] : [];
+
 /** Findings one under the other, the heaviest first; `show` turns a finding's file into a path to open. */
 export const diagnosticsReport = (
   diagnostics: readonly Diagnostic[],
@@ -18,10 +22,7 @@ export const diagnosticsReport = (
       const lines = [`${at(place)}  ${findings.weights[weight]}: ${message}  (${rule})`];
       if (related) lines.push(`    ${at(related.location)}: ${related.message}`);
       if (fix) lines.push(`    ${findings.fix(fix)}`);
-      if (instead) {
-        lines.push(`    ${findings.instead(instead)}`);
-        lines.push(...instead.lines);
-      }
+      lines.push(...insteadLines(instead));
       return `${lines.join('\n')}\n`;
     })
     .join('');

@@ -1,19 +1,14 @@
 /** Bytes of a text file → text, whatever program saved it. */
 
-const utf8 = new TextDecoder('utf-8', { fatal: true });
+import { isUtf8 } from 'node:buffer';
 
 type Encoding = 'utf-8' | 'utf-16le' | 'windows-1252';
 
 /** How a text file is encoded: by its mark, else UTF-8 where it can be. */
 export const encodingOf = (bytes: Uint8Array): Encoding => {
   if (bytes[0] === 0xff && bytes[1] === 0xfe) return 'utf-16le';
-  try {
-    utf8.decode(bytes);
-    return 'utf-8';
-  } catch {
-    // Older spreadsheets save CSV in the encoding of Western Windows.
-    return 'windows-1252';
-  }
+  // Older spreadsheets save CSV in the encoding of Western Windows.
+  return isUtf8(bytes) ? 'utf-8' : 'windows-1252';
 };
 
 /** Text as it was written, line ends and all, so that offsets into it are those of the file. */

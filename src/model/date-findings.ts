@@ -13,6 +13,8 @@ import { dateInZone } from './calendar.ts';
 const LEEWAY = 14;
 
 interface CycleDates {
+  /** The name of its folder. */
+  readonly id: string;
   readonly year: number;
   /** From 1 to 12. */
   readonly month: number;
@@ -32,7 +34,7 @@ const firstDayOf = (year: number, month: number, later: number): number => {
  */
 export const dateFindings = (
   { value: { shipped }, locationOf }: Usable<CycleRecord>,
-  { year, month, reveal }: CycleDates,
+  { id, year, month, reveal }: CycleDates,
   { timeZone, everyMonths }: { readonly timeZone: string; readonly everyMonths: number },
   report: ReportFinding,
 ): void => {
@@ -50,12 +52,11 @@ export const dateFindings = (
   const from = firstDayOf(year, month, 0) - LEEWAY;
   const to = firstDayOf(year, month, everyMonths) + LEEWAY;
   if (shippedDay >= from && shippedDay < to) return;
-  const name = `${year}-${String(month).padStart(2, '0')}`;
   report({
     weight: 'look at',
     rule: 'month-shipped',
     location: locationOf(['shipped']),
-    message: `Unexpected day of shipping ${shipped} in the folder ${name}, expected one within ${LEEWAY} days of that month`,
+    message: `Unexpected day of shipping ${shipped} in the folder ${id}, expected one within ${LEEWAY} days of that month`,
     fix: 'Mend `shipped`, or rename the folder to the month its box went out',
   });
 };

@@ -136,7 +136,7 @@ const cycleOf = (
     value.peek &&
     exact<Peek>({ text: value.peek.text, picture: pictureOf(value.peek.picture, 'peek', 'picture') });
   const { reveal, whenDelivered } = revealOf(value.reveal, settings.timeZone);
-  dateFindings(record, { year, month, reveal }, settings, report);
+  dateFindings(record, { id, year, month, reveal }, settings, report);
   const facts = exact<Omit<Cycle, 'reveal'>>({
     id,
     year,

@@ -1,5 +1,5 @@
 /** What a page that can be read is missing, as of a moment. */
-import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { type Diagnostic, mustFix } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment } from './box.ts';
 import { locationIn } from './location-in.ts';
 import { isOpen } from './seal.ts';
@@ -8,10 +8,11 @@ import { isOpen } from './seal.ts';
 export const openFindings = ({ cycles }: Box, asOf: Moment): readonly Diagnostic[] =>
   cycles
     .filter((cycle) => cycle.items.length === 0 && isOpen(cycle, asOf))
-    .map(({ id, source }) => ({
-      weight: 'must fix',
-      rule: 'cycle-empty',
-      location: locationIn(source, 'reveal', 'theme'),
-      message: `Unexpected reveal of ${id} without an item, expected at least one file in cycles/${id}/items/`,
-      fix: 'Write its items, or move `reveal` to a later moment',
-    }));
+    .map(({ id, source }) =>
+      mustFix(
+        'cycle-empty',
+        locationIn(source, 'reveal', 'theme'),
+        `Unexpected reveal of ${id} without an item, expected at least one file in cycles/${id}/items/`,
+        'Write its items, or move `reveal` to a later moment',
+      ),
+    );

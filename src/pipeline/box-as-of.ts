@@ -4,6 +4,7 @@ import type { Box, Moment, ShownAddress } from '../model/box.ts';
 import { callFindings } from '../model/call-findings.ts';
 import { openFindings } from '../model/open-findings.ts';
 import { pictureFindings } from '../model/picture-findings.ts';
+import { isOpen } from '../model/seal.ts';
 import { formerlyFindings } from './addresses/formerly.ts';
 import { lostAddresses } from './addresses/lost.ts';
 import { type ParcelsByCycle, parcelsFindings } from './parcels.ts';
@@ -27,6 +28,8 @@ export const boxAsOf = (
   asOf: Moment,
 ): BoxAsOf => {
   const { value: box, diagnostics } = withReveals(linked, parcels);
+  // What asks only where pages stand looks into no story.
+  const open: Box = { ...box, cycles: box.cycles.filter((cycle) => isOpen(cycle, asOf)) };
   return {
     box,
     asOf,
@@ -35,8 +38,8 @@ export const boxAsOf = (
       ...diagnostics,
       ...callFindings(box, asOf),
       ...openFindings(box, asOf),
-      ...formerlyFindings(box, asOf),
-      ...lostAddresses(box, shown, asOf),
+      ...formerlyFindings(box, open),
+      ...lostAddresses(box, open, shown, asOf),
       ...pictureFindings(box),
     ],
   };

@@ -1,9 +1,8 @@
 /** Whether what records say of former addresses fits together: each leads to one place, and to one that is there. */
 import { type Diagnostic, type Location, lookAt } from '../../diagnostics/diagnostic.ts';
-import type { Box, Moment } from '../../model/box.ts';
+import type { Box } from '../../model/box.ts';
 import { locationIn } from '../../model/location-in.ts';
 import { destinationFrom, formerArticlePaths, livingAt, livingPages } from '../../render/public-addresses.ts';
-import { openPart } from './open-part.ts';
 
 /** A record's word that a page stood at a site path. */
 interface Claim {
@@ -60,7 +59,7 @@ const claimFindings = (box: Box): readonly Diagnostic[] => {
 };
 
 /** Where what box.md sends on leads nowhere, or on to another page that sends on, or to what is sealed. */
-const targetFindings = (box: Box, asOf: Moment): readonly Diagnostic[] => {
+const targetFindings = (box: Box, open: Box): readonly Diagnostic[] => {
   const { formerly = {}, source } = box.settings;
   const sent = new Map<string, string>([
     ...box.cycles.flatMap((cycle) =>
@@ -68,7 +67,6 @@ const targetFindings = (box: Box, asOf: Moment): readonly Diagnostic[] => {
     ),
     ...Object.entries(formerly),
   ]);
-  const open = openPart(box, asOf);
   return Object.entries(formerly).flatMap(([path, address]): readonly Diagnostic[] => {
     const to = destinationFrom(address);
     if (livingAt(open, to)) return [];
@@ -101,8 +99,11 @@ const targetFindings = (box: Box, asOf: Moment): readonly Diagnostic[] => {
   });
 };
 
-/** What does not fit together in what records say of former addresses, and what of it leads nowhere as of a moment. */
-export const formerlyFindings = (box: Box, asOf: Moment): readonly Diagnostic[] => [
+/**
+ * What does not fit together in what records say of former addresses, and what of it leads nowhere; `open` is the part of
+ * the box whose pages are made.
+ */
+export const formerlyFindings = (box: Box, open: Box): readonly Diagnostic[] => [
   ...claimFindings(box),
-  ...targetFindings(box, asOf),
+  ...targetFindings(box, open),
 ];

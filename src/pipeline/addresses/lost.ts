@@ -1,6 +1,6 @@
 /** Addresses that were shown and are no longer made: no published address dies in silence. */
 import { flowText } from '../../content/write-yaml.ts';
-import { type Diagnostic, type Location, lookAt } from '../../diagnostics/diagnostic.ts';
+import { type Diagnostic, type Location, lookAt, mustFix } from '../../diagnostics/diagnostic.ts';
 import { nearest } from '../../diagnostics/nearest.ts';
 import type { Box, Cycle, Item, Moment, ShownAddress } from '../../model/box.ts';
 import { dateInZone } from '../../model/calendar.ts';
@@ -14,7 +14,6 @@ import {
   formerArticlePaths,
   keptAddresses,
 } from '../../render/public-addresses.ts';
-import { openPart } from './open-part.ts';
 
 /** A line for a record's front matter, as the owner may copy it. */
 const line = (formerly: Parameters<typeof flowText>[0]): string => `\`formerly: ${flowText(formerly)}\``;
@@ -34,13 +33,13 @@ const addressIn = (path: string): string => path.replace(/^boxes\//, '').replace
 const ownerOf = (box: Box, path: string): Cycle | undefined =>
   box.cycles.find((cycle) => articlePath(cycle) === path || formerArticlePaths(cycle).includes(path));
 
-const mustFix = (
+const lostFinding = (
   location: Location,
   message: string,
   fix: string,
   shown: ShownAddress,
   rule = 'address-lost',
-): Diagnostic => ({ weight: 'must fix', rule, location, message, fix, related: shownHere(shown) });
+): Diagnostic => ({ ...mustFix(rule, location, message, fix), related: shownHere(shown) });
 
 /** A cycle that was never shown and holds at least half of what was shown in a lost one: its folder was renamed. */
 const renamedTo = (box: Box, path: string, all: readonly ShownAddress[]): Cycle | undefined => {
@@ -65,7 +64,7 @@ const movedArticle = (cycle: Cycle, path: string, shown: ShownAddress): Diagnost
   const now = articlePath(cycle);
   const keep = `\`address: ${flowText(old)}\` to keep the old one`;
   const differs = now.toLowerCase() !== path.toLowerCase();
-  return mustFix(
+  return lostFinding(
     locationIn(cycle.source, 'address', 'theme'),
     `Unexpected new address \`${now}\`, expected \`${path}\`: ${onDay(shown)}`,
     differs
@@ -123,7 +122,7 @@ const lostPageFindings = ({ settings }: Box, lost: readonly LostPage[]): readonl
     const { path, shown, now } = one;
     if (typeof now !== 'string') return movedArticle(now, path, shown);
     const what = shown.cycle === undefined ? `\`${path}\`` : `the box of ${shown.cycle}`;
-    return mustFix(
+    return lostFinding(
       locationIn(settings.source, 'formerly'),
       `Unexpected end of ${what}, expected it to stay${shown.cycle === undefined ? '' : ` at \`${path}\``}: ${onDay(shown)}`,
       wayOut(one, all),
@@ -192,17 +191,17 @@ const sealedAgain = (cycle: Cycle, path: string, shown: ShownAddress): Diagnosti
 /**
  * What is wrong with the addresses that were shown by the day of a moment, in the box's zone: a page that is no longer
  * made must be fixed, because all that led to it leads nowhere; an anchor that is gone still opens its page, and a box
- * that is sealed again comes back. Of a page that is gone, its anchors are not told of.
+ * that is sealed again comes back; `open` is the part of the box whose pages are made. Of a page that is gone, its anchors are not told of.
  */
 export const lostAddresses = (
   box: Box,
+  open: Box,
   shown: readonly ShownAddress[],
   asOf: Moment,
 ): readonly Diagnostic[] => {
   const today = dateInZone(asOf, box.settings.timeZone);
   const known = shown.filter(({ firstShown = '' }) => firstShown <= today);
   if (known.length === 0) return [];
-  const open = openPart(box, asOf);
   const [kept, keptWhenOpen] = [keptAddresses(open), keptAddresses(box)];
   const pages = new Map<string, ShownAddress>();
   for (const one of known) {
