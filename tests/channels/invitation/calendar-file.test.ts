@@ -111,7 +111,8 @@ const kept = (text: string): string => {
   return words.trim() === '' ? '' : words;
 };
 
-const texts = fc.string({ unit: 'binary', maxLength: 300 });
+/** Without the sign that stands for a character cut in two: the check cannot tell one that an author wrote. */
+const texts = fc.string({ unit: 'binary', maxLength: 300 }).map((text) => text.replaceAll('\ufffd', ''));
 const anyEvent = fc
   .record({
     summary: texts.map((text) => `The live ${text}`),
