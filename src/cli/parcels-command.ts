@@ -54,7 +54,7 @@ const asJson = async (facts: ParcelsFacts): Promise<object> => {
       ...(newest !== undefined && { newest: dateOfDay(newest) }),
     }));
   const dates = Object.fromEntries(
-    Object.entries(outlook.dates).map(([key, day]) => [key, dateOfDay(Math.ceil(day as number))]),
+    Object.entries(outlook.dates).map(([key, day]) => [key, dateOfDay(day as number)]),
   );
   return {
     ...rest,

@@ -65,7 +65,7 @@ const groupLines = (by: 'carrier' | 'region', groups: readonly Group[], width: n
             align: 'end',
             cells: groups.map(({ share }) => words.percent(share)),
           },
-          { head: report.columns.half, align: 'end', cells: groups.map(({ half }) => wholeDay(half.day)) },
+          { head: report.columns.half, align: 'end', cells: groups.map(({ half }) => wholeDay(half)) },
           { head: '', cells: groups.map(({ pace }) => words.paces[pace]) },
         ],
         width,
@@ -98,7 +98,7 @@ export const parcelsReport = (
       ...text(words.reveal(facts, lang)),
       ...facts.evenings.map(
         ({ moment, share }) =>
-          `  ${report.evening(words.evening(moment, facts.timeZone, lang), words.percent(share, facts.wanted))}`,
+          `  ${report.evening(words.evening(moment, facts.timeZone, lang), words.percent(share, facts.aim))}`,
       ),
     ]),
     ...(file === undefined || facts.parcels === 0

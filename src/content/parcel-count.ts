@@ -1,16 +1,22 @@
 /** What is kept of a list of shipments: how many parcels are alike, never whose they are. */
 
+/** What may have become of a parcel by a day. */
+export const PARCEL_STATES = ['delivered', 'travelling', 'lost', 'returned', 'toLeave'] as const;
+
 /**
  * `delivered`: it arrived. `travelling`: neither arrived nor given up. `lost` and `returned`: it will never
- * arrive.
+ * arrive. `toLeave`: it leaves after the day as of which the list was read.
  */
-export type ParcelState = 'delivered' | 'travelling' | 'lost' | 'returned';
+export type ParcelState = (typeof PARCEL_STATES)[number];
 
 /** Parcels that are alike in all of this. */
 export interface ParcelCount {
   /** Day it left, in days since 1970-01-01, in the box's zone. */
   readonly shipped: number;
-  /** Whole days from leaving to arriving; for what has not arrived, to the day as of which the file was read. */
+  /**
+   * Whole days from leaving to arriving, or to coming back where a date says so; of all else to the day as of which the
+   * file was read, and 0 of what has yet to leave.
+   */
   readonly days: number;
   readonly state: ParcelState;
   /** Empty where the file does not say. */
@@ -27,8 +33,6 @@ export interface Parcels {
   readonly file: string;
   /** The day as of which it was read, in days since 1970-01-01. */
   readonly asOf: number;
-  /** Rows of parcels that leave after that day; absent where there is none. */
-  readonly toLeave?: number;
   /** In no order that means anything. */
   readonly counts: readonly ParcelCount[];
 }

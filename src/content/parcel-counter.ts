@@ -1,7 +1,7 @@
 /** Counts parcels that are alike, in memory that depends on how many differ and not on how many there are. */
 
 import { itemAt } from '../text/item-at.ts';
-import type { ParcelCount, ParcelState } from './parcel-count.ts';
+import { PARCEL_STATES, type ParcelCount, type ParcelState } from './parcel-count.ts';
 import { seenParcels } from './seen-parcels.ts';
 
 /** Different carriers, or regions, that are told apart; more are names of something else. */
@@ -9,7 +9,8 @@ export const MOST_NAMES = 60;
 /** Lines kept of parcels on their way that are alike. */
 const MOST_LINES = 10;
 
-const STATES: readonly ParcelState[] = ['delivered', 'travelling', 'lost', 'returned'];
+/** How far along a parcel is: where a list names it twice, what is further along holds. */
+const along = (state: ParcelState): number => (state === 'toLeave' ? 0 : state === 'travelling' ? 1 : 2);
 
 /** The names of one column by number, 0 for none. */
 const nameNumbers = () => {
@@ -66,8 +67,8 @@ export const parcelCounter = (): ParcelCounter => {
       return [number, number === 0 ? '' : parcel[kind]];
     };
     const [[c, carrier], [r, region]] = [told('carrier'), told('region')];
-    // 512 days, 4 states, 64 names twice, and the dates of 9,000 years fit far below 2 ** 53.
-    const key = (((shipped + 4_000_000) * 512 + days) * 4 + STATES.indexOf(state)) * 4096 + c * 64 + r;
+    // 512 days, 8 states, 64 names twice, and the dates of 9,000 years fit far below 2 ** 53.
+    const key = (((shipped + 4_000_000) * 512 + days) * 8 + PARCEL_STATES.indexOf(state)) * 4096 + c * 64 + r;
     const known = byKey.get(key);
     if (known !== undefined) return known;
     byKey.set(key, cells.length);
@@ -82,8 +83,7 @@ export const parcelCounter = (): ParcelCounter => {
       const before = parcel.parcel === '' ? undefined : seen.meet(parcel.parcel, parcel.line, index);
       const other = before && cells[before.note];
       if (before && other) {
-        // Written again, perhaps once it had arrived: what is settled holds.
-        if (other.state !== 'travelling' || cell.state === 'travelling') return false;
+        if (along(cell.state) <= along(other.state)) return false;
         other.count -= 1;
         other.lines = other.lines.filter((line) => line !== before.line);
         seen.renote(parcel.parcel, index);

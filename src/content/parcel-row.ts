@@ -30,11 +30,9 @@ type RowReading =
       readonly state: ParcelState;
       /** Its status, where that is a word that no rule reads and nothing else says what became of it. */
       readonly unread?: string;
-      /** It arrived after the day as of which the file is read, and is on its way as of that day. */
+      /** It left or arrived after the day as of which the file is read, and has yet to as of that day. */
       readonly later: boolean;
     }
-  /** It left after the day as of which the file is read. */
-  | { readonly kind: 'not yet' }
   | {
       readonly kind: 'fault';
       readonly message: string;
@@ -139,9 +137,10 @@ export const rowReader = (
         'Unexpected status `delivered` without a delivered date, expected when it arrived',
         'Write the date',
       );
-    if (shipped.day > asOf) return { kind: 'not yet' };
+    if (shipped.day > asOf)
+      return { kind: 'parcel', shipped: shipped.day, days: 0, state: 'toLeave', later: true };
     const arrived = neverComes === undefined && delivered !== undefined && delivered <= asOf;
-    const days = (arrived ? delivered : asOf) - shipped.day;
+    const days = Math.min(delivered ?? asOf, asOf) - shipped.day;
     if (neverComes === undefined && days > MOST_DAYS)
       return arrived
         ? fault(

@@ -104,7 +104,6 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
   let [rows, swappedAt, newest] = [0, 0, Number.NEGATIVE_INFINITY];
   const later: Lines = { first: [], count: 0 };
   const twice: Lines = { first: [], count: 0 };
-  let toLeave = 0;
   const unformed: Unformed = { count: 0, sample: '', forms: [] };
   const statuses = unreadStatuses();
 
@@ -130,11 +129,6 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
     rows += 1;
     const cell = (column: ParcelColumn): string => values[at[column] ?? -1] ?? '';
     const reading = readRow(cell('shipped'), cell('delivered'), cell('status'));
-    if (reading.kind === 'not yet') {
-      meet(later, line);
-      toLeave += 1;
-      return;
-    }
     if (reading.kind === 'fault') {
       const { date } = reading;
       if (date?.why === 'swapped') swappedAt ||= line;
@@ -153,7 +147,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
     if (reading.later) meet(later, line);
     if (reading.unread !== undefined) statuses.meet(reading.unread, line);
     const { shipped, days, state } = reading;
-    newest = Math.max(newest, state === 'delivered' ? shipped + days : shipped);
+    if (state !== 'toLeave') newest = Math.max(newest, state === 'delivered' ? shipped + days : shipped);
     const [carrier, region, parcel] = [cell('carrier'), cell('region'), cell('parcel')];
     if (!counter.add({ shipped, days, state, carrier, region, parcel, line })) meet(twice, line);
   };
@@ -241,9 +235,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
       const usable = findings.every(({ weight }) => weight !== 'must fix');
       if (usable) judgeFile();
       return {
-        value: usable
-          ? defined({ file, asOf, counts: counter.counts(), toLeave: toLeave > 0 ? toLeave : undefined })
-          : undefined,
+        value: usable ? { file, asOf, counts: counter.counts() } : undefined,
         diagnostics: findingsIn(file, findings),
       };
     },

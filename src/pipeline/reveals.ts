@@ -1,4 +1,5 @@
 /** The moments of reveals that parcels decide: found before anything is unsealed. */
+import { DEFAULT_SHARE } from '../analysis/parcels/default-share.ts';
 import { deliveredOf, deliveredReveal } from '../analysis/parcels/delivered.ts';
 import { type Checked, type Diagnostic, lookAt } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Moment, Parcels } from '../model/box.ts';
@@ -24,7 +25,8 @@ const revealOf = (box: Box, cycle: Cycle, lists: Lists): Checked<Moment | undefi
   // What keeps a list from being relied on was reported where it was read, and an empty one too.
   if (!list.value) return { value: undefined, diagnostics: [] };
   const habit = box.settings.revealHabit ?? {};
-  const { day, wanted, parcels, delivered, settled } = deliveredOf(list.value, habit);
+  const wanted = habit.share ?? DEFAULT_SHARE;
+  const { day, parcels, gone, most, isOutOfReach } = deliveredOf(list.value.counts, wanted);
   if (day !== undefined)
     return {
       value: deliveredReveal(day, habit, box.settings.timeZone, cycle.whenDelivered?.notBefore),
@@ -32,17 +34,16 @@ const revealOf = (box: Box, cycle: Cycle, lists: Lists): Checked<Moment | undefi
     };
   return {
     value: undefined,
-    diagnostics:
-      settled && parcels > 0
-        ? [
-            lookAt(
-              'reveal-never',
-              locationIn(cycle.source, 'reveal'),
-              `Unexpected end of the parcels with ${percent(delivered / parcels, wanted)} of them arrived, expected ${percent(wanted)}; nothing is on its way any more, and the box would stay sealed`,
-              'Write the moment of the reveal, or a smaller `share` in `reveal` of box.md',
-            ),
-          ]
-        : [],
+    diagnostics: isOutOfReach
+      ? [
+          lookAt(
+            'reveal-never',
+            locationIn(cycle.source, 'reveal'),
+            `Unexpected ${gone} of ${parcels} parcels lost or sent back, so that at most ${percent(most, wanted)} can arrive; expected ${percent(wanted)}, and the box would stay sealed`,
+            'Write the moment of the reveal, or a smaller `share` in `reveal` of box.md',
+          ),
+        ]
+      : [],
   };
 };
 

@@ -17,6 +17,9 @@ export const dayNumber = (year: number, month: number, day: number): number | un
 /** `YYYY-MM-DD` of a day number. */
 export const dateOfDay = (day: number): string => new Date(day * MS_A_DAY).toISOString().slice(0, 10);
 
+/** ISO 8601 weekday of a day number, Monday 1 to Sunday 7: 1970-01-01 was a Thursday. */
+export const weekdayOf = (day: number): number => ((((day + 3) % 7) + 7) % 7) + 1;
+
 /** Day number of a date `YYYY-MM-DD`. Throws for anything else: dates of records are checked before. */
 export const dayOfDate = (date: string): number => {
   const [year = 0, month = 0, day = 0] = date.split('-').map(Number);

@@ -128,6 +128,13 @@ describe('a reveal that waits for its parcels', () => {
     else expect(rulesOf(result).length).toBeGreaterThan(0);
   });
 
+  test('says that too much is lost while others are still on their way', async () => {
+    const result = await build('when-delivered', listOf('4 5 5 6 - - lost lost'), '2026-03-07T12:00');
+    expect(rulesOf(result)).toEqual(['look at: reveal-never']);
+    const one = await build('when-delivered', listOf('4 5 5 6 6 - - - - lost'), '2026-03-07T12:00');
+    expect(rulesOf(one)).toEqual([]);
+  });
+
   test('counts parcels of the list that have yet to leave', async () => {
     const more = `${NINTH_ON_12}${'2026-03-20,,\n'.repeat(5)}`;
     expect(shows(await build('when-delivered', more, '2026-03-19T19:00'))).toBe(false);
@@ -162,7 +169,7 @@ describe('the day by which the share had arrived', () => {
               ? parcel(Math.floor(random() * 20), 'delivered', { shipped: Math.floor(random() * 4) })
               : parcel(30, random() < 0.5 ? 'travelling' : 'returned'),
           );
-          const { day } = deliveredOf({ file: '', asOf: 40, counts }, { share: hundredths / 100 });
+          const { day } = deliveredOf(counts, hundredths / 100);
           const arrivedBy = (last: number): number =>
             counts.filter(({ state, shipped, days }) => state === 'delivered' && shipped + days <= last)
               .length;

@@ -2,21 +2,20 @@
 
 import type { ParcelCount } from '../../model/box.ts';
 import { defined } from '../../text/defined.ts';
-import { histogramOf, type ParcelTally, parcelsIn, parcelTallyOf } from './histogram.ts';
-import { arrivedBy, curveOf } from './incidence.ts';
+import { inDeliveryDays } from './delivery-days.ts';
+import { histogramOf, type ParcelTally, parcelsIn, tallyOf } from './histogram.ts';
+import { curveOf, dayOfShare } from './incidence.ts';
 import { type Pace, paceOf } from './pace.ts';
-import { type Quantile, quantileOf } from './quantile.ts';
 
 /** The parcels of one carrier or region beside all others. */
 export interface Group extends ParcelTally {
   /** As the file names it; empty for rows that do not say. */
   readonly name: string;
   readonly parcels: number;
-  /** Share that has arrived, 0 to 1, as its curve has it on its last day. */
+  /** Share that has arrived, 0 to 1, counted. */
   readonly share: number;
-  /** Day by which half has arrived, and the wanted share. */
-  readonly half: Quantile;
-  readonly wanted: Quantile;
+  /** Days since they left by which half of them arrive, by its curve; absent where it does not come to it. */
+  readonly half?: number;
   /** Day of its newest arrival, in days since 1970-01-01. */
   readonly newest?: number;
   readonly overdue: number;
@@ -30,7 +29,6 @@ export interface Group extends ParcelTally {
 export const compareBy = (
   key: 'carrier' | 'region',
   counts: readonly ParcelCount[],
-  share: number,
   late: number | undefined,
 ): readonly Group[] => {
   const byName = new Map<string, ParcelCount[]>();
@@ -40,13 +38,14 @@ export const compareBy = (
     else byName.set(one[key], [one]);
   }
   if ([...byName.keys()].filter((name) => name !== '').length < 2) return [];
+  const worked = inDeliveryDays(counts);
   return [...byName]
     .map(([name, own]): Group => {
-      const histogram = histogramOf(own);
-      const rest = counts.filter((one) => one[key] !== name);
-      const tally = parcelTallyOf(histogram);
+      const tally = tallyOf(own);
       const parcels = parcelsIn(tally);
-      const curve = curveOf(histogram);
+      const [mine, theirs] = [true, false].map((isOwn) =>
+        worked.filter((one) => (one[key] === name) === isOwn),
+      );
       const arrivals = own
         .filter(({ state }) => state === 'delivered')
         .map(({ shipped, days }) => shipped + days);
@@ -57,12 +56,11 @@ export const compareBy = (
         name,
         parcels,
         ...tally,
-        share: arrivedBy(curve, curve.last),
-        half: quantileOf(curve, 0.5),
-        wanted: quantileOf(curve, share),
+        share: tally.delivered / parcels,
+        half: dayOfShare(curveOf(histogramOf(own)), 0.5),
         newest: arrivals.length > 0 ? arrivals.reduce((a, b) => Math.max(a, b)) : undefined,
         overdue,
-        pace: paceOf(own, rest, byName.size),
+        pace: paceOf(mine ?? [], theirs ?? [], byName.size),
       });
     })
     .sort((a, b) => b.parcels - a.parcels || (a.name < b.name ? -1 : 1));

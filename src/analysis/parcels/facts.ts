@@ -4,15 +4,16 @@ import type { Moment, ParcelCount, Parcels, PlainDate, RevealHabit } from '../..
 import { dateInZone } from '../../model/calendar.ts';
 import { dateOfDay, dayOfDate } from '../../text/days.ts';
 import { defined } from '../../text/defined.ts';
-import { type ArrivedShare, dateOfShare, type Sending, sendingsOf, shareByDate } from './calendar-curve.ts';
 import { compareBy, type Group } from './compare.ts';
 import { DEFAULT_SHARE } from './default-share.ts';
-import { histogramOf, type ParcelTally, parcelsIn, parcelTallyOf, pooledHistogram } from './histogram.ts';
-import { arrivedBy, type Curve, curveOf } from './incidence.ts';
+import { deliveredOf } from './delivered.ts';
+import { type ArrivedShare, type ExpectedDate, forecastOf } from './expected.ts';
+import { histogramOf, type ParcelTally, pooledHistogram, sizeOf, tallyOf } from './histogram.ts';
+import { type Curve, curveBy, curveOf, dayOfShare, endingsOf } from './incidence.ts';
 import { type Overdue, overdueOf } from './overdue.ts';
 import { continued, horizonOf } from './pooled.ts';
-import { type Quantile, quantileOf } from './quantile.ts';
 import { type JudgedReveal, judgeReveal } from './reveal.ts';
+import { middleSending, type Sending, sendingsOf } from './sendings.ts';
 
 /** Whose parcels tell when the wanted share arrives: this cycle's, this and earlier ones', earlier ones' or none. */
 type OutlookSource = 'own' | 'both' | 'earlier' | 'none';
@@ -26,14 +27,13 @@ interface Outlook {
   readonly horizon: number;
   /** Cycles that were pooled, oldest first; empty where none was needed. */
   readonly cycles: readonly string[];
-  /** Days since a parcel left by which the wanted share has arrived. */
-  readonly days: Quantile;
-  /** The same as day numbers since 1970-01-01, over all sendings. */
-  readonly dates: Quantile;
-  /** Whether the day by which the wanted share has arrived is over. */
+  /** Days since a parcel left by which `aim` has arrived, where all left on one day. */
+  readonly days?: number;
+  /** The date by whose end `aim` has arrived: counted where it has, and then without limits. */
+  readonly dates: ExpectedDate;
+  /** Whether that date is over. */
   readonly past: boolean;
-  /** ArrivedShare of this cycle's own parcels that had arrived after `horizon` days, and the most that `curve` comes to; 0 to 1. */
-  readonly atHorizon: number;
+  /** Share of these parcels that is ever expected to arrive, 0 to 1. */
   readonly atMost: number;
   /** The date from which this cycle tells by itself, where it does not yet. */
   readonly oldEnough?: PlainDate;
@@ -50,10 +50,19 @@ export interface ParcelsFacts {
   readonly asOfDate: PlainDate;
   readonly timeZone: string;
   readonly wanted: number;
+  /**
+   * The share of all parcels that is waited for: the wanted one, or, where so many are gone that it can no longer
+   * arrive, the wanted share of those that can.
+   */
+  readonly aim: number;
+  /** The wanted share can no longer arrive. */
+  readonly isOutOfReach: boolean;
+  /** Every parcel of the list, those among them that have yet to leave. */
   readonly parcels: number;
   readonly tally: ParcelTally;
-  /** The wanted share of these very parcels has arrived. */
+  /** `aim` of these very parcels has arrived. */
   readonly reached: boolean;
+  /** By the day they left or are to leave. */
   readonly sendings: readonly Sending[];
   /** Of this cycle's own parcels. */
   readonly curve: Curve;
@@ -65,8 +74,8 @@ export interface ParcelsFacts {
   readonly reveal: JudgedReveal;
   /** The evenings that `reveal` proposes, with the share expected by the end of the day before. */
   readonly evenings: readonly { readonly moment: Moment; readonly share: number }[];
-  /** ArrivedShare arrived by the end of the day before the planned reveal: counted where that is past, else expected. */
-  readonly atReveal?: ArrivedShare;
+  /** Share arrived by the end of the day before the planned reveal: counted where that is past, else expected. */
+  readonly atReveal?: ArrivedShare & { readonly isCounted: boolean };
 }
 
 /** What the facts are found from. */
@@ -88,80 +97,62 @@ export interface ParcelsFactsInput {
   readonly share?: number;
 }
 
-/** A day on which half or more of the parcels had left, by sendings in the order they left. */
-const middleSending = (sendings: readonly Sending[]): number => {
-  const half = sendings.reduce((sum, { count }) => sum + count, 0) / 2;
-  let seen = 0;
-  for (const { shipped, count } of sendings) {
-    seen += count;
-    if (seen >= half) return shipped;
-  }
-  return 0;
-};
-
-/** What had arrived by the end of a day gone by, among what has left since then too. */
-const arrivedShare = (counts: readonly ParcelCount[], day: number): ArrivedShare | undefined => {
-  const sum = (some: readonly ParcelCount[]): number => some.reduce((all, { count }) => all + count, 0);
-  const arrived = counts.filter(({ state, shipped, days }) => state === 'delivered' && shipped + days <= day);
-  return counts.length === 0 ? undefined : { share: sum(arrived) / sum(counts) };
-};
-
 /** The facts of one cycle, with or without parcels of its own. */
 export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
   const { cycle, theme, parcels, planned, asOf, asOfDay, timeZone, habit } = input;
   const wanted = input.share ?? habit.share ?? DEFAULT_SHARE;
   const counts = parcels?.counts ?? [];
   const histogram = histogramOf(counts);
-  const tally = parcelTallyOf(histogram);
+  const tally = tallyOf(counts);
+  const { most, isOutOfReach } = deliveredOf(counts, wanted);
+  const aim = isOutOfReach ? wanted * most : wanted;
+  const arrived = deliveredOf(counts, aim);
+  const reached = arrived.day !== undefined;
   const own = curveOf(histogram);
   const horizon = horizonOf(counts, asOfDay);
-  const ownDays = quantileOf(own, wanted);
-  const reached = counts.length > 0 && tally.delivered >= wanted * parcelsIn(tally) - 1e-9;
-  const settled = counts.length > 0 && tally.travelling === 0;
-  const enough = settled || reached || (ownDays.day !== undefined && ownDays.day <= horizon);
+  const ownDay = dayOfShare(own, aim);
+  const enough = reached || (ownDay !== undefined && ownDay <= horizon);
 
-  const earlier = input.earlier.filter((one) => one.parcels.counts.length > 0);
-  const pool = pooledHistogram(earlier.map((one) => histogramOf(one.parcels.counts)));
+  const earlier = input.earlier
+    .map(({ cycle: id, parcels: list }) => ({ id, histogram: histogramOf(list.counts) }))
+    .filter((one) => one.histogram.length > 0);
+  const pool = pooledHistogram(earlier.map((one) => one.histogram));
   const pooled = !enough && earlier.length > 0;
   const source: OutlookSource = enough ? 'own' : pooled ? (horizon < 0 ? 'earlier' : 'both') : 'none';
-  const curve = pooled ? continued(histogram, pool, horizon) : own;
-  const leaving =
-    counts.length > 0
-      ? sendingsOf(counts)
-      : input.leaves === undefined
-        ? []
-        : [{ shipped: input.leaves, count: 1 }];
-  const days = quantileOf(curve, wanted);
-  // Without a source the estimate would rest on a few early parcels, so neither days nor dates are given.
+  const endings = pooled ? continued(histogram, pool, horizon) : endingsOf(histogram);
+  const curve = pooled ? curveBy(endings, Math.max(horizon, pool.at(-1)?.day ?? 0)) : own;
+  // A cycle without a list is taken to be as large as the earlier ones in the mean.
+  const count = Math.max(1, Math.round(sizeOf(pool) / Math.max(1, earlier.length)));
+  const expected: readonly ParcelCount[] =
+    counts.length > 0 || input.leaves === undefined
+      ? counts
+      : [{ shipped: input.leaves, days: 0, state: 'toLeave', carrier: '', region: '', count, lines: [] }];
+  const sendings = sendingsOf(expected);
+  // Without a source the estimate would rest on a few early parcels, so that nothing is expected.
   const told = source !== 'none';
-  const dates = told ? dateOfShare(leaving, curve, wanted) : {};
-  const outlook: Outlook = {
+  const forecast = forecastOf(expected, told ? endings : []);
+  const dates = forecast.dateOf(aim);
+  const [first, second] = sendings;
+  const outlook: Outlook = defined({
     source,
     curve,
     horizon,
-    cycles: pooled ? earlier.map((one) => one.cycle) : [],
-    days: told ? days : {},
+    cycles: pooled ? earlier.map(({ id }) => id) : [],
+    days: first && !second && dates.day !== undefined ? dates.day - first.shipped : undefined,
     dates,
-    past: dates.day !== undefined && Math.ceil(dates.day) <= asOfDay,
-    atHorizon: arrivedBy(own, horizon),
-    atMost: arrivedBy(curve, curve.last),
-    ...(pooled &&
-      days.day !== undefined && {
-        oldEnough: dateOfDay(middleSending(leaving) + Math.ceil(days.day)),
-      }),
-  };
+    past: dates.day !== undefined && dates.day <= asOfDay,
+    atMost: forecast.by(Number.POSITIVE_INFINITY).share,
+    oldEnough:
+      pooled && dates.day !== undefined
+        ? dateOfDay(middleSending(sendings) + (dayOfShare(curve, aim) ?? horizon))
+        : undefined,
+  });
 
-  const arrived = pooledHistogram([pool, histogram]);
-  const overdue = enough || earlier.length > 0 ? overdueOf(counts, arrived) : undefined;
+  const overdue =
+    enough || earlier.length > 0 ? overdueOf(counts, pooledHistogram([pool, histogram])) : undefined;
   const eve = planned === undefined ? undefined : dayOfDate(dateInZone(planned, timeZone)) - 1;
-  const atReveal =
-    eve === undefined || leaving.length === 0
-      ? undefined
-      : planned !== undefined && planned <= asOf
-        ? arrivedShare(counts, eve)
-        : told
-          ? shareByDate(leaving, curve, eve)
-          : undefined;
+  const isCounted = eve !== undefined && eve <= asOfDay && counts.length > 0;
+  const atReveal = eve !== undefined && (told || isCounted) ? { ...forecast.by(eve), isCounted } : undefined;
   const reveal = judgeReveal(
     defined({
       planned,
@@ -169,10 +160,8 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
       habit,
       timeZone,
       expected: dates,
-      settled,
-      reached,
-      before: atReveal?.share,
-      share: wanted,
+      before: isCounted ? atReveal?.share : undefined,
+      share: aim,
     }),
   );
   return defined({
@@ -183,19 +172,21 @@ export const parcelsFacts = (input: ParcelsFactsInput): ParcelsFacts => {
     asOfDate: dateOfDay(asOfDay),
     timeZone,
     wanted,
-    parcels: parcelsIn(tally),
+    aim,
+    isOutOfReach,
+    parcels: arrived.parcels,
     tally,
     reached,
-    sendings: counts.length > 0 ? leaving : [],
+    sendings: counts.length > 0 ? sendings : [],
     curve: own,
     outlook,
     overdue,
-    carriers: compareBy('carrier', counts, wanted, overdue?.limit),
-    regions: compareBy('region', counts, wanted, overdue?.limit),
+    carriers: compareBy('carrier', counts, overdue?.limit),
+    regions: compareBy('region', counts, overdue?.limit),
     reveal,
     evenings: reveal.proposed.map((moment) => ({
       moment,
-      share: shareByDate(leaving, curve, dayOfDate(dateInZone(moment, timeZone)) - 1).share,
+      share: forecast.by(dayOfDate(dateInZone(moment, timeZone)) - 1).share,
     })),
     atReveal,
   });

@@ -1,85 +1,68 @@
-/** How many parcels arrived, or were left waiting, after each whole number of days. */
+/** How many parcels arrived, were given up or were left waiting after each whole number of days. */
 import type { ParcelCount, ParcelState } from '../../model/box.ts';
 
 /** Parcels by what they came to. */
-export interface ParcelTally {
-  readonly delivered: number;
-  readonly travelling: number;
-  readonly lost: number;
-  readonly returned: number;
-}
+export type ParcelTally = Readonly<Record<ParcelState, number>>;
 
-/**
- * One day of waiting: what arrived after so many days, what was still on its way when the file was read, so many days
- * after it left, and what was given up then.
- */
-interface DayCount extends ParcelTally {
+/** One day of waiting: what became of the parcels that were watched for just so many days after they left. */
+interface DayCount {
   /** Whole days since it left, from 0. */
   readonly day: number;
+  readonly delivered: number;
+  /** Still on their way when the list was read. */
+  readonly travelling: number;
+  /** Lost or sent back. */
+  readonly givenUp: number;
 }
 
 /** By day, ascending, each day once; days on which nothing happened are left out. */
 export type Histogram = readonly DayCount[];
 
-type Writable = { -readonly [K in keyof DayCount]: DayCount[K] };
-
 const collected = (entries: Iterable<DayCount>): Histogram => {
-  const byDay = new Map<number, Writable>();
-  for (const entry of entries) {
-    const there = byDay.get(entry.day);
-    if (!there) {
-      byDay.set(entry.day, { ...entry });
-      continue;
-    }
-    there.delivered += entry.delivered;
-    there.travelling += entry.travelling;
-    there.lost += entry.lost;
-    there.returned += entry.returned;
+  const byDay = new Map<number, DayCount>();
+  for (const { day, ...one } of entries) {
+    const there = byDay.get(day) ?? { delivered: 0, travelling: 0, givenUp: 0 };
+    byDay.set(day, {
+      day,
+      delivered: there.delivered + one.delivered,
+      travelling: there.travelling + one.travelling,
+      givenUp: there.givenUp + one.givenUp,
+    });
   }
   return [...byDay.values()].sort((a, b) => a.day - b.day);
 };
 
-const NONE: ParcelTally = { delivered: 0, travelling: 0, lost: 0, returned: 0 };
-
-const isGivenUp = (state: ParcelState): boolean => state === 'lost' || state === 'returned';
-
-/**
- * The histogram of parcels, whatever their order. What was lost or sent back stands on day 0: no list says when it was
- * given up, and it was never one of those that would arrive.
- */
+/** The histogram of the parcels that have left, whatever their order. */
 export const histogramOf = (counts: readonly ParcelCount[]): Histogram =>
   collected(
-    counts.map(({ days, state, count }) => ({ ...NONE, day: isGivenUp(state) ? 0 : days, [state]: count })),
-  );
-
-/** A histogram from a day on: what was not over by its end, and what was given up, as if it had only then begun. */
-export const after = (histogram: Histogram, day: number): Histogram =>
-  collected(
-    histogram.flatMap((one): readonly DayCount[] => {
-      if (one.day > day) return [one];
-      const { lost, returned } = one;
-      return lost + returned > 0 ? [{ ...NONE, day: Math.max(0, day), lost, returned }] : [];
-    }),
+    counts
+      .filter(({ state }) => state !== 'toLeave')
+      .map(({ days, state, count }) => ({
+        day: days,
+        delivered: state === 'delivered' ? count : 0,
+        travelling: state === 'travelling' ? count : 0,
+        givenUp: state === 'lost' || state === 'returned' ? count : 0,
+      })),
   );
 
 /** Several histograms as one, as if their parcels had left together. */
 export const pooledHistogram = (histograms: readonly Histogram[]): Histogram => collected(histograms.flat());
 
-/** All days of a histogram together. */
-export const parcelTallyOf = (histogram: Histogram): ParcelTally =>
-  histogram.reduce(
-    (sum, one) => ({
-      delivered: sum.delivered + one.delivered,
-      travelling: sum.travelling + one.travelling,
-      lost: sum.lost + one.lost,
-      returned: sum.returned + one.returned,
-    }),
-    NONE,
-  );
+/** What became of parcels. */
+export const tallyOf = (counts: readonly ParcelCount[]): ParcelTally => {
+  const tally = { delivered: 0, travelling: 0, lost: 0, returned: 0, toLeave: 0 };
+  for (const { state, count } of counts) tally[state] += count;
+  return tally;
+};
 
 /** Parcels in a tally. */
-export const parcelsIn = ({ delivered, travelling, lost, returned }: ParcelTally): number =>
-  delivered + travelling + lost + returned;
+export const parcelsIn = (tally: ParcelTally): number =>
+  Object.values(tally).reduce((sum, count) => sum + count, 0);
+
+/** Parcels of one day. */
+export const dayTotal = ({ delivered, travelling, givenUp }: DayCount): number =>
+  delivered + travelling + givenUp;
 
 /** Parcels in a histogram. */
-export const sizeOf = (histogram: Histogram): number => parcelsIn(parcelTallyOf(histogram));
+export const sizeOf = (histogram: Histogram): number =>
+  histogram.reduce((sum, day) => sum + dayTotal(day), 0);

@@ -9,18 +9,25 @@
  * censored). On a day on which some arrive and others leave, arrivals come first. Where nothing is lost, F is one less
  * Kaplan & Meier's (1958) estimate.
  *
- * Lists do not say when a parcel was given up. `histogramOf` takes it as settled on the day it left: from then on it
- * is none of those that wait, and F cannot rise above the share of parcels that may still come. What will be lost of
- * those on their way nobody knows yet, so that of a young list F is an estimate from above.
+ * Few lists say when a parcel was given up. It waits until the last day on which it can have been: the day it came back
+ * where that is dated, else the day the list was read. An earlier day would promise more, because the parcels on their
+ * way would then be likened to those alone that arrived.
  */
-import { type Histogram, sizeOf } from './histogram.ts';
+import { dayTotal, type Histogram, sizeOf } from './histogram.ts';
+import { ROUNDING } from './rounding.ts';
 
-/** The estimate from a day of arrivals on. */
-export interface Step {
+/** A day of waiting on which parcels arrived or were given up. */
+export interface Ending {
+  /** Days since they left. */
   readonly day: number;
   /** Parcels that had neither arrived nor been given up before this day, and were watched until it. */
   readonly atRisk: number;
   readonly delivered: number;
+  readonly givenUp: number;
+}
+
+/** The estimate from a day of arrivals on. */
+export interface Step extends Omit<Ending, 'givenUp'> {
   /** Share that has not arrived after this day, 0 to 1: 1 − F. */
   readonly missing: number;
   /** Variance of F. */
@@ -42,48 +49,55 @@ export interface Limits {
 }
 
 /** 97.5 % point of the normal distribution: two-sided limits of 95 %. */
-const Z = 1.959963984540054;
+export const Z = 1.959963984540054;
 
-/** A day on which parcels arrived or were given up. */
-interface Ending {
-  readonly day: number;
-  readonly atRisk: number;
-  readonly delivered: number;
-  readonly ended: number;
-  /** S before and F after this day. */
-  readonly waiting: number;
-  readonly arrived: number;
-}
-
-const endingsOf = (histogram: Histogram): readonly Ending[] => {
+/** The days of a histogram on which something ended. */
+export const endingsOf = (histogram: Histogram): readonly Ending[] => {
   let atRisk = sizeOf(histogram);
-  let [waiting, arrived] = [1, 0];
   const endings: Ending[] = [];
-  for (const { day, delivered, travelling, lost, returned } of histogram) {
-    const ended = delivered + lost + returned;
-    if (ended > 0) {
-      arrived += (waiting * delivered) / atRisk;
-      endings.push({ day, atRisk, delivered, ended, waiting, arrived });
-      waiting *= 1 - ended / atRisk;
-    }
-    atRisk -= ended + travelling;
+  for (const one of histogram) {
+    const { day, delivered, givenUp } = one;
+    if (delivered + givenUp > 0) endings.push({ day, atRisk, delivered, givenUp });
+    atRisk -= dayTotal(one);
   }
   return endings;
 };
 
+/** An ending with S before it, and S and F after it. */
+interface Estimate extends Ending {
+  readonly before: number;
+  readonly waiting: number;
+  readonly arrived: number;
+}
+
+const estimatesOf = (endings: readonly Ending[]): readonly Estimate[] => {
+  let [waiting, arrived] = [1, 0];
+  return endings.map((ending) => {
+    const { atRisk, delivered, givenUp } = ending;
+    const before = waiting;
+    arrived += (before * delivered) / atRisk;
+    waiting *= 1 - (delivered + givenUp) / atRisk;
+    return { ...ending, before, waiting, arrived };
+  });
+};
+
 /**
- * Variance of F after an ending, by the delta method: Gaynor et al. (1993), "On the use of cause-specific failure and
- * conditional failure probabilities", as Marubini & Valsecchi (1995) print it in 10.3 (from memory). Where nothing is
- * given up it is Greenwood's (1926).
+ * Variance of F after an ending: Greenwood's for an Aalen–Johansen estimate, the endings of a day being multinomial
+ * (Andersen, Borgan, Gill & Keiding 1993, IV.4.1.3; from memory). With r the chance that what still waits after a day
+ * arrives by then, S−² [(1−r)² d(n−d) + r² e(n−e) + 2 r(1−r) d e] / n³ is summed over the days, d arriving and e given
+ * up of n. Where nothing is given up it is Greenwood's of Kaplan and Meier's estimate.
  */
-const varianceAt = (endings: readonly Ending[], at: number): number => {
-  const now = endings[at]?.arrived ?? 0;
+const varianceAt = (estimates: readonly Estimate[], at: number): number => {
+  const now = estimates[at]?.arrived ?? 0;
   let sum = 0;
-  for (const { atRisk, delivered, ended, waiting, arrived } of endings.slice(0, at + 1)) {
-    const rest = now - arrived;
-    if (rest > 0) sum += (rest * rest * ended) / (atRisk * (atRisk - ended));
-    sum += (waiting * waiting * delivered * (atRisk - delivered)) / atRisk ** 3;
-    sum -= (2 * rest * waiting * delivered) / (atRisk * atRisk);
+  for (const { atRisk: n, delivered: d, givenUp: e, before, waiting, arrived } of estimates.slice(
+    0,
+    at + 1,
+  )) {
+    const later = waiting > 0 ? (now - arrived) / waiting : 0;
+    const spread =
+      (1 - later) ** 2 * d * (n - d) + later ** 2 * e * (n - e) + 2 * later * (1 - later) * d * e;
+    sum += (before ** 2 * spread) / n ** 3;
   }
   return Math.max(0, sum);
 };
@@ -91,16 +105,20 @@ const varianceAt = (endings: readonly Ending[], at: number): number => {
 /** What is left of a whole; rounding leaves a hair of what is nothing. */
 const rest = (arrived: number): number => (arrived > 1 - 1e-12 ? 0 : 1 - arrived);
 
-/** The curve of a histogram. */
-export const curveOf = (histogram: Histogram): Curve => {
-  const endings = endingsOf(histogram);
-  const steps = endings.flatMap(({ day, atRisk, delivered, arrived }, at): readonly Step[] =>
+/** The curve by endings, in the order of their days. `last` is the longest that any parcel was watched. */
+export const curveBy = (endings: readonly Ending[], last: number): Curve => {
+  const estimates = estimatesOf(endings);
+  const steps = estimates.flatMap(({ day, atRisk, delivered, arrived }, at): readonly Step[] =>
     delivered === 0
       ? []
-      : [{ day, atRisk, delivered, missing: rest(arrived), variance: varianceAt(endings, at) }],
+      : [{ day, atRisk, delivered, missing: rest(arrived), variance: varianceAt(estimates, at) }],
   );
-  return { steps, last: histogram.at(-1)?.day ?? 0 };
+  return { steps, last };
 };
+
+/** The curve of a histogram. */
+export const curveOf = (histogram: Histogram): Curve =>
+  curveBy(endingsOf(histogram), histogram.at(-1)?.day ?? 0);
 
 /** Standard error of the share that has arrived. */
 export const standardError = ({ variance }: Step): number => Math.sqrt(variance);
@@ -121,3 +139,7 @@ export const stepAt = ({ steps }: Curve, day: number): Step | undefined =>
 
 /** Share that has arrived by the end of a day, 0 to 1. */
 export const arrivedBy = (curve: Curve, day: number): number => 1 - (stepAt(curve, day)?.missing ?? 1);
+
+/** The first day by whose end a share, above 0, has arrived by a curve; undefined where it never comes to it. */
+export const dayOfShare = ({ steps }: Curve, share: number): number | undefined =>
+  steps.find(({ missing }) => 1 - missing >= share - ROUNDING)?.day;

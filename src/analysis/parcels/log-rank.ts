@@ -1,5 +1,5 @@
 /** Whether one group of parcels arrives as fast as the others. */
-import { type Histogram, parcelsIn, sizeOf } from './histogram.ts';
+import { dayTotal, type Histogram, sizeOf } from './histogram.ts';
 
 /** Whether two groups arrive alike. */
 interface LogRank {
@@ -26,8 +26,8 @@ export const logRank = (group: Histogram, rest: Histogram): LogRank => {
     observed += a?.delivered ?? 0;
     expected += (d * n1) / n;
     if (n > 1) variance += (d * (n1 / n) * (n2 / n) * (n - d)) / (n - 1);
-    n1 -= a ? parcelsIn(a) : 0;
-    n2 -= b ? parcelsIn(b) : 0;
+    n1 -= a ? dayTotal(a) : 0;
+    n2 -= b ? dayTotal(b) : 0;
   }
   return { observed, expected, z: variance > 0 ? (observed - expected) / Math.sqrt(variance) : 0 };
 };

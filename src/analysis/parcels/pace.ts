@@ -4,7 +4,7 @@
  * brought some of what is on its way.
  */
 import type { ParcelCount } from '../../model/box.ts';
-import { type Histogram, histogramOf, parcelsIn, sizeOf } from './histogram.ts';
+import { dayTotal, type Histogram, histogramOf, sizeOf } from './histogram.ts';
 import { logRank } from './log-rank.ts';
 
 /** `slow`: it arrives later than the others. `stuck`: nothing of it arrives any more. */
@@ -47,7 +47,7 @@ const cumulativeHazard = (histogram: Histogram): ((day: number) => number) => {
       sum += one.delivered / atRisk;
       sums.push({ day: one.day, sum });
     }
-    atRisk -= parcelsIn(one);
+    atRisk -= dayTotal(one);
     arrived += one.delivered;
     exposure += one.day * (one.delivered + one.travelling);
     if (one.delivered + one.travelling > 0) last = one.day;
@@ -75,7 +75,10 @@ const owedSince = (own: readonly ParcelCount[], rest: Histogram): number => {
     }, 0);
 };
 
-/** The pace of a group beside the rest, one of `groups` that are looked at. */
+/**
+ * The pace of a group beside the rest, one of `groups` that are looked at. Days are those on which parcels come, as
+ * `inDeliveryDays` has them.
+ */
 export const paceOf = (own: readonly ParcelCount[], rest: readonly ParcelCount[], groups: number): Pace => {
   const [mine, theirs] = [histogramOf(own), histogramOf(rest)];
   if (sizeOf(mine) < LEAST_PARCELS) return 'usual';

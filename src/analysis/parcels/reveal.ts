@@ -1,8 +1,9 @@
 /** When the box may be shown: after the wanted share has arrived, on an evening of the box's habit. */
 import type { Moment, PlainDate, RevealHabit } from '../../model/box.ts';
 import { dateInZone, momentOf } from '../../model/calendar.ts';
-import { dateOfDay, dayOfDate } from '../../text/days.ts';
-import type { Quantile } from './quantile.ts';
+import { dateOfDay, dayOfDate, weekdayOf } from '../../text/days.ts';
+import type { ExpectedDate } from './expected.ts';
+import { ROUNDING } from './rounding.ts';
 
 /** Evening in most homes. Common practice, no source. */
 const DEFAULT_TIME = '19:00';
@@ -13,9 +14,6 @@ const NEEDLESS_DAYS = 7;
 
 /** Evenings named: the proposed one and its alternatives. */
 const PROPOSED = 3;
-
-/** ISO 8601 weekday of a day number, Monday 1 to Sunday 7: 1970-01-01 was a Thursday. */
-const weekdayOf = (day: number): number => ((((day + 3) % 7) + 7) % 7) + 1;
 
 /** The moment of a day's evening by the habit; undefined where its time is none. */
 export const momentOfEvening = (date: PlainDate, habit: RevealHabit, timeZone: string): Moment | undefined =>
@@ -45,10 +43,10 @@ export const evenings = (
 
 /**
  * `safe`: the wanted share has surely arrived the day before. `close`: it is expected to have, and may not.
- * `early`: it is not expected to have. `late`: an evening a week or more before would be safe too. `never`: so much
- * was lost or sent back that the share will not arrive. `unknown`: too little has arrived to tell.
+ * `early`: it is not expected to have. `late`: an evening a week or more before would be safe too. `unknown`: too little
+ * has arrived to tell.
  */
-type Verdict = 'safe' | 'close' | 'early' | 'late' | 'never' | 'unknown';
+type Verdict = 'safe' | 'close' | 'early' | 'late' | 'unknown';
 
 /** A planned reveal as judged, and others that are proposed. */
 export interface JudgedReveal {
@@ -69,49 +67,41 @@ interface RevealInput {
   readonly asOf: Moment;
   readonly habit: RevealHabit;
   readonly timeZone: string;
-  /** Day number by which the wanted share has arrived, with its interval. */
-  readonly expected: Quantile;
-  /** Nothing is on its way any more. */
-  readonly settled: boolean;
-  /** The wanted share of these very parcels has arrived: no limits are needed for it. */
-  readonly reached: boolean;
-  /** Share that has arrived by the end of the day before the planned moment, as far as is known. */
+  /** Day number by whose end the share has arrived, with its interval. */
+  readonly expected: ExpectedDate;
+  /** Share that had arrived by the end of the day before the planned moment, where that day is over. */
   readonly before?: number;
+  /** The share that is waited for. */
   readonly share: number;
 }
 
 /** Judges the planned moment, and proposes others. An evening counts as after a day from the next day on. */
 export const judgeReveal = (input: RevealInput): JudgedReveal => {
-  const { planned, asOf, habit, timeZone, expected, settled, before } = input;
-  const given = planned === undefined ? {} : { planned };
+  const { planned, asOf, habit, timeZone, expected, before, share } = input;
   const past = planned !== undefined && planned <= asOf;
-  if (expected.day === undefined) {
-    // What was too little on a day gone by needs no estimate of when it is enough.
-    const short = past && before !== undefined && before < input.share;
-    return { ...given, past, verdict: short ? 'early' : settled ? 'never' : 'unknown', proposed: [] };
-  }
-  const ready = Math.ceil(expected.day) + 1;
-  const upper = input.reached ? expected.day : expected.upper;
-  const sure = upper === undefined ? undefined : Math.ceil(upper) + 1;
-  const surely = sure === undefined ? undefined : evenings(sure, asOf, habit, timeZone, 1)[0];
   const plannedDay = planned === undefined ? undefined : dayOfDate(dateInZone(planned, timeZone));
+  const ready = expected.day === undefined ? undefined : expected.day + 1;
+  const sure = expected.upper === undefined ? undefined : expected.upper + 1;
   const verdict = (): Verdict => {
     if (plannedDay === undefined) return 'unknown';
-    // What has happened is known, and no limits are needed.
-    const known = past && before !== undefined;
-    if (known ? before < input.share : plannedDay < ready) return 'early';
-    if (sure === undefined || plannedDay < sure) return known ? 'safe' : 'close';
-    const long = momentOf(`${dateOfDay(sure)}T00:00`, timeZone) as Moment;
-    const [first] = evenings(sure, long, habit, timeZone, 1);
+    // What has happened is known, and needs neither an estimate nor its limits.
+    if (before !== undefined && before < share - ROUNDING) return 'early';
+    if (before === undefined && ready === undefined) return 'unknown';
+    if (before === undefined && ready !== undefined && plannedDay < ready) return 'early';
+    if (sure === undefined || plannedDay < sure) return before === undefined ? 'close' : 'safe';
+    // An evening that is over is none that could be taken instead.
+    const from = past ? (momentOf(`${dateOfDay(sure)}T00:00`, timeZone) as Moment) : asOf;
+    const [first] = evenings(sure, from, habit, timeZone, 1);
     const firstDay = dayOfDate(dateInZone(first as Moment, timeZone));
     return plannedDay - firstDay >= NEEDLESS_DAYS ? 'late' : 'safe';
   };
+  const surely = sure === undefined || past ? undefined : evenings(sure, asOf, habit, timeZone, 1)[0];
   return {
-    ...given,
+    ...(planned !== undefined && { planned }),
     past,
     verdict: verdict(),
     // What was revealed is not revealed again.
-    proposed: past ? [] : evenings(ready, asOf, habit, timeZone),
-    ...(surely !== undefined && !past && { surely }),
+    proposed: past || ready === undefined ? [] : evenings(ready, asOf, habit, timeZone),
+    ...(surely !== undefined && { surely }),
   };
 };

@@ -1,6 +1,6 @@
 /** The paper on one cycle's parcels: how many have arrived, and when the box may be shown. */
 import type { Group } from '../../analysis/parcels/compare.ts';
-import { logLogLimits, type Step } from '../../analysis/parcels/incidence.ts';
+import { dayOfShare, logLogLimits, type Step } from '../../analysis/parcels/incidence.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { dateInZone, monthName } from '../../model/calendar.ts';
 import { documentText, schemeElement } from '../../render/document.ts';
@@ -26,9 +26,8 @@ interface RowView {
   readonly limits: string | undefined;
 }
 
-interface GroupView extends Omit<Group, 'share' | 'half' | 'newest' | 'pace'> {
+interface GroupView extends Omit<Group, 'share' | 'newest' | 'pace'> {
   readonly share: string;
-  readonly half: number | undefined;
   readonly newest: string | false;
   /** How it is behind, in a word; empty where it is not. */
   readonly pace: string;
@@ -108,7 +107,6 @@ const groupView = (group: Group, lang: string, words: Words): GroupView => ({
   ...group,
   name: group.name || words.unnamed,
   share: words.percent(group.share),
-  half: group.half.day,
   newest: group.newest !== undefined && longDay(group.newest, lang),
   pace: words.paces[group.pace],
 });
@@ -125,7 +123,8 @@ const firstDay = ({ facts: { sendings }, cycle }: ParcelsData): number =>
 
 const drawingOf = (data: ParcelsData, lang: string, words: Words): Html => {
   const { facts } = data;
-  const { curve, outlook, wanted, reveal, timeZone } = facts;
+  const { curve, outlook, aim, reveal, timeZone } = facts;
+  const met = outlook.source === 'none' ? undefined : dayOfShare(outlook.curve, aim);
   const coming = comingSteps(facts).map(curveStep);
   const evening = reveal.planned === undefined ? undefined : dateInZone(reveal.planned, timeZone);
   const planned = evening === undefined ? -1 : dayOfDate(evening) - firstDay(data);
@@ -135,16 +134,16 @@ const drawingOf = (data: ParcelsData, lang: string, words: Words): Html => {
       : { day: planned, label: words.page.revealMark(longDate(evening, lang)) };
   const own = coming.length > 0 ? Math.max(0, outlook.horizon) : curve.last;
   // What comes long after everything that is asked about would press the rest together.
-  const far = Math.max(mark?.day ?? 0, outlook.days.day ?? 0, curve.steps.at(-1)?.day ?? 0) + 4;
+  const far = Math.max(mark?.day ?? 0, met ?? 0, curve.steps.at(-1)?.day ?? 0) + 4;
   return stepCurve({
     label: [words.state(facts), ...words.outlook(facts, lang)].join(' '),
     steps: curve.steps.map(curveStep),
     end: Math.min(own, far),
     expected: coming.filter(({ day }) => day <= far),
     wanted: {
-      height: wanted,
-      label: words.share(wanted),
-      ...(outlook.days.day !== undefined && { day: outlook.days.day }),
+      height: aim,
+      label: words.share(aim),
+      ...(met !== undefined && { day: met }),
     },
     ...(mark && { mark }),
     foot: words.page.foot,
@@ -182,7 +181,7 @@ export const parcelsPage = (data: ParcelsData, { templates, wording }: Tools): M
     reveal: words.reveal(facts, lang),
     proposed: facts.evenings.map(({ moment, share }) => ({
       words: words.evening(moment, facts.timeZone, lang),
-      share: words.percent(share, facts.wanted),
+      share: words.percent(share, facts.aim),
     })),
     drawing: drawingOf(data, lang, words),
     first: facts.sendings.length > 1 ? longDay(firstDay(data), lang) : undefined,

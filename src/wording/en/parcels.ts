@@ -1,8 +1,8 @@
 /** The parcels in plain sentences, worded alike on a page and on a terminal. */
 import type { Group } from '../../analysis/parcels/compare.ts';
+import type { ExpectedDate } from '../../analysis/parcels/expected.ts';
 import type { ParcelsFacts } from '../../analysis/parcels/facts.ts';
 import type { Pace } from '../../analysis/parcels/pace.ts';
-import type { Quantile } from '../../analysis/parcels/quantile.ts';
 import type { Moment } from '../../model/box.ts';
 import { capital, counted, listed, numberWord, percent } from '../../text/counting-words.ts';
 import { longDate, longDay } from '../../text/long-date.ts';
@@ -22,8 +22,9 @@ const shareWords = (share: number): string => {
     : `${Math.round(share * 1000) / 10}%`;
 };
 
-/** The day by whose end something has happened. */
-const dayOf = (day: number, lang: string): string => longDay(Math.ceil(day), lang);
+/** What is waited for, as `shareWords`; where it can no longer arrive, of what can. */
+const aimWords = ({ wanted, isOutOfReach }: WordedFacts): string =>
+  isOutOfReach ? `${shareWords(wanted)} of those that can arrive` : shareWords(wanted);
 
 /** "Thursday 26 March 2026, 19:00", as clocks show it in the zone. */
 const evening = (moment: Moment, timeZone: string, lang: string): string => {
@@ -34,15 +35,17 @@ const evening = (moment: Moment, timeZone: string, lang: string): string => {
   return `${weekday} ${date}, ${format({ hour: '2-digit', minute: '2-digit', hourCycle: 'h23' })}`;
 };
 
-/** "164 of 180 parcels have arrived, 91%; 13 are on their way, 2 were lost and 1 was returned." */
+/** "164 of 180 parcels have arrived, 91%; 10 are on the way, 3 have yet to leave, 2 were lost and 1 was sent back." */
 const state = ({ parcels, tally, file }: WordedFacts): string => {
   if (file === undefined) return 'There is no list of its parcels yet.';
-  if (parcels === 0) return 'No parcel had left by then.';
-  const { delivered, travelling, lost, returned } = tally;
+  const { delivered, travelling, lost, returned, toLeave } = tally;
+  if (parcels === toLeave)
+    return `No parcel had left by then${toLeave === 0 ? '' : `; ${toLeave} ${toLeave === 1 ? 'is' : 'are'} to`}.`;
   const be = (count: number, one: string, more: string, what: string): string[] =>
     count === 0 ? [] : [`${count} ${count === 1 ? one : more} ${what}`];
   const others = [
     ...be(travelling, 'is', 'are', 'on the way'),
+    ...be(toLeave, 'has', 'have', 'yet to leave'),
     ...be(lost, 'was', 'were', 'lost'),
     ...be(returned, 'was', 'were', 'sent back'),
   ];
@@ -51,93 +54,108 @@ const state = ({ parcels, tally, file }: WordedFacts): string => {
 };
 
 /** How lost and returned parcels are counted; empty where there are none. */
-const never = ({ tally, parcels }: WordedFacts): string => {
+const never = ({ tally, parcels, isOutOfReach }: WordedFacts): string => {
   const gone = tally.lost + tally.returned;
   if (gone === 0) return '';
-  const most = 1 - gone / parcels;
-  return `What was lost or sent back never arrives: it is not left out, but counted as settled from the day it left, because no list says when it was given up. So the curve cannot rise above ${percent(most)}.`;
+  const most = isOutOfReach ? '' : `: at most ${percent(1 - gone / parcels)} of these parcels can`;
+  return `What was lost or sent back never arrives, and is not left out${most}. Few lists say when a parcel was given up, so each counts as waiting until the day it came back, or else until the list was read.`;
 };
 
-const limitsClause = ({ lower, upper }: Quantile, say: (day: number) => string): string => {
+/** That the wanted share can no longer arrive, and what is waited for instead; nothing where it can. */
+const outOfReach = (facts: WordedFacts): readonly string[] => {
+  const { isOutOfReach, wanted, tally, parcels } = facts;
+  const gone = tally.lost + tally.returned;
+  return isOutOfReach
+    ? [
+        `${capital(shareWords(wanted))} can no longer arrive: ${gone} of ${someParcels(parcels)} ${gone === 1 ? 'was' : 'were'} lost or sent back, so that at most ${percent(1 - gone / parcels)} can. What follows is about ${aimWords(facts)}.`,
+      ]
+    : [];
+};
+
+const limitsClause = ({ lower, upper }: ExpectedDate, say: (day: number) => string): string => {
   if (lower === undefined && upper === undefined) return '';
   if (upper === undefined) return `, not before ${say(lower as number)} by its 95% limits`;
   if (lower === undefined) return `, not after ${say(upper)} by its 95% limits`;
   return lower === upper
-    ? `, and so do both of its 95% limits`
+    ? `, by both of its 95% limits too`
     : `, between ${say(lower)} and ${say(upper)} by its 95% limits`;
 };
 
 const someDays = (days: number): string => `${days} ${days === 1 ? 'day' : 'days'}`;
 
-/** When the wanted share arrives, and by whose parcels that is told. */
-const outlookSentences = (facts: WordedFacts, lang: string): readonly string[] => {
-  const { outlook, wanted, parcels, tally } = facts;
-  const share = shareWords(wanted);
-  const { source, days, dates, past, cycles, horizon } = outlook;
+/** "the earlier cycle (2026-01)", "two earlier cycles, pooled (2026-01 and 2026-02)". */
+const earlierCycles = (cycles: readonly string[]): string =>
+  `${cycles.length === 1 ? 'the earlier cycle' : `${numberWord(cycles.length)} earlier cycles, pooled`} (${listed(cycles)})`;
+
+/** Whose parcels tell, where it is not this cycle's alone. */
+const toldBy = ({ source, cycles, horizon }: WordedFacts['outlook']): readonly string[] => {
+  const narrow = 'Cycles differ, so the limits are narrower than they should be.';
+  if (source === 'both')
+    return [
+      `This cycle is too young to tell by itself: what is known of its first ${someDays(horizon)} is continued by ${earlierCycles(cycles)}, for what had not arrived by then. ${narrow}`,
+    ];
+  return source === 'earlier' ? [`Told from ${earlierCycles(cycles)}. ${narrow}`] : [];
+};
+
+/** When what is waited for arrives, and by whose parcels that is told. */
+const arrivalSentences = (facts: WordedFacts, lang: string): readonly string[] => {
+  const { outlook, parcels, tally } = facts;
+  const share = aimWords(facts);
+  const { source, days, dates, past, cycles, atMost } = outlook;
   if (source === 'none')
     return [
       parcels === 0
         ? 'There is nothing to tell from: no earlier cycle has a list of parcels either.'
         : `This cycle is too young to say when ${share} will have arrived, and there is no earlier one to go by.`,
     ];
-  const whose =
-    source === 'own'
-      ? []
-      : source === 'both'
-        ? [
-            `This cycle is too young to tell by itself: what is known of its first ${someDays(horizon)} is continued by ${cycles.length === 1 ? 'the earlier cycle' : `${numberWord(cycles.length)} earlier cycles, pooled`} (${listed(cycles)}), for what had not arrived by then. Cycles differ, so the limits are narrower than they should be.`,
-          ]
-        : [
-            `Told from ${cycles.length === 1 ? 'the earlier cycle' : `${numberWord(cycles.length)} earlier cycles, pooled`} (${listed(cycles)}). Cycles differ, so the limits are narrower than they should be.`,
-          ];
-  if (days.day === undefined || dates.day === undefined) {
-    const lacking =
-      tally.travelling === 0 && parcels > 0
-        ? `${capital(share)} will never have arrived: nothing is on the way any more, and ${someParcels(tally.lost + tally.returned)} will not come.`
-        : `It cannot be said when ${share} will have arrived: ${percent(outlook.atHorizon)} had after ${someDays(horizon)}, and ${cycles.length === 0 ? 'there is no earlier cycle to go by from there on' : `by the earlier ${cycles.length === 1 ? 'cycle' : 'cycles'} (${listed(cycles)}) no more than ${percent(outlook.atMost)} ever do`}.`;
-    return [lacking];
+  if (dates.day === undefined) {
+    const by = source === 'own' ? 'what has arrived of this cycle' : earlierCycles(cycles);
+    const have = parcels === 0 ? '' : `${percent(tally.delivered / parcels)} have, and `;
+    return [
+      `It cannot be said when ${share} will have arrived: ${have}by ${by} no more than ${percent(atMost, facts.aim)} ever will.`,
+    ];
   }
-  const say = (day: number): string => dayOf(day, lang);
-  const when = `${capital(share)} ${past ? 'had arrived' : 'will have arrived'} by ${say(dates.day)}, ${past ? '' : 'about '}${someDays(Math.ceil(days.day))} after they left`;
-  const { lower, upper } = dates;
-  const bounds = [
-    ...(lower === undefined ? [] : [`begin on ${say(lower)}`]),
-    upper === undefined ? 'end later than these can tell' : `end on ${say(upper)}`,
-  ];
-  // Of what has happened there is nothing to doubt: the limits are those of parcels like these.
-  const inGeneral =
-    lower === undefined && upper === undefined
-      ? []
-      : [`For parcels like these in general, the 95% limits of that day ${listed(bounds)}.`];
+  const say = (day: number): string => longDay(day, lang);
+  const after =
+    days === undefined || days < 0 ? '' : `, ${past ? '' : 'about '}${someDays(days)} after they left`;
+  const when = `${capital(share)} ${past ? 'had arrived' : 'will have arrived'} by ${say(dates.day)}${after}`;
   return [
+    // Of what has happened there is nothing to doubt.
     facts.reached ? `${when}.` : `${when}${limitsClause(dates, say)}.`,
-    ...(facts.reached ? inGeneral : []),
-    ...whose,
+    ...toldBy(outlook),
     ...(outlook.oldEnough && source === 'both'
       ? [`From about ${longDate(outlook.oldEnough, lang)} this cycle tells by itself.`]
       : []),
   ];
 };
 
+const outlookSentences = (facts: WordedFacts, lang: string): readonly string[] => [
+  ...outOfReach(facts),
+  ...arrivalSentences(facts, lang),
+];
+
 /** Whether the planned reveal is safe, early or needlessly late, and what else there is. */
 const revealSentences = (facts: WordedFacts, lang: string): readonly string[] => {
-  const { reveal, atReveal, wanted, timeZone } = facts;
+  const { reveal, atReveal, aim, timeZone } = facts;
   const { planned, past, verdict, proposed, surely } = reveal;
-  const share = shareWords(wanted);
+  const share = aimWords(facts);
   const say = (moment: Moment): string => evening(moment, timeZone, lang);
   const sentences: string[] = [];
   if (planned !== undefined) {
-    const expected = atReveal
-      ? `${percent(atReveal.share, wanted)} ${past ? 'had arrived' : 'should have arrived'} by the evening before`
-      : '';
+    const here = facts.reached && !past;
+    const expected = here
+      ? `${share} have arrived`
+      : atReveal
+        ? `${percent(atReveal.share, aim)} ${atReveal.isCounted ? (past ? 'had arrived' : 'have arrived') : 'should have arrived'} by the evening before`
+        : '';
     const because = expected && `: ${expected}`;
+    const is = past ? 'It was' : 'It is';
     const verdicts = {
-      safe: `${past ? 'It was' : 'It is'} safe${because}${past ? '' : `, and ${share} surely`}.`,
-      close: `${past ? 'It was' : 'It is'} close${because}, but ${share} may not have.`,
-      early: `${past ? 'It was' : 'It is'} early${because}, fewer than ${share}.`,
-      late: `${past ? 'It was' : 'It is'} needlessly late${because}; an evening a week or more before would have been safe too.`,
-      never: `${expected ? `${capital(expected)}. ` : ''}Waiting brings no more.`,
-      unknown: 'It cannot be said whether that is safe.',
+      safe: `${is} safe${because}${past || here ? '' : `, and ${share} surely`}.`,
+      close: `${is} close${because}, but ${share} may not have.`,
+      early: `${is} early${because}, fewer than ${share}.`,
+      late: `${is} needlessly late${because}; an evening a week or more before would ${past ? 'have been' : 'be'} safe too.`,
+      unknown: `It cannot be said whether that ${past ? 'was' : 'is'} safe.`,
     };
     sentences.push(
       `${past ? 'The reveal was on' : 'The reveal is planned for'} ${say(planned)}. ${verdicts[verdict]}`,
@@ -147,7 +165,7 @@ const revealSentences = (facts: WordedFacts, lang: string): readonly string[] =>
   const [first] = proposed;
   if (first !== undefined) {
     sentences.push(
-      `The first evening of the box’s habit after ${share} are expected is ${first === planned ? 'that one' : say(first)}.`,
+      `The first evening of the box’s habit ${facts.reached ? 'from now on' : `after ${share} are expected`} is ${first === planned ? 'that one' : say(first)}.`,
     );
     if (surely !== undefined && surely !== first)
       sentences.push(`To be sure of ${share}, by the upper limit, wait until ${say(surely)}.`);
@@ -157,7 +175,8 @@ const revealSentences = (facts: WordedFacts, lang: string): readonly string[] =>
 
 /** What is to be chased, in one sentence. */
 const overdueSentence = ({ overdue, tally }: WordedFacts): string => {
-  if (tally.travelling === 0) return 'Nothing is on the way any more.';
+  if (tally.travelling === 0)
+    return tally.toLeave === 0 ? 'Nothing is on the way any more.' : 'Nothing is on the way.';
   if (!overdue) return 'Too little has arrived to say what is overdue.';
   const limit = `Of what has arrived, 99 in a hundred took at most ${someDays(overdue.limit)}`;
   return overdue.count === 0
@@ -174,7 +193,7 @@ const paceSentences = (groups: readonly Group[], by: GroupedBy, lang: string): r
     if (pace === 'usual') return [];
     const who = name === '' ? `What names no ${by}` : name;
     const have = delivered === 1 ? 'has' : 'have';
-    const since = newest === undefined ? '' : `, the newest on ${dayOf(newest, lang)}`;
+    const since = newest === undefined ? '' : `, the newest on ${longDay(newest, lang)}`;
     return [
       pace === 'stuck'
         ? `${who} is stuck: ${delivered} of ${someParcels(parcels)} ${have} arrived${since}, and ${travelling} ${travelling === 1 ? 'is' : 'are'} on the way, of which the others would have brought some since.`

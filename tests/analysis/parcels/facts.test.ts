@@ -1,13 +1,20 @@
 import { describe, expect, test } from 'vitest';
-import { dateOfShare, sendingsOf, shareByDate } from '../../../src/analysis/parcels/calendar-curve.ts';
 import { compareBy } from '../../../src/analysis/parcels/compare.ts';
+import { forecastOf } from '../../../src/analysis/parcels/expected.ts';
 import { type ParcelsFactsInput, parcelsFacts } from '../../../src/analysis/parcels/facts.ts';
 import { histogramOf } from '../../../src/analysis/parcels/histogram.ts';
-import { arrivedBy, curveOf, stepAt } from '../../../src/analysis/parcels/incidence.ts';
+import {
+  arrivedBy,
+  curveBy,
+  curveOf,
+  dayOfShare,
+  endingsOf,
+  stepAt,
+} from '../../../src/analysis/parcels/incidence.ts';
 import { logRank } from '../../../src/analysis/parcels/log-rank.ts';
 import { overdueOf } from '../../../src/analysis/parcels/overdue.ts';
 import { continued, horizonOf } from '../../../src/analysis/parcels/pooled.ts';
-import { quantileOf } from '../../../src/analysis/parcels/quantile.ts';
+import { sendingsOf } from '../../../src/analysis/parcels/sendings.ts';
 import type { ParcelCount, Parcels } from '../../../src/model/box.ts';
 import { dateOfDay, dayOfDate } from '../../../src/text/days.ts';
 import { PLACEBO, parcel, SIX_MP, seeded, times } from './parcels.ts';
@@ -63,19 +70,19 @@ describe('a cycle that is too young', () => {
   test('is told from earlier ones, conditional on what has arrived', () => {
     const { outlook } = facts(4, { earlier });
     expect(outlook).toMatchObject({ source: 'both', horizon: 4, cycles: ['2026-01', '2026-02'] });
-    expect(Math.abs((outlook.days.day as number) - truth)).toBeLessThanOrEqual(1);
-    expect(outlook.dates.day).toBe(LEFT + (outlook.days.day as number));
-    expect(outlook.oldEnough).toBe(dateOfDay(LEFT + Math.ceil(outlook.days.day as number)));
+    expect(Math.abs((outlook.days as number) - truth)).toBeLessThanOrEqual(1);
+    expect(outlook.dates.day).toBe(LEFT + (outlook.days as number));
+    expect(outlook.oldEnough).toBe(dateOfDay(LEFT + (outlook.days as number)));
   });
 
   test('says nothing without earlier ones, and says it by itself once it is old enough', () => {
     expect(facts(4)).toMatchObject({
-      outlook: { source: 'none', days: {}, dates: {} },
+      outlook: { source: 'none', dates: {} },
       reveal: { verdict: 'unknown', proposed: [] },
     });
     expect(facts(4).overdue).toBeUndefined();
     const grown = facts(truth + 4, { earlier });
-    expect(grown.outlook).toMatchObject({ source: 'own', cycles: [], days: { day: truth } });
+    expect(grown.outlook).toMatchObject({ source: 'own', cycles: [], days: truth });
     expect(grown.outlook.oldEnough).toBeUndefined();
   });
 
@@ -93,14 +100,14 @@ describe('a cycle that is too young', () => {
       habit: { weekdays: [4] },
     });
     expect(outlook.source).toBe('earlier');
-    expect(outlook.dates.day).toBe(dayOfDate('2026-04-07') + (outlook.days.day as number));
+    expect(outlook.dates.day).toBe(dayOfDate('2026-04-07') + (outlook.days as number));
     expect(reveal.verdict).toBe('safe');
   });
 
   test('continues its own curve in the proportion of the pool’s', () => {
     const [ownDays, poolDays] = [hist(sent(3, 4).counts), hist(sent(1, 40).counts)];
     const [own, pool] = [curveOf(ownDays), curveOf(poolDays)];
-    const both = continued(ownDays, poolDays, 4);
+    const both = curveBy(continued(ownDays, poolDays, 4), 40);
     expect(arrivedBy(both, 4)).toBe(arrivedBy(own, 4));
     const left = (1 - arrivedBy(pool, 9)) / (1 - arrivedBy(pool, 4));
     expect(1 - arrivedBy(both, 9)).toBeCloseTo((1 - arrivedBy(own, 4)) * left, 12);
@@ -122,7 +129,7 @@ describe('a cycle that is too young', () => {
       parcel(2, 'lost', { count: 2 }),
     ]);
     const pool = hist([parcel(3, 'delivered', { count: 50 }), parcel(8, 'delivered', { count: 50 })]);
-    expect(arrivedBy(continued(own, pool, 4), 8)).toBeCloseTo(0.8, 12);
+    expect(arrivedBy(curveBy(continued(own, pool, 4), 8), 8)).toBeCloseTo(0.8, 12);
   });
 
   test('is judged by itself only for as long as half its parcels were watched', () => {
@@ -137,33 +144,30 @@ describe('a cycle that is too young', () => {
 });
 
 describe('parcels that leave on several days', () => {
-  const curve = curveOf(hist([parcel(2, 'delivered', { count: 3 }), parcel(4, 'delivered', { count: 1 })]));
-  const two = sendingsOf([parcel(2, 'delivered', { count: 3 }), parcel(4, 'delivered', { shipped: 5 })]);
+  const endings = endingsOf(
+    hist([parcel(2, 'delivered', { count: 3 }), parcel(4, 'delivered', { count: 1 })]),
+  );
+  const two = [parcel(0, 'toLeave', { count: 3 }), parcel(0, 'toLeave', { shipped: 5, count: 1 })];
 
   test('arrive each by the curve from its own day on', () => {
-    expect(two).toEqual([
+    expect(sendingsOf(two)).toEqual([
       { shipped: 0, count: 3 },
       { shipped: 5, count: 1 },
     ]);
     // Of the first three, 3/4 by day 2 and all by day 4; of the one that left on day 5, 3/4 by day 7.
-    expect([1, 2, 4, 6, 7, 9].map((date) => shareByDate(two, curve, date).share)).toEqual([
-      0, 0.5625, 0.75, 0.75, 0.9375, 1,
-    ]);
-    expect(dateOfShare(two, curve, 0.9).day).toBe(7);
-    // Level at exactly three in four from day 4 to day 7.
-    expect(dateOfShare(two, curve, 0.75).day).toBe(5.5);
+    const { by, dateOf } = forecastOf(two, endings);
+    expect([1, 2, 4, 6, 7, 9].map((date) => by(date).share)).toEqual([0, 0.5625, 0.75, 0.75, 0.9375, 1]);
+    expect(dateOf(0.9).day).toBe(7);
+    // Level at exactly three in four from day 4 to day 7: the first day by whose end it has arrived.
+    expect(dateOf(0.75).day).toBe(4);
   });
 
-  test('have, where they leave together, the days of the curve', () => {
-    const one = sendingsOf(sent(3, 30).counts);
+  test('have, where they leave together, the day of the curve', () => {
+    const waiting = [parcel(0, 'toLeave', { shipped: LEFT, count: 200 })];
     const own = curveOf(hist(sent(3, 30).counts));
-    for (const share of [0.25, 0.5, 0.9, 0.97]) {
-      const { day, lower, upper } = quantileOf(own, share);
-      const dates = dateOfShare(one, own, share);
-      expect([dates.day, dates.lower, dates.upper]).toEqual(
-        [day, lower, upper].map((days) => (days === undefined ? undefined : LEFT + days)),
-      );
-    }
+    const { dateOf } = forecastOf(waiting, endingsOf(hist(sent(3, 30).counts)));
+    for (const share of [0.25, 0.5, 0.9, 0.97])
+      expect(dateOf(share).day).toBe(LEFT + (dayOfShare(own, share) as number));
   });
 
   test('are not told of by the few that left first', () => {
@@ -172,9 +176,9 @@ describe('parcels that leave on several days', () => {
       parcel(1, 'travelling', { shipped: LEFT + 7, count: 95 }),
     ];
     const { outlook, curve } = facts(8, { parcels: { file: 'parcels.csv', asOf: LEFT + 8, counts } });
-    expect(quantileOf(curve, 0.9).day).toBe(3);
+    expect(dayOfShare(curve, 0.9)).toBe(3);
     expect(outlook).toMatchObject({ source: 'none', horizon: 1 });
-    expect([outlook.days, outlook.dates]).toEqual([{}, {}]);
+    expect([outlook.days, outlook.dates]).toEqual([undefined, {}]);
   });
 });
 
@@ -182,7 +186,10 @@ describe('a reveal gone by', () => {
   test('is judged by what had arrived, counted', () => {
     const { atReveal, reveal } = facts(40);
     const eve = dayOfDate('2026-03-18') - LEFT;
-    expect(atReveal).toEqual({ share: waits(3).filter((days) => days <= eve).length / 200 });
+    expect(atReveal).toMatchObject({
+      isCounted: true,
+      share: waits(3).filter((days) => days <= eve).length / 200,
+    });
     expect(reveal).toMatchObject({ verdict: 'late', proposed: [] });
     expect(facts(40, { planned: (LEFT + 4) * 86_400_000 + 68_400_000 })).toMatchObject({
       atReveal: { share: waits(3).filter((days) => days <= 3).length / 200 },
@@ -221,12 +228,12 @@ describe('carriers side by side', () => {
 
   test('are named where one of them is stuck, and not where both are as fast', () => {
     const stuck = by('Skerry Ferries', [parcel(4), parcel(12, 'travelling', { count: 11 })]);
-    const groups = compareBy('carrier', [...usual, ...stuck], 0.9, 11);
+    const groups = compareBy('carrier', [...usual, ...stuck], 11);
     expect(groups.map(({ name, pace, overdue }) => [name, pace, overdue])).toEqual([
       ['Finch & Daughters', 'usual', expect.any(Number)],
       ['Skerry Ferries', 'stuck', 11],
     ]);
-    const even = compareBy('carrier', [...usual, ...by('Other', sent(4, 12).counts)], 0.9, 11);
+    const even = compareBy('carrier', [...usual, ...by('Other', sent(4, 12).counts)], 11);
     expect(even.map(({ pace }) => pace)).toEqual(['usual', 'usual']);
   });
 
@@ -235,7 +242,7 @@ describe('carriers side by side', () => {
       'Cart',
       Array.from({ length: 40 }, (_, i) => parcel(8 + (i % 4))),
     );
-    expect(compareBy('carrier', [...usual, ...slow], 0.9, 11).find(({ name }) => name === 'Cart')?.pace).toBe(
+    expect(compareBy('carrier', [...usual, ...slow], 11).find(({ name }) => name === 'Cart')?.pace).toBe(
       'slow',
     );
   });
@@ -243,8 +250,7 @@ describe('carriers side by side', () => {
   test('are slow, not stuck, where the newest came on the day of reading', () => {
     const behind = [parcel(4), parcel(12, 'travelling', { count: 11 })];
     const paceOf = (more: readonly ParcelCount[]) =>
-      compareBy('carrier', [...usual, ...by('Packet', more)], 0.9, 14).find(({ name }) => name === 'Packet')
-        ?.pace;
+      compareBy('carrier', [...usual, ...by('Packet', more)], 14).find(({ name }) => name === 'Packet')?.pace;
     expect(paceOf(behind)).toBe('stuck');
     // One that came on the day of reading shows that they still move.
     expect(paceOf([...behind, parcel(12)])).toBe('slow');
@@ -252,9 +258,8 @@ describe('carriers side by side', () => {
 
   test('are not judged by a handful, nor compared where there is one', () => {
     expect(
-      compareBy('carrier', [...usual, ...by('Two', [parcel(12, 'travelling', { count: 4 })])], 0.9, 11)[1]
-        ?.pace,
+      compareBy('carrier', [...usual, ...by('Two', [parcel(12, 'travelling', { count: 4 })])], 11)[1]?.pace,
     ).toBe('usual');
-    expect(compareBy('carrier', usual, 0.9, 11)).toEqual([]);
+    expect(compareBy('carrier', usual, 11)).toEqual([]);
   });
 });

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { compareBy } from '../../../src/analysis/parcels/compare.ts';
+import { inDeliveryDays } from '../../../src/analysis/parcels/delivery-days.ts';
 import { paceOf } from '../../../src/analysis/parcels/pace.ts';
 import type { ParcelCount } from '../../../src/model/box.ts';
+import { weekdayOf } from '../../../src/text/days.ts';
 import { parcel, seeded } from './parcels.ts';
 
 /** A list of parcels that left over three days, as it is read on a day. `takes` gives each one's days; infinite never comes. */
@@ -39,6 +42,55 @@ describe('carriers that are alike', () => {
     }
     expect(called / lists).toBeLessThan(1 / 200);
   });
+});
+
+/** The day on which so many days of delivery have gone by: Monday to Saturday, or to Friday. */
+const afterDays = (from: number, days: number, week: number): number => {
+  let day = from;
+  for (let gone = 0; gone < days; ) {
+    day += 1;
+    if (weekdayOf(day) <= week) gone += 1;
+  }
+  return day;
+};
+
+describe.each([5, 6])('carriers that are alike and bring nothing after day %i of a week', (week) => {
+  test('are called slow or stuck in fewer than one in 200 lists, each read on all of its days', () => {
+    const random = seeded(20 + week);
+    const lists = 400;
+    let called = 0;
+    for (let list = 0; list < lists; list += 1) {
+      // Each carrier fetches on a day of its own, so that a weekend falls on other days of its wait.
+      const parcels = [60, 40, 20].flatMap((count, at) => {
+        const shipped = 4 + Math.floor(random() * 4);
+        return Array.from({ length: count }, () => ({
+          ...{ carrier: `Carrier ${at}`, shipped },
+          arrives: afterDays(shipped, waiting(random, 2)(), week),
+        }));
+      });
+      let any = false;
+      for (let day = 8; day <= 26; day += 1) {
+        const counts = parcels.flatMap(({ shipped, arrives, carrier }): readonly ParcelCount[] =>
+          arrives <= day
+            ? [parcel(arrives - shipped, 'delivered', { shipped, carrier })]
+            : [parcel(day - shipped, 'travelling', { shipped, carrier })],
+        );
+        any ||= compareBy('carrier', counts, undefined).some(({ pace }) => pace !== 'usual');
+      }
+      if (any) called += 1;
+    }
+    expect(called / lists).toBeLessThan(1 / 200);
+  });
+});
+
+test('days of delivery leave out a weekend on which nothing comes, and no day on which something does', () => {
+  // 1970-01-05 was a Monday: day 4. Arrivals from Tuesday to Friday, the newest on the Monday after.
+  const week = [5, 6, 7, 8, 11].map((day) => parcel(day - 4, 'delivered', { shipped: 4, count: 10 }));
+  expect(inDeliveryDays(week).map(({ days }) => days)).toEqual([1, 2, 3, 4, 5]);
+  const saturdays = [...week, parcel(5, 'delivered', { shipped: 4, count: 10 })];
+  expect(inDeliveryDays(saturdays).map(({ days }) => days)).toEqual([1, 2, 3, 4, 6, 5]);
+  // What has waited since Friday has waited no day on Sunday.
+  expect(inDeliveryDays([...week, parcel(2, 'travelling', { shipped: 8 })]).at(-1)?.days).toBe(0);
 });
 
 describe('a carrier that is behind', () => {

@@ -56,19 +56,13 @@ describe('the evenings that a habit allows', () => {
 });
 
 describe('the planned reveal', () => {
-  const judged = (
-    planned: string,
-    expected: { day?: number; lower?: number; upper?: number },
-    settled = false,
-  ) =>
+  const judged = (planned: string, expected: { day?: number; lower?: number; upper?: number }) =>
     judgeReveal({
       planned: at(`${planned}T19:00`),
       asOf: at('2026-03-10T12:00'),
       habit: { weekdays: [4], time: '19:00' },
       timeZone: 'Europe/London',
       expected,
-      settled,
-      reached: false,
       share: 0.9,
     });
   const mid = {
@@ -91,8 +85,23 @@ describe('the planned reveal', () => {
     expect(judged(planned, expected).verdict).toBe(verdict);
   });
 
-  test('is not to be had where so much was lost that the share never arrives', () => {
-    expect(judged('2026-03-26', {}, true)).toMatchObject({ verdict: 'never', proposed: [] });
+  test('is late only where an evening a week before is still to come', () => {
+    // 13 March is over and 19 March is not: nothing earlier than the nineteenth can be taken any more.
+    const asOf = at('2026-03-14T12:00');
+    const on = (planned: string, habit: { weekdays: readonly number[]; time: string }) =>
+      judgeReveal({
+        planned: at(`${planned}T19:00`),
+        asOf,
+        habit,
+        timeZone: 'Europe/London',
+        expected: { day: dayOfDate('2026-03-08'), upper: dayOfDate('2026-03-09') },
+        share: 0.9,
+      });
+    const thursdays = { weekdays: [4], time: '19:00' };
+    const judgedOn = on('2026-03-19', thursdays);
+    expect(judgedOn.verdict).toBe('safe');
+    expect(local(judgedOn.proposed[0])).toBe('2026-03-19T19:00');
+    expect(on('2026-03-26', thursdays).verdict).toBe('late');
   });
 
   test('that is past was early where too little had arrived, even if nobody can say when it will be enough', () => {
@@ -103,11 +112,9 @@ describe('the planned reveal', () => {
       habit: {},
       timeZone: 'Europe/London',
       expected: {},
-      settled: false,
-      reached: false,
     };
     expect(judgeReveal({ ...past, before: 0.88, share: 0.9 }).verdict).toBe('early');
-    expect(judgeReveal({ ...past, before: 0.88, share: 0.8 }).verdict).toBe('unknown');
+    expect(judgeReveal({ ...past, before: 0.88, share: 0.8 }).verdict).toBe('safe');
   });
 
   test('has three evenings beside it, the first after the share is expected', () => {
