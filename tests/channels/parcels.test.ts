@@ -121,6 +121,20 @@ describe('the paper', () => {
     expect(marks(await page(5, { ...unplanned, ...({ planned: undefined } as object) }))).toEqual([]);
   });
 
+  test('has a column for what has yet to leave where there is any, so that the figures of a row add up', async () => {
+    const counts = [
+      ...list(5).counts,
+      parcel(0, 'toLeave', { shipped: LEFT + 9, carrier: 'Heronway', count: 7 }),
+    ];
+    const text = await page(5, { parcels: { file: 'p.csv', asOf: LEFT + 5, counts } });
+    const [, row = ''] = /<th scope="row">Heronway.*?<\/th>(.*?)<\/tr>/s.exec(text) ?? [];
+    const [parcels = 0, ...states] = [...row.matchAll(/<td class="figure">(\d+)/g)].map(([, n]) => Number(n));
+    expect(parcels).toBe(87);
+    expect(states.slice(0, 5).reduce((a, b) => a + b)).toBe(parcels);
+    expect(text).toContain('>To leave</th>');
+    expect(await page(5)).not.toContain('>To leave</th>');
+  });
+
   test('says which carrier is behind, what is overdue on which lines, and what is wrong with the list', async () => {
     const text = await page(5);
     expect(text).toContain('<h2 id="by-carrier">Carriers</h2>');

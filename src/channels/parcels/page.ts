@@ -72,6 +72,8 @@ interface ParcelsView {
     readonly kind: 'carrier' | 'region';
     readonly title: string;
     readonly words: readonly string[];
+    /** Whether any has parcels that have yet to leave. */
+    readonly areSomeToLeave: boolean;
     readonly rows: readonly GroupView[];
   }[];
   readonly findings: readonly FindingView[];
@@ -203,6 +205,7 @@ export const parcelsPage = (data: ParcelsData, { templates, wording }: Tools): M
         kind,
         title: page.groups[kind],
         words: words.pace(all, kind, lang),
+        areSomeToLeave: all.some(({ toLeave }) => toLeave > 0),
         rows: all.map((group) => groupView(group, lang, words)),
       })),
     findings: findingViews(diagnostics, wording.findings),

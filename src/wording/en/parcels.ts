@@ -245,6 +245,7 @@ export const parcels = {
       parcels: 'Parcels',
       arrived: 'Arrived',
       travelling: 'On the way',
+      toLeave: 'To leave',
       lost: 'Lost',
       returned: 'Sent back',
       overdue: 'Overdue',
@@ -257,7 +258,7 @@ export const parcels = {
     },
     curve: 'The curve in figures',
     method:
-      'Aalen and Johansen’s estimate: of those that still waited on a day, so many arrived; what was lost or sent back waits for nothing. Limits are by log(−log).',
+      'Aalen and Johansen’s estimate: of those that still waited on a day, so many arrived; what was given up leaves them and never arrives. Limits are by log(−log).',
     thisCycle: 'This cycle',
     pooled: (cycles: readonly string[], isContinued: boolean) =>
       `${isContinued ? 'From there on, by' : 'By'} ${cycles.join(', ')}`,
