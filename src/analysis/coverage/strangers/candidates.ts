@@ -1,0 +1,43 @@
+/** Noun phrases that stand as what is in a box, and that no record explains. English alone. */
+import { wordSet } from '../../../text/word-set.ts';
+import { phrasesAmongWords } from '../../language/chunks.ts';
+import type { Language } from '../../language/language.ts';
+import { listedPhrases } from './listed.ts';
+import type { NamedText, NamedThings } from './named-things.ts';
+
+/** A noun phrase that no record explains. */
+export interface Candidate extends Pick<NamedText, 'field'> {
+  /** Where it begins in its text, in UTF-16 units. */
+  readonly start: number;
+  readonly phrase: string;
+  /** The keys of its last two words, or of its one. */
+  readonly keys: readonly string[];
+}
+
+/** Words for what every box has, or is. By hand. */
+const GENERAL = wordSet(`
+  box parcel package set kit thing item piece gift present treat surprise project craft recipe ingredient material gear
+  stuff product selection collection pair bundle month cycle tool edition`);
+
+/** "two-ply", "three-tier": a quality of a thing, though it may stand for it. */
+const QUALITY = /(?:^|\s)(?:\d+|one|two|three|four|five|six)-\p{L}+$/u;
+
+/** The phrases listed as contents of which no record has the last word. The tagger is loaded for them. */
+export const candidatesIn = async (
+  { texts, names, said }: NamedThings,
+  language: Language,
+): Promise<readonly Candidate[]> => {
+  const keysOf = (text: string): readonly string[] => language.words(text).map(({ key }) => key);
+  const known = new Set([...names, ...said].flatMap(keysOf));
+  const candidates: Candidate[] = [];
+  for (const { field, text } of texts) {
+    const { words, phrases } = await phrasesAmongWords(text);
+    for (const { start, text: phrase } of listedPhrases(words, phrases)) {
+      const keys = keysOf(phrase).slice(-2);
+      const head = keys.at(-1);
+      const isExplained = head === undefined || known.has(head) || GENERAL.has(head) || QUALITY.test(phrase);
+      if (!isExplained) candidates.push({ field, start, phrase, keys });
+    }
+  }
+  return candidates;
+};
