@@ -1,6 +1,6 @@
 /** Things that are named and not in the box: found once for what names them, and worded as findings. */
 import type { Candidate } from '../analysis/coverage/strangers/candidates.ts';
-import { namedThingsOf } from '../analysis/coverage/strangers/named-things.ts';
+import { namingTextsOf } from '../analysis/coverage/strangers/naming-texts.ts';
 import { type Stranger, strangerAt, untoldAmong } from '../analysis/coverage/strangers/untold.ts';
 import type { Passage } from '../analysis/coverage/text/passage.ts';
 import type { Language } from '../analysis/language/language.ts';
@@ -23,9 +23,9 @@ interface StrangersInput {
 }
 
 /**
- * The strangers of one cycle. What its records name is remembered without its stories, and so is what the dictionary says
- * of what no story tells: an edit of a story asks the tagger nothing, and the dictionary only where it takes away or
- * brings what explains a thing.
+ * The strangers of one cycle. What its title and summary name is remembered by these alone, and what the dictionary says of
+ * it by what nothing else in the article tells: an edit of a story never asks the tagger, and the dictionary only where it
+ * takes away or brings what tells of a thing.
  */
 export const strangersOf = async ({
   box,
@@ -37,23 +37,25 @@ export const strangersOf = async ({
   wordnet,
 }: StrangersInput): Promise<readonly Stranger[]> => {
   if (!language.english) return [];
-  const things = namedThingsOf(cycle, box.settings);
+  const { name, description } = box.settings;
+  const texts = namingTextsOf(cycle);
   const candidates = await recalled(
     memory,
-    digestOf('candidates', program, language.tag, things),
+    digestOf('candidates', program, language.tag, texts),
     async (): Promise<readonly Candidate[]> => {
       const { candidatesIn } = await import('../analysis/coverage/strangers/candidates.ts');
-      return candidatesIn(things, language);
+      return candidatesIn(texts, language);
     },
   );
-  const untold = untoldAmong(candidates, passages);
+  const untold = untoldAmong(candidates, passages, [name, description], language);
   if (untold.length === 0) return [];
+  const names = cycle.items.flatMap((item) => [item.name, item.kind, ...item.also]);
   const strangers = await recalled(
     memory,
-    digestOf('strangers', program, language.tag, things.names, untold),
+    digestOf('strangers', program, language.tag, names, untold),
     async (): Promise<readonly Candidate[]> => {
       const { strangersAmong } = await import('../analysis/coverage/strangers/strangers.ts');
-      return strangersAmong(untold, things.names, language, wordnet);
+      return strangersAmong(untold, names, language, wordnet);
     },
   );
   return strangers.map((candidate) => strangerAt(candidate, passages));

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { candidatesIn } from '../../src/analysis/coverage/strangers/candidates.ts';
 import { strangersAmong } from '../../src/analysis/coverage/strangers/strangers.ts';
+import { untoldAmong } from '../../src/analysis/coverage/strangers/untold.ts';
 import { wordnet } from '../support/dictionary.ts';
 import { english } from './article.ts';
 import { TRADES } from './stranger-cases.ts';
@@ -13,11 +14,10 @@ const strangersIn = async (
   story: string,
   text: string,
 ): Promise<readonly string[]> => {
-  const told = new Set(english.words(story).map(({ key }) => key));
   const names = items.flatMap((item) => item.split(' = '));
-  const candidates = await candidatesIn({ texts: [{ field: 'summary', text }], names, said: [] }, english);
-  const found = strangersAmong(candidates, names, english, wordnet);
-  return found.filter(({ keys }) => !told.has(keys.at(-1) ?? '')).map(({ phrase }) => phrase);
+  const candidates = await candidatesIn([{ field: 'summary', text }], english);
+  const untold = untoldAmong(candidates, [], [...names, story], english);
+  return strangersAmong(untold, names, english, wordnet).map(({ phrase }) => phrase);
 };
 
 const measure = async ([from, to]: readonly [number, number]) => {

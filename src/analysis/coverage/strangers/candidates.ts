@@ -1,12 +1,12 @@
-/** Noun phrases that stand as what is in a box, and that no record explains. English alone. */
+/** Noun phrases that stand as what is in a box. English alone. */
 import { wordSet } from '../../../text/word-set.ts';
 import { phrasesAmongWords } from '../../language/chunks.ts';
 import type { Language } from '../../language/language.ts';
 import { listedPhrases } from './listed.ts';
-import type { NamedText, NamedThings } from './named-things.ts';
+import type { NamingText } from './naming-texts.ts';
 
-/** A noun phrase that no record explains. */
-export interface Candidate extends Pick<NamedText, 'field'> {
+/** A noun phrase that is thought to name a thing in the box. */
+export interface Candidate extends Pick<NamingText, 'field'> {
   /** Where it begins in its text, in UTF-16 units. */
   readonly start: number;
   readonly phrase: string;
@@ -22,21 +22,22 @@ const GENERAL = wordSet(`
 /** "two-ply", "three-tier": a quality of a thing, though it may stand for it. */
 const QUALITY = /(?:^|\s)(?:\d+|one|two|three|four|five|six)-\p{L}+$/u;
 
-/** The phrases listed as contents of which no record has the last word. The tagger is loaded for them. */
+/** The phrases of the texts that are listed as contents, in their order. The tagger is loaded for them. */
 export const candidatesIn = async (
-  { texts, names, said }: NamedThings,
+  texts: readonly NamingText[],
   language: Language,
 ): Promise<readonly Candidate[]> => {
-  const keysOf = (text: string): readonly string[] => language.words(text).map(({ key }) => key);
-  const known = new Set([...names, ...said].flatMap(keysOf));
   const candidates: Candidate[] = [];
   for (const { field, text } of texts) {
     const { words, phrases } = await phrasesAmongWords(text);
     for (const { start, text: phrase } of listedPhrases(words, phrases)) {
-      const keys = keysOf(phrase).slice(-2);
+      const keys = language
+        .words(phrase)
+        .map(({ key }) => key)
+        .slice(-2);
       const head = keys.at(-1);
-      const isExplained = head === undefined || known.has(head) || GENERAL.has(head) || QUALITY.test(phrase);
-      if (!isExplained) candidates.push({ field, start, phrase, keys });
+      if (head !== undefined && !GENERAL.has(head) && !QUALITY.test(phrase))
+        candidates.push({ field, start, phrase, keys });
     }
   }
   return candidates;

@@ -1,5 +1,6 @@
-/** What an article tells of is no stranger to it, whatever its records say. */
+/** What an article tells of, in a story or a record, is no stranger to it. */
 import type { Location } from '../../../diagnostics/diagnostic.ts';
+import type { Language } from '../../language/language.ts';
 import { type Passage, whereIs } from '../text/passage.ts';
 import type { Candidate } from './candidates.ts';
 
@@ -11,18 +12,20 @@ export interface Stranger extends Pick<Candidate, 'field' | 'phrase'> {
 /** A title and a summary explain nothing of what they name themselves. */
 const ASKED: ReadonlySet<string> = new Set<Candidate['field']>(['title', 'summary']);
 
-/** The candidates whose last word stands nowhere else in the article. `passages` are its cycle's. */
+/**
+ * The candidates whose last word stands nowhere else in the article. `passages` are its cycle's, in which the records of
+ * all items stand too; `besides` are texts that are no part of it.
+ */
 export const untoldAmong = (
   candidates: readonly Candidate[],
   passages: readonly Passage[],
+  besides: readonly string[],
+  language: Language,
 ): readonly Candidate[] => {
-  if (candidates.length === 0) return [];
-  const told = new Set(
-    passages
-      .filter(({ field }) => field === undefined || !ASKED.has(field))
-      .flatMap(({ words }) => words.map(({ key }) => key)),
-  );
-  return candidates.filter(({ keys }) => !told.has(keys.at(-1) ?? ''));
+  const told = passages.filter(({ field }) => field === undefined || !ASKED.has(field));
+  const words = [...told.flatMap((passage) => passage.words), ...besides.flatMap(language.words)];
+  const keys = new Set(words.map(({ key }) => key));
+  return candidates.filter((candidate) => !keys.has(candidate.keys.at(-1) ?? ''));
 };
 
 /** A candidate at its place in the record. */
