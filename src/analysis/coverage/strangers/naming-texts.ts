@@ -9,7 +9,7 @@ export interface NamingText {
 
 /**
  * Title and summary; a title that was made of the items' names says nothing of its own. Descriptions are not among them:
- * they call a thing by what it is like ("a dried gourd"), and of 43 honest ones 14 were found at fault.
+ * they call a thing by what it is like ("a dried gourd"), and of 43 honest ones, written for a trial, 14 were at fault.
  */
 export const namingTextsOf = ({ title, summary, source }: Cycle): readonly NamingText[] => [
   ...(source.fields.has('title') ? [{ field: 'title', text: title } as const] : []),
