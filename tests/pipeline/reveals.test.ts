@@ -18,7 +18,7 @@ const LIST_PATH = 'cycles/2026-03/parcels.csv';
 const contentWith = (reveal: string, list?: string): Files => ({
   ...(list !== undefined && { [LIST_PATH]: list }),
   'box.md': smallBox(`calls: {join: {address: "https://crumb.example/join", text: Join us}}
-pieces: [article, invitation, live, letter, clip, cards]
+pieces: [article, invitation, live, letter, clip]
 reveal: {share: 0.9, weekdays: [thursday], time: "19:00"}
 `),
   'cycles/2026-03/cycle.md': `---
