@@ -18,5 +18,15 @@ const count = (counts: readonly (readonly [Weight, number])[]): string =>
 const instead = ({ from, to }: { readonly from: number; readonly to: number }): string =>
   from === to ? `Line ${from} should be:` : `Lines ${from} to ${to} should be:`;
 
+/** What leads to lines that show how such a field is written. */
+const example = 'For example, written so:';
+
 /** How findings are shown. */
-export const findings = { weights, count, instead, fix: (text: string) => `Fix: ${text}`, fixLabel: 'Fix:' };
+export const findings = {
+  weights,
+  count,
+  instead,
+  example,
+  fix: (text: string) => `Fix: ${text}`,
+  fixLabel: 'Fix:',
+};
