@@ -7,13 +7,13 @@ const byPlace = (a: Diagnostic, b: Diagnostic): number =>
   a.location.line - b.location.line ||
   a.location.column - b.location.column;
 
-/** Lines as they should be, and as others are: they stand at the margin, so that they can be copied whole. */
+/** Lines that a finding gives to copy: they stand at the margin, so that they can be copied whole. */
 export const linesToCopy = ({
   instead,
-  example,
-}: Pick<Diagnostic, 'instead' | 'example'>): readonly string[] => [
+  written,
+}: Pick<Diagnostic, 'instead' | 'written'>): readonly string[] => [
   ...(instead ? [`    ${findings.instead(instead)}`, ...instead.lines] : []),
-  ...(example ? [`    ${findings.example}`, ...example] : []),
+  ...(written ? [`    ${findings.written(written)}`, ...written.lines] : []),
 ];
 
 /** Findings one under the other, the heaviest first; `show` turns a finding's file into a path to open. */

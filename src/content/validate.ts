@@ -49,14 +49,14 @@ const placeInWords = (path: FieldPath): string =>
     .map((step) => (typeof step === 'number' ? `no. ${step + 1}` : `\`${cut(step)}\``))
     .join(' of ');
 
-/** Below which field an example is shown, where its lines say more than a message can. */
+/** From so many lines on an example says more than the message, which has the form already. */
 const MANY_LINES = 2;
 
 /** Lines that show the field at a path, or the nearest one above it that anybody gave an example of. */
-const exampleFor = (schema: unknown, path: FieldPath): Pick<Diagnostic, 'example'> => {
+const exampleFor = (schema: unknown, path: FieldPath): Pick<Diagnostic, 'written'> => {
   for (let length = path.length; length > 0; length--) {
-    const example = exampleAt(schema, path.slice(0, length));
-    if (example.length > 0) return example.length >= MANY_LINES ? { example } : {};
+    const lines = exampleAt(schema, path.slice(0, length));
+    if (lines.length > 0) return lines.length >= MANY_LINES ? { written: { lines, invented: true } } : {};
   }
   return {};
 };

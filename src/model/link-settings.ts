@@ -28,7 +28,7 @@ export const callWithoutAddress = (call: CallKind, location: Location): Diagnost
   location,
   message: `Unexpected call \`${call}\` without an address, expected \`${call}\` under \`calls\` in box.md`,
   fix: `Add \`${call}\` under \`calls\` in box.md, with the lines \`address\` and \`text\` below it`,
-  example: exampleAt(boxSchema, ['calls', call]),
+  written: { lines: exampleAt(boxSchema, ['calls', call]), invented: true },
 });
 
 const habitOf = ({ share, weekdays, time }: NonNullable<BoxRecord['reveal']>): RevealHabit =>
@@ -75,7 +75,10 @@ const settingsOf = (record: Usable<BoxRecord>, targets: LinkTargets, report: Rep
       location: record.locationOf(['name']),
       message: 'Unexpected box without a call, expected what a visitor can do now',
       fix: 'Add `call: join`, and `calls` with `join` and its lines `address` and `text` below it',
-      example: [...exampleAt(boxSchema, ['calls', 'join']), ...exampleAt(boxSchema, ['call'])],
+      written: {
+        lines: [...exampleAt(boxSchema, ['calls', 'join']), ...exampleAt(boxSchema, ['call'])],
+        invented: true,
+      },
     });
   }
   return exact<BoxSettings>({

@@ -27,7 +27,7 @@ export const findingViews = (
   diagnostics: readonly Diagnostic[],
   words: Wording['findings'],
 ): readonly FindingView[] =>
-  heaviestFirst(diagnostics).map(({ weight, rule, location, message, fix, instead, example, related }) => ({
+  heaviestFirst(diagnostics).map(({ weight, rule, location, message, fix, instead, written, related }) => ({
     isMustFix: weight === 'must fix',
     weight: words.weights[weight],
     rule,
@@ -36,7 +36,7 @@ export const findingViews = (
     ...(fix !== undefined && { fix: withCode(fix) }),
     lines: [
       ...(instead ? [{ label: words.instead(instead), text: instead.lines.join('\n') }] : []),
-      ...(example ? [{ label: words.example, text: example.join('\n') }] : []),
+      ...(written ? [{ label: words.written(written), text: written.lines.join('\n') }] : []),
     ],
     ...(related && {
       related: { at: locationText(related.location), message: withCode(related.message) },

@@ -23,7 +23,7 @@ const finding: Diagnostic = {
   location: { file: 'cycles/2026-03/items/01-pot.md', line: 4, column: 9 },
   message: 'Unexpected `#` in the text of `care`, expected quotes round the text',
   instead: { from: 4, to: 5, lines: ['care: "Rinse <it> & dry it"', `size: ${'a'.repeat(300)}`] },
-  example: ['image:', '  - file: pot.jpg'],
+  written: { lines: ['image:', '  - file: pot.jpg'], invented: true },
 };
 const { findings: words } = wordingFor('en-GB');
 const views = findingViews([finding], words);
@@ -33,7 +33,11 @@ test('a finding is shown with the lines it proposes and those it gives as an exa
     { label: 'Lines 4 to 5 should be:', text: finding.instead?.lines.join('\n') },
     { label: 'For example, written so:', text: 'image:\n  - file: pot.jpg' },
   ]);
-  const { instead: _, example: __, ...bare } = finding;
+  const { instead: _, written: __, ...bare } = finding;
+  const sure = { ...bare, written: { lines: ['call: join'], invented: false } };
+  expect(findingViews([sure], words)[0]?.lines).toEqual([
+    { label: 'The lines to write:', text: 'call: join' },
+  ]);
   expect(findingViews([bare], words)[0]?.lines).toEqual([]);
 });
 

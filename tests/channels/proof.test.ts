@@ -26,7 +26,7 @@ const diagnostics: readonly Diagnostic[] = [
     location: { file: 'cycles/2026-03/items/05-chamomile-tea.md', line: 11, column: 1 },
     message: 'Unexpected food without `allergens`, expected a list',
     fix: 'Write `allergens: none` if there are none',
-    example: ['allergens: [milk, wheat]'],
+    written: { lines: ['allergens: [milk, wheat]'], invented: true },
     related: { location: { file: 'box.md', line: 2, column: 1 }, message: 'It is sold in the EU' },
   },
   {

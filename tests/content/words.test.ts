@@ -71,14 +71,14 @@ describe.each(fields)('$path, $way', ({ path, record, way, of }) => {
     );
     // No field takes a list in a list.
     if (Array.isArray(value)) expect(found).not.toEqual([]);
-    for (const { message, fix = '', example = [] } of found) {
+    for (const { message, fix = '', written } of found) {
       expect(message).toMatch(/^Unexpected .*, expected /);
       // Between backticks stands what was typed, or is to be.
       expect(`${message} ${fix}`.replace(/`[^`]*`/g, '')).not.toMatch(
         /\b(?:ISO|IANA|BCP|YAML|JSON|GTIN|schema|key|keys|string|object|array|integer|boolean|undefined|null|value|Invalid)\b|[{}]/,
       );
       expect(message).not.toContain('native code');
-      expect([message, fix, ...example].join('\n')).not.toContain('{');
+      expect([message, fix, ...(written?.lines ?? [])].join('\n')).not.toContain('{');
     }
   });
 });

@@ -140,7 +140,7 @@ describe('a reveal that waits for its parcels', () => {
     ],
     [
       '{when: delivered}',
-      'Unexpected `{"when":"delivered"}`, expected a date and time, as 2026-03-19T19:00, or when-delivered',
+      'Unexpected lines `when`, expected a date and time that exist, as 2026-03-19T19:00, or when-delivered, or the lines `when` and `notBefore` below it',
     ],
   ])('is not written %s', async (reveal, message) => {
     const { diagnostics } = await build(reveal, NINTH_ON_12, '2026-03-19T19:00');
