@@ -140,7 +140,7 @@ const toDiagnostic = <T extends v.GenericSchema>(
       weight: 'must fix',
       rule: 'unknown-key',
       location: record.locationOf(path),
-      message: `Unexpected \`${cut(key)}\`, expected ${meant ? `\`${meant}\`` : `one of ${known.join(', ')}`}: there is no field called \`${cut(key)}\`${parent.length > 0 ? ` in ${placeInWords(asWritten(record, parent))}` : ''}`,
+      message: `Unexpected \`${cut(key)}\`, expected ${meant ? `\`${meant}\`` : `one of ${known.join(', ')}`}: there is no field called \`${cut(key)}\`${parent.length > 0 ? ` in ${placeInWords(asWritten(record, parent))}` : ' here'}`,
       fix: meant
         ? `Write \`${meant}\`, or take the line out`
         : 'Take the line out, or write it in the text below',

@@ -3,12 +3,16 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Browser, chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { parcelsFacts } from '../../src/analysis/parcels/facts.ts';
 import { invitation } from '../../src/channels/invitation/index.ts';
 import { runSheet } from '../../src/channels/live/index.ts';
+import { parcels } from '../../src/channels/parcels/index.ts';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
 import { type FindingView, findingViews } from '../../src/render/findings.ts';
 import { htmlSource } from '../../src/render/html.ts';
+import { dayOfDate } from '../../src/text/days.ts';
 import { wordingFor } from '../../src/wording/wording.ts';
+import { parcel } from '../analysis/parcels/parcels.ts';
 import { carriedOut } from '../support/carried-out.ts';
 import { CHROMIUM } from '../support/chromium.ts';
 import { demoBox, privateInput } from '../support/demo-box.ts';
@@ -55,17 +59,29 @@ const NOW = Date.UTC(2026, 2, 27, 12);
 const box = await demoBox(join(import.meta.dirname, '../../.lidlore'));
 const input = await privateInput(box, NOW);
 
-/** Papers that make their findings themselves, with one that proposes lines in the place of theirs. */
+const LEFT = dayOfDate('2026-04-07');
+const facts = parcelsFacts({
+  ...{ cycle: '2026-04', theme: 'Balcony Bees', earlier: [], asOf: NOW, asOfDay: LEFT + 5 },
+  parcels: {
+    file: 'cycles/2026-04/parcels.csv',
+    asOf: LEFT + 5,
+    counts: [1, 2, 3, 4, 5].map((days) => ({ ...parcel(days), shipped: LEFT })),
+  },
+  ...{ timeZone: 'Europe/London', habit: { weekdays: [4] } },
+});
+
+/** Papers with one finding that proposes lines, in the place of those that they make themselves. */
 const papers = await Promise.all(
-  [runSheet, invitation].map(async (channel) => {
+  [runSheet, invitation, parcels].map(async (channel) => {
     const render = (name: never, data: { readonly findings?: readonly FindingView[] }) =>
       input.templates.render(name, (data.findings ? { ...data, findings: views } : data) as never);
     const { outputs } = await carriedOut(channel, {
       ...input,
       box: { ...box, settings: { ...box.settings, pieces: ['live', 'invitation'] } },
+      parcels: new Map([['2026-04', { facts, diagnostics: [finding] }]]),
       templates: { ...input.templates, render: render as typeof input.templates.render },
     });
-    const page = outputs.find(({ path }) => /^2026-04\/(?:run-sheet|invitation)\.html$/.test(path));
+    const page = outputs.find(({ path }) => /^2026-04\/(?:run-sheet|invitation|parcels)\.html$/.test(path));
     if (!page || !('text' in page)) throw new Error('Expected a paper of the sealed cycle');
     return { name: page.path, text: typeof page.text === 'string' ? page.text : htmlSource(page.text) };
   }),
