@@ -5,7 +5,7 @@ import { isSchema, type Schema, schemaAt } from './schema-keys.ts';
 import { blockLines, type FieldValue, isFieldValue } from './write-yaml.ts';
 
 /** Which fields of a group an example has: those without which it is none, or every one. */
-export type Extent = 'needed' | 'all';
+type Extent = 'needed' | 'all';
 
 const isOptional = (schema: unknown): boolean => isSchema(schema) && schema.wrapped !== undefined;
 

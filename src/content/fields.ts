@@ -116,7 +116,7 @@ export const group = <T extends v.ObjectEntries>(entries: T, what: string) => {
   );
 };
 
-/** A field with its line in the table of fields, and values that it may have, the first of them for everybody. */
+/** A field with what it is and values that it may have: the first of them is shown where there is room for one. */
 export const described = <T extends v.GenericSchema>(
   schema: T,
   description: string,

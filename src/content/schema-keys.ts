@@ -1,4 +1,4 @@
-/** Which keys a record's schema knows, and in which order. */
+/** The parts of a record's schema, by the way to them: which keys each knows, and in which order. */
 
 /** A part of a schema that holds others. Valibot's own types say less of what is inside than the values do. */
 export interface Schema {

@@ -125,7 +125,11 @@ describe('a fault', () => {
     ],
     ['item', 'image:\n', 'Unexpected empty `image`, expected a picture: the lines `file` and `alt` below it'],
     ['item', 'image: {file: a.jpg}\n', 'Unexpected `image` without `alt`, expected a line for it'],
-    ['item', 'colour: red\n', 'Unexpected `colour`, expected `color`: there is no field called `colour` here'],
+    [
+      'item',
+      'colour: red\n',
+      'Unexpected `colour`, expected `color`: there is no field called `colour` here',
+    ],
     [
       'item',
       'spare: {count: 1, price: [4], address: "https://a.example/"}\n',
