@@ -88,8 +88,12 @@ export const scalarForms = (value: FieldScalar, was: ScalarForm, eol: string): r
   return [was.form === 'single' ? singleQuoted(value) : value, double];
 };
 
-/** A word or sentence that is text wherever it stands, also within braces. */
 const PLAIN = /^[\p{L}\p{N}](?:[\p{L}\p{M}\p{N} _.;+*/()’‘“”–—…%&!?'-]|:(?=[\p{L}\p{N}/]))*$/u;
+
+/** Whether a word or sentence needs no quotes wherever it stands, also within braces. */
+export const isPlain = (text: string): boolean => PLAIN.test(text) && !text.endsWith(' ');
+
+/** Without quotes these would be no text, whatever signs they are made of. */
 const OTHER_THAN_TEXT = /^(?:true|false|null|[-+.\d].*)$/i;
 
 /** Within a list or map, where nobody has written anything yet. */
@@ -97,7 +101,7 @@ const innerScalar = (value: FieldScalar, key: string): string => {
   if (typeof value !== 'string') return String(value);
   const text =
     !OTHER_THAN_TEXT.test(value) || (/^\d[\d.]*$|^\d{4}-\d\d-\d\d/.test(value) && !holdsNumbers(key));
-  return text && PLAIN.test(value) && !value.endsWith(' ') ? value : doubleQuoted(value);
+  return text && isPlain(value) ? value : doubleQuoted(value);
 };
 
 /** A key as it is written. */
