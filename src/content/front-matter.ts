@@ -3,7 +3,7 @@ import matter from 'gray-matter';
 import type { Nodes, Root } from 'mdast';
 import { type Document, isMap, isNode, isPair, isSeq, LineCounter, visit, type YAMLMap } from 'yaml';
 import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
-import { CLOSING, OPENING } from './front-matter-span.ts';
+import { type Fenced, type FenceFault, fencesOf } from './fences.ts';
 import { parseMarkdown } from './markdown.ts';
 import { type FormFault, mendFields } from './mend-fields.ts';
 import type { ParsedFile } from './record-file.ts';
@@ -44,6 +44,9 @@ const placesIn = (map: YAMLMap, at: (offset: number) => Location): Map<string, L
   return places;
 };
 
+/** A first line of dashes; what it captures is the language that it claims. */
+const OPENING = /^---[ \t]*([^\r\n]*)\r?\n/;
+
 /** Passages within passages that a body may hold: deeper is noise, and what walks the tree would run out of room. */
 const DEEPEST = 100;
 
@@ -71,20 +74,19 @@ const bodyOf = (file: string, text: string, diagnostics: Diagnostic[]): Root => 
   return { type: 'root', children: [] };
 };
 
-/** A fault of the fields' form in words. */
-const formFinding = (file: string, { line, column, kind, mend }: FormFault): Diagnostic => {
+/** A fault of the fields' form in words. `first` is the number of the file's line that is the first of the fields' text. */
+const formFinding = (file: string, first: number, { line, column, kind, mend }: FormFault): Diagnostic => {
   if (mend) {
-    const [first, last] = [mend.from + 1, mend.to + 1];
     return {
       weight: kind === 'left out' ? 'look at' : 'must fix',
       rule: 'yaml',
-      location: { file, line: mend.line + 1, column: mend.column },
+      location: { file, line: mend.line + first, column: mend.column },
       message: mend.message,
       fix: mend.fix,
-      instead: { from: first, to: last, lines: mend.lines },
+      instead: { from: mend.from + first, to: mend.to + first, lines: mend.lines },
     };
   }
-  const location = { file, line: line + 1, column };
+  const location = { file, line: line + first, column };
   if (kind === 'twice')
     return {
       weight: 'must fix',
@@ -102,6 +104,23 @@ const formFinding = (file: string, { line, column, kind, mend }: FormFault): Dia
   };
 };
 
+const fenceFinding = (file: string, { line, column, ...rest }: FenceFault): Diagnostic => ({
+  weight: 'must fix',
+  rule: 'front-matter',
+  location: { file, line, column },
+  ...rest,
+});
+
+/** A record's text with its fields between two lines `---`, each line of them under its own number. */
+const asMeant = ({ lines, fields = { from: 0, to: 0 }, body }: Fenced): string =>
+  [
+    '---',
+    ...Array<string>(Math.max(0, fields.from - 1)).fill(''),
+    ...lines.slice(fields.from, fields.to),
+    '---',
+    ...lines.slice(body.from, body.to),
+  ].join('\n');
+
 /** Front matter and body of a record, as plain data. What is wrong with it is reported, never thrown. */
 export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
   const diagnostics: Diagnostic[] = [];
@@ -115,36 +134,27 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
     diagnostics,
   });
 
-  const opening = OPENING.exec(text);
-  if (!opening) {
-    refuse(
-      'front-matter',
-      top,
-      'Unexpected first line, expected `---` and the record’s fields',
-      'Begin the file with a line `---`, the fields, and another line `---`',
-    );
-    return unusable(text);
+  const fenced = fencesOf(text.split('\n'));
+  if (!fenced) {
+    const [first = '', behind = ''] = OPENING.exec(text) ?? [];
+    if (behind === '')
+      refuse(
+        'front-matter',
+        top,
+        'Unexpected first line, expected `---` and the record’s fields',
+        'Begin the file with a line `---`, the fields, and another line `---`',
+      );
+    else
+      refuse(
+        'front-matter',
+        top,
+        `Unexpected \`${first.trim()}\`, expected \`---\` alone: fields are written as \`name: text\` and in no other form`,
+        'Write three dashes alone on the first line, and each field as its name, a colon, a space and its text',
+      );
+    return unusable(behind === '' ? text : '');
   }
-  const language = opening[1]?.trim() ?? '';
-  if (language !== '' && language !== 'yaml') {
-    refuse(
-      'front-matter',
-      top,
-      `Unexpected \`---${language}\`, expected \`---\`: front matter is YAML and nothing else`,
-      'Write `---` alone on the first line and the fields in YAML',
-    );
-    return unusable('');
-  }
-  const closing = CLOSING.exec(text.slice(opening[0].length))?.[0];
-  if (closing === undefined || closing.trim() !== '---') {
-    refuse(
-      'front-matter',
-      top,
-      `Unexpected ${closing === undefined ? 'end of file' : `line \`${closing.slice(0, 40)}\``}, expected a line \`---\` that closes the front matter`,
-      'Write `---` and nothing else on the line after the last field',
-    );
-    return unusable('');
-  }
+  for (const fault of fenced.faults) diagnostics.push(fenceFinding(file, fault));
+  if (!fenced.fields) return unusable('');
 
   const lines = new LineCounter();
   let document: Document | undefined;
@@ -155,7 +165,7 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
     return {};
   };
   const refused = (): object => ({});
-  const { content } = matter(text, {
+  const { content } = matter(asMeant(fenced), {
     engines: {
       yaml: { parse },
       javascript: { parse: refused },
@@ -163,13 +173,13 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
       json: { parse: refused },
     },
   });
-  // The body keeps its line numbers: the front matter's lines stand empty before it.
-  const before = text.slice(0, text.length - content.length).split('\n').length - 1;
-  const body = bodyOf(file, '\n'.repeat(before) + content, diagnostics);
-  // gray-matter hands the engine the text from the end of the opening line on, so its first line is ours.
+  // The body keeps its line numbers: all that stands before it stands empty.
+  const body = bodyOf(file, '\n'.repeat(fenced.body.from) + content, diagnostics);
+  // gray-matter hands the engine the text from the end of the opening line on; a file that lacks one begins below it.
+  const first = fenced.fields.from === 0 ? 0 : 1;
   const at = (offset: number): Location => {
     const { line, col } = lines.linePos(offset);
-    return { file, line, column: col };
+    return { file, line: line - 1 + first, column: col };
   };
   if (!document) {
     refuse(
@@ -181,7 +191,7 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
     return { ...unusable(''), body };
   }
   const { faults, mended } = mendFields(source, schemaOf(file));
-  for (const fault of faults) diagnostics.push(formFinding(file, fault));
+  for (const fault of faults) diagnostics.push(formFinding(file, first, fault));
   if (mended === undefined) return { ...unusable(''), body };
   // What else is wrong is found in the same run, in the fields as they were meant.
   if (mended !== source) document = parseFields(mended, lines);
