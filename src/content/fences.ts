@@ -4,7 +4,15 @@
  */
 import { isMap } from 'yaml';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { bareLine, fieldAtMargin, fieldRunAt, isEmptyLine, isFence, isMeantForFence } from './field-lines.ts';
+import {
+  bareLine,
+  fieldAtMargin,
+  fieldRunAt,
+  fitOneRecord,
+  isEmptyLine,
+  isFence,
+  isMeantForFence,
+} from './field-lines.ts';
 import { fieldLine } from './record-lines.ts';
 import { parseFields } from './yaml-fields.ts';
 
@@ -236,7 +244,8 @@ export const fencesOf = (written: readonly string[]): Fenced | undefined => {
       more !== undefined &&
       isMeantForFence(lines[more.to] ?? '') &&
       behind === undefined &&
-      more.keys.every((one) => !given.has(one));
+      more.keys.every((one) => !given.has(one)) &&
+      fitOneRecord([...given, ...more.keys]);
     if (isDivider) {
       const message = `Unexpected ${shown(line)} between two fields, expected \`---\` after the last field alone`;
       faults.push(

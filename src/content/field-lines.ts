@@ -22,8 +22,15 @@ export const isFence = (line: string): boolean => line.startsWith('---') && line
 /** Whether a line can only be meant for the one that stands before and after the fields. */
 export const isMeantForFence = (line: string): boolean => MEANT_FENCE.test(bareLine(line));
 
-/** Keys that a record of some sort has at its margin, in small letters. */
-const KNOWN = new Set(RECORD_SCHEMAS.flatMap((schema) => keysOf(schema, [])).map((key) => key.toLowerCase()));
+/** Keys that a record of each sort has at its margin, in small letters. */
+const KEYS = RECORD_SCHEMAS.map((schema) => new Set(keysOf(schema, []).map((key) => key.toLowerCase())));
+const KNOWN = new Set(KEYS.flatMap((keys) => [...keys]));
+
+/** Whether there is a sort of record that has all of these keys, in small letters. */
+export const fitOneRecord = (keys: Iterable<string>): boolean => {
+  const all = [...keys];
+  return KEYS.some((known) => all.every((key) => known.has(key)));
+};
 
 /** Keys that no record of some sort goes without: where two of them stand together, there is a record. */
 const NEEDED = new Set(

@@ -8,6 +8,7 @@ import { parseMarkdown } from './markdown.ts';
 import { type FormFault, mendFields } from './mend-fields.ts';
 import type { ParsedFile } from './record-file.ts';
 import { schemaOf } from './record-schema.ts';
+import { type SecondRecord, secondRecords } from './second-records.ts';
 import type { TextSource } from './sources.ts';
 import { parseFields, valuesOf } from './yaml-fields.ts';
 
@@ -111,6 +112,18 @@ const fenceFinding = (file: string, { line, column, ...rest }: FenceFault): Diag
   ...rest,
 });
 
+const secondFinding = (file: string, { from, to, keys }: SecondRecord): Diagnostic => ({
+  weight: 'must fix',
+  rule: 'second-record',
+  location: { file, line: from + 1, column: 1 },
+  message: 'Unexpected second record in one file, expected a file of its own for each',
+  fix: `Move lines ${from + 1} to ${to + 1} ${
+    keys.includes('theme')
+      ? 'to the cycle.md of their cycle'
+      : 'into a new file in items/, beginning with `---`, the fields and another `---`'
+  }`,
+});
+
 /** A record's text with its fields between two lines `---`, each line of them under its own number. */
 const asMeant = ({ lines, fields = { from: 0, to: 0 }, body }: Fenced): string =>
   [
@@ -155,6 +168,10 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
   }
   for (const fault of fenced.faults) diagnostics.push(fenceFinding(file, fault));
   if (!fenced.fields) return unusable('');
+  const others = secondRecords(fenced.lines, fenced.body.from);
+  for (const other of others) diagnostics.push(secondFinding(file, other));
+  // What is not this record's is told once, and not read as its story.
+  const end = Math.min(fenced.body.to, others[0]?.from ?? Number.POSITIVE_INFINITY);
 
   const lines = new LineCounter();
   let document: Document | undefined;
@@ -165,7 +182,7 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
     return {};
   };
   const refused = (): object => ({});
-  const { content } = matter(asMeant(fenced), {
+  const { content } = matter(asMeant({ ...fenced, body: { ...fenced.body, to: end } }), {
     engines: {
       yaml: { parse },
       javascript: { parse: refused },
