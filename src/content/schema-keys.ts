@@ -7,6 +7,7 @@ interface Schema {
   readonly item?: unknown;
   readonly pipe?: readonly unknown[];
   readonly options?: readonly unknown[];
+  readonly type?: string;
 }
 
 const isSchema = (value: unknown): value is Schema => typeof value === 'object' && value !== null;
@@ -26,13 +27,21 @@ const opened = (schema: Schema): Schema => {
   return schema;
 };
 
-/** The keys that a schema knows at a path, in the order in which it writes them; none where it takes any key. */
-export const keysAt = (schema: unknown, path: readonly (string | number)[]): readonly string[] => {
+/** What a schema has at a path; undefined where it has nothing. */
+const schemaAt = (schema: unknown, path: readonly (string | number)[]): Schema | undefined => {
   let here = schema;
   for (const step of path) {
-    if (!isSchema(here)) return [];
+    if (!isSchema(here)) return undefined;
     const { entries, item } = here.entries ? here : opened(here);
     here = typeof step === 'number' ? item : entries?.[step];
   }
-  return isSchema(here) ? Object.keys((here.entries ? here : opened(here)).entries ?? {}) : [];
+  return isSchema(here) ? (here.entries ? here : opened(here)) : undefined;
 };
+
+/** The keys that a schema knows at a path, in the order in which it writes them; none where it takes any key. */
+export const keysAt = (schema: unknown, path: readonly (string | number)[]): readonly string[] =>
+  Object.keys(schemaAt(schema, path)?.entries ?? {});
+
+/** Whether a schema has fields of any name at a path, as the beats of a recording. */
+export const takesAnyKey = (schema: unknown, path: readonly (string | number)[]): boolean =>
+  schemaAt(schema, path)?.type === 'record';
