@@ -134,6 +134,9 @@ const asMeant = ({ lines, fields = { from: 0, to: 0 }, body }: Fenced): string =
     ...lines.slice(body.from, body.to),
   ].join('\n');
 
+/** Signs that stand where a file was read in another encoding than it was saved in, or is no text at all. */
+const UNREADABLE = /[\0\x80-\x84\x86-\x9f\ufffd]/;
+
 /** Front matter and body of a record, as plain data. What is wrong with it is reported, never thrown. */
 export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
   const diagnostics: Diagnostic[] = [];
@@ -147,7 +150,20 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
     diagnostics,
   });
 
+  const strange = text.search(UNREADABLE);
+  if (strange >= 0) {
+    const before = text.slice(0, strange).split('\n');
+    refuse(
+      'encoding',
+      { file, line: before.length, column: (before.at(-1)?.length ?? 0) + 1 },
+      'Unexpected sign that cannot be read, expected a text file saved as UTF-8',
+      'Open the file in a text editor and save it anew; where the editor asks for the encoding, choose UTF-8. Then see whether the sign is right',
+    );
+    // A file of another sort is not a record with faults.
+    if (text.includes('\0')) return unusable('');
+  }
   const fenced = fencesOf(text.split('\n'));
+  if (!fenced && strange >= 0) return unusable('');
   if (!fenced) {
     const [first = '', behind = ''] = OPENING.exec(text) ?? [];
     if (behind === '')
