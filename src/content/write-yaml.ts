@@ -27,8 +27,11 @@ export type ScalarForm =
   | { readonly form: 'plain' | 'single' | 'double' }
   | { readonly form: 'block'; readonly written: string; readonly indent: string };
 
-/** Signs that JSON leaves alone and that not every reader of YAML takes, or takes for the end of a line. */
-const UNPRINTABLE = /[\u007f-\u009f\u2028\u2029\ufeff\ufffe\uffff]/g;
+/**
+ * Signs that JSON leaves alone and that not every reader of YAML takes, or takes for the end of a line; and those that
+ * stand where a file was read in another encoding than it was saved in.
+ */
+const UNPRINTABLE = /[\0\u007f-\u009f\u2028\u2029\ufeff\ufffd-\uffff]/g;
 
 /** Between double quotes, on one line, whatever it is. YAML 1.2 §5.7 knows every escape of JSON. */
 const doubleQuoted = (text: string): string =>
@@ -82,7 +85,7 @@ const blocks = (text: string, written: string, indent: string, eol: string): rea
 export const scalarForms = (value: FieldScalar, was: ScalarForm, eol: string): readonly string[] => {
   if (typeof value !== 'string') return [String(value)];
   const double = doubleQuoted(value);
-  if (was.form === 'double' || value === '') return [double];
+  if (was.form === 'double' || value === '' || value.search(UNPRINTABLE) >= 0) return [double];
   if (was.form === 'block') return [...blocks(value, was.written, was.indent, eol), double];
   if (/[\r\n]/.test(value)) return [double];
   return [was.form === 'single' ? singleQuoted(value) : value, double];
