@@ -7,7 +7,7 @@ import { csvScanner, DELIMITERS } from './csv-scanner.ts';
 import { countOf } from './search-count.ts';
 
 /** One row, with the line it begins on. */
-export interface SheetRow {
+export interface ListRow {
   readonly cells: readonly string[];
   readonly line: number;
 }
@@ -18,9 +18,11 @@ export interface SearchShape {
   readonly titles: readonly string[];
   /** The line of the names, or of the first row. */
   readonly line: number;
-  /** Lines above the names that have no part in the list. */
+  /** Rows above the names that have no part in the list. */
   readonly above: number;
-  readonly rows: readonly SheetRow[];
+  /** The line of a quote that nothing closes: then quotes were read as any other sign. */
+  readonly unclosed?: number;
+  readonly rows: readonly ListRow[];
   /** The columns that it may be: one each where it is sure. */
   readonly phrase: readonly number[];
   readonly count: readonly number[];
@@ -45,11 +47,14 @@ const LEAST_ROWS = 4;
 /** Rows among which the columns' names are looked for. */
 const MOST_ABOVE = 30;
 
-/** The whole list, as it is with one sign between its cells. */
-const rowsOf = (text: string, delimiter: string): readonly SheetRow[] => {
-  const read = (quotes: boolean): readonly SheetRow[] | undefined => {
-    const rows: SheetRow[] = [];
-    let isWhole = true;
+/** The whole list, as it is with one sign between its cells, and where a quote stays open in it. */
+const rowsOf = (
+  text: string,
+  delimiter: string,
+): { readonly rows: readonly ListRow[]; readonly unclosed: number | undefined } => {
+  let unclosed: number | undefined;
+  const read = (quotes: boolean): readonly ListRow[] | undefined => {
+    const rows: ListRow[] = [];
     const take = (cells: readonly string[], line: number): void => {
       // The line that tells the scanner of the sign is none of the file's.
       rows.push({ cells: [...cells], line: line - 1 });
@@ -61,20 +66,21 @@ const rowsOf = (text: string, delimiter: string): readonly SheetRow[] => {
           return Array.from({ length: MOST_COLUMNS }, (_, i) => i);
         },
         row: take,
-        unclosed: () => {
-          isWhole = false;
+        unclosed: (line) => {
+          unclosed = line - 1;
         },
       },
       { quotes },
     );
     scanner.write(`sep=${delimiter}\n${text.replace(/^\ufeff/, '')}`);
     scanner.end();
-    return isWhole ? rows : undefined;
+    return quotes && unclosed !== undefined ? undefined : rows;
   };
-  return (read(true) ?? read(false) ?? []).filter(({ cells }) => !/^"?sep=.?"?$/i.test(cells.join('')));
+  const rows = (read(true) ?? read(false) ?? []).filter(({ cells }) => !/^"?sep=.?"?$/i.test(cells.join('')));
+  return { rows, unclosed };
 };
 
-const widthOf = ({ cells }: SheetRow): number => cells.findLastIndex((cell) => cell !== '') + 1;
+const widthOf = ({ cells }: ListRow): number => cells.findLastIndex((cell) => cell !== '') + 1;
 
 const DATE =
   /^(?:\d{1,4}[-./]\d{1,2}[-./]\d{1,4}(?:[T ].*)?|(?:19|20)\d{2}[01]\d[0-3]\d|\d{1,2}\.? \p{L}{3,}\.?,? \d{4}|\p{L}{3,}\.? \d{1,2},? \d{4})$/u;
@@ -94,7 +100,7 @@ const areMost = (cells: readonly string[], isOne: (cell: string) => boolean, mos
 const numbersRows = (cells: readonly string[]): boolean =>
   cells.length > 2 && cells.every((cell, i) => i === 0 || Number(cell) === Number(cells[i - 1]) + 1);
 
-const columnsIn = (rows: readonly SheetRow[], width: number): Pick<SearchShape, 'phrase' | 'count'> => {
+const columnsIn = (rows: readonly ListRow[], width: number): Pick<SearchShape, 'phrase' | 'count'> => {
   const columns = Array.from({ length: width }, (_, i) => rows.map(({ cells }) => cells[i] ?? ''));
   const pick = (isOne: (cells: readonly string[]) => boolean): readonly number[] =>
     columns.flatMap((cells, i) => (isOne(cells) ? [i] : []));
@@ -111,7 +117,7 @@ const columnsIn = (rows: readonly SheetRow[], width: number): Pick<SearchShape, 
 
 /** The row of the columns' names that are known, and where each stands. */
 const namedIn = (
-  rows: readonly SheetRow[],
+  rows: readonly ListRow[],
   { phrase, count }: KnownColumns,
 ): { readonly at: number; readonly phrase: number; readonly count: number } | undefined => {
   let best: { readonly at: number; readonly phrase: number; readonly count: number } | undefined;
@@ -127,7 +133,7 @@ const namedIn = (
 
 /** The shape of a list that is read with one sign between its cells; undefined where there are no two columns. */
 const shapeWith = (text: string, delimiter: string, known: KnownColumns): SearchShape | undefined => {
-  const rows = rowsOf(text, delimiter);
+  const { rows, unclosed } = rowsOf(text, delimiter);
   const widths = new Map<number, number>();
   for (const row of rows.slice(0, MOST_SAMPLED))
     widths.set(widthOf(row), (widths.get(widthOf(row)) ?? 0) + 1);
@@ -147,6 +153,7 @@ const shapeWith = (text: string, delimiter: string, known: KnownColumns): Search
     titles,
     line: head.line,
     above: first,
+    ...(unclosed !== undefined && { unclosed }),
     rows: rows.slice(hasNames ? first + 1 : first),
     phrase: named && named.phrase >= 0 ? [named.phrase] : phrase.filter((i) => i !== named?.count),
     count: named && named.count >= 0 ? [named.count] : count.filter((i) => i !== named?.phrase),

@@ -11,7 +11,7 @@ import {
 } from './csv-findings.ts';
 import { csvScanner } from './csv-scanner.ts';
 import { countOf } from './search-count.ts';
-import { type SearchShape, searchShape } from './search-shape.ts';
+import { searchShape } from './search-shape.ts';
 import type { TextSource } from './sources.ts';
 import { flowText } from './write-yaml.ts';
 
@@ -77,13 +77,16 @@ const sheetRows = (
 const plainCell = (cell: string, quotes: boolean): string =>
   (quotes ? cell : cell.replace(/^\s*"|"\s*$/g, '')).replace(/\s+/g, ' ').trim();
 
+/** What becomes of quotes where one is not closed. */
+const AS_SIGNS = '; they were read as any other sign';
+
 const COLUMNS = ['phrase', 'count'] as const;
 
 const columnIn = (titles: readonly string[], name: string): number =>
   titles.findIndex((title) => foldCase(title) === foldCase(name));
 
 /** The line of box.md that names two columns of a list. */
-const lineFor = ({ titles }: SearchShape, phrase: number, count: number): string =>
+const lineFor = (titles: readonly string[], phrase: number, count: number): string =>
   `\`searches: ${flowText({ phrase: titles[phrase] ?? '', count: titles[count] ?? '' })}\``;
 
 /** Rows of a list whose names say nothing: by what is in its columns, where that can be seen in one way only. */
@@ -110,7 +113,6 @@ const byShape = (
     ];
   });
   if (absent.length > 0) return { rows: [], findings: absent };
-  if (!shape || shape.rows.length === 0) return { rows: [], findings: [] };
   const finding = (weight: 'look at' | 'note', rule: string, message: string, fix: string): RowFinding => ({
     weight,
     rule,
@@ -119,10 +121,12 @@ const byShape = (
     fix,
   });
   const there = titles.filter((title) => title !== '').join('`, `');
-  const pairs = shape.phrase.flatMap((phrase) => shape.count.map((count) => [phrase, count] as const));
+  const pairs = (shape?.phrase ?? []).flatMap((phrase) =>
+    (shape?.count ?? []).map((count) => [phrase, count] as const),
+  );
   const [first, ...others] = pairs;
-  if (!first || others.length > 0) {
-    const lines = pairs.map(([phrase, count]) => lineFor(shape, phrase, count));
+  if (!shape || !first || others.length > 0) {
+    const lines = pairs.map(([phrase, count]) => lineFor(titles, phrase, count));
     const expected = first
       ? 'one of texts and one of whole numbers'
       : 'a column of texts and one of whole numbers';
@@ -132,25 +136,45 @@ const byShape = (
         : first
           ? `Write into box.md which of them are meant: ${lines.join(' or ')}`
           : 'Export what was typed and how often; where both are there, name them in box.md: `searches: {phrase: …, count: …}`';
-    const message = `Unexpected columns \`${there}\`, expected ${expected}; the file was not read`;
+    const found = there === '' ? 'without names' : `\`${there}\``;
+    const message = `Unexpected columns ${found}, expected ${expected}; the file was not read`;
     return { rows: [], findings: [finding('look at', 'searches-column', message, fix)] };
   }
   const [phrase, count] = first;
   const name = (at: number): string => (titles[at] ? `\`${titles[at]}\`` : `column ${at + 1}`);
-  const message = `Unexpected columns without the names \`phrase\` and \`count\`, expected them; ${name(phrase)} was taken for what was typed and ${name(count)} for how often`;
-  const fix =
-    there === ''
-      ? 'Nothing, if that is right; to be sure, write `phrase` and `count` above the columns'
-      : `Nothing, if that is right; to be sure, write into box.md ${lineFor(shape, phrase, count)}`;
-  const isKnown =
-    columnIn(titles, columns?.phrase ?? 'phrase') >= 0 && columnIn(titles, columns?.count ?? 'count') >= 0;
+  const above = `${shape.above} ${shape.above === 1 ? 'line' : 'lines'}`;
+  const findings: RowFinding[] = [];
+  const areNamed = COLUMNS.every((column) => columnIn(titles, columns?.[column] ?? column) >= 0);
+  if (!areNamed)
+    findings.push(
+      finding(
+        'note',
+        'searches-columns',
+        `Unexpected columns without the names \`phrase\` and \`count\`, expected them; ${name(phrase)} was taken for what was typed and ${name(count)} for how often${shape.above > 0 ? `, and ${above} above them for no part of the list` : ''}`,
+        there === ''
+          ? 'Nothing, if that is right; to be sure, write `phrase` and `count` above the columns'
+          : `Nothing, if that is right; to be sure, write into box.md ${lineFor(titles, phrase, count)}`,
+      ),
+    );
+  else if (shape.above > 0)
+    findings.push(
+      finding(
+        'note',
+        'searches-columns',
+        `Unexpected ${above} above the columns’ names, expected these first; what stands there was passed over`,
+        'Nothing, if that is right',
+      ),
+    );
+  if (shape.unclosed !== undefined)
+    findings.push(unclosedQuote('searches', shape.unclosed, 'look at', AS_SIGNS));
+  const areQuoted = shape.unclosed === undefined;
   return {
     rows: shape.rows.map(({ cells, line: at }) => ({
-      phrase: plainCell(cells[phrase] ?? '', true),
-      count: plainCell(cells[count] ?? '', true),
+      phrase: plainCell(cells[phrase] ?? '', areQuoted),
+      count: plainCell(cells[count] ?? '', areQuoted),
       line: at,
     })),
-    findings: isKnown ? [] : [finding('note', 'searches-columns', message, fix)],
+    findings,
   };
 };
 
@@ -203,7 +227,7 @@ export const readSearches = (
     return undefined;
   };
   let rows = sheetRows(source.text, find, (line) => {
-    findings.push(unclosedQuote('searches', line, 'look at', '; they were read as any other sign'));
+    findings.push(unclosedQuote('searches', line, 'look at', AS_SIGNS));
   });
   if (unknown) {
     const shaped = byShape(source.text, unknown, columns);

@@ -154,4 +154,42 @@ export const SEARCH_EXPORTS: readonly SearchExport[] = [
     'the known names below a report’s name',
     'Report of March\n\nphrase,count,Opened\nplant labels,226,7\nseed tin,64,3\n',
   ),
+  // A second set, written after the rules and run once before anything was mended.
+  read(
+    'points in shares and semicolons between',
+    'Begriff;Anzahl;Anteil;Position\nplant labels;1.204;0,56;1,2\nseed tin;640;0,30;2,4\nslate markers;226;0,11;3,0\ndibber;64;0,03;4,1\ntwine;9;0,00;8,8\n',
+    MANY,
+  ),
+  read('shares with a sign and no decimals', 'Words,Times,Share\nplant labels,226,78%\nseed tin,64,22%\n'),
+  read(
+    'a month as 2026-03 beside the words',
+    'Month\tWords\tTimes\n2026-03\tplant labels\t226\n2026-03\tseed tin\t64\n',
+  ),
+  read(
+    'devices beside the words',
+    'Device;Words;Times\nphone;plant labels;1204\nphone;seed tin;640\ndesk;slate markers;226\nphone;dibber;64\ndesk;twine;9\n',
+    MANY,
+  ),
+  read(
+    'remarks above the names',
+    '# made on 1 March\n# all of the site\nWords,Times\nplant labels,226\nseed tin,64\n',
+  ),
+  read('words in Greek and Chinese', 'λέξη;πλήθος\nτσαγιέρα;226\n茶壶;64\n', [
+    ['τσαγιέρα', 226],
+    ['茶壶', 64],
+  ]),
+  read(
+    'apostrophes in thousands',
+    "Words;Times\nplant labels;1'204\nseed tin;640\nslate markers;226\ndibber;64\ntwine;9\n",
+    MANY,
+  ),
+  read('a time beside each', 'Words,Times,Longest\nplant labels,226,0:42\nseed tin,64,1:05\n'),
+  asked('three columns of whole numbers', 'Words,a,b,c\nplant labels,9,226,12\nseed tin,7,64,3\n', [
+    'searches: {phrase: Words, count: a}',
+    'searches: {phrase: Words, count: b}',
+    'searches: {phrase: Words, count: c}',
+  ]),
+  asked('only texts', 'Words,Land\nplant labels,GB\nseed tin,IE\n', []),
+  asked('a letter and no list', 'Dear all,\nhere is what was typed.\nBest,\nNell\n', []),
+  read('bars between the cells', 'Words|Times\nplant labels|226\nseed tin|64\n'),
 ];

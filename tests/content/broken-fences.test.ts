@@ -99,6 +99,19 @@ describe('lines of dashes', () => {
     expect(reading(mended).record.data?.care).toBe('Rinse: twice.');
   });
 
+  test('that are missing at both ends are a finding each, and both can be pasted', () => {
+    const text = `${FIELDS}\nIts story.\n`;
+    const { found } = reading(text);
+    expect(found.map(({ rule, location }) => [rule, location.line])).toEqual([
+      ['front-matter', 1],
+      ['front-matter', 4],
+    ]);
+    const mended = found
+      .toReversed()
+      .reduce((all, { instead }) => (instead ? pasted(all, instead) : all), text);
+    expect(reading(mended).found).toEqual([]);
+  });
+
   test('that no one can place are one finding, and nothing is read by guess', () => {
     const text = `---\n${FIELDS}\nIts story.\n\nprice: dear\n\nMore of it.\n`;
     const { found, record } = reading(text);

@@ -129,4 +129,51 @@ export const MISPLACED_FIELDS: readonly MisplacedField[] = [
   item('a first quote that is not closed, all others are', 'also: ["brewer, "pot", "maker"]', {
     also: ['brewer', 'pot', 'maker'],
   }),
+  // A second set, written after the rules and run once before anything was mended.
+  item('caption alone at the margin', 'image:\n  - file: pot.jpg\n    alt: A pot\ncaption: Warm still', {
+    image: [{ ...POT, caption: 'Warm still' }],
+  }),
+  item('alt one blank in', 'image:\n  - file: pot.jpg\n alt: A pot', { image: [POT] }),
+  cycle(
+    'a picture’s file and alt at the margin below a list',
+    'photo:\nfile: pot.jpg\nalt: A pot\ncaption: Warm',
+    {
+      photo: { ...POT, caption: 'Warm' },
+    },
+  ),
+  cycle('the value’s day at the margin', 'value:\n  amount: 12.00\non: 2026-01-05', {
+    value: { amount: '12.00', on: '2026-01-05' },
+  }),
+  cycle('the invitation’s hook at the margin', 'invitation:\nhook: Come and see.', {
+    invitation: { hook: 'Come and see.' },
+  }),
+  cycle(
+    'questions as deep as their list',
+    'live:\n  minutes: 20\n  questions:\n  - How deep?\nhook: There are three.',
+    {
+      live: { minutes: 20, questions: ['How deep?'], hook: 'There are three.' },
+    },
+  ),
+  item('dashes before three fields, with a list', '- care: Rinse it.\n- also: [brewer]\n- size: 10 cm', {
+    ...{ care: 'Rinse it.', size: '10 cm', also: ['brewer'] },
+  }),
+  item('a bullet before a field', '• care: Rinse it.', { care: 'Rinse it.' }),
+  item(
+    'an open quote in the middle of brackets',
+    'cautions: ["Hot when full.", "Keep dry., "Not for ovens."]',
+    {
+      cautions: ['Hot when full.', 'Keep dry.', 'Not for ovens.'],
+    },
+  ),
+  item(
+    'an open quote in a list of braces',
+    'image:\n  - {file: pot.jpg, alt: "A pot}\n  - {file: cup.jpg, alt: A cup}',
+    {
+      image: [POT, CUP],
+    },
+  ),
+  item('a quote that only closes last within brackets', 'also: [brewer, pot"]', { also: ['brewer', 'pot'] }),
+  item('an open single quote with a comma', "also: [brewer, 'pot, small]", {
+    also: ['brewer', 'pot, small'],
+  }),
 ];
