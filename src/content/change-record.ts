@@ -77,7 +77,7 @@ export const changeKey = (
   const start = text.startsWith('\ufeff') ? 1 : 0;
   const closed = span && text.slice(start, span.to) + (/^[^\r\n]*/.exec(text.slice(span.to))?.[0] ?? '');
   // Read as the program reads it: with line feeds alone, which leaves every line and column where it is.
-  const record = { path: file, text: (closed ?? text).replaceAll('\r\n', '\n') };
+  const record = { path: file, text: (closed ?? text.slice(start)).replaceAll('\r\n', '\n') };
   const parsed = parseFile(record);
   const { data } = parsed;
   if (!span || !data || mustFixAny(parsed.diagnostics))

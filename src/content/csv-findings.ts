@@ -46,6 +46,29 @@ export const missingColumn = (
   };
 };
 
+/** What stands where a file is no text, or was read in another encoding than it was saved in. */
+const isUnreadable = (title: string): boolean =>
+  title.includes('\0') || title.includes('\ufffd') || title.startsWith('PK\u0003\u0004');
+
+/** The columns' names cannot be read: a workbook under another name, or an encoding that nobody told. */
+export const unreadableColumns = (
+  kind: CsvKind,
+  titles: readonly string[],
+  line: number,
+  weight: Weight,
+): readonly RowFinding[] =>
+  titles.some(isUnreadable)
+    ? [
+        {
+          weight,
+          rule: `${kind}-encoding`,
+          line,
+          message: 'Unexpected file that is no text, expected a list saved as CSV in UTF-8; it was not read',
+          fix: `Open it in the spreadsheet and save it as ${kind}.csv, of the sort “CSV UTF-8”`,
+        },
+      ]
+    : [];
+
 /** A quote opens on this line and never closes. `then` says what became of the rest, where it was read all the same. */
 export const unclosedQuote = (kind: CsvKind, line: number, weight: Weight, then = ''): RowFinding => ({
   weight,

@@ -20,7 +20,8 @@ interface CsvScanner {
   readonly end: () => void;
 }
 
-const DELIMITERS = [',', ';', '\t', '|'] as const;
+/** Signs that may stand between cells. */
+export const DELIMITERS = [',', ';', '\t', '|'] as const;
 const [QUOTE, CR, LF, SPACE] = [34, 13, 10, 32];
 
 /** A cell is cut off here: none that is wanted is as long, and a broken file may hold one endless cell. */

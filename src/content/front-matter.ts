@@ -3,11 +3,12 @@ import matter from 'gray-matter';
 import type { Nodes, Root } from 'mdast';
 import { type Document, isMap, isNode, isPair, isSeq, LineCounter, visit, type YAMLMap } from 'yaml';
 import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
-import { CLOSING, OPENING } from './front-matter-span.ts';
+import { type Fenced, type FenceFault, fencesOf } from './fences.ts';
 import { parseMarkdown } from './markdown.ts';
 import { type FormFault, mendFields } from './mend-fields.ts';
 import type { ParsedFile } from './record-file.ts';
 import { schemaOf } from './record-schema.ts';
+import { type SecondRecord, secondRecords } from './second-records.ts';
 import type { TextSource } from './sources.ts';
 import { parseFields, valuesOf } from './yaml-fields.ts';
 
@@ -44,6 +45,9 @@ const placesIn = (map: YAMLMap, at: (offset: number) => Location): Map<string, L
   return places;
 };
 
+/** A first line of dashes; what it captures is the language that it claims. */
+const OPENING = /^---[ \t]*([^\r\n]*)\r?\n/;
+
 /** Passages within passages that a body may hold: deeper is noise, and what walks the tree would run out of room. */
 const DEEPEST = 100;
 
@@ -71,20 +75,19 @@ const bodyOf = (file: string, text: string, diagnostics: Diagnostic[]): Root => 
   return { type: 'root', children: [] };
 };
 
-/** A fault of the fields' form in words. */
-const formFinding = (file: string, { line, column, kind, mend }: FormFault): Diagnostic => {
+/** A fault of the fields' form in words. `first` is the number of the file's line that is the first of the fields' text. */
+const formFinding = (file: string, first: number, { line, column, kind, mend }: FormFault): Diagnostic => {
   if (mend) {
-    const [first, last] = [mend.from + 1, mend.to + 1];
     return {
       weight: kind === 'left out' ? 'look at' : 'must fix',
       rule: 'yaml',
-      location: { file, line: mend.line + 1, column: mend.column },
+      location: { file, line: mend.line + first, column: mend.column },
       message: mend.message,
       fix: mend.fix,
-      instead: { from: first, to: last, lines: mend.lines },
+      instead: { from: mend.from + first, to: mend.to + first, lines: mend.lines },
     };
   }
-  const location = { file, line: line + 1, column };
+  const location = { file, line: line + first, column };
   if (kind === 'twice')
     return {
       weight: 'must fix',
@@ -102,6 +105,38 @@ const formFinding = (file: string, { line, column, kind, mend }: FormFault): Dia
   };
 };
 
+const fenceFinding = (file: string, { line, column, ...rest }: FenceFault): Diagnostic => ({
+  weight: 'must fix',
+  rule: 'front-matter',
+  location: { file, line, column },
+  ...rest,
+});
+
+const secondFinding = (file: string, { from, to, keys }: SecondRecord): Diagnostic => ({
+  weight: 'must fix',
+  rule: 'second-record',
+  location: { file, line: from + 1, column: 1 },
+  message: 'Unexpected second record in one file, expected a file of its own for each',
+  fix: `Move lines ${from + 1} to ${to + 1} ${
+    keys.includes('theme')
+      ? 'to the cycle.md of their cycle'
+      : 'into a new file in items/, beginning with `---`, the fields and another `---`'
+  }`,
+});
+
+/** A record's text with its fields between two lines `---`, each line of them under its own number. */
+const asMeant = ({ lines, fields = { from: 0, to: 0 }, body }: Fenced): string =>
+  [
+    '---',
+    ...Array<string>(Math.max(0, fields.from - 1)).fill(''),
+    ...lines.slice(fields.from, fields.to),
+    '---',
+    ...lines.slice(body.from, body.to),
+  ].join('\n');
+
+/** Signs that stand where a file was read in another encoding than it was saved in, or is no text at all. */
+const UNREADABLE = /[\0\x80-\x84\x86-\x9f\ufffd]/;
+
 /** Front matter and body of a record, as plain data. What is wrong with it is reported, never thrown. */
 export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
   const diagnostics: Diagnostic[] = [];
@@ -115,36 +150,44 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
     diagnostics,
   });
 
-  const opening = OPENING.exec(text);
-  if (!opening) {
+  const strange = text.search(UNREADABLE);
+  if (strange >= 0) {
+    const before = text.slice(0, strange).split('\n');
     refuse(
-      'front-matter',
-      top,
-      'Unexpected first line, expected `---` and the record’s fields',
-      'Begin the file with a line `---`, the fields, and another line `---`',
+      'encoding',
+      { file, line: before.length, column: (before.at(-1)?.length ?? 0) + 1 },
+      'Unexpected sign that cannot be read, expected a text file saved as UTF-8',
+      'Open the file in a text editor and save it anew; where the editor asks for the encoding, choose UTF-8. Then see whether the sign is right',
     );
-    return unusable(text);
+    // A file of another sort is not a record with faults.
+    if (text.includes('\0')) return unusable('');
   }
-  const language = opening[1]?.trim() ?? '';
-  if (language !== '' && language !== 'yaml') {
-    refuse(
-      'front-matter',
-      top,
-      `Unexpected \`---${language}\`, expected \`---\` and nothing else on the line`,
-      'Write `---` alone on the first line and the fields below it, one a line, as `name: Brass plant mister`',
-    );
-    return unusable('');
+  const fenced = fencesOf(text.split('\n'));
+  if (!fenced && strange >= 0) return unusable('');
+  if (!fenced) {
+    const [first = '', behind = ''] = OPENING.exec(text) ?? [];
+    if (behind === '')
+      refuse(
+        'front-matter',
+        top,
+        'Unexpected first line, expected `---` and the record’s fields',
+        'Begin the file with a line `---`, the fields, and another line `---`',
+      );
+    else
+      refuse(
+        'front-matter',
+        top,
+        `Unexpected \`${first.trim()}\`, expected \`---\` alone: fields are written as \`name: text\` and in no other form`,
+        'Write three dashes alone on the first line, and each field as its name, a colon, a space and its text',
+      );
+    return unusable(behind === '' ? text : '');
   }
-  const closing = CLOSING.exec(text.slice(opening[0].length))?.[0];
-  if (closing === undefined || closing.trim() !== '---') {
-    refuse(
-      'front-matter',
-      top,
-      `Unexpected ${closing === undefined ? 'end of file' : `line \`${closing.slice(0, 40)}\``}, expected a line \`---\` after the fields`,
-      'Write `---` and nothing else on the line after the last field',
-    );
-    return unusable('');
-  }
+  for (const fault of fenced.faults) diagnostics.push(fenceFinding(file, fault));
+  if (!fenced.fields) return unusable('');
+  const others = secondRecords(fenced.lines, fenced.body.from);
+  for (const other of others) diagnostics.push(secondFinding(file, other));
+  // What is not this record's is told once, and not read as its story.
+  const end = Math.min(fenced.body.to, others[0]?.from ?? Number.POSITIVE_INFINITY);
 
   const lines = new LineCounter();
   let document: Document | undefined;
@@ -155,7 +198,7 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
     return {};
   };
   const refused = (): object => ({});
-  const { content } = matter(text, {
+  const { content } = matter(asMeant({ ...fenced, body: { ...fenced.body, to: end } }), {
     engines: {
       yaml: { parse },
       javascript: { parse: refused },
@@ -163,13 +206,13 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
       json: { parse: refused },
     },
   });
-  // The body keeps its line numbers: the front matter's lines stand empty before it.
-  const before = text.slice(0, text.length - content.length).split('\n').length - 1;
-  const body = bodyOf(file, '\n'.repeat(before) + content, diagnostics);
-  // gray-matter hands the engine the text from the end of the opening line on, so its first line is ours.
+  // The body keeps its line numbers: all that stands before it stands empty.
+  const body = bodyOf(file, '\n'.repeat(fenced.body.from) + content, diagnostics);
+  // gray-matter hands the engine the text from the end of the opening line on; a file that lacks one begins below it.
+  const first = fenced.fields.from === 0 ? 0 : 1;
   const at = (offset: number): Location => {
     const { line, col } = lines.linePos(offset);
-    return { file, line, column: col };
+    return { file, line: line - 1 + first, column: col };
   };
   if (!document) {
     refuse(
@@ -181,7 +224,7 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
     return { ...unusable(''), body };
   }
   const { faults, mended } = mendFields(source, schemaOf(file));
-  for (const fault of faults) diagnostics.push(formFinding(file, fault));
+  for (const fault of faults) diagnostics.push(formFinding(file, first, fault));
   if (mended === undefined) return { ...unusable(''), body };
   // What else is wrong is found in the same run, in the fields as they were meant.
   if (mended !== source) document = parseFields(mended, lines);

@@ -6,7 +6,8 @@ import { type Document, isMap, isPair, isScalar, isSeq, LineCounter, visit } fro
 import { keysOf } from './record-lines.ts';
 import { isBullet, type Mend } from './slip.ts';
 import { SLIPS } from './slips.ts';
-import { isDressed, isTypographic } from './slips-in-texts.ts';
+import { belongsTo } from './slips-in-places.ts';
+import { isDressed, isHalfQuoted, isTypographic } from './slips-in-texts.ts';
 import { parseFields } from './yaml-fields.ts';
 
 /** A place in the fields where something was not taken as it was meant. */
@@ -53,6 +54,25 @@ const hasBullets = (source: string, start: number, text: string): boolean => {
   return before.trim() === '' && isBullet(text);
 };
 
+/** Whether a node stands between brackets or braces. */
+const isInFlow = (ancestors: readonly unknown[]): boolean =>
+  ancestors.some((node) => (isMap(node) || isSeq(node)) && node.flow === true);
+
+/** The paths of what holds fields, or should, at the end of a field: it, the last thing in it, and so on. */
+const insides = (
+  value: unknown,
+  path: readonly (string | number)[],
+): readonly (readonly (string | number)[])[] => {
+  if (!value || (isScalar(value) && value.value === null)) return [path];
+  if (isSeq(value) && !value.flow) return insides(value.items.at(-1), [...path, 0]);
+  if (!isMap(value) || value.flow) return [];
+  const last = value.items.at(-1);
+  return [
+    path,
+    ...(last && isScalar(last.key) ? insides(last.value, [...path, String(last.key.value)]) : []),
+  ];
+};
+
 const read = (source: string, schema: unknown): Reading => {
   const counter = new LineCounter();
   const document: Document = parseFields(source, counter);
@@ -72,33 +92,51 @@ const read = (source: string, schema: unknown): Reading => {
       used.add(alias.source);
       if (!alias.resolve(document)) at(alias.range?.[0] ?? 0, 'misread');
     },
-    Scalar: (_, scalar) => {
+    Scalar: (_, scalar, ancestors) => {
       const [start = 0, end = 0] = scalar.range ?? [];
       if (scalar.anchor !== undefined) anchors.set(scalar.anchor, start);
       if (scalar.type !== 'PLAIN' || start === end) return;
       const text = source.slice(start, end);
-      if (isTypographic(text)) at(start, 'misread');
+      if (isTypographic(text) || (isHalfQuoted(text) && isInFlow(ancestors))) at(start, 'misread');
       else if (hasBullets(source, start, text)) at(start, 'misread');
       else if (/^[ \t]+#[^\s#]/.test(source.slice(end))) at(end, 'left out');
     },
   });
   for (const [name, offset] of anchors) if (!used.has(name)) at(offset, 'misread');
 
+  const fields = keysOf(schema, []);
   const walk = (node: unknown, path: readonly (string | number)[]): void => {
-    if (isSeq(node)) for (const one of node.items) walk(one, [...path, 0]);
+    if (isSeq(node))
+      for (const one of node.items) {
+        // In a list of texts at the margin, a field of the record is one that was given a dash.
+        const key = isMap(one) && keysOf(schema, path).length === 0 ? one.items[0]?.key : undefined;
+        if (
+          isScalar(key) &&
+          fields.includes(String(key.value)) &&
+          counter.linePos(key.range?.[0] ?? 0).col === 3
+        )
+          at(key.range?.[0] ?? 0, 'misread');
+        walk(one, [...path, 0]);
+      }
     if (!isMap(node)) return;
     const known = keysOf(schema, path);
+    /** The field above that the schema knows, with its value. */
+    let above: readonly [key: string, value: unknown] | undefined;
     for (const pair of node.items) {
       if (!isPair(pair) || !isScalar(pair.key)) continue;
       const key = String(pair.key.value);
       const isUnknown = known.length > 0 && !known.includes(key);
       if (isUnknown) unknown += 1;
+      if (isUnknown && above && belongsTo(schema, insides(above[1], [...path, above[0]]), key))
+        at(pair.key.range?.[0] ?? 0, 'misread');
+      if (!isUnknown) above = [key, pair.value];
       const isPart = node.flow && (!pair.value || (isScalar(pair.value) && pair.value.value === null));
       const isTyped = pair.key.type === 'PLAIN';
       if (isUnknown && isTyped && (isPart || isDressed(key))) at(pair.key.range?.[0] ?? 0, 'misread');
       walk(pair.value, [...path, key]);
     }
   };
+  if (isSeq(document.contents)) at(document.contents.range?.[0] ?? 0, 'unread');
   walk(document.contents, []);
   return {
     faults: faults.sort((a, b) => a.line - b.line || a.column - b.column),

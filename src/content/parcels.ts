@@ -12,6 +12,7 @@ import {
   type RowFinding,
   relatedTo,
   unclosedQuote,
+  unreadableColumns,
 } from './csv-findings.ts';
 import { csvScanner } from './csv-scanner.ts';
 import type { Parcels } from './parcel-count.ts';
@@ -108,6 +109,8 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
   const statuses = unreadStatuses();
 
   const header = (titles: readonly string[], line: number): readonly number[] | undefined => {
+    findings.push(...unreadableColumns('parcels', titles, line, 'must fix'));
+    if (findings.length > 0) return undefined;
     const places: number[] = [];
     for (const column of PARCEL_COLUMNS) {
       const wanted = foldCase(format[column] ?? column);

@@ -31,15 +31,20 @@ export const depthOf = (line: string): number => fieldLine(line).lead.length;
 export const pathAt = (lines: readonly string[], at: number): readonly (string | number)[] => {
   const path: (string | number)[] = [];
   let depth = Number.POSITIVE_INFINITY;
+  let isListed = false;
   for (let i = at; i >= 0; i--) {
     const text = lines[i] ?? '';
     const { lead, key } = fieldLine(text);
     const outer = lead.search(/\S|$/);
-    if (text.trim() === '' || (i < at && outer >= depth)) continue;
-    if (key !== undefined && (i === at || lead.length < depth)) path.unshift(key);
-    if (lead.includes('-')) path.unshift(0);
+    const isDashed = lead.includes('-');
+    // The dashes of a list may stand right below the first letter of its key.
+    const isKeyOfList = isListed && outer === depth && key !== undefined && !isDashed;
+    if (text.trim() === '' || (i < at && outer >= depth && !isKeyOfList)) continue;
+    if (key !== undefined && (i === at || lead.length < depth || isKeyOfList)) path.unshift(key);
+    if (isDashed) path.unshift(0);
+    isListed = isDashed;
     depth = outer;
-    if (depth === 0 && key !== undefined && !lead.includes('-')) break;
+    if (depth === 0 && key !== undefined && !isDashed) break;
   }
   return path;
 };

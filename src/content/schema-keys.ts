@@ -7,6 +7,7 @@ export interface Schema {
   readonly item?: unknown;
   readonly pipe?: readonly unknown[];
   readonly options?: readonly unknown[];
+  readonly type?: string;
 }
 
 /** Whether a value is a schema, or a part of one. */
@@ -38,8 +39,16 @@ export const schemaAt = (schema: unknown, path: readonly (string | number)[]): u
   return here;
 };
 
-/** The keys that a schema knows at a path, in the order in which it writes them; none where it takes any key. */
-export const keysAt = (schema: unknown, path: readonly (string | number)[]): readonly string[] => {
+/** The same without what it is wrapped in. */
+const openedAt = (schema: unknown, path: readonly (string | number)[]): Schema | undefined => {
   const here = schemaAt(schema, path);
-  return isSchema(here) ? Object.keys((here.entries ? here : opened(here)).entries ?? {}) : [];
+  return isSchema(here) ? (here.entries ? here : opened(here)) : undefined;
 };
+
+/** The keys that a schema knows at a path, in the order in which it writes them; none where it takes any key. */
+export const keysAt = (schema: unknown, path: readonly (string | number)[]): readonly string[] =>
+  Object.keys(openedAt(schema, path)?.entries ?? {});
+
+/** Whether a schema has fields of any name at a path, as the beats of a recording. */
+export const takesAnyKey = (schema: unknown, path: readonly (string | number)[]): boolean =>
+  openedAt(schema, path)?.type === 'record';

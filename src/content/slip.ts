@@ -1,4 +1,4 @@
-import { scalarForms } from './write-yaml.ts';
+import { isPlain, scalarForms } from './write-yaml.ts';
 
 /** Lines to stand in the place of others, with what is to be said of them. */
 export interface Mend {
@@ -82,7 +82,5 @@ export const unquoted = (value: string): string => {
   return quote === '"' && /^[^"]*\S"(?:[\s,.]|$)/.test(text) ? value : text;
 };
 
-/** Whether a text may stand within braces or brackets as it is. */
-export const isPlain = (text: string): boolean => /^[\p{L}\p{N}][\p{L}\p{M}\p{N} ./_’-]*$/u.test(text);
-/** A text as it is written within braces or brackets. */
+/** A text as it is written within braces or brackets; what was typed as a number or `true` stays one. */
 export const within = (text: string): string => (isPlain(text) || text === '' ? text : quoted(text));

@@ -72,10 +72,31 @@ export const quotes: Slip = (lines, at) => {
   return oneLine(at, head + quoted(text), head.length + 1, message, fix);
 };
 
-/** What stands within braces or brackets, its own quotes taken off. */
+/** Whether a text ends with a quote that nothing opens; after a number it stands for inches. */
+export const isHalfQuoted = (text: string): boolean => /^[^"]*[^"\d\s]"$/.test(text);
+
+/** What stands within braces or brackets, its own quotes taken off, be it only one. */
 const bare = (text: string): string => {
   const trimmed = text.trim();
-  return /^(?:"[^"\\]*"|'[^']*')$/.test(trimmed) ? trimmed.slice(1, -1) : trimmed;
+  if (/^(?:"[^"\\]*"|'[^']*')$/.test(trimmed) || isHalfQuoted(trimmed))
+    return trimmed.replace(/^["']/, '').slice(0, -1);
+  return /^(?:"[^"]*|'[^']*)$/.test(trimmed) ? trimmed.slice(1) : trimmed;
+};
+
+/** The texts within brackets. A quote that nothing closes runs to the end, or to the comma before the next quote. */
+const textsWithin = (inner: string): readonly string[] => {
+  const texts: string[] = [];
+  let rest = inner;
+  while (rest.trim() !== '') {
+    const [, whole = '', quote] = /^(\s*(?:(["'])(?:(?!\2\s*(?:,|$)).)*\2\s*(?=,|$))?)/.exec(rest) ?? [];
+    const isOpen = quote === undefined ? /^\s*["']/.test(rest) : new RegExp(`,\\s*${quote}`).test(whole);
+    const next = /,(?=\s*["'])/.exec(rest)?.index;
+    const end =
+      quote !== undefined && !isOpen ? whole.length : isOpen ? (next ?? rest.length) : rest.indexOf(',');
+    texts.push(bare(rest.slice(0, end < 0 ? undefined : end)));
+    rest = end < 0 ? '' : rest.slice(end + 1);
+  }
+  return texts;
 };
 
 /** Within braces: a key that the schema knows begins a part, and what stands before the next is its text. */
@@ -113,15 +134,22 @@ export const brackets: Slip = (lines, at) => {
   if (!value.startsWith('[') || /\]./.test(value)) return [];
   const isOpen = !value.endsWith(']');
   const inner = value.slice(1, isOpen ? undefined : -1);
-  const parts = (inner.match(/(?:"[^"]*"|'[^']*(?:'(?!\w))|[^,])+/g) ?? []).map((part) => within(bare(part)));
+  const parts = textsWithin(inner).map(within);
+  const hasOpenQuote = /(?:^|,)\s*(?:"[^"]*$|'[^']*$)/.test(inner) || inner.split('"').length % 2 === 0;
   return oneLine(
     at,
     `${head}[${parts.join(', ')}]`,
     head.length + 1,
     isOpen
       ? 'Unexpected `[` that is not closed, expected `]` at the end'
-      : 'Unexpected colon, quote or `#` within brackets, expected quotes round that text',
-    isOpen ? 'Close the bracket' : 'Put quotes round what has such a sign in it',
+      : hasOpenQuote
+        ? 'Unexpected quote within brackets without another, expected quotes in pairs'
+        : 'Unexpected colon, quote or `#` within brackets, expected quotes round that text',
+    isOpen
+      ? 'Close the bracket'
+      : hasOpenQuote
+        ? 'Let a quote stand before the text and another after it, or none'
+        : 'Put quotes round what has such a sign in it',
   );
 };
 

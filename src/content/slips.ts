@@ -15,6 +15,7 @@ import {
   strangeBlanks,
   tabs,
 } from './slips-in-lines.ts';
+import { dashedField, misplaced } from './slips-in-places.ts';
 import { braces, brackets, quoteAll, quotes, typographicQuotes } from './slips-in-texts.ts';
 
 /** Every slip, those first that are surer of what was meant. */
@@ -24,6 +25,7 @@ export const SLIPS: readonly Slip[] = [
   typographicQuotes,
   remarks,
   boldKey,
+  dashedField,
   bullets,
   missingDash,
   missingDashes,
@@ -31,8 +33,8 @@ export const SLIPS: readonly Slip[] = [
   quotes,
   braces,
   brackets,
-
   quoteAll,
+  misplaced,
   goesOn,
   indentation,
 ];

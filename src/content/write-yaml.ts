@@ -27,8 +27,11 @@ export type ScalarForm =
   | { readonly form: 'plain' | 'single' | 'double' }
   | { readonly form: 'block'; readonly written: string; readonly indent: string };
 
-/** Signs that JSON leaves alone and that not every reader of YAML takes, or takes for the end of a line. */
-const UNPRINTABLE = /[\u007f-\u009f\u2028\u2029\ufeff\ufffe\uffff]/g;
+/**
+ * Signs that JSON leaves alone and that not every reader of YAML takes, or takes for the end of a line; and those that
+ * stand where a file was read in another encoding than it was saved in.
+ */
+const UNPRINTABLE = /[\0\u007f-\u009f\u2028\u2029\ufeff\ufffd-\uffff]/g;
 
 /** Between double quotes, on one line, whatever it is. YAML 1.2 §5.7 knows every escape of JSON. */
 const doubleQuoted = (text: string): string =>
@@ -82,16 +85,20 @@ const blocks = (text: string, written: string, indent: string, eol: string): rea
 export const scalarForms = (value: FieldScalar, was: ScalarForm, eol: string): readonly string[] => {
   if (typeof value !== 'string') return [String(value)];
   const double = doubleQuoted(value);
-  if (was.form === 'double' || value === '') return [double];
+  if (was.form === 'double' || value === '' || value.search(UNPRINTABLE) >= 0) return [double];
   if (was.form === 'block') return [...blocks(value, was.written, was.indent, eol), double];
   if (/[\r\n]/.test(value)) return [double];
   return [was.form === 'single' ? singleQuoted(value) : value, double];
 };
 
-/** A word or sentence that is text wherever it stands, also within braces. */
 const PLAIN = /^[\p{L}\p{N}](?:[\p{L}\p{M}\p{N} _.;+*/()’‘“”–—…%&!?'-]|:(?=[\p{L}\p{N}/]))*$/u;
 /** One that is text on a line of its own, where commas and brackets mean nothing after the first sign. */
 const PLAIN_ON_LINE = /^[\p{L}\p{N}](?:[^\p{C}\p{Zl}\p{Zp}:#]|:(?=[\p{L}\p{N}/])|(?<=\S)#)*$/u;
+
+/** Whether a word or sentence needs no quotes wherever it stands, also within braces. */
+export const isPlain = (text: string, plain = PLAIN): boolean => plain.test(text) && !text.endsWith(' ');
+
+/** Without quotes these would be no text, whatever signs they are made of. */
 const OTHER_THAN_TEXT = /^(?:true|false|null|[-+.\d].*)$/i;
 
 /** Within a list or map, where nobody has written anything yet. */
@@ -101,7 +108,7 @@ const innerScalar = (value: FieldScalar, key: string, plain = PLAIN): string => 
   // A number has no blank in it, and no hyphen after digits; a time of day is none either, but looks like one.
   const isNoNumber = /^\d{4}-\d\d-/.test(value) || (plain === PLAIN_ON_LINE && /^\d[^\s:]* /.test(value));
   const text = !OTHER_THAN_TEXT.test(value) || isDigits || isNoNumber;
-  return text && plain.test(value) && !value.endsWith(' ') ? value : doubleQuoted(value);
+  return text && isPlain(value, plain) ? value : doubleQuoted(value);
 };
 
 /** A key as it is written. */

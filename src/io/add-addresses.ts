@@ -54,6 +54,7 @@ const listDisk: ListDisk = {
 const encoded = (text: string, file: Uint8Array): Uint8Array => {
   const encoding = encodingOf(file);
   if (encoding === 'utf-16le') return Buffer.from(text, encoding);
+  if (encoding === 'utf-16be') return Buffer.from(text, 'utf-16le').swap16();
   return utf8Bytes(encoding === 'utf-8' ? text : text.replace(/[^\0-\x7f]+/g, encodeURIComponent));
 };
 

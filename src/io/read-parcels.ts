@@ -1,39 +1,38 @@
 /** Streams a text file into a reader, in chunks, whatever program saved it. */
 import { createReadStream } from 'node:fs';
-import { TextDecoder } from 'node:util';
+import { type Decoder, decoderOf, encodingAtBeginning, SAMPLE } from './decode-text.ts';
 
 /** Bytes read at once: large enough that the disk is not waited for, small enough not to be felt. */
 const CHUNK = 262_144;
 
-const stream = async (path: string, decoder: TextDecoder, write: (text: string) => void): Promise<void> => {
-  for await (const bytes of createReadStream(path, { highWaterMark: CHUNK }))
-    write(decoder.decode(bytes as Buffer, { stream: true }));
-  write(decoder.decode());
-};
-
-const isUtf16 = async (path: string): Promise<boolean> => {
-  for await (const bytes of createReadStream(path, { end: 1 }))
-    return (bytes as Buffer)[0] === 0xff && (bytes as Buffer)[1] === 0xfe;
-  return false;
+const beginningOf = async (path: string): Promise<Uint8Array> => {
+  const chunks: Uint8Array[] = [];
+  for await (const bytes of createReadStream(path, { end: SAMPLE - 1 })) chunks.push(bytes as Buffer);
+  return Buffer.concat(chunks);
 };
 
 /**
- * Writes the file's text into a reader made by `begin`, and gives that reader. UTF-8, UTF-16 with a mark, else
- * windows-1252, as `decodeText`; a file that turns out not to be UTF-8 is read again into a new reader.
+ * Writes the file's text into a reader made by `begin`, and gives that reader. Encodings as `decodeText`; a file that
+ * turns out not to be UTF-8 is read again into a new reader. `chunk` is how many bytes are read at once.
  */
 export const readInto = async <Reader extends { readonly write: (text: string) => void }>(
   path: string,
   begin: () => Reader,
+  chunk = CHUNK,
 ): Promise<Reader> => {
-  const utf16 = await isUtf16(path);
-  const reader = begin();
-  try {
-    await stream(path, new TextDecoder(utf16 ? 'utf-16le' : 'utf-8', { fatal: !utf16 }), reader.write);
+  const stream = async (decoder: Decoder): Promise<Reader> => {
+    const reader = begin();
+    for await (const bytes of createReadStream(path, { highWaterMark: chunk }))
+      reader.write(decoder.decode(bytes as Buffer, { stream: true }));
+    reader.write(decoder.decode());
     return reader;
+  };
+  const sure = encodingAtBeginning(await beginningOf(path));
+  if (sure) return stream(decoderOf(sure));
+  try {
+    return await stream(decoderOf('utf-8', true));
   } catch (error) {
     if (!(error instanceof TypeError)) throw error;
-    const again = begin();
-    await stream(path, new TextDecoder('windows-1252'), again.write);
-    return again;
+    return stream(decoderOf('windows-1252'));
   }
 };

@@ -87,13 +87,22 @@ describe('searches.csv', () => {
     ]);
   });
 
-  test('is passed over with a look-at where its columns are others, and says how to name them', () => {
+  test('is read by the shape of its columns where they have other names, and says which were taken', () => {
     const text = 'Suchanfrage;Klicks\nSaatdose;64\n';
-    expect(pairs(text)).toEqual([]);
-    expect(
-      findings(text).every((finding) => finding.startsWith('look at searches-column searches.csv:1')),
-    ).toBe(true);
-    expect(findings(text)[0]).toContain('`phrase: …` under `searches`');
+    expect(pairs(text)).toEqual([['Saatdose', 64]]);
+    expect(findings(text)).toEqual([
+      'note searches-columns searches.csv:1 Unexpected columns without the names `phrase` and `count`, expected them; `Suchanfrage` was taken for what was typed and `Klicks` for how often > Nothing, if that is right; to be sure, write into box.md `searches: {phrase: Suchanfrage, count: Klicks}`',
+    ]);
+    const line = columns({ phrase: 'Suchanfrage', count: 'Klicks' });
+    expect(pairs(text, line)).toEqual([['Saatdose', 64]]);
+    expect(findings(text, line)).toEqual([]);
+  });
+
+  test('takes a column by its shape where box.md names only the other', () => {
+    const text = 'Report\n\nWords,Seen,Opened\nplant labels,226,9\nseed tin,64,3\n';
+    expect(pairs(text, columns({ count: 'Seen' }))).toEqual(TWO);
+    expect(pairs(text, columns({ count: 'Missing' }))).toEqual([]);
+    expect(findings(text, columns({ count: 'Missing' }))).toHaveLength(1);
   });
 
   test('reports rows that are none with their line and a fix, and reads the others', () => {

@@ -3,6 +3,7 @@ import { parseFile } from '../../src/content/front-matter.ts';
 import { frontMatterOf } from '../../src/content/record-file.ts';
 import { cycleSchema, itemSchema } from '../../src/content/schemas.ts';
 import { validate } from '../../src/content/validate.ts';
+import { pasted } from '../support/pasted.ts';
 import { BROKEN_RECORDS, type BrokenRecord } from './broken-records.ts';
 
 const PATH = 'cycles/2026-01/items/01-pot.md';
@@ -21,16 +22,6 @@ const findingsOf = (text: string) => {
   const record = frontMatterOf(source, parseFile(source));
   return { record, found: [...record.diagnostics, ...validate(itemSchema, record).diagnostics] };
 };
-
-/** The text with the lines that a finding proposes pasted over those that it names. */
-const pasted = (
-  text: string,
-  { from, to, lines }: { from: number; to: number; lines: readonly string[] },
-): string =>
-  text
-    .split('\n')
-    .toSpliced(from - 1, to - from + 1, ...lines)
-    .join('\n');
 
 describe('a record with', () => {
   test.each(BROKEN_RECORDS)(

@@ -523,8 +523,8 @@ describe('a value', () => {
 
   test.each([
     ['without front matter', 'Just words.\n', 1],
-    ['that never closes', '---\nname: Pot\n', 1],
-    ['that is closed by more than a line of three', '---\nname: Pot\n--- x\n', 1],
+    ['that never closes', '---\nname: Pot\n', 2],
+    ['that is closed by more than a line of three', '---\nname: Pot\n--- x\n', 3],
     ['that cannot be parsed', '---\nname: [Pot\n---\n', 2],
     ['with a key that stands twice', '---\nname: Pot\nname: Jug\n---\n', 3],
     ['that is a list', '---\n- Pot\n---\n', 2],

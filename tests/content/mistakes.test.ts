@@ -63,7 +63,7 @@ describe('YAML', () => {
     ['a tag', 'size: !large one\n', 'yaml 01-teapot.md:7:7'],
     ['a thousand brackets', `color: ${'['.repeat(5000)}\n`, 'yaml 01-teapot.md:7:'],
     ['a value that `#` hides', 'color: #8a9a7b\n', 'empty-key 01-teapot.md:7:1'],
-    ['a closing line that is longer', '-----\n', 'front-matter 01-teapot.md:1:1'],
+    ['a closing line that is longer', '-----\n', 'front-matter 01-teapot.md:7:1'],
   ])('with %s is found at fault and never thrown', (_, item, finding) => {
     const found = rules({ item });
     expect(found).toHaveLength(1);

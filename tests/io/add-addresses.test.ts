@@ -43,6 +43,8 @@ describe('what stands in the file stays byte for byte, in', () => {
     ['UTF-8', Buffer.from(begun)],
     ['UTF-8 with a mark and Windows line ends', Buffer.from(`\ufeff${begun.replaceAll('\n', '\r\n')}`)],
     ['UTF-16 with a mark', Buffer.from(`\ufeff${begun.replaceAll(',', '\t')}`, 'utf16le')],
+    ['UTF-16, big end first', Buffer.from(`\ufeff${begun.replaceAll(',', '\t')}`, 'utf16le').swap16()],
+    ['UTF-16 without a mark', Buffer.from(begun, 'utf16le')],
     ['the old encoding of Western Windows', Buffer.from(begun, 'latin1')],
   ])('%s', async (_, bytes) => {
     const { content, site } = await folder(bytes);
