@@ -13,7 +13,7 @@ import { csvScanner } from './csv-scanner.ts';
 import { countOf } from './search-count.ts';
 import { searchShape } from './search-shape.ts';
 import type { TextSource } from './sources.ts';
-import { flowText } from './write-yaml.ts';
+import { blockLines } from './write-yaml.ts';
 
 /** A phrase and how often it was typed. */
 interface SearchRow {
@@ -85,9 +85,11 @@ const COLUMNS = ['phrase', 'count'] as const;
 const columnIn = (titles: readonly string[], name: string): number =>
   titles.findIndex((title) => foldCase(title) === foldCase(name));
 
-/** The line of box.md that names two columns of a list. */
-const lineFor = (titles: readonly string[], phrase: number, count: number): string =>
-  `\`searches: ${flowText({ phrase: titles[phrase] ?? '', count: titles[count] ?? '' })}\``;
+/** The lines of box.md that name two columns of a list. */
+const linesFor = (titles: readonly string[], phrase: number, count: number): string =>
+  blockLines({ phrase: titles[phrase] ?? '', count: titles[count] ?? '' })
+    .map((line) => `\`${line}\``)
+    .join(' and ');
 
 /** Rows of a list whose names say nothing: by what is in its columns, where that can be seen in one way only. */
 const byShape = (
@@ -126,7 +128,7 @@ const byShape = (
   );
   const [first, ...others] = pairs;
   if (!shape || !first || others.length > 0) {
-    const lines = pairs.map(([phrase, count]) => lineFor(titles, phrase, count));
+    const lines = pairs.map(([phrase, count]) => linesFor(titles, phrase, count));
     const expected = first
       ? 'one of texts and one of whole numbers'
       : 'a column of texts and one of whole numbers';
@@ -134,8 +136,8 @@ const byShape = (
       there === ''
         ? 'Write the columns’ names above them, `phrase` and `count`'
         : first
-          ? `Write into box.md which of them are meant: ${lines.join(' or ')}`
-          : 'Export what was typed and how often; where both are there, name them in box.md: `searches: {phrase: …, count: …}`';
+          ? `Write into box.md under \`searches\` which of them are meant: ${lines.join(', or ')}`
+          : 'Export what was typed and how often; where both are there, name them in box.md by `phrase: …` and `count: …` under `searches`';
     const found = there === '' ? 'without names' : `\`${there}\``;
     const message = `Unexpected columns ${found}, expected ${expected}; the file was not read`;
     return { rows: [], findings: [finding('look at', 'searches-column', message, fix)] };
@@ -153,7 +155,7 @@ const byShape = (
         `Unexpected columns without the names \`phrase\` and \`count\`, expected them; ${name(phrase)} was taken for what was typed and ${name(count)} for how often${shape.above > 0 ? `, and ${above} above them for no part of the list` : ''}`,
         there === ''
           ? 'Nothing, if that is right; to be sure, write `phrase` and `count` above the columns'
-          : `Nothing, if that is right; to be sure, write into box.md ${lineFor(titles, phrase, count)}`,
+          : `Nothing, if that is right; to be sure, write ${linesFor(titles, phrase, count)} under \`searches\` in box.md`,
       ),
     );
   else if (shape.above > 0)

@@ -91,7 +91,7 @@ describe('searches.csv', () => {
     const text = 'Suchanfrage;Klicks\nSaatdose;64\n';
     expect(pairs(text)).toEqual([['Saatdose', 64]]);
     expect(findings(text)).toEqual([
-      'note searches-columns searches.csv:1 Unexpected columns without the names `phrase` and `count`, expected them; `Suchanfrage` was taken for what was typed and `Klicks` for how often > Nothing, if that is right; to be sure, write into box.md `searches: {phrase: Suchanfrage, count: Klicks}`',
+      'note searches-columns searches.csv:1 Unexpected columns without the names `phrase` and `count`, expected them; `Suchanfrage` was taken for what was typed and `Klicks` for how often > Nothing, if that is right; to be sure, write `phrase: Suchanfrage` and `count: Klicks` under `searches` in box.md',
     ]);
     const line = columns({ phrase: 'Suchanfrage', count: 'Klicks' });
     expect(pairs(text, line)).toEqual([['Saatdose', 64]]);
