@@ -249,6 +249,8 @@ export const fencesOf = (written: readonly string[]): Fenced | undefined => {
       more !== undefined &&
       isMeantForFence(lines[more.to] ?? '') &&
       behind === undefined &&
+      // A story may begin with a capital and a colon.
+      (!isTrue || /^\p{Ll}/u.test(lines[more.from] ?? '')) &&
       more.keys.every((one) => !given.has(one)) &&
       fitOneRecord([...given, ...more.keys]);
     if (isDivider) {
