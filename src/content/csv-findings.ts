@@ -1,6 +1,7 @@
 /** What is wrong with a CSV file, worded alike whatever it holds. */
 import type { Diagnostic, Location, Weight } from '../diagnostics/diagnostic.ts';
 import { defined } from '../text/defined.ts';
+import { UNREADABLE } from './unreadable-signs.ts';
 
 /** A finding whose file is known to who reports it. */
 export type RowFinding = Omit<Diagnostic, 'location'> & { readonly line: number };
@@ -46,9 +47,8 @@ export const missingColumn = (
   };
 };
 
-/** What stands where a file is no text, or was read in another encoding than it was saved in. */
-const isUnreadable = (title: string): boolean =>
-  title.includes('\0') || title.includes('\ufffd') || title.startsWith('PK\u0003\u0004');
+/** A workbook is an archive; these are its first bytes (APPNOTE.TXT 4.3.7, local file header). */
+const isUnreadable = (title: string): boolean => UNREADABLE.test(title) || title.startsWith('PK\u0003\u0004');
 
 /** The columns' names cannot be read: a workbook under another name, or an encoding that nobody told. */
 export const unreadableColumns = (

@@ -39,9 +39,12 @@ const ALONE =
   'Type three short dashes and nothing else in that line; some programs turn two dashes into a long one';
 const AT_END = 'After the last field comes a line of three dashes and nothing else; the text begins below it';
 
-/** What stands in a line, as a message may quote it: backticks cannot stand between backticks. */
-const shown = (line: string): string =>
-  line.includes('`') ? 'backticks' : `\`${bareLine(line).slice(0, 40)}\``;
+/** What stands in a line, as a message may quote it: backticks cannot stand between backticks, and blanks are not seen. */
+const shown = (line: string): string => {
+  if (line.includes('`')) return 'backticks';
+  const bare = bareLine(line);
+  return bare === FENCE && line !== FENCE ? `blanks beside \`${bare}\`` : `\`${bare.slice(0, 40)}\``;
+};
 
 const fault = (
   line: number,
@@ -104,7 +107,7 @@ const openingOf = (lines: readonly string[]): Opening | undefined => {
   }
   if (behind !== undefined) return undefined;
   if (fieldAtMargin(line) !== undefined) {
-    const message = 'Unexpected field on the first line, expected a line `---` before the fields';
+    const message = 'Unexpected fields without a line `---` before them, expected one on the first line';
     const fix = 'Begin the file with a line of three dashes and nothing else';
     return found(first, fault(first, message, fix, { from: 0, to: first, lines: [FENCE, line] }));
   }
@@ -115,9 +118,11 @@ const openingOf = (lines: readonly string[]): Opening | undefined => {
   if (fence < 0) return undefined;
   const above = lines.slice(first, fence).filter((one) => !isEmptyLine(one));
   const message = `Unexpected text above the fields, expected \`---\` on the first line`;
-  const fix = 'Take it out, or write it below the fields';
   // Among the fields, what begins with `#` is a remark: nothing of it is lost.
   const areRemarks = above.every((one) => one.startsWith('# '));
+  const fix = areRemarks
+    ? 'Write it below the fields, or leave it among them as a remark, which no page shows'
+    : 'Take it out, or write it below the fields';
   return found(
     fence + 1,
     fault(first, message, fix, areRemarks ? { from: 0, to: fence, lines: [FENCE, ...above] } : undefined),
@@ -244,6 +249,8 @@ export const fencesOf = (written: readonly string[]): Fenced | undefined => {
       more !== undefined &&
       isMeantForFence(lines[more.to] ?? '') &&
       behind === undefined &&
+      // A story may begin with a capital and a colon.
+      (!isTrue || /^\p{Ll}/u.test(lines[more.from] ?? '')) &&
       more.keys.every((one) => !given.has(one)) &&
       fitOneRecord([...given, ...more.keys]);
     if (isDivider) {

@@ -10,6 +10,7 @@ import type { ParsedFile } from './record-file.ts';
 import { schemaOf } from './record-schema.ts';
 import { type SecondRecord, secondRecords } from './second-records.ts';
 import type { TextSource } from './sources.ts';
+import { UNREADABLE } from './unreadable-signs.ts';
 import { parseFields, valuesOf } from './yaml-fields.ts';
 
 /** Where the first `*name` stands, which YAML puts another value in place of. */
@@ -133,9 +134,6 @@ const asMeant = ({ lines, fields = { from: 0, to: 0 }, body }: Fenced): string =
     '---',
     ...lines.slice(body.from, body.to),
   ].join('\n');
-
-/** Signs that stand where a file was read in another encoding than it was saved in, or is no text at all. */
-const UNREADABLE = /[\0\x80-\x84\x86-\x9f\ufffd]/;
 
 /** Front matter and body of a record, as plain data. What is wrong with it is reported, never thrown. */
 export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {

@@ -1,5 +1,5 @@
 /** Records that stand in the text below another's fields: each was meant for a file of its own. */
-import { fieldAtMargin, fieldRunAt, isEmptyLine, isMeantForFence } from './field-lines.ts';
+import { type FieldRun, fieldAtMargin, fieldRunAt, isEmptyLine, isMeantForFence } from './field-lines.ts';
 
 /** A record's lines, from 0, both of them its own. */
 export interface SecondRecord {
@@ -12,23 +12,16 @@ export interface SecondRecord {
 /** A line that opens or closes a block of code: what stands in one shows how a record is written. */
 const CODE = /^ {0,3}(`{3,}|~{3,})/;
 
-/** The line below the fields of a record that begins at a line; undefined where none does. */
-const recordAt = (
-  lines: readonly string[],
-  at: number,
-  isParted: boolean,
-): { readonly to: number; readonly keys: readonly string[] } | undefined => {
+/** Fields below a line of dashes, or fields alone; undefined where a line begins neither. */
+const runFrom = (lines: readonly string[], at: number, isParted: boolean): FieldRun | undefined => {
   const line = lines[at] ?? '';
-  const isOpened = isMeantForFence(line);
-  if (!isOpened && !(isParted && fieldAtMargin(line) !== undefined)) return undefined;
-  const run = fieldRunAt(lines, isOpened ? at + 1 : at);
-  if (!run) return undefined;
-  const isClosed = isMeantForFence(lines[run.to] ?? '');
-  // Between two lines of dashes stands many a thing; with one of them alone it takes more to be a record.
-  const isRecord =
-    isOpened && isClosed ? run.keys.length > 1 && run.needed > 0 : (isOpened || isClosed) && run.needed > 1;
-  return isRecord ? { to: run.to, keys: run.keys } : undefined;
+  if (isMeantForFence(line)) return fieldRunAt(lines, at + 1);
+  return isParted && fieldAtMargin(line) !== undefined ? fieldRunAt(lines, at) : undefined;
 };
+
+/** Between two lines of dashes stands many a thing; with one of them alone it takes more to be a record. */
+const isRecord = ({ keys, needed }: FieldRun, isOpened: boolean, isClosed: boolean): boolean =>
+  isOpened && isClosed ? keys.length > 1 && needed > 0 : (isOpened || isClosed) && needed > 1;
 
 /** The records among a file's lines, in order. `from` is the first line of the text. */
 export const secondRecords = (lines: readonly string[], from: number): readonly SecondRecord[] => {
@@ -40,10 +33,13 @@ export const secondRecords = (lines: readonly string[], from: number): readonly 
       if (mark?.startsWith(code)) code = undefined;
     } else if (mark !== undefined) code = mark;
     else {
-      const record = recordAt(lines, at, at === from || isEmptyLine(lines[at - 1]));
-      if (!record) continue;
-      begun.push({ from: at, keys: record.keys });
-      at = record.to - (isMeantForFence(lines[record.to] ?? '') ? 0 : 1);
+      const run = runFrom(lines, at, at === from || isEmptyLine(lines[at - 1]));
+      if (!run) continue;
+      const isClosed = isMeantForFence(lines[run.to] ?? '');
+      const isFound = isRecord(run, isMeantForFence(lines[at] ?? ''), isClosed);
+      if (isFound) begun.push({ from: at, keys: run.keys });
+      // What follows is looked at once: fewer fields of the same are no record either.
+      at = isFound && isClosed ? run.to : run.to - 1;
     }
   }
   return begun.map((one, i) => {

@@ -75,6 +75,8 @@ export const misplaced: Slip = (lines, at, schema) => {
 
 const DASHED = /^(?:[-–—*•·]\s*)(?=(\p{L}[\p{L}\p{N}_-]*)\s*:)/u;
 
+const signOf = (line: string): string => (/^[-–—]/.test(line) ? 'dash' : `\`${line.slice(0, 1)}\``);
+
 /** Dashes before fields of the record itself, which is no list; what stands below the first further in comes along. */
 export const dashedField: Slip = (lines, at, schema) => {
   const known = keysOf(schema, []);
@@ -89,7 +91,7 @@ export const dashedField: Slip = (lines, at, schema) => {
     lines: mended,
     line: from,
     column: 1,
-    message: `Unexpected dash before \`${keyOf(lines[from] ?? '')}\`, expected the field’s name at the margin`,
+    message: `Unexpected ${signOf(lines[from] ?? '')} before \`${keyOf(lines[from] ?? '')}\`, expected the field’s name at the margin`,
     fix: 'Only the things of a list have a dash; a field of the record has none',
   });
   const bare = (line: string): string => line.replace(DASHED, '');

@@ -59,12 +59,25 @@ describe('lines of dashes', () => {
       `---\n\n# The pot\n${FIELDS}\n# Its care\n\ncare: Rinse it.\n\n---\nIts story.\n`,
     ],
     ['blanks after them', `--- \n${FIELDS}---  \nIts story.\n`],
+    [
+      'a story that begins with a colon, and a rule',
+      `---\n${FIELDS}---\nIts story.\nSize: small\n\n---\n\nMore.\n`,
+    ],
     ['the word yaml behind the first', `---yaml\n${FIELDS}---\nIts story.\n`],
   ])('are let alone where they mean something else: %s', (_, text) => {
     const { found, record } = reading(text);
     expect(found).toEqual([]);
     expect(record.data).toMatchObject(MEANT);
     expect(textOf(record.body).startsWith('Its story')).toBe(true);
+  });
+
+  test('part no fields where a story begins with a capital and a colon, and do where fields go on', () => {
+    const text = (size: string) => `---\n${FIELDS}---\n${size}: 10 cm\n\n---\n\nMore.\n`;
+    expect(reading(text('Size')).found).toEqual([]);
+    expect(reading(text('size')).found.map(({ rule, location }) => [rule, location.line])).toEqual([
+      ['front-matter', 6],
+    ]);
+    expect(reading(text('size')).record.data).toMatchObject({ ...MEANT, size: '10 cm' });
   });
 
   test.each([
