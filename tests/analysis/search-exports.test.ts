@@ -15,8 +15,8 @@ const check = ({ text, rows, proposed }: SearchExport): void => {
   } else {
     expect(value).toEqual([]);
     expect(found.map(({ weight, rule }) => [weight, rule])).toEqual([['look at', 'searches-column']]);
-    const lines = [...(found[0]?.fix ?? '').matchAll(/`(searches: \{[^`…]*\})`/g)].map(([, line]) => line);
-    expect(lines).toEqual(proposed);
+    const lines = [...(found[0]?.fix ?? '').matchAll(/`(phrase: [^`…]*)` and `(count: [^`…]*)`/g)];
+    expect(lines.map(([, phrase, count]) => `${phrase}; ${count}`)).toEqual(proposed);
   }
 };
 

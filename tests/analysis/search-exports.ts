@@ -102,22 +102,22 @@ export const SEARCH_EXPORTS: readonly SearchExport[] = [
     MANY,
   ),
   asked('two columns of whole numbers', 'Words,Seen,Opened\nplant labels,1204,226\nseed tin,640,64\n', [
-    'searches: {phrase: Words, count: Seen}',
-    'searches: {phrase: Words, count: Opened}',
+    'phrase: Words; count: Seen',
+    'phrase: Words; count: Opened',
   ]),
   asked(
     'two columns of whole numbers and a share',
     'Words;Seen;Opened;Share\nplant labels;1204;226;18,8 %\nseed tin;640;64;10 %\n',
-    ['searches: {phrase: Words, count: Seen}', 'searches: {phrase: Words, count: Opened}'],
+    ['phrase: Words; count: Seen', 'phrase: Words; count: Opened'],
   ),
   asked(
     'two columns of texts',
     'Words,Meaning,Times\nplant labels,marks for pots,226\nseed tin,box for seeds,64\n',
-    ['searches: {phrase: Words, count: Times}', 'searches: {phrase: Meaning, count: Times}'],
+    ['phrase: Words; count: Times', 'phrase: Meaning; count: Times'],
   ),
   asked('names with signs', 'Words: typed\tSeen #\tOpened #\nplant labels\t1204\t226\nseed tin\t640\t64\n', [
-    'searches: {phrase: "Words: typed", count: "Seen #"}',
-    'searches: {phrase: "Words: typed", count: "Opened #"}',
+    'phrase: "Words: typed"; count: "Seen #"',
+    'phrase: "Words: typed"; count: "Opened #"',
   ]),
   read('phrases with a comma between quotes', 'Words,Times\n"labels, for plants",226\nseed tin,64\n', [
     ['labels, for plants', 226],
@@ -185,9 +185,9 @@ export const SEARCH_EXPORTS: readonly SearchExport[] = [
   ),
   read('a time beside each', 'Words,Times,Longest\nplant labels,226,0:42\nseed tin,64,1:05\n'),
   asked('three columns of whole numbers', 'Words,a,b,c\nplant labels,9,226,12\nseed tin,7,64,3\n', [
-    'searches: {phrase: Words, count: a}',
-    'searches: {phrase: Words, count: b}',
-    'searches: {phrase: Words, count: c}',
+    'phrase: Words; count: a',
+    'phrase: Words; count: b',
+    'phrase: Words; count: c',
   ]),
   asked('only texts', 'Words,Land\nplant labels,GB\nseed tin,IE\n', []),
   asked('a letter and no list', 'Dear all,\nhere is what was typed.\nBest,\nNell\n', []),
