@@ -35,6 +35,17 @@ const staysOutside = (specifier) => {
   return name in dependencies || isBuiltin(specifier);
 };
 
+/** A source that asks where a package lies reads its files without loading it, and depends on it as well. */
+const readPackages = {
+  name: 'read-packages',
+  transform: (code, id) => {
+    if (/[\\/]src[\\/].+\.ts$/.test(id))
+      for (const [, specifier] of code.matchAll(/\.resolve\(["']([^"'.][^"']*)["']\)/g))
+        staysOutside(specifier);
+    return null;
+  },
+};
+
 /** A source finds other files from where it would lie if it were compiled alone, though it lies in a chunk. */
 const ownAddress = {
   name: 'own-address',
@@ -82,7 +93,7 @@ const checkDependencies = () => {
 export const bundleProgram = async () => {
   const { output } = await build({
     input: path('cli/main.ts'),
-    plugins: [ownAddress, throughLoader],
+    plugins: [readPackages, ownAddress, throughLoader],
     transform: { define: { PROGRAM_DIGEST: JSON.stringify(programDigest()) } },
     external: staysOutside,
     platform: 'node',

@@ -8,6 +8,7 @@ import type { PictureOutput, Step, Where } from '../render/output.ts';
 import type { Templates } from '../render/templates.ts';
 import { digestOf } from '../text/digest.ts';
 import type { Memory } from '../text/memory.ts';
+import type { WordNet } from '../text/wordnet.ts';
 import { wordingFor } from '../wording/wording.ts';
 import { completenessOf } from './completeness/completeness.ts';
 import { contentOf, factsOf, type KeyedDocument, keyOf, type Making } from './documents.ts';
@@ -32,6 +33,7 @@ export interface BuildInput {
   /** Digest of every template, asset and script. */
   readonly templatesDigest: string;
   readonly memory: Memory;
+  readonly wordnet: WordNet;
   readonly kept: Kept;
   /** Findings so far: a proof shows those of its cycle. */
   readonly diagnostics: readonly Diagnostic[];
@@ -160,7 +162,7 @@ const plansOf = (
 
 /** All files of the site and the back room as of a moment, or what must be fixed first. */
 export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
-  const { box, asOf, templates, program, memory, kept, diagnostics: found, without, share } = input;
+  const { box, asOf, templates, program, memory, wordnet, kept, diagnostics: found, without, share } = input;
   const onStage = input.onStage ?? (() => {});
   if (mustFixAny(found)) return { files: [], pictures: [], diagnostics: found, proofs: [] };
   const { lang } = box.settings;
@@ -183,6 +185,7 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
         tools,
         program,
         memory,
+        wordnet,
         kept,
         diagnostics: found,
         ...(share && { only: new Set(box.cycles.map(({ id }) => id).filter((id) => hasCycle(share, id))) }),

@@ -4,6 +4,7 @@ import type { Tools } from '../channels/channel.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Templates } from '../render/templates.ts';
 import type { Memory } from '../text/memory.ts';
+import type { WordNet } from '../text/wordnet.ts';
 import { wordingFor } from '../wording/wording.ts';
 import type { BoxAsOf } from './box-as-of.ts';
 import { nothingKept } from './kept.ts';
@@ -28,6 +29,7 @@ export interface ProofInput extends BoxAsOf {
   /** Digest of the program. */
   readonly program: string;
   readonly memory: Memory;
+  readonly wordnet: WordNet;
 }
 
 export interface ProofResult {

@@ -14,7 +14,6 @@ import type {
 } from '../analysis/coverage/measure-coverage.ts';
 import type { TypedSearches } from '../analysis/coverage/phrases/typed.ts';
 import type { Passage } from '../analysis/coverage/text/passage.ts';
-import type { Language } from '../analysis/language/language.ts';
 import type { Proof, Tools } from '../channels/channel.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Item, Moment } from '../model/box.ts';
@@ -22,8 +21,10 @@ import { isSealed } from '../model/seal.ts';
 import { digestOf } from '../text/digest.ts';
 import { knownBy, lazily } from '../text/lazy.ts';
 import { keepData, type Memory, recallData, recalled } from '../text/memory.ts';
+import type { WordNet } from '../text/wordnet.ts';
 import { DEFAULT_AIM } from './defaults.ts';
 import type { Kept } from './kept.ts';
+import { strangerFindings, strangersOf } from './stranger-findings.ts';
 import { substanceFindings } from './substance-findings.ts';
 
 /** A proof in short. */
@@ -48,6 +49,8 @@ export interface ProofsInput {
   /** Digest of the program: another one may read the same text otherwise. */
   readonly program: string;
   readonly memory: Memory;
+  /** The dictionary: asked for other names and for things that are in no record. */
+  readonly wordnet: WordNet;
   readonly kept: Kept;
   /** Findings of the whole content: a proof shows those of its cycle, and those of no cycle. */
   readonly diagnostics: readonly Diagnostic[];
@@ -87,9 +90,7 @@ const itemsByKind = ({ cycles }: Box): ReadonlyMap<string, readonly Item[]> => {
  */
 const otherNamesOf = async (
   kinds: ReadonlySet<string>,
-  box: Box,
-  language: Language,
-  memory: Memory,
+  { box, tools: { language }, memory, wordnet }: ProofsInput,
 ): Promise<ReadonlyMap<string, readonly string[]>> => {
   const items = itemsByKind(box);
   const names = new Map<string, readonly string[]>();
@@ -103,9 +104,10 @@ const otherNamesOf = async (
   }
   if (unknown.size === 0) return names;
   const { otherNames } = await import('../analysis/coverage/phrases/other-names.ts');
-  const found = await otherNames(
+  const found = otherNames(
     [...unknown.keys()].flatMap((kind) => items.get(kind) ?? []),
     language,
+    wordnet,
   );
   for (const [kind, key] of unknown) {
     names.set(kind, found.get(kind) ?? []);
@@ -208,7 +210,7 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
   };
 
   const kinds = new Set(chosen.flatMap(({ items }) => items.map(({ kind }) => kind)));
-  const names = await otherNamesOf(kinds, box, language, memory);
+  const names = await otherNamesOf(kinds, input);
   const searchesDigest = digestOf(box.searches);
   const searches = (): TypedSearches =>
     kept.searches.get(`${language.tag} ${searchesDigest}`, () =>
@@ -228,6 +230,7 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
         aim,
         language,
         otherNames: names,
+        strangers: await strangersOf({ ...input, cycle, passages: passagesOf(cycle) }),
       });
       keepData(memory, key, own);
       // Its passages are at hand now, and every comparison will ask for its index.
@@ -279,15 +282,15 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
   for (const [subject, { own, key }] of read) {
     const { cycle } = subject;
     const compared = await comparedOf(subject, own, key);
-    const thin = substanceFindings(own.thin);
-    found.push(...thin);
+    const ofText = [...substanceFindings(own.thin), ...strangerFindings(own.strangers, wording)];
+    found.push(...ofText);
     shorts.set(cycle.id, inShort(own, compared));
     proofs.set(cycle.id, {
       coverage: knownBy(
         digestOf('coverage', key, compared),
         (): Coverage => coverage.coverageOf(own, compared, passagesOf(cycle), language),
       ),
-      diagnostics: [...diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)), ...thin],
+      diagnostics: [...diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)), ...ofText],
     });
   }
   const newest = box.cycles.at(-1)?.id;

@@ -17,6 +17,7 @@ import { pieces } from './en/pieces.ts';
 import { proof } from './en/proof.ts';
 import { site } from './en/site.ts';
 import { american, british, type Spelling, spellingFor } from './en/spelling.ts';
+import { strangers } from './en/strangers.ts';
 import { structuredData } from './en/structured-data.ts';
 
 /** Every part, as a region spells it. */
@@ -40,6 +41,7 @@ const english = (spelling: Spelling) => ({
   pieces,
   proof,
   site: site(spelling),
+  strangers,
   structuredData: structuredData(spelling),
 });
 

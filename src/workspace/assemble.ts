@@ -3,6 +3,7 @@
  * as it is, in this process or from the memory.
  */
 
+import { letterCaseBy } from '../analysis/language/letter-case.ts';
 import type { WrittenCycle } from '../content/read.ts';
 import type { FileReader } from '../content/record-file.ts';
 import { frontMatterOf } from '../content/record-file.ts';
@@ -12,7 +13,6 @@ import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import { ADDRESSES_FILE } from '../io/addresses-file.ts';
 import type { KnownFile } from '../io/know-files.ts';
-import { openLetterCase } from '../io/letter-case.ts';
 import { isBroken } from '../io/list-files.ts';
 import type { Box, Cycle, Search, ShownAddress } from '../model/box.ts';
 import type { LinkTargets } from '../model/link-stories.ts';
@@ -22,6 +22,7 @@ import { digestOf } from '../text/digest.ts';
 import { primaryLanguage } from '../text/language-tag.ts';
 import type { CaseOf } from '../text/letter-case.ts';
 import { type Memory, recalled } from '../text/memory.ts';
+import type { WordNet } from '../text/wordnet.ts';
 import { joinsFor } from '../wording/joins.ts';
 import { isWordedIn, wordingFor } from '../wording/wording.ts';
 import { type BoxFacts, boxFactsOf, forCyclesOf } from './box-facts.ts';
@@ -104,11 +105,15 @@ const photosIn = (files: ReadonlyMap<string, KnownFile>): LinkTargets['photos'] 
 const knowsNothing: CaseOf = () => undefined;
 
 /** An assembler that keeps what it linked. `readText` gives a file's text as `decodeText` reads it. */
-export const assembler = (memory: Memory, readText: (path: string) => Promise<string>): Assembler => {
+export const assembler = (
+  memory: Memory,
+  readText: (path: string) => Promise<string>,
+  wordnet: WordNet,
+): Assembler => {
   let held: ReadonlyMap<string, Held> = new Map();
   let files: ReadonlyMap<string, KnownFile> = new Map();
   let targets: LinkTargets = { targets: new Map(), photos: { byPath: new Map(), paths: new Set() } };
-  const english = openLetterCase();
+  const english = letterCaseBy(wordnet);
   const shelf: RecordShelf = {
     memory,
     hashOf: (path) => files.get(path)?.hash,

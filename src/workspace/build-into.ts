@@ -233,6 +233,7 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
     templatesDigest: templates.digest,
     program: workspace.program,
     memory: workspace.memory,
+    wordnet: workspace.wordnet,
     kept: workspace.kept,
     diagnostics,
     onStage,

@@ -42,6 +42,7 @@ export const proveCycle = async ({ asOf, cycle, aim, ...options }: ProveOptions)
     cycle: id,
     program: options.program,
     memory: workspace.memory,
+    wordnet: workspace.wordnet,
     ...(aim !== undefined && { aim }),
   });
   return { ...proof, cycles };

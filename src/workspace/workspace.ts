@@ -4,8 +4,10 @@
  */
 import { type ContentFolder, contentFolder } from '../io/content-folder.ts';
 import type { Progress } from '../io/know-files.ts';
+import { openWordNet } from '../io/wordnet.ts';
 import { type Kept, nothingKept } from '../pipeline/kept.ts';
 import { type Memory, memoryFor } from '../text/memory.ts';
+import type { WordNet } from '../text/wordnet.ts';
 import { assembler, type Snapshot } from './assemble.ts';
 
 export interface Workspace {
@@ -13,6 +15,8 @@ export interface Workspace {
   readonly memory: Memory;
   /** Digest of the program. */
   readonly program: string;
+  /** The dictionary of English; nothing of it is read before it is asked. */
+  readonly wordnet: WordNet;
   /** What one build leaves to the next. */
   readonly kept: Kept;
   readonly snapshot: () => Snapshot;
@@ -43,12 +47,14 @@ export const openWorkspace = async ({
   // A photo that was looked at is known to every program: looking takes longest of all.
   const folder = contentFolder(path, whole, onPhotos);
   const memory = memoryFor(program, whole);
-  const { assemble } = assembler(memory, folder.readText);
+  const wordnet = openWordNet();
+  const { assemble } = assembler(memory, folder.readText, wordnet);
   let snapshot = await assemble(await folder.look());
   return {
     folder,
     memory,
     program,
+    wordnet,
     kept: nothingKept(),
     snapshot: () => snapshot,
     update: async (paths) => {

@@ -61,6 +61,7 @@ const ownOf = (cycle: Cycle) =>
     aim: 0.7,
     language: english,
     otherNames: new Map([['mug', ['beaker']]]),
+    strangers: [],
   });
 
 describe('the index of an article', () => {

@@ -139,7 +139,15 @@ const measure = async (articles: number): Promise<Measured> => {
   for (const cycle of box.cycles) {
     const passages = await timed(steps, 'passages', () => readingOf(cycle));
     bytes.push(await timed(steps, 'index', () => encodeIndex(indexArticle(articleOf(cycle, passages)))));
-    const input = { cycle, passages, searches, aim: 0.7, language: english, otherNames: new Map() };
+    const input = {
+      cycle,
+      passages,
+      searches,
+      aim: 0.7,
+      language: english,
+      otherNames: new Map(),
+      strangers: [],
+    };
     halves.push(await timed(steps, 'own', () => ownCoverage(input)));
   }
   const decoded = (): readonly ArticleIndex[] => bytes.flatMap((one) => decodeIndex(one) ?? []);

@@ -15,6 +15,7 @@ import { boxOf, cycleText, itemText } from '../analysis/article.ts';
 import { parcel } from '../analysis/parcels/parcels.ts';
 import { box, cycle } from '../support/box.ts';
 import { carriedOut } from '../support/carried-out.ts';
+import { wordnet } from '../support/dictionary.ts';
 import { outputFiles } from '../support/output-files.ts';
 import { ownTemplates } from '../support/own-templates.ts';
 import { shortMemory } from '../support/short-memory.ts';
@@ -67,7 +68,7 @@ const proofInput = async (texts: Readonly<Record<string, string>>, asOf: number)
   const input = inputFor({ box: boxOf(texts), asOf });
   const { proofs } = await proofsFor({
     ...{ box: input.box, asOf, tools: input },
-    ...{ program: 'this one', memory: shortMemory(), kept: nothingKept(), diagnostics: [] },
+    ...{ program: 'this one', memory: shortMemory(), wordnet, kept: nothingKept(), diagnostics: [] },
   });
   return { ...input, proofs };
 };

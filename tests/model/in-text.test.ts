@@ -3,10 +3,8 @@
  * keeps its capital until the record's own text writes it small.
  */
 import { expect, test } from 'vitest';
-import { openLetterCase } from '../../src/io/letter-case.ts';
 import { inTextOf } from '../../src/model/in-text.ts';
-
-const caseOf = openLetterCase();
+import { caseOf } from '../support/dictionary.ts';
 
 type Named = readonly [name: string, kind: string, short: string, inside: string];
 

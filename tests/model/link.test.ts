@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { readBoxRecord, readCycleRecords } from '../../src/content/read.ts';
 import type { PhotoSource } from '../../src/content/sources.ts';
-import { openLetterCase } from '../../src/io/letter-case.ts';
 import type { Cycle, Story } from '../../src/model/box.ts';
 import { targetsOf } from '../../src/model/link.ts';
 import { type LinkContext, linkCycle } from '../../src/model/link-cycle.ts';
 import { cycleSettingsOf, linkSettings } from '../../src/model/link-settings.ts';
 import { sha256 } from '../../src/text/hash.ts';
 import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
+import { caseOf } from '../support/dictionary.ts';
 import { readFrontMatter } from '../support/read-front-matter.ts';
 import { photosOf, sourcesOf, textsByCycle, wholeBox } from '../support/whole-box.ts';
 
@@ -98,7 +98,7 @@ describe('a cycle', () => {
       settings: cycleSettingsOf(settings.value, box.value),
       sayTitle: cycleWords.title,
       isTitleWorded: true,
-      caseOf: openLetterCase(),
+      caseOf,
     };
     const alone = [...textsByCycle(sources)].reverse().map(([id, texts]) => {
       const read = readCycleRecords(id, texts, readFrontMatter);

@@ -9,6 +9,7 @@ import type { Memory } from '../../src/text/memory.ts';
 import { BOX, cycleText, itemText } from '../analysis/article.ts';
 import { boxOf, type Files } from '../support/built.ts';
 import { privateInput } from '../support/demo-box.ts';
+import { wordnet } from '../support/dictionary.ts';
 import { shortMemory } from '../support/short-memory.ts';
 
 const TEXTS: Files = {
@@ -41,7 +42,7 @@ const prove = async (
   const found = await boxOf(texts, asOf);
   if (!found) throw new Error('Expected a box');
   const input = await privateInput(found.box, asOf);
-  const made = { memory, kept: nothingKept(), tools: input, program: 'this one' };
+  const made = { memory, wordnet, kept: nothingKept(), tools: input, program: 'this one' };
   const { proofs } = await proofsFor({ ...found, ...made, diagnostics });
   return { ...input, proofs };
 };

@@ -1,8 +1,8 @@
 /** A small whole box for tests of rendering: one cycle, one item, everything optional left out. */
 import type { Root } from 'mdast';
-import { openLetterCase } from '../../src/io/letter-case.ts';
 import type { Box, BoxSettings, Cycle, Item, Picture, RecordSource } from '../../src/model/box.ts';
 import { inTextOf } from '../../src/model/in-text.ts';
+import { caseOf } from './dictionary.ts';
 
 const source: RecordSource = { file: 'box.md', fields: new Map(), text: '' };
 const story = { file: 'box.md', tree: { type: 'root', children: [] } satisfies Root };
@@ -37,7 +37,6 @@ export const settings = (more: Partial<BoxSettings> = {}): BoxSettings => ({
 });
 
 const NAMED = { name: 'Brass plant mister', kind: 'plant mister', brand: 'Halloway Brassworks' };
-const caseOf = openLetterCase();
 
 export const item = (more: Partial<Item> = {}): Item => ({
   slug: 'plant-mister',

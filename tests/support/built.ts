@@ -22,6 +22,7 @@ import type { Memory } from '../../src/text/memory.ts';
 import { assembler, type Snapshot } from '../../src/workspace/assemble.ts';
 import { readLists } from '../../src/workspace/parcel-lists.ts';
 import { openWorkspace } from '../../src/workspace/workspace.ts';
+import { wordnet } from './dictionary.ts';
 import { shortMemory } from './short-memory.ts';
 
 /** Texts by their path in the content folder. */
@@ -57,7 +58,7 @@ const knownFile = ([path, text]: readonly [string, string]): readonly [string, K
 const snapshotOf = (files: Files, memory: Memory): Promise<Snapshot> => {
   const readText = async (path: string): Promise<string> => files[path] ?? '';
   const known = Object.entries(files).sort(([a], [b]) => (a < b ? -1 : 1));
-  return assembler(memory, readText).assemble(new Map(known.map(knownFile)));
+  return assembler(memory, readText, wordnet).assemble(new Map(known.map(knownFile)));
 };
 
 const listsOf = (files: Files, { facts }: Snapshot, asOf: Moment): ParcelsByCycle => {
@@ -101,6 +102,7 @@ const siteFrom = async (given: BuiltBox | undefined, { diagnostics }: Snapshot):
     templates,
     templatesDigest: own.digest,
     program: 'this one',
+    wordnet,
     kept: nothingKept(),
   });
   const textsIn = async (where: Where): Promise<ReadonlyMap<string, string>> =>

@@ -7,7 +7,6 @@ import type { BoxRecord } from '../../src/content/schemas.ts';
 import { readSearches } from '../../src/content/searches.ts';
 import type { PhotoSource, TextSource } from '../../src/content/sources.ts';
 import type { Checked } from '../../src/diagnostics/diagnostic.ts';
-import { openLetterCase } from '../../src/io/letter-case.ts';
 import { addressFindings } from '../../src/model/address-findings.ts';
 import type { Box, Search } from '../../src/model/box.ts';
 import { targetsOf } from '../../src/model/link.ts';
@@ -17,6 +16,7 @@ import type { LinkTargets } from '../../src/model/link-stories.ts';
 import type { Photos } from '../../src/model/pictures.ts';
 import { addressOf } from '../../src/model/set-findings.ts';
 import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
+import { caseOf } from './dictionary.ts';
 import { readFrontMatter } from './read-front-matter.ts';
 
 /** All that was found in a content folder. */
@@ -95,7 +95,7 @@ const linkBox = (records: Records, sources: Sources): Checked<Box | undefined> =
     settings: cycleSettingsOf(settings.value, records.box),
     sayTitle: cycleWords.title,
     isTitleWorded: true,
-    caseOf: openLetterCase(),
+    caseOf,
   };
   const between = addressFindings(
     records.cycles.flatMap(({ id, cycle }) =>

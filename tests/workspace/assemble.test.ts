@@ -5,6 +5,7 @@ import type { PhotoSource } from '../../src/content/sources.ts';
 import type { KnownFile } from '../../src/io/know-files.ts';
 import { sha256 } from '../../src/text/hash.ts';
 import { assembler } from '../../src/workspace/assemble.ts';
+import { wordnet } from '../support/dictionary.ts';
 import { shortMemory } from '../support/short-memory.ts';
 import { sourcesOf, wholeBox } from '../support/whole-box.ts';
 
@@ -65,7 +66,7 @@ test.each([
   const memory = shortMemory();
   const readText = async (path: string): Promise<string> => files[path] ?? '';
   for (const again of [false, true]) {
-    const found = await assembler(memory, readText).assemble(filesFrom(files));
+    const found = await assembler(memory, readText, wordnet).assemble(filesFrom(files));
     expect(sorted(found.diagnostics), `again: ${again}`).toEqual(sorted(whole.diagnostics));
     expect(plain(found.box), `again: ${again}`).toEqual(plain(whole.value));
   }

@@ -2,6 +2,7 @@
 import type { Location } from '../../diagnostics/diagnostic.ts';
 import type { Phrase } from './phrases/phrase.ts';
 import type { FieldName } from './rivals/ranking.ts';
+import type { Stranger } from './strangers/untold.ts';
 import type { ThinPart } from './substance.ts';
 import type { Passage } from './text/passage.ts';
 import type { Zone } from './text/zones.ts';
@@ -200,6 +201,8 @@ export interface Coverage {
   readonly shared: readonly SharedPassage[];
   /** Parts that say too little. */
   readonly thin: readonly ThinPart[];
+  /** Things that are named and not in the box, in the order of the page; of English alone. */
+  readonly strangers: readonly Stranger[];
   readonly reading: Reading;
   readonly advice: readonly Edit[];
   /** Items that no advice brings to the aim. */

@@ -20,6 +20,7 @@ import { capitalsIn } from './standing/capitals.ts';
 import { withinLonger } from './standing/mentions.ts';
 import { placesOf } from './standing/standing.ts';
 import { type TalliedItem, type TalliedPhrase, tallyOf } from './standing/tally.ts';
+import type { Stranger } from './strangers/untold.ts';
 import { thinPartsOf } from './substance.ts';
 import { type Passage, whereIs } from './text/passage.ts';
 
@@ -66,6 +67,7 @@ export interface OwnCoverage
     | 'advice'
     | 'outOfReach'
     | 'thin'
+    | 'strangers'
   > {
   readonly items: readonly (Omit<ItemCoverage, 'phrases'> & { readonly phrases: readonly OwnPhrase[] })[];
 }
@@ -86,6 +88,8 @@ interface OwnCoverageInput {
   readonly language: Language;
   /** Other names that a dictionary has, by kind. */
   readonly otherNames: ReadonlyMap<string, readonly string[]>;
+  /** What is named in the cycle and not in its box. */
+  readonly strangers: readonly Stranger[];
 }
 
 const ownMention = ({ passage, from, to, zone, grade, within }: Mention): OwnMention =>
@@ -121,10 +125,10 @@ const typedOf = (entries: readonly TalliedPhrase[]): Pick<ItemCoverage, 'typed'>
 /**
  * What an article's own text and records say in a proof. It depends on its input alone: on the cycle's id, theme,
  * title and items, its passages (so on what `passagesOf` depends on), all that was typed, the aim, the language, and
- * the other names of the cycle's kinds. Nothing in it depends on other articles.
+ * the other names of the cycle's kinds and the strangers among its things. Nothing in it depends on other articles.
  */
 export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage> => {
-  const { cycle, passages, searches, aim, language, otherNames } = input;
+  const { cycle, passages, searches, aim, language, otherNames, strangers } = input;
   const tallied = cycle.items.map(
     (item): TalliedItem => ({
       slug: item.slug,
@@ -181,6 +185,7 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
     reading: await readingOf(passages, language),
     advice: edits,
     thin,
+    strangers,
     outOfReach: items.filter((item) => !isAtAim(item.promised, aim)).map(({ slug }) => slug),
   };
 };

@@ -1,4 +1,7 @@
-/** How findings are shown: their weights and what leads to their fixes. What a finding says is worded where it is found. */
+/**
+ * How findings are shown: their weights and what leads to their fixes. What a finding says is worded where it is found,
+ * or among the words of what it belongs to (`strangers.ts`).
+ */
 import type { Weight } from '../../diagnostics/diagnostic.ts';
 
 const weights: Readonly<Record<Weight, string>> = {

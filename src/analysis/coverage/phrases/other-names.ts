@@ -1,7 +1,8 @@
 /** Other names that a dictionary has for what an item is: offered to the owner, scored by nobody. */
 import type { Item } from '../../../model/box.ts';
+import type { Synset, WordNet } from '../../../text/wordnet.ts';
 import type { Language } from '../../language/language.ts';
-import { openNouns, type Synset } from '../../language/wordnet.ts';
+import { nounSenses } from '../../language/nouns.ts';
 import { readName } from './name.ts';
 
 /** Files of WordNet's nouns that hold goods (lexnames(5WN)): artifacts, foods, plants. */
@@ -35,80 +36,64 @@ const OUT_OF_USE = new Set([
 
 interface Dictionary {
   /** The commonest sense of a noun, if it is one of goods, and whether it is its only one. */
-  readonly goods: (noun: string) => Promise<{ readonly synset: Synset; readonly only: boolean } | undefined>;
-  readonly at: (offset: number) => Promise<Synset>;
+  readonly goods: (noun: string) => { readonly synset: Synset; readonly only: boolean } | undefined;
+  readonly at: (offset: number) => Synset;
 }
 
-const openDictionary = async (): Promise<Dictionary> => {
-  const { at, senses } = await openNouns();
-  return {
-    at,
-    goods: async (noun) => {
-      // WordNet has a word's senses in the order of how common they are; a later one is mostly another thing.
-      const [first, ...more] = await senses(noun);
-      if (first === undefined) return undefined;
-      const synset = await at(first);
-      return FILES_OF_GOODS.has(synset.lexFilenum) ? { synset, only: more.length === 0 } : undefined;
-    },
-  };
-};
+const dictionaryOf = (wordnet: WordNet): Dictionary => ({
+  at: (offset) => wordnet.at(offset, 'noun'),
+  goods: (noun) => {
+    // WordNet has a word's senses in the order of how common they are; a later one is mostly another thing.
+    const [first, ...more] = nounSenses(wordnet, noun);
+    if (first === undefined) return undefined;
+    const synset = wordnet.at(first, 'noun');
+    return FILES_OF_GOODS.has(synset.lexFile) ? { synset, only: more.length === 0 } : undefined;
+  },
+});
 
 /** A name that a shopper could type: no scientific name (capitals), abbreviation or number. */
 const isTypable = (lemma: string): boolean =>
   /^[a-z][a-z' -]*$/.test(lemma) && lemma.length > 3 && !HURTS.test(lemma) && !OUT_OF_USE.has(lemma);
 
+/** What a gloss says before its first example or remark. */
+const definitionOf = ({ gloss }: Synset): string => gloss.split('; ')[0] ?? '';
+
 const namesIn = ({ synonyms, gloss }: Synset): readonly string[] =>
   MARKED.test(gloss) ? [] : synonyms.map((lemma) => lemma.replaceAll('_', ' ')).filter(isTypable);
-
-/** Names of the synset's neighbours by one kind of pointer. */
-const neighbours = async (
-  synset: Synset,
-  pointer: '@' | '~',
-  dictionary: Dictionary,
-): Promise<readonly (readonly string[])[]> => {
-  const there = synset.ptrs.filter(({ pointerSymbol, pos }) => pointerSymbol === pointer && pos === 'n');
-  if (pointer === '~' && there.length > FEW_NARROWER) return [];
-  return (await Promise.all(there.map(({ synsetOffset }) => dictionary.at(synsetOffset)))).map(namesIn);
-};
 
 /**
  * Other names for a noun, the nearest first: its synonyms; a broader name of two words or more that its own
  * definition begins with (secateurs are "small pruning shears …"); the one narrower name of a name of several words.
  */
-const namesFor = async (noun: string, dictionary: Dictionary): Promise<readonly string[]> => {
-  const found = await dictionary.goods(noun);
-  if (!found) return [];
-  const { synset } = found;
-  const [broader, narrower] = await Promise.all([
-    neighbours(synset, '@', dictionary),
-    neighbours(synset, '~', dictionary),
-  ]);
-  const defining = broader.flat().filter((name) => name.includes(' ') && synset.def.includes(name));
-  return [...namesIn(synset), ...defining, ...(noun.includes(' ') ? narrower.flat() : [])];
+const namesFor = (noun: string, { goods, at }: Dictionary): readonly string[] => {
+  const synset = goods(noun)?.synset;
+  if (!synset) return [];
+  const namesOf = (offsets: readonly number[]): readonly string[] =>
+    offsets.flatMap((offset) => namesIn(at(offset)));
+  const definition = definitionOf(synset);
+  const defining = namesOf(synset.broader).filter((name) => name.includes(' ') && definition.includes(name));
+  const isOnlyOne = noun.includes(' ') && synset.narrower.length <= FEW_NARROWER;
+  return [...namesIn(synset), ...defining, ...(isOnlyOne ? namesOf(synset.narrower) : [])];
 };
 
 /**
  * "Seed sieve" is in no dictionary, but sieve is, and a seed sifter is one. Only a noun of one sense can be changed
  * so: a plant tie is no plant necktie.
  */
-const synonymsOfHead = async (head: string, dictionary: Dictionary): Promise<readonly string[]> => {
-  const found = await dictionary.goods(head);
+const synonymsOfHead = (head: string, dictionary: Dictionary): readonly string[] => {
+  const found = dictionary.goods(head);
   return found?.only ? namesIn(found.synset).filter((name) => !name.includes(' ') && name.length > 4) : [];
 };
 
-const namesForItem = async (
-  item: Item,
-  language: Language,
-  dictionary: Dictionary,
-): Promise<readonly string[]> => {
+const namesForItem = (item: Item, language: Language, dictionary: Dictionary): readonly string[] => {
   const kind = item.kind.trim().toLowerCase();
   const { head } = readName(kind, language);
   const before = kind.endsWith(` ${head}`) ? kind.slice(0, -head.length) : '';
-  const whole = await namesFor(kind, dictionary);
+  const whole = namesFor(kind, dictionary);
   const names =
     whole.length > 0 || before === '' || head === ''
       ? whole
-      : (await synonymsOfHead(head, dictionary)).map((name) => before + name);
+      : synonymsOfHead(head, dictionary).map((name) => before + name);
   const keyOf = (text: string): string =>
     language
       .words(text)
@@ -132,25 +117,22 @@ const namesForItem = async (
  * kind, kinds without any left out. English alone. Old, rude and scientific names are left out as far as WordNet
  * or its spelling marks them.
  */
-export const otherNames = async (
+export const otherNames = (
   items: readonly Item[],
   language: Language,
-): Promise<ReadonlyMap<string, readonly string[]>> => {
+  wordnet: WordNet,
+): ReadonlyMap<string, readonly string[]> => {
   if (!language.english || items.length === 0) return new Map();
-  const dictionary = await openDictionary();
+  const dictionary = dictionaryOf(wordnet);
   const byKind = new Map<string, Item>();
   for (const item of items) {
     // Items of one kind share what they already have: a name taken for one is known.
     const before = byKind.get(item.kind);
     byKind.set(item.kind, before ? { ...before, also: [...before.also, item.name, ...item.also] } : item);
   }
-  const found = await Promise.all(
-    [...byKind].map(
-      async ([kind, item]): Promise<readonly [string, readonly string[]]> => [
-        kind,
-        await namesForItem(item, language, dictionary),
-      ],
-    ),
+  return new Map(
+    [...byKind]
+      .map(([kind, item]) => [kind, namesForItem(item, language, dictionary)] as const)
+      .filter(([, names]) => names.length > 0),
   );
-  return new Map(found.filter(([, names]) => names.length > 0));
 };
