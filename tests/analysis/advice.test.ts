@@ -63,15 +63,18 @@ describe('advice', () => {
       'The seed tin keeps sixty packets dry.',
       'What we packed for spring, and how it came to be: a seed tin and a beech boot brush.',
     ]);
-    const bare = await coverageFor({
-      [CYCLE]: weak[CYCLE] as string,
-      [TIN]: itemText(
-        'Enamel watering cans',
-        'watering can',
-        `A can of this size waters forty pots before you have to walk back to the tap. ${LONG}\n\nFill it.`,
-        { description: 'Bright, and made for balconies.' },
-      ),
-    }, 0.9);
+    const bare = await coverageFor(
+      {
+        [CYCLE]: weak[CYCLE] as string,
+        [TIN]: itemText(
+          'Enamel watering cans',
+          'watering can',
+          `A can of this size waters forty pots before you have to walk back to the tap. ${LONG}\n\nFill it.`,
+          { description: 'Bright, and made for balconies.' },
+        ),
+      },
+      0.9,
+    );
     expect(told(bare)).toContain(
       'A watering can of this size waters forty pots before you have to walk back to the tap.',
     );
@@ -130,25 +133,49 @@ describe('advice', () => {
     const { advice, passages } = await coverageFor({
       ...weak,
       [CYCLE]: cycleText('It came.', {
-        voices: [{ text: 'The tin is on my desk, where I can see it all day long.', name: 'Imke', consent: '2026-03-22' }],
+        voices: [
+          {
+            text: 'The tin is on my desk, where I can see it all day long.',
+            name: 'Imke',
+            consent: '2026-03-22',
+          },
+        ],
       }),
     });
-    const untouchable = new Set(passages.filter(({ written }) => !written).map(({ text }) => text));
-    expect([...untouchable].some((text) => text.includes('desk'))).toBe(true);
-    expect(advice.filter(({ before }) => untouchable.has(before))).toEqual([]);
+    const written = passages.filter((passage) => passage.written).map(({ text }) => text);
+    expect(passages.some((passage) => !passage.written && passage.text.includes('desk'))).toBe(true);
+    expect(advice.length).toBeGreaterThan(0);
+    for (const { before } of advice) {
+      expect(written.some((text) => text.includes(before))).toBe(true);
+      expect(before).not.toContain('desk');
+    }
   });
 
   const story = (text: string): Texts => ({
     [CYCLE]: cycleText(`${LONG} ${LONG} ${LONG} ${LONG}`, { summary: 'Does it pour? Does it drip?' }),
-    [TIN]: itemText('Enamel watering can', 'watering can', text, { description: 'Bright, and made for balconies.' }),
+    [TIN]: itemText('Enamel watering can', 'watering can', text, {
+      description: 'Bright, and made for balconies.',
+    }),
   });
   test.each([
     ['a sentence of fewer than seven words', `Fill the can at noon. ${LONG}`],
-    ['the sentence in which a paragraph ends', `${LONG} By June you will have carried the can up four flights of stairs.`],
+    [
+      'the sentence in which a paragraph ends',
+      'Two people made it in a shed. By June you will have carried the can up four flights of stairs.',
+    ],
     ['speech', `She said “carry the can up four flights of stairs and you will know”. ${LONG}`],
-    ['a sentence that has a word of the name already', `For watering, carry the can up four flights of stairs. ${LONG}`],
-    ['a pronoun further on', `Somebody carried water up four flights of stairs every day. It was hard on the knees and the carpets. ${LONG}`],
-    ['a sentence that does not speak of the thing', `Somebody carried water up four flights of stairs every day. ${LONG}`],
+    [
+      'a sentence that has a word of the name already',
+      `For watering, carry the can up four flights of stairs. ${LONG}`,
+    ],
+    [
+      'a pronoun further on',
+      `Somebody carried water up four flights of stairs every day. It was hard on the knees and the carpets. ${LONG}`,
+    ],
+    [
+      'a sentence that does not speak of the thing',
+      `Somebody carried water up four flights of stairs every day. ${LONG}`,
+    ],
   ])('puts no name into %s', async (_, text) => {
     const { advice } = await coverageFor(story(text), 0.95);
     expect(advice.filter(({ zone }) => zone === 'section')).toEqual([]);
@@ -173,37 +200,54 @@ describe('advice', () => {
 
   test('is at most five edits a cycle, and three of one item', async () => {
     const items = Object.fromEntries(
-      ['Seed tin', 'Boot brush', 'Plant tie', 'Hand fork', 'Rain gauge', 'Bulb vase', 'Leaf rake'].map((name, i) => {
-        const head = name.split(' ')[1];
-        return [
-          `cycles/2026-03/items/0${i + 1}-${name.toLowerCase().replace(' ', '-')}.md`,
-          itemText(name, name.toLowerCase(), `Take the ${head} out in March and look at it for a while. ${LONG}`, {
-            description: `A ${head} for years.`,
-          }),
-        ];
-      }),
+      ['Seed tin', 'Boot brush', 'Plant tie', 'Hand fork', 'Rain gauge', 'Bulb vase', 'Leaf rake'].map(
+        (name, i) => {
+          const head = name.split(' ')[1];
+          return [
+            `cycles/2026-03/items/0${i + 1}-${name.toLowerCase().replace(' ', '-')}.md`,
+            itemText(
+              name,
+              name.toLowerCase(),
+              `Take the ${head} out in March and look at it for a while. ${LONG}`,
+              {
+                description: `A ${head} for years.`,
+              },
+            ),
+          ];
+        },
+      ),
     );
-    const { advice } = await coverageFor({ [CYCLE]: cycleText('A box.', { summary: 'Why?' }), ...items }, 0.9);
+    const { advice } = await coverageFor(
+      { [CYCLE]: cycleText('A box.', { summary: 'Why?' }), ...items },
+      0.9,
+    );
     expect(advice.length).toBe(5);
     const uses = advice.flatMap(({ brings }) => brings.map(({ item }) => item));
-    for (const slug of new Set(uses)) expect(uses.filter((one) => one === slug).length).toBeLessThanOrEqual(3);
+    for (const slug of new Set(uses))
+      expect(uses.filter((one) => one === slug).length).toBeLessThanOrEqual(3);
   });
 });
 
 describe('an honest record', () => {
   // Other names, whatever they are: made of words that the text has, and of words that it has not.
   const name = fc
-    .array(fc.constantFrom(...'seed box tin caddy packet sixty shelf hinge garden winter keeper'.split(' ')), {
-      minLength: 1,
-      maxLength: 3,
-    })
+    .array(
+      fc.constantFrom(...'seed box tin caddy packet sixty shelf hinge garden winter keeper'.split(' ')),
+      {
+        minLength: 1,
+        maxLength: 3,
+      },
+    )
     .map((words) => words.join(' '));
   test('of more other names never stands lower, and is never asked for more', async () => {
     await fc.assert(
       fc.asyncProperty(fc.uniqueArray(name, { maxLength: 5 }), async (also) => {
         const withNames = (names: readonly string[]): Texts => ({
           ...weak,
-          [TIN]: (weak[TIN] as string).replace(/also:.*\n(?: {2}- .*\n)*/, names.length > 0 ? `also: [${names.join(', ')}]\n` : ''),
+          [TIN]: (weak[TIN] as string).replace(
+            /also:.*\n(?: {2}- .*\n)*/,
+            names.length > 0 ? `also: [${names.join(', ')}]\n` : '',
+          ),
         });
         const [none, some] = [await coverageFor(withNames([])), await coverageFor(withNames(also))];
         for (const { slug, standing } of none.items)

@@ -10,13 +10,19 @@ import {
   strengthOf,
 } from '../../src/analysis/coverage/standing/standing.ts';
 import { isOwnZone, type Zone, zones, zoneWorth } from '../../src/analysis/coverage/text/zones.ts';
+import { english } from './article.ts';
 
-const KIND = { origins: [{ from: 'kind' }], weight: 4 } as const satisfies Partial<Phrase>;
-const BROADER = { origins: [{ from: 'kind' }], weight: 1 } as const satisfies Partial<Phrase>;
-const ALSO = {
-  origins: [{ from: 'also', value: 'pricker' }],
-  weight: 0.5,
-} as const satisfies Partial<Phrase>;
+type Given = Pick<Phrase, 'origins' | 'weight' | 'words'>;
+const given = (text: string, weight: number, ...origins: Phrase['origins']): Given => ({
+  origins,
+  weight,
+  words: english.words(text),
+});
+const KIND = given('seed tin', 4, { from: 'kind' });
+const BROADER = given('hand tool', 1, { from: 'kind' });
+const ALSO = given('pricker', 0.5, { from: 'also', value: 'pricker' });
+const HEAD = given('spoon', 2, { from: 'name', part: 'kind in the name' });
+const NAME = given('olive spoon', 2, { from: 'name', part: 'kind in the name' });
 
 const grade = fc.constantFrom<Exclude<Grade, 'absent'>>(
   'exact',
@@ -27,7 +33,7 @@ const grade = fc.constantFrom<Exclude<Grade, 'absent'>>(
 );
 const mention = fc.record({ zone: fc.constantFrom(...zones), grade });
 const met = fc.record({
-  phrase: fc.constantFrom<Pick<Phrase, 'origins' | 'weight'>>(KIND, BROADER, ALSO),
+  phrase: fc.constantFrom(KIND, BROADER, ALSO, HEAD, NAME),
   mentions: fc.array(mention, { maxLength: 12 }),
 });
 const item = fc.record({ hasPicture: fc.boolean() });
@@ -122,6 +128,7 @@ describe('what places, grades and phrases are worth', () => {
   });
 
   test('is half for a kind wider than the thing, and whole for its own kind and for any other name', () => {
-    expect([KIND, BROADER, ALSO].map(strengthOf)).toEqual([1, 0.5, 1]);
+    expect([KIND, BROADER, ALSO, HEAD, NAME].map(strengthOf)).toEqual([1, 0.5, 1, 0.5, 1]);
+    expect(strengthOf(given('spoon', 4, { from: 'kind' }))).toBe(1);
   });
 });

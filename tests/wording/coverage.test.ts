@@ -84,15 +84,22 @@ test('ranks are words', () => {
 });
 
 test.each([
-  [{ kind: 'call by name', now: 'the tin' } as const, 'Own section, line 14: call it by its name; now it is only “the tin”.'],
+  [
+    { kind: 'call by name', now: 'the tin' } as const,
+    'Own section, line 14: call it by its name; now it is only “the tin”.',
+  ],
   [{ kind: 'begin with it' } as const, 'Own section, line 14: begin with what the picture shows.'],
   [{ kind: 'name the things' } as const, 'Own section, line 14: name what is in the box.'],
 ])('an edit is something to do: %j', (action: Edit['action'], words) => {
-  expect(coverage.instruction({ action, zone: 'section', at: { file: 'cycle.md', line: 14, column: 3 } })).toBe(words);
+  expect(
+    coverage.instruction({ action, zone: 'section', at: { file: 'cycle.md', line: 14, column: 3 } }),
+  ).toBe(words);
 });
 
 test('what was typed is told in counts, with what the text never says', () => {
-  expect(coverage.typed({ all: 91, answered: 91, unanswered: [] })).toBe('typed 91 times, always in words that the article has.');
+  expect(coverage.typed({ all: 91, answered: 91, unanswered: [] })).toBe(
+    'typed 91 times, always in words that the article has.',
+  );
   expect(coverage.typed({ all: 351, answered: 0, unanswered: ['grow light for seedlings'] })).toBe(
     'typed 351 times, never in words that the article has; the text never says “grow light for seedlings”.',
   );

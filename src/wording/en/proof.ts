@@ -143,7 +143,7 @@ const report = {
   more: (count: number) => `and ${numberWord(count)} more, on the page`,
   now: 'Now:',
   instead: 'Then:',
-  reach: 'Other names of the records that the text does not say; nothing asks for them',
+  reach: 'Other names that the text does not say',
   unsaid: (name: string, phrases: readonly string[]) => `${name}: ${listed(phrases.map(coverage.quoted))}.`,
   typed: 'What people typed',
   typedFor: (name: string, words: string) => `${name}: ${words}`,

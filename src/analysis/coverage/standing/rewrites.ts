@@ -9,7 +9,7 @@ import { determiners, prepositions } from '../../language/lexicon/grammar.ts';
 import type { EditAction, Mention } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
 import { adjacent } from '../text/adjacent.ts';
-import { type Passage, whereIs, type ZonedWord } from '../text/passage.ts';
+import { type Passage, whereIs, type ZonedWord, zoneFor } from '../text/passage.ts';
 import { sentenceSpan } from '../text/sentence-text.ts';
 import type { Zone } from '../text/zones.ts';
 import { withCapitals } from './capitals.ts';
@@ -77,7 +77,7 @@ const rewriteAt = (
   const head = passage.text.slice(shown.start, start);
   const tail = passage.text.slice(end, shown.end);
   return {
-    zone: word.zone,
+    zone: zoneFor(word, passage, passage.item ?? ''),
     at: whereIs(passage, word),
     change: { passage: number, start, end, text },
     action,
@@ -208,13 +208,12 @@ const inDescription = (sought: Sought): Rewrite | undefined => {
 
 /** Whether a name may be put into a sentence of a story: not where the point is, in speech, or where it is crowded. */
 const mayTakeName = (passage: Passage, at: number, phrase: Phrase): boolean => {
-  const { sentence, zone } = itemAt(passage.words, at);
+  const { sentence } = itemAt(passage.words, at);
   const words = passage.words.filter((word) => word.sentence === sentence);
   const isLast = lastOf(passage.words).sentence === sentence && sentence > 0;
   const { start, end } = sentenceSpan(passage, sentence);
   const others = new Set(phrase.words.filter((_, i) => i !== phrase.head).map(({ key }) => key));
   return (
-    zone === 'section' &&
     words.length >= LEAST_SENTENCE &&
     !isLast &&
     !/[“”„«»"]/.test(passage.text.slice(start, end)) &&

@@ -21,16 +21,23 @@ export const gradeWorth: Readonly<Record<Grade, number>> = {
 const NAMES_IT = 2;
 
 /**
- * How well a phrase by itself names its thing: 1, or half for a kind that names a shelf ("hand tool" of a dibber) and for
- * what is but a part of the name. Other names and what was typed name it as well as its kind does. Common practice,
- * no source.
+ * How well a phrase by itself names its thing: 1, or half for a kind that names a shelf ("hand tool" of a dibber), for
+ * what is but a part of the name, and for its one last word where the kind is not that word ("spoon" of an olive wood
+ * spoon). Other names and what was typed name it as well as its kind does. Common practice, no source.
  */
-export const strengthOf = ({ origins, weight }: Pick<Phrase, 'origins' | 'weight'>): number =>
-  weight >= NAMES_IT || origins.some(({ from }) => from !== 'kind' && from !== 'name') ? 1 : 0.5;
+export const strengthOf = ({
+  origins,
+  weight,
+  words,
+}: Pick<Phrase, 'origins' | 'weight' | 'words'>): number => {
+  const given = new Set(origins.map(({ from }) => from));
+  if (!(given.has('kind') || given.has('name')) || given.has('also') || given.has('search')) return 1;
+  return weight >= NAMES_IT && (given.has('kind') || words.length > 1) ? 1 : 0.5;
+};
 
 /** A phrase of an item, and where it is met. */
 interface Met {
-  readonly phrase: Pick<Phrase, 'origins' | 'weight'>;
+  readonly phrase: Pick<Phrase, 'origins' | 'weight' | 'words'>;
   readonly mentions: readonly Pick<Mention, 'zone' | 'grade'>[];
 }
 
