@@ -130,7 +130,8 @@ export const sayPublished = (diagnostics: readonly Diagnostic[], report: BuildRe
 
 /** That nothing has changed, and all else that a build would say. Gives the exit status. */
 export const sayUnchanged = (diagnostics: readonly Diagnostic[], report: BuildReport, told: Told): number => {
-  const unchanged = { ...report, newPictures: 0, proofs: [], newAddresses: 0 };
+  // The newest cycle's proof is always told, and stands last; whether this run read anything at all is none of the owner's.
+  const unchanged = { ...report, newPictures: 0, proofs: report.proofs.slice(-1), newAddresses: 0 };
   if (isJson(told)) sayJson(told, asJson(diagnostics, unchanged, told));
   else sayDone(words.unchanged(report), diagnostics, unchanged, told);
   return EXIT.done;

@@ -14,7 +14,7 @@ import { coverage as said } from '../wording/en/coverage.ts';
 import { findings } from '../wording/en/findings.ts';
 import { proof } from '../wording/en/proof.ts';
 import { type Column, hanging, tableLines, wrappedInCells } from './cells.ts';
-import { diagnosticsCount, insteadLines, part } from './report.ts';
+import { diagnosticsCount, linesToCopy, part } from './report.ts';
 import { reportWidth } from './widths.ts';
 
 const { report: words } = proof;
@@ -166,12 +166,12 @@ const nameLines = ({ coverage, width }: Sheet): string[] =>
     .flatMap(({ shortName, otherNames }) => hanging('  ', words.namesOf(shortName, otherNames), width));
 
 const findingLines = (
-  { location: place, message, fix, instead, rule }: Diagnostic,
+  { location: place, message, fix, rule, ...rest }: Diagnostic,
   { width, at }: Sheet,
 ): readonly string[] => [
   ...hanging('  ', `${at(place)}  ${message}  (${rule})`, width),
   ...(fix ? hanging('    ', findings.fix(fix), width) : []),
-  ...insteadLines(instead),
+  ...linesToCopy(rest),
 ];
 
 /** Every finding that must be fixed. */

@@ -7,9 +7,14 @@ const byPlace = (a: Diagnostic, b: Diagnostic): number =>
   a.location.line - b.location.line ||
   a.location.column - b.location.column;
 
-/** Lines as they should be: they stand at the margin, so that they can be copied whole. */
-export const insteadLines = (instead: Diagnostic['instead']): readonly string[] =>
-  instead ? [`    ${findings.instead(instead)}`, ...instead.lines] : [];
+/** Lines that a finding gives to copy: they stand at the margin, so that they can be copied whole. */
+export const linesToCopy = ({
+  instead,
+  written,
+}: Pick<Diagnostic, 'instead' | 'written'>): readonly string[] => [
+  ...(instead ? [`    ${findings.instead(instead)}`, ...instead.lines] : []),
+  ...(written ? [`    ${findings.written(written)}`, ...written.lines] : []),
+];
 
 /** Findings one under the other, the heaviest first; `show` turns a finding's file into a path to open. */
 export const diagnosticsReport = (
@@ -17,12 +22,12 @@ export const diagnosticsReport = (
   show: (file: string) => string,
 ): string =>
   heaviestFirst([...diagnostics].sort(byPlace))
-    .map(({ weight, rule, location: place, message, fix, instead, related }) => {
+    .map(({ weight, rule, location: place, message, fix, related, ...rest }) => {
       const at = (where: typeof place): string => locationText({ ...where, file: show(where.file) });
       const lines = [`${at(place)}  ${findings.weights[weight]}: ${message}  (${rule})`];
       if (related) lines.push(`    ${at(related.location)}: ${related.message}`);
       if (fix) lines.push(`    ${findings.fix(fix)}`);
-      lines.push(...insteadLines(instead));
+      lines.push(...linesToCopy(rest));
       return `${lines.join('\n')}\n`;
     })
     .join('');

@@ -108,8 +108,8 @@ export const changeKey = (
         weight: 'must fix',
         rule: 'yaml',
         location: frontMatterOf(record, parsed).locationOf(path),
-        message: `Unexpected form of \`${path.join('.')}\`, expected one that can be changed by itself`,
-        fix: 'Change it in the file, and write values out that stand elsewhere (`*name`, `&name`)',
+        message: `Unexpected form of \`${path.join('.')}\`, expected a line of its own`,
+        fix: 'Change it in the file; where `*` stands for something written elsewhere, write that out',
       },
     ],
   };

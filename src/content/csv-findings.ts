@@ -40,7 +40,7 @@ export const missingColumn = (
     message: `Unexpected columns \`${there}\`, expected \`${named ?? column}\` among them; the file was not read`,
     fix:
       named === undefined
-        ? `Name the column in box.md: \`${kind}: {${column}: …}\``
+        ? `Name the column in box.md, as \`${column}: …\` under \`${kind}\``
         : 'Write the column’s name in box.md as the file has it',
     ...defined({ related }),
   };

@@ -2,22 +2,22 @@
 import * as v from 'valibot';
 import { currencyDecimals, isAddress, isDate } from './codes.ts';
 
-/** Text of any kind a person would type for it. */
-export const text = v.pipe(
-  v.union([v.string(), v.number()], 'text'),
-  v.transform(String),
-  v.trim(),
-  v.minLength(1, 'some text'),
-);
+/** What a person would type for a text; `expected` is what was meant where there is none. */
+const textFor = (expected: string) =>
+  v.pipe(
+    v.union([v.string(), v.number()], expected),
+    v.transform(String),
+    v.trim(),
+    v.minLength(1, expected),
+  );
+/** Text of any kind. */
+export const text = textFor('a text');
 /** Text that passes a test. */
 export const is = (test: (value: string) => boolean, expected: string) =>
-  v.pipe(text, v.check(test, expected));
+  v.pipe(textFor(expected), v.check(test, expected));
 /** Text of at most so many characters, as code points. */
 export const atMost = (length: number) =>
-  v.pipe(
-    text,
-    v.check((value) => [...value].length <= length, `at most ${length} characters`),
-  );
+  is((value) => [...value].length <= length, `a text of at most ${length} characters`);
 /** Several of one kind; one alone is taken for a list of one. */
 export const list = <T extends v.GenericSchema>(one: T) =>
   v.pipe(
@@ -37,29 +37,36 @@ export const none = v.pipe(
   v.transform((): string[] => []),
 );
 /** Several texts, or the statement that there are none. */
-export const listOrNone = v.union([none, list(text)], 'a list, or none');
+export const listOrNone = v.union([none, list(text)], 'a text or a list of texts, or none');
 /** A calendar date, ISO 8601. */
 export const date = is(isDate, 'a date that exists, as 2026-03-19');
 /** An absolute http or https address. */
 export const address = is(isAddress, 'an address that begins with https:// or http://');
 /** A currency, ISO 4217. */
-export const currency = is((code) => currencyDecimals(code) !== undefined, 'an ISO 4217 currency, as GBP');
+export const currency = is(
+  (code) => currencyDecimals(code) !== undefined,
+  'a currency in three capital letters, as GBP',
+);
 /** An amount as it was typed, without its currency. */
-export const price = is((amount) => /^\d+(?:\.\d+)?$/.test(amount), 'an amount, as 18.50');
+export const price = is((amount) => /^\d+(?:\.\d+)?$/.test(amount), 'an amount in digits, as 18.50');
 /** A whole number from 0. */
 export const wholeNumber = v.pipe(
   v.number('a whole number'),
   v.integer('a whole number'),
   v.minValue(0, 'a whole number from 0'),
 );
+const ONE_TO_FIVE = 'one to five colours, each as "#8a9a7b", between quotes';
 /** One to five colours in hexadecimal digits. */
 export const colours = v.pipe(
   list(is((value) => /^#(?:[0-9a-f]{3}|[0-9a-f]{6})$/i.test(value), 'a colour as "#8a9a7b", between quotes')),
-  v.minLength(1, 'one to five colours'),
-  v.maxLength(5, 'one to five colours'),
+  v.minLength(1, ONE_TO_FIVE),
+  v.maxLength(5, ONE_TO_FIVE),
 );
 /** A part of an address: what stands in it as it is in every script. */
-export const addressPart = is((value) => /^[\p{L}\p{M}\p{N}-]+$/u.test(value), 'letters, digits and hyphens');
+export const addressPart = is(
+  (value) => /^[\p{L}\p{M}\p{N}-]+$/u.test(value),
+  'letters, digits and hyphens alone, as hand-rake',
+);
 /** No name begins with a dot: `..` would lead out of the site, and a hidden file is published by few hosts. */
 const NAME = '[\\p{L}\\p{M}\\p{N}_~-][\\p{L}\\p{M}\\p{N}._~-]*';
 const PAGE = `(?:${NAME}/)*${NAME}\\.html`;
@@ -75,26 +82,76 @@ export const formerPages = v.record(
     (value) => PAGE_OR_PART.test(value),
     'an address of the site, as kinds/garden-tool.html or boxes/2026-03-first-sowings.html#hand-rake',
   ),
-  'addresses as {kinds/hand-tool.html: kinds/garden-tool.html}',
+  'a line each: a page, a colon, and the page that it sends on to',
 );
+/** "`file` and `alt`", as a message names lines. */
+const namesOf = (keys: readonly string[], joint: 'and' | 'or'): string =>
+  keys
+    .map((key) => `\`${key}\``)
+    .join(', ')
+    .replace(/, (?=[^,]*$)/, ` ${joint} `);
+
+/** Fields of a group without a needed one that a message names: of more of them, these many as examples. */
+const MOST_NAMED = 3;
+
+const linesBelow = (entries: v.ObjectEntries): string => {
+  const keys = Object.keys(entries);
+  const needed = keys.filter((key) => entries[key]?.type !== 'optional');
+  if (needed.length > 0)
+    return `the ${needed.length === 1 ? 'line' : 'lines'} ${namesOf(needed, 'and')} below it`;
+  if (keys.length === 1) return `the line ${namesOf(keys, 'or')} below it`;
+  return keys.length <= MOST_NAMED
+    ? `any of the lines ${namesOf(keys, 'or')} below it`
+    : `lines below it, as ${namesOf(keys.slice(0, MOST_NAMED), 'or')}`;
+};
+
+/** Several fields that belong together, each on a line of its own below the field that they are of. */
+export const group = <T extends v.ObjectEntries>(entries: T, what: string) => {
+  const expected = `${what}: ${linesBelow(entries)}`;
+  // A list has names of its own, as `join`, which are no fields.
+  return v.pipe(
+    v.unknown(),
+    v.check((value) => !Array.isArray(value), expected),
+    v.strictObject(entries, expected),
+  );
+};
+
+/** A field with what it is and values that it may have: the first of them is shown where there is room for one. */
+export const described = <T extends v.GenericSchema>(
+  schema: T,
+  description: string,
+  ...examples: readonly v.InferOutput<T>[]
+) => v.pipe(schema, v.description(description), v.examples(examples));
+
 const FOCUS = /^(\d{1,2}|100)% (\d{1,2}|100)%$/;
+const photoFile = described(text, 'The name of its file among the photos', 'seed-tray.jpg');
+const alt = described(
+  text,
+  'What it shows, in a sentence for people who cannot see it',
+  'A pine tray of seedlings on a windowsill.',
+);
 /** A picture of a record with what is to be said of it. */
-export const picture = v.strictObject(
+export const picture = group(
   {
-    file: text,
-    alt: text,
-    caption: v.optional(text),
-    focus: v.optional(is((value) => FOCUS.test(value), 'two shares from the left and the top, as 50% 40%')),
+    file: photoFile,
+    alt,
+    caption: v.optional(described(text, 'What is printed under it', 'Tomatoes on day sixteen.')),
+    focus: v.optional(
+      described(
+        is(
+          (value) => FOCUS.test(value),
+          'two shares of the picture in percent, from its left and from its top, as 50% 40%',
+        ),
+        'The point to keep in view where a page shows only a part of it',
+        '50% 40%',
+      ),
+    ),
   },
-  'a picture as {file: …, alt: …}',
+  'a picture',
 );
 
 /** A picture that is shown whole and has no caption. */
 export const wholePicture = v.union(
-  [text, v.strictObject({ file: text, alt: text })],
-  'the name of a file, or {file: …, alt: …}',
+  [text, group({ file: photoFile, alt }, 'a picture')],
+  'the name of a file, or a picture: the lines `file` and `alt` below it',
 );
-
-/** A field with its line in the table of fields. */
-export const described = <T extends v.GenericSchema>(schema: T, description: string) =>
-  v.pipe(schema, v.description(description));

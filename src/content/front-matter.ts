@@ -90,7 +90,7 @@ const formFinding = (file: string, { line, column, kind, mend }: FormFault): Dia
       weight: 'must fix',
       rule: 'repeated-key',
       location,
-      message: 'Unexpected second key of the same name, expected each key once',
+      message: 'Unexpected second field of the same name, expected each name once',
       fix: 'Keep the one you mean and take the other out',
     };
   return {
@@ -130,8 +130,8 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
     refuse(
       'front-matter',
       top,
-      `Unexpected \`---${language}\`, expected \`---\`: front matter is YAML and nothing else`,
-      'Write `---` alone on the first line and the fields in YAML',
+      `Unexpected \`---${language}\`, expected \`---\` and nothing else on the line`,
+      'Write `---` alone on the first line and the fields below it, one a line, as `name: Brass plant mister`',
     );
     return unusable('');
   }
@@ -140,7 +140,7 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
     refuse(
       'front-matter',
       top,
-      `Unexpected ${closing === undefined ? 'end of file' : `line \`${closing.slice(0, 40)}\``}, expected a line \`---\` that closes the front matter`,
+      `Unexpected ${closing === undefined ? 'end of file' : `line \`${closing.slice(0, 40)}\``}, expected a line \`---\` after the fields`,
       'Write `---` and nothing else on the line after the last field',
     );
     return unusable('');
@@ -175,8 +175,8 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
     refuse(
       'front-matter',
       top,
-      'Unexpected empty front matter, expected the record’s fields',
-      'Write the fields between the two lines `---`',
+      'Unexpected record without fields, expected them between the two lines `---`',
+      'Write one field a line, as `name: Brass plant mister`',
     );
     return { ...unusable(''), body };
   }
@@ -189,7 +189,7 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
     refuse(
       'front-matter',
       { ...top, line: 2 },
-      'Unexpected front matter, expected fields as `key: value`',
+      'Unexpected text between the two lines `---`, expected fields: a name, a colon, a space and a text',
       'Write one field a line, as `name: Brass plant mister`',
     );
     return { ...unusable(''), body };
@@ -199,8 +199,8 @@ export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
     refuse(
       'yaml',
       at(firstAlias(document)),
-      'Unexpected YAML alias (`*name`), expected the value itself',
-      'Put text that begins with `*` or `&` between double quotes, or write the value out',
+      'Unexpected `*` or `&` at the beginning of a text, expected quotes round the text',
+      'Put a text that begins with `*` or `&` between double quotes; where `*` stands for something written elsewhere, write that out',
     );
     return { ...unusable(''), body };
   }

@@ -69,18 +69,18 @@ interface Unformed {
 }
 
 const formFinding = (unformed: Unformed, rows: number, dates: string | undefined): RowFinding => {
-  const keys = unformed.forms.map((form) => `\`parcels: {dates: ${form}}\``);
+  const lines = unformed.forms.map((form) => `\`dates: ${form}\``);
   return {
     weight: 'must fix',
     rule: 'parcels-dates',
     line: 1,
-    message: `Unexpected dates as \`${unformed.sample.slice(0, 40)}\` in ${unformed.count} of ${rows} rows, expected ${dates ?? 'ISO 8601, as 2026-03-19'}`,
+    message: `Unexpected dates as \`${unformed.sample.slice(0, 40)}\` in ${unformed.count} of ${rows} rows, expected ${dates ?? 'year, month and day, as 2026-03-19'}`,
     fix:
-      keys.length === 0
-        ? 'Write in box.md the form they have, as `parcels: {dates: DD/MM/YYYY}`'
-        : keys.length === 1
-          ? `Write in box.md ${keys[0]}`
-          : `Write in box.md which number is the month: ${keys.join(' or ')}`,
+      lines.length === 0
+        ? 'Write in box.md the form they have, as `dates: DD/MM/YYYY` under `parcels`'
+        : lines.length === 1
+          ? `Write in box.md ${lines[0]} under \`parcels\``
+          : `Write in box.md under \`parcels\` which number is the month: ${lines.join(' or ')}`,
   };
 };
 
@@ -89,7 +89,7 @@ const swappedFinding = (line: number, { format, formatAt }: ParcelsInput): RowFi
   rule: 'parcels-dates',
   line,
   message: `Unexpected date that is one only with day and month the other way round, expected ${format.dates} throughout`,
-  fix: 'See which of the two the file means, in every row, and write it in box.md as `parcels: {dates: …}`',
+  fix: 'See which of the two the file means, in every row, and write it in box.md as `dates` under `parcels`',
   ...defined({ related: relatedTo(formatAt, 'box.md gives the form here') }),
 });
 

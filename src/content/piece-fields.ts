@@ -1,8 +1,8 @@
-/** What a record may say of the pieces of a reveal. */
+/** What a record may say of the pieces of a reveal, and of the call. */
 import * as v from 'valibot';
 import { nearest } from '../diagnostics/nearest.ts';
-import { date, is } from './fields.ts';
-import { CLIP_LENGTHS, PIECES } from './vocabulary.ts';
+import { date, described, group, is } from './fields.ts';
+import { CALL_KINDS, CLIP_LENGTHS, PIECES } from './vocabulary.ts';
 
 /** One of the pieces. */
 export const piece = v.picklist(PIECES, ({ input }) => {
@@ -10,10 +10,12 @@ export const piece = v.picklist(PIECES, ({ input }) => {
   return `${meant ? `\`${meant}\`, ` : ''}one of ${PIECES.join(', ')}`;
 });
 /** When each piece of a cycle was made; a word that is no piece is an unknown key. */
-export const madeDates = v.strictObject(
-  v.entriesFromList(PIECES, v.optional(date)),
-  'dates by piece, as {live: 2026-03-19, letter: 2026-03-20}',
+export const madeDates = group(
+  v.entriesFromList(PIECES, v.optional(described(date, 'The day', '2026-03-19'))),
+  'dates by piece',
 );
+/** One of the calls. */
+export const callKind = v.picklist(CALL_KINDS, 'join, waitList or spare');
 /** How long the short video is to be. */
 export const clipLength = v.picklist(CLIP_LENGTHS, '15, 30 or 60, in seconds');
 /** A place in a recording, as players show it. */

@@ -1,7 +1,7 @@
-/** Which keys a record's schema knows, and in which order. */
+/** The parts of a record's schema, by the way to them: which keys each knows, and in which order. */
 
 /** A part of a schema that holds others. Valibot's own types say less of what is inside than the values do. */
-interface Schema {
+export interface Schema {
   readonly entries?: Readonly<Record<string, unknown>>;
   readonly wrapped?: unknown;
   readonly item?: unknown;
@@ -9,7 +9,8 @@ interface Schema {
   readonly options?: readonly unknown[];
 }
 
-const isSchema = (value: unknown): value is Schema => typeof value === 'object' && value !== null;
+/** Whether a value is a schema, or a part of one. */
+export const isSchema = (value: unknown): value is Schema => typeof value === 'object' && value !== null;
 
 const holdsOthers = ({ entries, item, wrapped, pipe, options }: Schema): boolean =>
   [entries, item, wrapped, pipe, options].some(Boolean);
@@ -26,13 +27,19 @@ const opened = (schema: Schema): Schema => {
   return schema;
 };
 
-/** The keys that a schema knows at a path, in the order in which it writes them; none where it takes any key. */
-export const keysAt = (schema: unknown, path: readonly (string | number)[]): readonly string[] => {
+/** The part of a schema at a path; undefined where it takes any key. */
+export const schemaAt = (schema: unknown, path: readonly (string | number)[]): unknown => {
   let here = schema;
   for (const step of path) {
-    if (!isSchema(here)) return [];
+    if (!isSchema(here)) return undefined;
     const { entries, item } = here.entries ? here : opened(here);
     here = typeof step === 'number' ? item : entries?.[step];
   }
+  return here;
+};
+
+/** The keys that a schema knows at a path, in the order in which it writes them; none where it takes any key. */
+export const keysAt = (schema: unknown, path: readonly (string | number)[]): readonly string[] => {
+  const here = schemaAt(schema, path);
   return isSchema(here) ? Object.keys((here.entries ? here : opened(here)).entries ?? {}) : [];
 };

@@ -56,7 +56,7 @@ export const unreadStatuses = (): UnreadStatuses => {
           rule: 'parcels-status',
           line: first,
           message: `Unexpected status in ${all} of ${rows} rows${list}, expected one that says what became of the parcel; they were counted as on the way`,
-          fix: 'Say in box.md what each means: `parcels: {lost: […], returned: […], travelling: […]}`',
+          fix: 'Say in box.md what each means, as `lost`, `returned` or `travelling` under `parcels`',
         },
       ];
     },

@@ -2,6 +2,8 @@
 import * as v from 'valibot';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
+import { exampleAt, exampleLine } from './examples.ts';
+import type { FieldPath } from './field-path.ts';
 import { likelyValues } from './likely-values.ts';
 import type { FrontMatter } from './record-file.ts';
 import { fieldLine } from './record-lines.ts';
@@ -11,14 +13,53 @@ import { scalarForms } from './write-yaml.ts';
 
 type Issue = v.BaseIssue<unknown>;
 
+/** Names of fields in one message that says what stands there. */
+const MOST_NAMED = 5;
+
+const cut = (text: string): string => (text.length > 60 ? `${text.slice(0, 57)}…` : text);
+
 /** As the author would recognise it, cut to a line. */
 const shown = (value: unknown): string => {
-  const text = typeof value === 'string' ? value : (JSON.stringify(value) ?? 'nothing');
-  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+  if (Array.isArray(value)) return value.length === 0 ? 'list without anything in it' : 'list';
+  if (typeof value === 'object' && value !== null)
+    return `lines ${Object.keys(value)
+      .slice(0, MOST_NAMED)
+      .map((key) => `\`${cut(key)}\``)
+      .join(', ')}`;
+  return `\`${cut(String(value))}\``;
 };
 
 const pathOf = (issue: Issue): (string | number)[] =>
   (issue.path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key)));
+
+/** One thing may stand where a list is meant: then its author wrote no list. */
+const asWritten = ({ data }: FrontMatter, path: FieldPath): FieldPath => {
+  let here: unknown = data;
+  return path.filter((step) => {
+    if (step === 0 && !Array.isArray(here)) return false;
+    here = typeof here === 'object' && here !== null ? Reflect.get(here, step) : undefined;
+    return true;
+  });
+};
+
+/** "`text` of no. 2 of `voices`": a place in a record in words. */
+const placeInWords = (path: FieldPath): string =>
+  [...path]
+    .reverse()
+    .map((step) => (typeof step === 'number' ? `no. ${step + 1}` : `\`${cut(step)}\``))
+    .join(' of ');
+
+/** From so many lines on an example says more than the message, which has the form already. */
+const MANY_LINES = 2;
+
+/** Lines that show the field at a path, or the nearest one above it that anybody gave an example of. */
+const exampleFor = (schema: unknown, path: FieldPath): Pick<Diagnostic, 'written'> => {
+  for (let length = path.length; length > 0; length--) {
+    const lines = exampleAt(schema, path.slice(0, length));
+    if (lines.length > 0) return lines.length >= MANY_LINES ? { written: { lines, invented: true } } : {};
+  }
+  return {};
+};
 
 const isUnknownKey = (issue: Issue): boolean => issue.type === 'strict_object' && issue.expected === 'never';
 
@@ -27,7 +68,7 @@ type Instead = Pick<Diagnostic, 'instead'>;
 /** The line of a key with something else in it, where the key has a line of its own. */
 const lineWith = (
   record: FrontMatter,
-  path: readonly (string | number)[],
+  path: FieldPath,
   change: (line: { readonly head: string; readonly value: string }) => string | undefined,
 ): Instead => {
   const { line, column } = record.locationOf(path);
@@ -38,11 +79,7 @@ const lineWith = (
 };
 
 /** A text in a list whose colon made a field of it, between quotes. */
-const listedText = (
-  record: FrontMatter,
-  path: readonly (string | number)[],
-  typed: unknown,
-): Diagnostic | undefined => {
+const listedText = (record: FrontMatter, path: FieldPath, typed: unknown): Diagnostic | undefined => {
   const { line, column } = record.locationOf(path);
   const written = record.text.split('\n')[line - 1] ?? '';
   const text = written.slice(column - 1).trimEnd();
@@ -60,7 +97,7 @@ const listedText = (
   };
 };
 
-const withValueAt = (data: unknown, path: readonly (string | number)[], value: unknown): unknown => {
+const withValueAt = (data: unknown, path: FieldPath, value: unknown): unknown => {
   const [step, ...rest] = path;
   if (step === undefined) return value;
   if (Array.isArray(data)) return data.map((one, i) => (i === step ? withValueAt(one, rest, value) : one));
@@ -77,7 +114,7 @@ const withValueAt = (data: unknown, path: readonly (string | number)[], value: u
 const meantAt = <T extends v.GenericSchema>(
   schema: T,
   record: FrontMatter,
-  path: readonly (string | number)[],
+  path: FieldPath,
   typed: unknown,
 ): string | number | boolean | undefined => {
   const at = path.join('.');
@@ -103,7 +140,7 @@ const toDiagnostic = <T extends v.GenericSchema>(
       weight: 'must fix',
       rule: 'unknown-key',
       location: record.locationOf(path),
-      message: `Unexpected key \`${key}\`, expected ${meant ? `\`${meant}\`` : `one of ${known.join(', ')}`}`,
+      message: `Unexpected \`${cut(key)}\`, expected ${meant ? `\`${meant}\`` : `one of ${known.join(', ')}`}: there is no field called \`${cut(key)}\`${parent.length > 0 ? ` in ${placeInWords(asWritten(record, parent))}` : ' here'}`,
       fix: meant
         ? `Write \`${meant}\`, or take the line out`
         : 'Take the line out, or write it in the text below',
@@ -111,12 +148,13 @@ const toDiagnostic = <T extends v.GenericSchema>(
     };
   }
   if (issue.received === 'undefined' && issue.kind === 'schema') {
+    const line = exampleLine(schema, path);
     return {
       weight: 'must fix',
       rule: 'missing-key',
       location: record.locationOf(parent),
-      message: `Unexpected end of ${parent.length > 0 ? `\`${parent.join('.')}\`` : 'the record'}, expected the key \`${key}\``,
-      fix: `Add \`${key}: …\``,
+      message: `Unexpected ${parent.length > 0 ? placeInWords(asWritten(record, parent)) : 'record'} without \`${key}\`, expected a line for it`,
+      fix: `Add ${line === undefined ? `\`${key}: …\`` : `a line, as \`${line}\``}`,
     };
   }
   if (issue.input === null) {
@@ -124,8 +162,9 @@ const toDiagnostic = <T extends v.GenericSchema>(
       weight: 'must fix',
       rule: 'empty-key',
       location: record.locationOf(path),
-      message: `Unexpected empty \`${path.join('.')}\`, expected a value`,
-      fix: 'Write a value, between double quotes if it begins with `#`; or take the line out',
+      message: `Unexpected empty ${placeInWords(asWritten(record, path))}, expected ${issue.message}`,
+      fix: 'Write it after the colon, between double quotes if it begins with `#`; or take the line out',
+      ...exampleFor(schema, path),
       ...lineWith(record, path, ({ head, value }) => (/^#\S/.test(value) ? `${head}"${value}"` : undefined)),
     };
   }
@@ -140,7 +179,8 @@ const toDiagnostic = <T extends v.GenericSchema>(
         ? key
         : String(parent.at(-1) ?? 'record'),
     location: record.locationOf(path),
-    message: `Unexpected \`${shown(issue.input)}\`, expected ${issue.message}`,
+    message: `Unexpected ${shown(issue.input)}, expected ${issue.message}`,
+    ...exampleFor(schema, path),
     ...(meant !== undefined &&
       lineWith(
         record,

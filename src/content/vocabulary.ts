@@ -4,7 +4,7 @@
 export const CALL_KINDS = ['join', 'waitList', 'spare'] as const;
 
 /** Forms of the reveal, in the order in which it is told. */
-export const PIECES = ['invitation', 'live', 'article', 'letter', 'clip', 'cards'] as const;
+export const PIECES = ['invitation', 'live', 'article', 'letter', 'clip'] as const;
 
 /** Lengths that short videos are asked for in, in seconds. Common practice, no source. */
 export const CLIP_LENGTHS = [15, 30, 60] as const;

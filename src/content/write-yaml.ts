@@ -90,19 +90,23 @@ export const scalarForms = (value: FieldScalar, was: ScalarForm, eol: string): r
 
 /** A word or sentence that is text wherever it stands, also within braces. */
 const PLAIN = /^[\p{L}\p{N}](?:[\p{L}\p{M}\p{N} _.;+*/()’‘“”–—…%&!?'-]|:(?=[\p{L}\p{N}/]))*$/u;
+/** One that is text on a line of its own, where commas and brackets mean nothing after the first sign. */
+const PLAIN_ON_LINE = /^[\p{L}\p{N}](?:[^\p{C}\p{Zl}\p{Zp}:#]|:(?=[\p{L}\p{N}/])|(?<=\S)#)*$/u;
 const OTHER_THAN_TEXT = /^(?:true|false|null|[-+.\d].*)$/i;
 
 /** Within a list or map, where nobody has written anything yet. */
-const innerScalar = (value: FieldScalar, key: string): string => {
+const innerScalar = (value: FieldScalar, key: string, plain = PLAIN): string => {
   if (typeof value !== 'string') return String(value);
-  const text =
-    !OTHER_THAN_TEXT.test(value) || (/^\d[\d.]*$|^\d{4}-\d\d-\d\d/.test(value) && !holdsNumbers(key));
-  return text && PLAIN.test(value) && !value.endsWith(' ') ? value : doubleQuoted(value);
+  const isDigits = /^\d[\d.]*$/.test(value) && !holdsNumbers(key);
+  // A number has no blank in it, and no hyphen after digits; a time of day is none either, but looks like one.
+  const isNoNumber = /^\d{4}-\d\d-/.test(value) || (plain === PLAIN_ON_LINE && /^\d[^\s:]* /.test(value));
+  const text = !OTHER_THAN_TEXT.test(value) || isDigits || isNoNumber;
+  return text && plain.test(value) && !value.endsWith(' ') ? value : doubleQuoted(value);
 };
 
 /** A key as it is written. */
 export const keyText = (key: string): string =>
-  /^[\p{L}_][\p{L}\p{M}\p{N}_-]*$/u.test(key) && !/^(?:null|true|false)$/i.test(key)
+  /^[\p{L}_][\p{L}\p{M}\p{N}_./-]*$/u.test(key) && !/^(?:null|true|false)$/i.test(key)
     ? key
     : doubleQuoted(key);
 
@@ -118,14 +122,20 @@ export const flowText = (value: FieldValue, key = ''): string => {
 /** Whether a value has lines of its own in a block. What is empty can only be written on one line. */
 const hasLines = (value: FieldValue): boolean => !isFieldScalar(value) && Object.keys(value).length > 0;
 
-/** A list or map as lines without indentation; a list of single words stays on one line. */
+/** Words, colours or moments and no sentence: such a list is read at a glance between brackets. */
+const WORDS = /^[\p{L}\p{N}][\p{L}\p{M}\p{N} -]*$|^#[\da-f]+$|^\d[\dT:-]*$/u;
+const isWords = (value: FieldValue): boolean =>
+  isFieldList(value) && value.every((one) => typeof one === 'string' && WORDS.test(one));
+
+/** A list or map as lines without indentation, a key a line; within a map, a list of words stays on one line. */
 export const blockLines = (value: FieldValue, key = ''): readonly string[] => {
-  if (isFieldScalar(value) || !hasLines(value)) return [flowText(value, key)];
+  if (isFieldScalar(value)) return [innerScalar(value, key, PLAIN_ON_LINE)];
+  if (!hasLines(value)) return [flowText(value, key)];
   if (isFieldList(value))
     return value.flatMap((one) => blockLines(one).map((line, i) => (i === 0 ? `- ${line}` : `  ${line}`)));
   return Object.entries(value).flatMap(([name, one]) =>
-    hasLines(one)
+    hasLines(one) && !isWords(one)
       ? [`${keyText(name)}:`, ...blockLines(one, name).map((line) => `  ${line}`)]
-      : [`${keyText(name)}: ${flowText(one, name)}`],
+      : [`${keyText(name)}: ${isFieldScalar(one) ? blockLines(one, name)[0] : flowText(one, name)}`],
   );
 };

@@ -25,6 +25,8 @@ export interface Diagnostic {
   readonly fix?: string;
   /** Whole lines of the file as they should be, in the place of those from `from` to `to`, counted from 1. */
   readonly instead?: { readonly from: number; readonly to: number; readonly lines: readonly string[] };
+  /** Lines of a field as it is written: the ones to write, or invented ones where nobody can know what was meant. */
+  readonly written?: { readonly lines: readonly string[]; readonly invented: boolean };
   /** The other place that caused it, where there is one. */
   readonly related?: { readonly location: Location; readonly message: string };
 }

@@ -19,7 +19,7 @@ const placesFinding = (box: Box, asOf: Moment): readonly Diagnostic[] => {
       `Unexpected call to join with 0 places, expected places left; ${instead ? `pages say “${instead.text}” instead` : 'pages have no call'}`,
       calls.waitList
         ? 'Write `call: waitList`, or the number of places left'
-        : 'Add `waitList: {address: …, text: …}` to `calls` and write `call: waitList`, or write the number of places left',
+        : 'Add `waitList` with its lines `address` and `text` under `calls` and write `call: waitList`, or write the number of places left',
     ),
   ];
 };

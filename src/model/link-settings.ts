@@ -1,7 +1,8 @@
 /** box.md → the box's settings, and what of them its cycles depend on. */
 import { currencyDecimals } from '../content/codes.ts';
+import { exampleAt } from '../content/examples.ts';
 import { isUsable, type Usable, type Written } from '../content/read.ts';
-import { type BoxRecord, WEEKDAYS } from '../content/schemas.ts';
+import { type BoxRecord, boxSchema, WEEKDAYS } from '../content/schemas.ts';
 import { CALL_KINDS } from '../content/vocabulary.ts';
 import type { Checked, Diagnostic, Location, ReportFinding } from '../diagnostics/diagnostic.ts';
 import { defined, exact } from '../text/defined.ts';
@@ -25,8 +26,9 @@ export const callWithoutAddress = (call: CallKind, location: Location): Diagnost
   weight: 'must fix',
   rule: 'call-address',
   location,
-  message: `Unexpected call \`${call}\` without an address, expected \`calls: {${call}: {address, text}}\` in box.md`,
-  fix: `Add the address and the text of \`${call}\` to \`calls\` in box.md`,
+  message: `Unexpected call \`${call}\` without an address, expected \`${call}\` under \`calls\` in box.md`,
+  fix: `Add \`${call}\` under \`calls\` in box.md, with the lines \`address\` and \`text\` below it`,
+  written: { lines: exampleAt(boxSchema, ['calls', call]), invented: true },
 });
 
 const habitOf = ({ share, weekdays, time }: NonNullable<BoxRecord['reveal']>): RevealHabit =>
@@ -72,7 +74,11 @@ const settingsOf = (record: Usable<BoxRecord>, targets: LinkTargets, report: Rep
       rule: 'call-missing',
       location: record.locationOf(['name']),
       message: 'Unexpected box without a call, expected what a visitor can do now',
-      fix: 'Add `calls: {join: {address: …, text: …}}` and `call: join`',
+      fix: 'Add `call: join`, and `calls` with `join` and its lines `address` and `text` below it',
+      written: {
+        lines: [...exampleAt(boxSchema, ['calls', 'join']), ...exampleAt(boxSchema, ['call'])],
+        invented: true,
+      },
     });
   }
   return exact<BoxSettings>({

@@ -17,7 +17,7 @@ export const moneyOf = (
       weight: 'must fix',
       rule: 'price-decimals',
       location,
-      message: `Unexpected price \`${amount}\`, expected at most ${decimals} decimals for ${currency} (ISO 4217)`,
+      message: `Unexpected price \`${amount}\`, expected ${decimals === 0 ? 'no digits' : decimals === 1 ? 'at most 1 digit' : `at most ${decimals} digits`} after the point for ${currency}`,
       fix: 'Write the amount with the currency’s own decimals',
     });
   }

@@ -48,7 +48,7 @@ const withoutPicture = ({ lead, source }: Item): Diagnostic => ({
   rule: 'item-picture',
   location: locationIn(source, 'name'),
   message: `Unexpected ${lead ? 'lead item' : 'item'} without a picture, expected one at least`,
-  fix: `Add \`image: [{file: …, alt: …}]\` with a photo of it, ${WANTED}`,
+  fix: `Add \`image\` with the \`file\` and the \`alt\` of a photo of it, ${WANTED}`,
 });
 
 const itemFindings = (item: Item): readonly Diagnostic[] => {

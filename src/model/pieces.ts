@@ -78,5 +78,4 @@ export const formsOfPiece: Readonly<Record<Piece, readonly string[]>> = {
   article: [],
   letter: ['letter.html', 'letter.txt'],
   clip: ['clip-sheet.html'],
-  cards: ['cards.html'],
 };

@@ -13,6 +13,8 @@ export interface FindingView {
   readonly at: string;
   readonly message: Html;
   readonly fix?: Html;
+  /** Lines to copy into the record, each set of them under what leads to it. */
+  readonly lines: readonly { readonly label: string; readonly text: string }[];
   readonly related?: { readonly at: string; readonly message: Html };
 }
 
@@ -23,15 +25,19 @@ const withCode = (text: string): Html =>
 /** The heaviest first; of one weight, in the order given. */
 export const findingViews = (
   diagnostics: readonly Diagnostic[],
-  { weights }: Wording['findings'],
+  words: Wording['findings'],
 ): readonly FindingView[] =>
-  heaviestFirst(diagnostics).map(({ weight, rule, location, message, fix, related }) => ({
+  heaviestFirst(diagnostics).map(({ weight, rule, location, message, fix, instead, written, related }) => ({
     isMustFix: weight === 'must fix',
-    weight: weights[weight],
+    weight: words.weights[weight],
     rule,
     at: locationText(location),
     message: withCode(message),
     ...(fix !== undefined && { fix: withCode(fix) }),
+    lines: [
+      ...(instead ? [{ label: words.instead(instead), text: instead.lines.join('\n') }] : []),
+      ...(written ? [{ label: words.written(written), text: written.lines.join('\n') }] : []),
+    ],
     ...(related && {
       related: { at: locationText(related.location), message: withCode(related.message) },
     }),

@@ -93,7 +93,7 @@ describe('searches.csv', () => {
     expect(
       findings(text).every((finding) => finding.startsWith('look at searches-column searches.csv:1')),
     ).toBe(true);
-    expect(findings(text)[0]).toContain('searches: {phrase: …}');
+    expect(findings(text)[0]).toContain('`phrase: …` under `searches`');
   });
 
   test('reports rows that are none with their line and a fix, and reads the others', () => {

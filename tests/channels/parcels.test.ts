@@ -46,6 +46,7 @@ const page = async (age: number, more: Partial<Parameters<typeof parcelsFacts>[0
       rule: 'parcels-row',
       location: { file: 'cycles/2026-03/parcels.csv', line: 7, column: 1 },
       message: 'Unexpected `<b>`',
+      instead: { from: 7, to: 7, lines: ['<b>,2026-03-03'] },
     },
   ];
   const { outputs } = await carriedOut(parcels, {
@@ -97,7 +98,8 @@ describe.each(Object.entries(pages))('the paper %s', (_, text) => {
   });
 
   test('escapes what the list says', () => {
-    expect(text).not.toMatch(/<Barrow>|<b>`/);
+    expect(text).not.toMatch(/<Barrow>|<b>[`,]/);
+    expect(text).toContain('<p>Line 7 should be:</p><pre><code>&lt;b&gt;,2026-03-03</code></pre>');
     expect(text).not.toMatch(/NaN|undefined|Infinity/);
   });
 });

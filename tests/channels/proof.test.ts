@@ -25,7 +25,8 @@ const diagnostics: readonly Diagnostic[] = [
     rule: 'allergens-missing',
     location: { file: 'cycles/2026-03/items/05-chamomile-tea.md', line: 11, column: 1 },
     message: 'Unexpected food without `allergens`, expected a list',
-    fix: 'Write `allergens: []` if there are none',
+    fix: 'Write `allergens: none` if there are none',
+    written: { lines: ['allergens: [milk, wheat]'], invented: true },
     related: { location: { file: 'box.md', line: 2, column: 1 }, message: 'It is sold in the EU' },
   },
   {
@@ -33,6 +34,7 @@ const diagnostics: readonly Diagnostic[] = [
     rule: 'photo-small',
     location: { file: 'cycles/2026-03/cycle.md', line: 9, column: 3 },
     message: 'Unexpected <photo>',
+    instead: { from: 9, to: 9, lines: [`  alt: "A tin <open> & ${'x'.repeat(300)}"`] },
   },
 ];
 
@@ -184,6 +186,8 @@ describe('the page', () => {
   });
   test('escapes what authors wrote', async () => {
     expect(text).toContain('Unexpected &lt;photo&gt;');
+    expect(text).toContain('<p>Line 9 should be:</p><pre><code>  alt: &quot;A tin &lt;open&gt; &amp; xxx');
+    expect(text).toContain('<pre><code>allergens: [milk, wheat]</code></pre>');
     expect(text).toContain('&lt;first&gt; leaves &amp; no deeper');
     const wicked = await made({
       coverage: { ...coverageSample, theme: '</title><script>alert(1)</script>', title: '"><b>' },

@@ -112,8 +112,35 @@ describe('text below the fields', () => {
 
 describe('a fault', () => {
   test.each([
-    ['item', 'image: a.jpg\n', 'Unexpected `a.jpg`, expected a picture as {file: …, alt: …}'],
-    ['cycle', 'voices: lovely\n', 'Unexpected `lovely`, expected a voice as {text: …, name: …, consent: …}'],
+    ['item', 'image: a.jpg\n', 'Unexpected `a.jpg`, expected a picture: the lines `file` and `alt` below it'],
+    [
+      'cycle',
+      'voices: lovely\n',
+      'Unexpected `lovely`, expected a voice: the lines `text`, `name` and `consent` below it',
+    ],
+    [
+      'cycle',
+      'voices:\n  - text: A\n    name: B\n    consent:\n',
+      'Unexpected empty `consent` of no. 1 of `voices`, expected a date that exists, as 2026-03-19',
+    ],
+    ['item', 'image:\n', 'Unexpected empty `image`, expected a picture: the lines `file` and `alt` below it'],
+    ['item', 'image: {file: a.jpg}\n', 'Unexpected `image` without `alt`, expected a line for it'],
+    [
+      'item',
+      'colour: red\n',
+      'Unexpected `colour`, expected `color`: there is no field called `colour` here',
+    ],
+    [
+      'item',
+      'spare: {count: 1, price: [4], address: "https://a.example/"}\n',
+      'Unexpected list, expected an amount in digits, as 18.50',
+    ],
+    [
+      'item',
+      'priceCurrency: pounds\n',
+      'Unexpected `pounds`, expected a currency in three capital letters, as GBP',
+    ],
+    ['item', 'price: £4.50\n', 'Unexpected `£4.50`, expected an amount in digits, as 18.50'],
     ['box', 'reveal: {time: 7pm}\n', 'Unexpected `7pm`, expected a time of day, as 19:00'],
     ['box', 'reveal: {share: 90}\n', 'Unexpected `90`, expected a share between 0 and 1, as 0.9'],
   ])('in a record of the %s, `%s`, is said in words an author knows', (record, text, message) => {
@@ -221,6 +248,18 @@ test('a piece that nobody makes is named with the nearest that is', () => {
   expect(finding?.rule).toBe('pieces');
   expect(finding?.message).toMatch(/^Unexpected `leter`, expected `letter`, one of invitation, /);
 });
+
+test.each(['pieces: [article, cards]', 'made: {cards: 2026-01-21}'])(
+  'a piece that does not exist yet is unknown, and nothing offers it: `%s`',
+  (line) => {
+    const { findings } = result({ [line.startsWith('made') ? 'cycle' : 'box']: `${line}\n` });
+    expect(findings.map(({ rule }) => rule)).toEqual([line.startsWith('made') ? 'unknown-key' : 'pieces']);
+    expect(findings[0]?.message).toMatch(
+      /^Unexpected `cards`, expected one of invitation, live, article, letter, clip\b/,
+    );
+    expect(findings[0]?.fix ?? '').not.toContain('cards');
+  },
+);
 
 test.each([
   ['https://example.org/stop', 0],

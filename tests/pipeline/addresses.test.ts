@@ -32,6 +32,11 @@ const build = (changes: Parameters<typeof changed>[0], shown?: string, asOf = AS
 
 /** The line that a finding proposes, without its quotes. */
 const proposed = (text: string): string => /`(formerly: [^`]+)`/.exec(text)?.[1] ?? '';
+/** The lines that the first finding with any gives to write. */
+const linesOf = ({ diagnostics }: BuiltSite): string => {
+  const lines = diagnostics.find(({ written }) => written?.invented === false)?.written?.lines ?? [];
+  return lines.join('\n');
+};
 
 const MARCH = 'cycles/2026-03';
 
@@ -51,8 +56,8 @@ describe('a page that has another address now', () => {
     const built = await build(renamed);
     expect(told(built)).toEqual([`must fix address-lost ${MARCH}/cycle.md:2`]);
     expect(built.site.size).toBe(0);
-    expect(fixes(built)).toContain('`formerly: ["2026-03-rising"]`');
-    expect(fixes(built)).toContain('`address: "2026-03-rising"`');
+    expect(fixes(built)).toContain('`formerly: [2026-03-rising]`');
+    expect(fixes(built)).toContain('`address: 2026-03-rising`');
     const [{ related } = {}] = built.diagnostics.filter(({ rule }) => rule === 'address-lost');
     expect(related?.location).toEqual({ file: 'addresses.csv', line: 8, column: 1 });
   });
@@ -76,7 +81,7 @@ describe('a page that has another address now', () => {
   test('keeps what it was called before that', async () => {
     const record = cycleText('2026-03', 'Proving', 'formerly: [2026-03-dough]\n');
     expect(fixes(await build({ [`${MARCH}/cycle.md`]: record }))).toContain(
-      '`formerly: ["2026-03-dough", "2026-03-rising"]`',
+      '`formerly: [2026-03-dough, 2026-03-rising]`',
     );
   });
 
@@ -120,26 +125,26 @@ describe('a cycle that is gone', () => {
   test('must be fixed, and box.md can send its address on', async () => {
     const built = await build({ ...gone }, articles);
     expect(told(built)).toEqual(['must fix cycle-removed box.md:1']);
-    const line = proposed(fixes(built));
-    expect(line).toBe('formerly: {"boxes/2026-01-crust.html": catalogue.html}');
+    const lines = linesOf(built);
+    expect(lines).toBe('formerly:\n  boxes/2026-01-crust.html: catalogue.html');
     const mended = await build(
-      { ...gone, 'box.md': BOX.replace('call: join\n', `call: join\n${line}\n`) },
+      { ...gone, 'box.md': BOX.replace('call: join\n', `call: join\n${lines}\n`) },
       articles,
     );
     expect(told(mended)).toEqual([]);
     expect(mended.site.get('boxes/2026-01-crust.html')).toContain('url=../catalogue.html"');
   });
 
-  test('with its kinds too is sent on by one line for all of them', async () => {
+  test('with its kinds too is sent on by the same lines for all of them', async () => {
     const built = await build(gone);
     expect(told(built)).toHaveLength(3);
-    const line = proposed(fixes(built));
-    expect([...line.matchAll(/"([^"]+)": /g)].map(([, path]) => path)).toEqual([
+    const lines = linesOf(built);
+    expect([...lines.matchAll(/^ {2}(\S+): /gm)].map(([, path]) => path)).toEqual([
       'boxes/2026-01-crust.html',
       'kinds/flour-sieve.html',
       'kinds/spoon.html',
     ]);
-    const mended = await build({ ...gone, 'box.md': BOX.replace('call: join\n', `call: join\n${line}\n`) });
+    const mended = await build({ ...gone, 'box.md': BOX.replace('call: join\n', `call: join\n${lines}\n`) });
     expect(told(mended)).toEqual([]);
   });
 
@@ -157,7 +162,7 @@ describe('a cycle that is gone', () => {
     const shown = articles.replace(/boxes.2026-0[23].*\n/g, '');
     const built = await build({ ...gone, ...only, ...moved }, shown);
     expect(told(built)).toEqual(['must fix address-lost cycles/2025-12/cycle.md:2']);
-    expect(fixes(built)).toContain('`formerly: ["2026-01-crust"]`');
+    expect(fixes(built)).toContain('`formerly: [2026-01-crust]`');
   });
 
   test('is none where its record is only at fault', async () => {
@@ -179,14 +184,14 @@ describe('a kind’s page that is gone', () => {
     ['flour siever', 'kinds/flour-siever.html'],
     ['drum sieve', 'kinds/drum-sieve.html'],
     ['tin', 'catalogue.html'],
-  ])('named %s now, must be fixed in box.md with the line to write', async (kind, to) => {
+  ])('named %s now, must be fixed in box.md with the lines to write', async (kind, to) => {
     const built = await build(respelt(kind));
     expect(told(built)).toEqual(['must fix address-lost box.md:1']);
-    const line = proposed(fixes(built));
-    expect(line).toBe(`formerly: {"kinds/flour-sieve.html": ${to}}`);
+    const lines = linesOf(built);
+    expect(lines).toBe(`formerly:\n  kinds/flour-sieve.html: ${to}`);
     const mended = await build({
       ...respelt(kind),
-      'box.md': BOX.replace('call: join\n', `call: join\n${line}\n`),
+      'box.md': BOX.replace('call: join\n', `call: join\n${lines}\n`),
     });
     expect(told(mended)).toEqual([]);
     expect(mended.site.get('kinds/flour-sieve.html')).toContain('rel="canonical"');

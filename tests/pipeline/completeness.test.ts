@@ -156,8 +156,8 @@ test('the article of a sealed cycle is not missed', async () => {
 });
 
 test('a piece that nothing makes is said once', async () => {
-  expect(await rulesOf(tiny(['article', 'cards']), [article()])).toEqual([
-    'whole-piece: Unexpected absence of the piece `cards` for any cycle, expected its files',
+  expect(await rulesOf(tiny(['article', 'letter']), [article()])).toEqual([
+    'whole-piece: Unexpected absence of the piece `letter` for any cycle, expected its files',
   ]);
 });
 

@@ -18,7 +18,7 @@ const LIST_PATH = 'cycles/2026-03/parcels.csv';
 const contentWith = (reveal: string, list?: string): Files => ({
   ...(list !== undefined && { [LIST_PATH]: list }),
   'box.md': smallBox(`calls: {join: {address: "https://crumb.example/join", text: Join us}}
-pieces: [article, invitation, live, letter, clip, cards]
+pieces: [article, invitation, live, letter, clip]
 reveal: {share: 0.9, weekdays: [thursday], time: "19:00"}
 `),
   'cycles/2026-03/cycle.md': `---
@@ -147,7 +147,7 @@ describe('a reveal that waits for its parcels', () => {
     ],
     [
       '{when: delivered}',
-      'Unexpected `{"when":"delivered"}`, expected a date and time, as 2026-03-19T19:00, or when-delivered',
+      'Unexpected lines `when`, expected a date and time that exist, as 2026-03-19T19:00, or when-delivered, or the lines `when` and `notBefore` below it',
     ],
   ])('is not written %s', async (reveal, message) => {
     const { diagnostics } = await build(reveal, NINTH_ON_12, '2026-03-19T19:00');

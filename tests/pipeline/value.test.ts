@@ -97,7 +97,7 @@ describe('a stated value', () => {
     const { diagnostics } = await build('{amount: 74.60}', THREE);
     const faults = diagnostics.filter(({ weight }) => weight === 'must fix');
     expect(faults.map(({ rule, message }) => `${rule}: ${message}`)).toEqual([
-      'missing-key: Unexpected end of `value`, expected the key `on`',
+      'missing-key: Unexpected `value` without `on`, expected a line for it',
     ]);
   });
 });

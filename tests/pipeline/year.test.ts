@@ -46,7 +46,7 @@ const mustFix = async (lines: string): Promise<readonly string[]> =>
 
 test('a piece that nobody knows is refused, with the one that was meant', async () => {
   expect(await mustFix('made: {article: 2026-03-20, leter: 2026-03-20}')).toEqual([
-    'unknown-key 6: Unexpected key `leter`, expected `letter`',
+    'unknown-key 6: Unexpected `leter`, expected `letter`: there is no field called `leter` in `made`',
   ]);
 });
 

@@ -37,7 +37,7 @@ author: Ada Crumb
 email: ada@crumb.example
 every: P1M
 palette: ["#5f7358"]
-pieces: [article, invitation, live, letter, clip, cards]
+pieces: [article, invitation, live, letter, clip]
 subscription: {name: The monthly box, price: 29.00}
 calls:
   join: {address: "https://crumb.example/join", text: Join for the next box, places: ${NUMBERS.places}}

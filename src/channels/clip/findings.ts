@@ -17,7 +17,7 @@ export const clipFindings = (
       rule: 'clip-long',
       location: locationIn(cycle.source, 'clip', 'theme'),
       message: `Unexpected clip of ${seconds} seconds at its shortest, expected ${wanted}`,
-      fix: 'Write a shorter hook, `live: {hook: …}`, or a longer `clip`: 15, 30 or 60',
+      fix: 'Write a shorter `hook` under `live`, or a longer `clip`: 15, 30 or 60',
     },
   ];
 };

@@ -42,7 +42,7 @@ export const invitationFindings = (
         `Unexpected ${named(given)} before the reveal of ${cycle.id}, expected nothing that its box holds; the sentence is left out of the invitation`,
         own
           ? 'Make people curious without naming the thing'
-          : `Write \`invitation: {hook: …}\` in cycle.md of ${cycle.id}`,
+          : `Write a \`hook\` under \`invitation\` in cycle.md of ${cycle.id}`,
       ),
     );
   if (hook.length === 0)
@@ -50,8 +50,8 @@ export const invitationFindings = (
       lookAt(
         'invitation-hook',
         at('theme'),
-        'Unexpected invitation without a word that makes people curious, expected `invitation: {hook: …}` or a peek in the cycle before',
-        'Add `invitation: {hook: …}`, a sentence or two that name nothing in the box',
+        'Unexpected invitation without a word that makes people curious, expected a `hook` under `invitation` or a peek in the cycle before',
+        'Add a `hook` under `invitation`, a sentence or two that name nothing in the box',
       ),
     );
   const address = cycle.live?.address;
@@ -61,7 +61,7 @@ export const invitationFindings = (
         'invitation-address',
         at('live', 'reveal'),
         'Unexpected invitation without an address, expected where the live is seen',
-        'Add `live: {address: https://…}`; until then it leads to the site',
+        'Add its `address` under `live`; until then it leads to the site',
       ),
     );
   const inAddress = address === undefined ? [] : spoilers(addressWords(address));

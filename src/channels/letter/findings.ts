@@ -31,7 +31,7 @@ export const settingsFindings = (
             'letter-postal-address',
             'a postal address',
             'postalAddress',
-            'Add `postalAddress: {streetAddress: …, addressLocality: …}`; a P.O. box will do',
+            'Add `postalAddress` with its lines `streetAddress` and `addressLocality` below it; a P.O. box will do',
           ),
         ]),
     ...(unsubscribe === undefined
@@ -67,7 +67,7 @@ export const replayFinding = ({ source, replay }: Cycle): readonly Diagnostic[] 
           rule: 'letter-replay',
           location: locationIn(source, 'theme'),
           message: 'Unexpected letter without a film to watch, expected `replay` once the live is recorded',
-          fix: 'Add `replay: {address: …, minutes: …}`, or send it without',
+          fix: 'Add `replay` with its `address` and `minutes` below it, or send it without',
         },
       ];
 

@@ -10,10 +10,10 @@ import { clockText } from '../../model/speaking.ts';
 const tenths = (seconds: number): string => String(Math.ceil(seconds * 10) / 10);
 
 const silentFix = ({ kind, field, name }: Beat): string => {
-  if (kind === 'peek') return 'Add `peek: {text: …}`, or `live: {peek: …}`';
-  if (kind === 'call') return 'Add the call to box.md, or `live: {call: …}`';
-  if (kind === 'item') return `Tell its story in its file, or add \`live: {items: {${name}: …}}\``;
-  return `Add \`live: {${field.replace('live.', '')}: …}\` to cycle.md`;
+  if (kind === 'peek') return 'Add a `text` under `peek`, or a `peek` under `live`';
+  if (kind === 'call') return 'Add the call to box.md, or a `call` under `live`';
+  if (kind === 'item') return `Tell its story in its file, or add \`${name}\` under \`items\` under \`live\``;
+  return `Add \`${field.replace('live.', '')}\` under \`live\` in cycle.md`;
 };
 
 /** Findings about the live of a cycle that is to come, or whose record speaks of it; of the others it is over. */
@@ -32,7 +32,7 @@ export const liveFindings = (
         'live-hook',
         beat.from ?? locationOf('live', 'theme'),
         `Unexpected hook of ${tenths(beat.speaking)} seconds, expected at most ${HOOK_SECONDS}`,
-        'Write a shorter one as `live: {hook: …}` in cycle.md: people decide in that time whether they stay',
+        'Write a shorter one as `hook` under `live` in cycle.md: people decide in that time whether they stay',
       );
     if (beat.kind !== 'stage' && beat.say.join('').trim() === '')
       report(

@@ -1,5 +1,5 @@
 /** Addresses that were shown and are no longer made: no published address dies in silence. */
-import { flowText } from '../../content/write-yaml.ts';
+import { blockLines, flowText } from '../../content/write-yaml.ts';
 import { type Diagnostic, type Location, lookAt, mustFix } from '../../diagnostics/diagnostic.ts';
 import { nearest } from '../../diagnostics/nearest.ts';
 import type { Box, Cycle, Item, Moment, ShownAddress } from '../../model/box.ts';
@@ -16,7 +16,7 @@ import {
 } from '../../render/public-addresses.ts';
 
 /** A line for a record's front matter, as the owner may copy it. */
-const line = (formerly: Parameters<typeof flowText>[0]): string => `\`formerly: ${flowText(formerly)}\``;
+const line = (formerly: readonly string[]): string => `\`formerly: ${flowText(formerly)}\``;
 
 const shownHere = ({ location }: ShownAddress): NonNullable<Diagnostic['related']> => ({
   location,
@@ -106,29 +106,31 @@ const lostPage = (box: Box, path: string, shown: ShownAddress, all: readonly Sho
   return { path, shown, now: sort === 'kind' ? likeKind(box, slug) : CATALOGUE_PATH };
 };
 
-/** What can be done about a page that no record of a cycle can send on. `all` is the line that sends on all of them. */
-const wayOut = ({ shown: { sort, cycle } }: LostPage, all: string): string => {
+/** What can be done about a page that no record of a cycle can send on, where lines are given that send it on. */
+const wayOut = ({ shown: { sort, cycle } }: LostPage): string => {
   if (cycle !== undefined)
-    return `Bring cycles/${cycle}/ back; or write ${all} here, and its address sends on to the catalogue`;
+    return `Bring cycles/${cycle}/ back; or write the lines of \`formerly\` here, and its address sends on to the catalogue`;
   return sort === 'kind'
-    ? `Write ${all} here, and the address sends on; or give the kind its old name back`
-    : `Write ${all} here, and the address sends on again`;
+    ? 'Write the lines of `formerly` here, and the address sends on; or give the kind its old name back'
+    : 'Write the lines of `formerly` here, and the address sends on again';
 };
 
 const lostPageFindings = ({ settings }: Box, lost: readonly LostPage[]): readonly Diagnostic[] => {
   const byBox = lost.flatMap(({ path, now }) => (typeof now === 'string' ? [[path, now] as const] : []));
-  const all = line({ ...settings.formerly, ...Object.fromEntries(byBox) });
+  // The same for all of them: a record has one `formerly`.
+  const lines = blockLines({ formerly: { ...settings.formerly, ...Object.fromEntries(byBox) } });
   return lost.map((one) => {
     const { path, shown, now } = one;
     if (typeof now !== 'string') return movedArticle(now, path, shown);
     const what = shown.cycle === undefined ? `\`${path}\`` : `the box of ${shown.cycle}`;
-    return lostFinding(
+    const finding = lostFinding(
       locationIn(settings.source, 'formerly'),
       `Unexpected end of ${what}, expected it to stay${shown.cycle === undefined ? '' : ` at \`${path}\``}: ${onDay(shown)}`,
-      wayOut(one, all),
+      wayOut(one),
       shown,
       shown.cycle === undefined ? 'address-lost' : 'cycle-removed',
     );
+    return { ...finding, written: { lines, invented: false } };
   });
 };
 

@@ -31,5 +31,4 @@ export const duties: Readonly<Record<Piece, Duty>> = {
   letter: all,
   // Thirty seconds have no room for the peek.
   clip: { ...all, caution: isDanger, peek: 'no' },
-  cards: { ...nothing, items: true, callAddress: true },
 };

@@ -21,5 +21,16 @@ const count = (counts: readonly (readonly [Weight, number])[]): string =>
 const instead = ({ from, to }: { readonly from: number; readonly to: number }): string =>
   from === to ? `Line ${from} should be:` : `Lines ${from} to ${to} should be:`;
 
+/** What leads to lines of a field that stand nowhere yet. */
+const written = ({ invented }: { readonly invented: boolean }): string =>
+  invented ? 'For example, written so:' : 'The lines to write:';
+
 /** How findings are shown. */
-export const findings = { weights, count, instead, fix: (text: string) => `Fix: ${text}`, fixLabel: 'Fix:' };
+export const findings = {
+  weights,
+  count,
+  instead,
+  written,
+  fix: (text: string) => `Fix: ${text}`,
+  fixLabel: 'Fix:',
+};

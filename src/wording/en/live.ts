@@ -127,7 +127,7 @@ export const live = (spelling: Spelling) => ({
   length: (length: LengthWords): string => {
     switch (length.plan) {
       case 'open':
-        return 'of words and handling. Say how long it should last with “live: {minutes: …}”.';
+        return 'of words and handling. Say how long it should last with “minutes” under “live” in cycle.md.';
       case 'too long':
         return `of words and handling, which is ${length.over} more than the ${length.wanted} wanted.`;
       case 'with room':

@@ -9,7 +9,6 @@ const titles: Readonly<Record<Piece, string>> = {
   article: 'Article',
   letter: 'Letter',
   clip: 'Clip sheet',
-  cards: 'Cards',
 };
 
 const papers: Readonly<Record<PaperName, string>> = {

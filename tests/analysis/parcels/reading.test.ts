@@ -259,13 +259,13 @@ describe('a file of parcels', () => {
   test('whose dates may be read two ways asks which is meant', () => {
     const asked = (text: string) => read(text).diagnostics.at(-1)?.fix;
     expect(asked('shipped,delivered\n03/03/2026,05/03/2026\n')).toBe(
-      'Write in box.md which number is the month: `parcels: {dates: DD/MM/YYYY}` or `parcels: {dates: MM/DD/YYYY}`',
+      'Write in box.md under `parcels` which number is the month: `dates: DD/MM/YYYY` or `dates: MM/DD/YYYY`',
     );
     expect(asked('shipped,delivered\n03/03/2026,05/03/2026\n03/03/2026,25/03/2026\n')).toBe(
-      'Write in box.md `parcels: {dates: DD/MM/YYYY}`',
+      'Write in box.md `dates: DD/MM/YYYY` under `parcels`',
     );
     expect(asked('shipped,delivered\n25/02/2026,05/03/2026\n')).toBe(
-      'Write in box.md `parcels: {dates: DD/MM/YYYY}`',
+      'Write in box.md `dates: DD/MM/YYYY` under `parcels`',
     );
   });
 
