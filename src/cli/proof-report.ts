@@ -5,13 +5,10 @@ import {
   type Coverage,
   type Edit,
   type ItemCoverage,
-  isAtAim,
   linkMarkdown,
-  type PhraseCoverage,
   standingText,
   verdictOf,
   type Zone,
-  zones,
 } from '../pipeline/proof.ts';
 import { coverage as said } from '../wording/en/coverage.ts';
 import { findings } from '../wording/en/findings.ts';
@@ -42,18 +39,20 @@ interface Sheet {
   readonly at: (location: Location) => string;
 }
 
-/** What the item would gain if the phrase stood at 1: little, where few people type the phrase. */
-const lossOf = ({ phrase, standing }: PhraseCoverage): number => phrase.weight * (1 - standing);
-
 const weakestFirst = (items: readonly ItemCoverage[]): readonly ItemCoverage[] =>
   [...items].sort((a, b) => a.standing - b.standing || a.number - b.number);
 
 const nameOf = ({ items }: Coverage, slug: string): string =>
   items.find((item) => item.slug === slug)?.shortName ?? slug;
 
-/** Places where no phrase of the item is met. */
-const placesWithout = ({ phrases }: ItemCoverage): readonly Zone[] =>
-  zones.filter((_, i) => phrases.every(({ parts }) => (parts[i]?.mentions ?? 0) === 0));
+/** Places of an item's own that give it nothing. */
+const placesWithout = ({ places }: ItemCoverage): readonly Zone[] =>
+  places.filter(({ isOwn, gives }) => isOwn && gives === 0).map(({ zone }) => zone);
+
+const placesOf = (item: ItemCoverage): string => {
+  const own = item.places.filter(({ isOwn }) => isOwn).length;
+  return words.placesOf(own - placesWithout(item).length, own);
+};
 
 const itemTable = ({ coverage, width }: Sheet): string[] => {
   const { aim } = coverage;
@@ -79,17 +78,18 @@ const itemTable = ({ coverage, width }: Sheet): string[] => {
     {
       head: words.columns.places,
       align: 'end',
-      cells: items.map((item) => words.placesOf(zones.length - placesWithout(item).length, zones.length)),
+      cells: items.map(placesOf),
     },
   ];
   if (width >= ROOMY)
     columns.push({
-      head: words.columns.mostToWin,
+      head: words.columns.lacking,
       wraps: true,
-      cells: items.map(({ phrases }) => {
-        const weakest = [...phrases].sort((a, b) => lossOf(b) - lossOf(a))[0];
-        return weakest ? `${shown(weakest.standing)} ${weakest.phrase.text}` : '';
-      }),
+      cells: items.map((item) =>
+        placesWithout(item)
+          .map((zone) => said.zones[zone])
+          .join(', '),
+      ),
     });
   return tableLines(columns, width);
 };
@@ -100,17 +100,15 @@ const few = <T>(all: readonly T[], lines: (one: T, index: number) => readonly st
   return [...all.slice(0, MOST).flatMap(lines), ...(more > 0 ? [`  ${words.more(more)}`] : [])];
 };
 
-const absentLines = ({ coverage, width }: Sheet): string[] =>
-  weakestFirst(coverage.items).flatMap((item) => {
-    const nowhere = item.phrases.filter(({ mentions }) => mentions.length === 0);
-    // What stands at the aim needs no other place; a phrase that nobody says is worth knowing all the same.
-    const without = isAtAim(item.standing, coverage.aim) ? [] : placesWithout(item);
-    const lacks = [
-      ...(nowhere.length > 0 ? [words.nowhere(nowhere.map(({ phrase }) => phrase.text))] : []),
-      ...(without.length > 0 ? [words.nothingIn(without.map((zone) => said.zones[zone]))] : []),
-    ];
-    return lacks.length === 0 ? [] : hanging('  ', words.lacking(item.shortName, lacks), width);
-  });
+const reachLines = ({ coverage, width }: Sheet): string[] =>
+  coverage.items.flatMap(({ shortName, reach: { unsaid } }) =>
+    unsaid.length === 0 ? [] : hanging('  ', words.unsaid(shortName, unsaid), width),
+  );
+
+const typedLines = ({ coverage, width }: Sheet): string[] =>
+  coverage.items.flatMap(({ shortName, typed }) =>
+    typed ? hanging('  ', words.typedFor(shortName, said.typed(typed)), width) : [],
+  );
 
 const bringsWords = (coverage: Coverage, { brings }: Edit): string =>
   brings
@@ -129,6 +127,8 @@ const adviceLines = ({ coverage, width, at }: Sheet): string[] => {
     const under = ' '.repeat(lead.length);
     return [
       ...hanging(lead, said.instruction(edit), width),
+      ...hanging(`${under}${words.now} `, edit.before, width),
+      ...hanging(`${under}${words.instead} `, edit.after, width),
       ...hanging(under, [bringsWords(coverage, edit), at(edit.at)].filter(Boolean).join('. '), width),
     ];
   });
@@ -204,14 +204,15 @@ export const proofReport = (
     ...coverage.limits.flatMap((limit) => wrappedInCells(said.limits[limit], width)),
     '',
     ...itemTable(sheet),
-    ...part(words.absent, absentLines(sheet)),
-    ...part(words.rivals, rivalLines(sheet)),
-    ...part(words.crowded, crowdedLines(sheet)),
-    ...part(words.shared, sharedLines(sheet)),
-    ...part(words.names, nameLines(sheet)),
     ...part(words.advice, adviceLines(sheet)),
     ...part(words.mustFix, mustFixLines(diagnostics, sheet)),
     ...part(words.besides(others ?? ''), otherLines(diagnostics, sheet)),
+    ...part(words.rivals, rivalLines(sheet)),
+    ...part(words.crowded, crowdedLines(sheet)),
+    ...part(words.shared, sharedLines(sheet)),
+    ...part(words.typed, typedLines(sheet)),
+    ...part(words.reach, reachLines(sheet)),
+    ...part(words.names, nameLines(sheet)),
     '',
     ...wrappedInCells(
       said.verdict(verdictOf(coverage)) + (mustFix > 0 ? ` ${words.fixedFirst(mustFix)}` : ''),

@@ -1,12 +1,12 @@
 /** Findings of the parts of an article that say too little. */
-import { LEAST_SUBSTANCE, type ThinPart } from '../analysis/coverage/substance.ts';
+import { leastOf, type ThinPart } from '../analysis/coverage/substance.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { counted } from '../text/counting-words.ts';
 
 /** One for each part. */
 export const substanceFindings = (thin: readonly ThinPart[]): readonly Diagnostic[] =>
   thin.map(({ item, substance, at }): Diagnostic => {
-    const { words, sentences, beyond } = LEAST_SUBSTANCE;
+    const { words, sentences, beyond } = leastOf(item);
     const own = `${counted(substance.words, 'word')} in ${counted(substance.sentences, 'sentence')}`;
     return {
       weight: 'look at',

@@ -1,11 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { OverRepetition } from '../../src/analysis/coverage/coverage.ts';
-import {
-  DENSE_STRETCH,
-  overRepetitionsOf,
-  sentenceText,
-} from '../../src/analysis/coverage/over-repetition.ts';
+import { DENSE_STRETCH, overRepetitionsOf } from '../../src/analysis/coverage/over-repetition.ts';
 import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
+import { sentenceText } from '../../src/analysis/coverage/text/sentence-text.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import { mentionsIn, passagesFrom, phraseFrom, type Run } from './passages-sample.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { isThin, LEAST_SUBSTANCE, thinPartsOf } from '../../src/analysis/coverage/substance.ts';
+import { isThin, leastOf, thinPartsOf } from '../../src/analysis/coverage/substance.ts';
 import { substanceFindings } from '../../src/pipeline/substance-findings.ts';
 import { boxOf, cycleText, english, itemText, NOW } from './article.ts';
 import { proofIn } from './whole-proof.ts';
@@ -7,7 +7,7 @@ import { proofIn } from './whole-proof.ts';
 const OPENING =
   'The rain came in February and stayed, so this month’s box is for the windowsill. Two things go together in it, and the second would be lost without the first of them.';
 const STORY =
-  'Fill it the evening before, because cold water shocks the roots of young plants. The long neck reaches behind the pots at the back, where nobody wants to climb in wet shoes.';
+  'Fill it the evening before, because cold water shocks the roots of young plants. The long neck reaches behind the pots at the back, where nobody wants to climb in wet shoes. It is made of one sheet of enamelled steel, rolled and welded by a family of four in Bratsk, and the only thing that ever breaks is the rose, which is sold alone. Hang it upside down when you have done.';
 
 const proofOf = async (opening: string, story: string) => {
   const box = boxOf({
@@ -55,9 +55,13 @@ describe('a part that says too little', () => {
   });
 
   test('is the less thin the more is said', () => {
-    expect(isThin(LEAST_SUBSTANCE)).toBe(false);
-    for (const key of ['words', 'sentences', 'beyond'] as const)
-      expect(isThin({ ...LEAST_SUBSTANCE, [key]: LEAST_SUBSTANCE[key] - 1 })).toBe(true);
+    for (const item of [undefined, 'can']) {
+      const least = leastOf(item);
+      expect(isThin(least, least)).toBe(false);
+      for (const key of ['words', 'sentences', 'beyond'] as const)
+        expect(isThin({ ...least, [key]: least[key] - 1 }, least)).toBe(true);
+    }
+    expect(leastOf('can').words).toBeGreaterThan(leastOf(undefined).words);
     expect(thinPartsOf({ id: '2026-03', items: [] }, [])).toHaveLength(1);
   });
 

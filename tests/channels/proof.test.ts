@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { HtmlValidate, StaticConfigLoader } from 'html-validate';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Coverage, PhraseCoverage } from '../../src/analysis/coverage/coverage.ts';
+import type { Coverage } from '../../src/analysis/coverage/coverage.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import type { PrivateInput } from '../../src/channels/channel.ts';
 import { proof } from '../../src/channels/proof/index.ts';
@@ -69,19 +69,14 @@ const made = async (asked: Asked = {}): Promise<string> => {
 };
 const text = await made();
 
-/** The same with twice as much in every place: some phrases then have more than the most that counts. */
+/** The same with twice as much in every place: some items then have more than the most that counts. */
 const brimming: Coverage = {
   ...coverageSample,
-  items: coverageSample.items.map((one) => {
-    const phrases = one.phrases.map((phrase) => ({
-      ...phrase,
-      parts: phrase.parts.map((part) => ({ ...part, gives: part.gives * 2 })),
-      standing: Math.min(1, phrase.standing * 2),
-    }));
-    const weights = phrases.reduce((sum, { phrase }) => sum + phrase.weight, 0);
-    const standing = phrases.reduce((sum, each) => sum + each.standing * each.phrase.weight, 0) / weights;
-    return { ...one, phrases, standing };
-  }),
+  items: coverageSample.items.map((one) => ({
+    ...one,
+    places: one.places.map((place) => ({ ...place, gives: place.gives * 2 })),
+    standing: Math.min(1, one.standing * 2),
+  })),
 };
 
 const full = await made({ coverage: brimming });
@@ -117,7 +112,7 @@ describe('the page', () => {
     expect(all.length).toBeGreaterThan(40);
     const marked = new Set(contents(text, /data-said="([^"]*)"/g).flatMap((said) => said.split(' ')));
     const listed = new Set(
-      contents(text, /<td class="said-at">(.*?)<\/td>/g).flatMap((cell) =>
+      contents(text, /<span class="said-at">(.*?)<\/span>/g).flatMap((cell) =>
         contents(cell, /href="#([^"]*)"/g),
       ),
     );
@@ -134,31 +129,46 @@ describe('the page', () => {
     expect(shown).toEqual(coverageSample.passages.map((passage) => passage.text));
   });
   test.each([
-    ['as it is', text],
-    ['of phrases that stand at the most there is', full],
-  ])('opens every standing into figures that add up to the total they stand over, %s', (_, page) => {
-    const tables = contents(page, /(<table(?: class="whole"| id="account-[^"]*")[\s\S]*?<\/table>)/g);
-    const phrases = coverageSample.items.reduce((sum, one) => sum + one.phrases.length, 0);
-    expect(tables.length).toBe(phrases + coverageSample.items.length);
-    for (const table of tables) {
+    ['as it is', coverageSample, text],
+    ['of items that stand at the most there is', brimming, full],
+  ])('opens every standing into figures that add up to it, %s', (_, coverage, page) => {
+    const tables = contents(page, /(<table>[\s\S]*?<\/table>)/g).filter((table) =>
+      table.includes('figure total'),
+    );
+    expect(tables.length).toBe(coverage.items.length);
+    for (const [i, table] of tables.entries()) {
       const [body = '', foot = ''] = table.split('<tfoot>');
       const gives = contents(body, /<td class="figure">(−?[\d.]+)<\/td><\/tr>/g).map(figure);
-      const total = contents(foot, /<td class="figure total">([\d.]+)<\/td>/g).map(figure);
-      expect([gives.reduce((sum, one) => sum + one, 0)], bare(table).slice(0, 60)).toEqual(total);
+      const [given = 0] = contents(foot, /<td class="figure given">([\d.]+)<\/td>/g).map(figure);
+      const [own = 0] = contents(foot, /<td class="figure own">([\d.]+)<\/td>/g).map(figure);
+      const [total] = contents(foot, /<td class="figure total">([\d.]+)<\/td>/g).map(figure);
+      expect(
+        gives.reduce((sum, one) => sum + one, 0),
+        bare(table).slice(0, 60),
+      ).toBe(given);
+      expect(Math.abs(Math.min(1000, Math.round((1000 * given) / own)) - (total ?? 0))).toBeLessThanOrEqual(
+        1,
+      );
+      expect(total).toBe(Math.round((coverage.items[i]?.standing ?? 0) * 1000));
+    }
+    if (page === full) expect(tables.join()).toContain('>1.000<');
+  });
+  test('names the places of its own that give an item nothing in one line', () => {
+    const tables = contents(text, /<table>([\s\S]*?)<\/table>/g).filter((table) =>
+      table.includes('figure total'),
+    );
+    for (const [i, item] of coverageSample.items.entries()) {
+      const rows = contents(tables[i] ?? '', /<tr><th scope="row">(.*?)<\/th><td class="figure">/g);
+      expect(rows).toEqual(item.places.filter(({ gives }) => gives > 0).map(({ zone }) => said.zones[zone]));
+      const lacking = item.places.filter(({ isOwn, gives }) => isOwn && gives === 0);
+      const [without = ''] = contents(tables[i] ?? '', /<tr class="none"><th scope="row">(.*?)<\/th>/g);
+      expect(without.split(/, | and /).filter(Boolean)).toEqual(lacking.map(({ zone }) => said.zones[zone]));
     }
   });
-  test('names the places that give a phrase nothing in one line, and no other place there', () => {
-    const places = (phrase: PhraseCoverage, isThere: (mentions: number) => boolean): readonly string[] =>
-      phrase.parts.flatMap(({ zone, mentions }) => (isThere(mentions) ? [said.zones[zone]] : []));
-    const tables = contents(text, /<table id="account-[^"]*">([\s\S]*?)<\/table>/g);
-    const phrases = coverageSample.items.flatMap((one) => one.phrases);
-    expect(tables.length).toBe(phrases.length);
-    for (const [i, phrase] of phrases.entries()) {
-      const rows = contents(tables[i] ?? '', /<tr><th scope="row">(.*?)<\/th><td class="figure">/g);
-      expect(rows).toEqual(places(phrase, (mentions) => mentions > 0));
-      const [without = ''] = contents(tables[i] ?? '', /<tr class="none"><th scope="row">(.*?)<\/th>/g);
-      expect(without.split(/, | and /)).toEqual(places(phrase, (mentions) => mentions === 0));
-    }
+  test('shows each sentence that is advised as it is and as it would be', () => {
+    expect(coverageSample.advice.length).toBeGreaterThan(0);
+    const shown = contents(text, /<dd lang="en-GB">(.*?)<\/dd>/g);
+    expect(shown.length).toBe(2 * coverageSample.advice.length);
   });
   test('puts each edit in the list and beside the line it speaks of', () => {
     for (const [i, edit] of coverageSample.advice.entries()) {
@@ -171,15 +181,8 @@ describe('the page', () => {
   test('gives the line to paste for other names, with those the record has', () => {
     expect(text).toContain('also: [&quot;tin: the good one&quot;, seed box, seed canister]');
   });
-  test('takes off what a phrase has beyond the most that counts', () => {
-    const above = coverageSample.items
-      .flatMap(({ phrases }) => phrases)
-      .filter(({ parts }) => parts.reduce((sum, { gives }) => sum + gives, 0) > 1.001);
-    expect(contents(text, /(not needed)/g).length).toBe(above.length);
-    expect(full).toMatch(/beyond 1, not needed<\/th>.*>−0\.\d{3}</);
-  });
   test('says in words what a place has, for those who do not see the squares', () => {
-    expect(text).toContain('<span class="unseen">scattered, 3 mentions</span>');
+    expect(text).toContain('<span class="unseen">head only</span>');
   });
   test('escapes what authors wrote', async () => {
     expect(text).toContain('Unexpected &lt;photo&gt;');
@@ -202,10 +205,23 @@ describe('the page', () => {
     expect(other).toContain('in English alone: here phrases come from');
     expect(other).not.toContain('Findings');
   });
-  test('puts what must be fixed first, and all other findings behind the text', () => {
-    const [before = '', after = ''] = text.split('id="text"');
+  test('begins with what must be fixed, the items, the advice and the findings, and ends with text and sums', () => {
+    const order = [
+      'must-fix',
+      'places',
+      'advice',
+      'findings',
+      'rivals',
+      'crowded',
+      'shared',
+      'text',
+      'accounts',
+    ];
+    const at = order.map((id) => text.indexOf(`<h2 id="${id}"`));
+    expect(at.every((place) => place > 0)).toBe(true);
+    expect(at).toEqual(at.toSorted((a, b) => a - b));
+    const [before = '', after = ''] = text.split('id="places"');
     expect(before).toContain('allergens-missing');
-    expect(before).not.toContain('photo-small');
     expect(after).toContain('photo-small');
     expect(after).not.toContain('allergens-missing');
   });
@@ -282,7 +298,7 @@ describeWith('chromium', 'chromium', 'in Chromium', () => {
   const hidden = (page: Page): Promise<number> =>
     page.evaluate(() => {
       const { document } = globalThis as unknown as Shown;
-      return Array.from(document.querySelectorAll('.phrases tr, .account table, .run')).filter(
+      return Array.from(document.querySelectorAll('.account table, .run')).filter(
         (one) => one.getClientRects().length === 0,
       ).length;
     });
@@ -342,25 +358,26 @@ describeWith('chromium', 'chromium', 'in Chromium', () => {
 
   test('opens an account when its standing is followed', async () => {
     const page = await opened();
-    const account = page.locator('#account-2-1');
+    const account = page.locator('#account-2');
     expect(await account.isVisible()).toBe(false);
-    await page.locator('.fold').nth(1).click();
-    await page.locator('a[href="#account-2-1"]').click();
+    await page.locator('a[href="#item-2"]').click();
     await account.waitFor({ state: 'visible' });
     await page.close();
   });
 
-  test('has everything in sight without scripts, and on paper', async () => {
+  test('has everything in sight without scripts, and on paper the text and the sums only when asked', async () => {
     const plain = await browser.newContext({ javaScriptEnabled: false });
     const page = await plain.newPage();
     await page.setContent(text);
-    expect(await page.locator('.account table:visible').count()).toBe(
-      await page.locator('.account table').count(),
-    );
-    expect(await page.locator('.phrases tr:visible').count()).toBe(await page.locator('.phrases tr').count());
+    expect(await page.locator('.account table:visible').count()).toBe(coverageSample.items.length);
     await plain.close();
     const scripted = await opened();
     expect(await hidden(scripted)).toBeGreaterThan(0);
+    await scripted.emulateMedia({ media: 'print' });
+    expect(await scripted.locator('.run:visible, .account:visible').count()).toBe(0);
+    expect(await scripted.locator('.advice:visible').count()).toBe(1);
+    await scripted.emulateMedia({ media: 'screen' });
+    await scripted.locator('#print-all').check();
     await scripted.emulateMedia({ media: 'print' });
     expect(await hidden(scripted)).toBe(0);
     await scripted.close();

@@ -76,8 +76,11 @@ describe('proof', () => {
     const proof = JSON.parse(stdout);
     const [item] = proof.items;
     expect(item.phrases[0]).toMatchObject({ text: 'seed tray' });
-    const sum = item.phrases[0].parts.reduce((all: number, part: { gives: number }) => all + part.gives, 0);
-    expect(item.phrases[0].standing).toBeCloseTo(Math.min(1, sum), 10);
+    const sum = (some: readonly { gives: number }[]) => some.reduce((all, { gives }) => all + gives, 0);
+    const own = item.places
+      .filter(({ isOwn }: { isOwn: boolean }) => isOwn)
+      .map(({ worth }: { worth: number }) => ({ gives: worth }));
+    expect(item.standing).toBeCloseTo(Math.min(1, sum(item.places) / sum(own)), 10);
     for (const { at } of item.phrases[0].mentions)
       expect(at).toEqual({ file: expect.any(String), line: expect.any(Number), column: expect.any(Number) });
     expect(proof.passages).toBeUndefined();

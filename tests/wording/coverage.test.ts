@@ -83,31 +83,29 @@ test('ranks are words', () => {
   expect([coverage.ordinal(2), coverage.ordinal(11)]).toEqual(['second', 'in place 11']);
 });
 
-describe('an edit', () => {
-  const edit = (action: Edit['action']): string =>
-    coverage.instruction({
-      action,
-      zone: 'section',
-      at: { file: 'cycle.md', line: 14, column: 3 },
-      write: 'seed tin',
-    });
-  test.each([
-    [
-      { kind: 'call by name', now: 'the tin' } as const,
-      'Own section, line 14: call it the “seed tin” once; now it is only “the tin”.',
-    ],
-    [
-      { kind: 'say', begins: 'Put it where' } as const,
-      'Own section, line 14: say “seed tin” once in the sentence that begins “Put it where …”.',
-    ],
-    [{ kind: 'say' } as const, 'Own section, line 14: say “seed tin” once here.'],
-    [
-      { kind: 'head' } as const,
-      'Before line 14: give this part of the story a heading that says “seed tin”.',
-    ],
-  ])('%j is something to do, with the words to write', (action, words) => {
-    expect(edit(action)).toBe(words);
-  });
+test.each([
+  [
+    { kind: 'call by name', now: 'the tin' } as const,
+    'Own section, line 14: call it by its name; now it is only “the tin”.',
+  ],
+  [{ kind: 'begin with it' } as const, 'Own section, line 14: begin with what the picture shows.'],
+  [{ kind: 'name the things' } as const, 'Own section, line 14: name what is in the box.'],
+])('an edit is something to do: %j', (action: Edit['action'], words) => {
+  expect(
+    coverage.instruction({ action, zone: 'section', at: { file: 'cycle.md', line: 14, column: 3 } }),
+  ).toBe(words);
+});
+
+test('what was typed is told in counts, with what the text never says', () => {
+  expect(coverage.typed({ all: 91, answered: 91, unanswered: [] })).toBe(
+    'typed 91 times, always in words that the article has.',
+  );
+  expect(coverage.typed({ all: 351, answered: 0, unanswered: ['grow light for seedlings'] })).toBe(
+    'typed 351 times, never in words that the article has; the text never says “grow light for seedlings”.',
+  );
+  expect(coverage.typed({ all: 9, answered: 4, unanswered: ['a'] })).toBe(
+    'typed 9 times, 4 times in words that the article has; the text never says “a”.',
+  );
 });
 
 describe('a phrase', () => {

@@ -27,15 +27,20 @@ export interface Mention {
   readonly at: Location;
 }
 
-/** What one place adds to a phrase's standing. */
-export interface StandingPart {
+/** What one place adds to an item's standing. */
+export interface PlaceStanding {
   readonly zone: Zone;
   /** The most it can give. */
   readonly worth: number;
+  /** Whether it is one of the item's own, which are asked for. */
+  readonly isOwn: boolean;
+  /** What it gives, before the sum is set against what the item's own places are worth. */
   readonly gives: number;
+  /** Mentions of any of the item's phrases. */
   readonly mentions: number;
-  /** The best grade there. */
+  /** The best match there: its grade, and the phrase's index among the item's where there is any. */
   readonly grade: Grade;
+  readonly phrase?: number;
 }
 
 /** How often a text says something, in so many words where their number is what makes the difference. */
@@ -82,13 +87,9 @@ export interface Rival {
   };
 }
 
-/** How well the article carries one phrase, and where. */
+/** Where the article says one phrase. */
 export interface PhraseCoverage {
   readonly phrase: Phrase;
-  /** The sum of what `parts` give, at most 1. */
-  readonly standing: number;
-  /** One for each place, in the order of `placeNames`. */
-  readonly parts: readonly StandingPart[];
   /** In reading order. */
   readonly mentions: readonly Mention[];
   readonly rival?: Rival;
@@ -102,8 +103,18 @@ export interface ItemCoverage {
   /** Without what a card adds to it. */
   readonly shortName: string;
   readonly kind: string;
-  /** The mean of its phrases' standing, each by its weight. */
+  /** What `places` give of what its own are worth, at most 1. */
   readonly standing: number;
+  /** One for each place, in their order. */
+  readonly places: readonly PlaceStanding[];
+  /** Its other names that the text says, and those it does not: none is asked for. */
+  readonly reach: { readonly said: readonly string[]; readonly unsaid: readonly string[] };
+  /** How often it was typed, how often in words that the text has, and in which others; absent where nobody knows. */
+  readonly typed?: {
+    readonly all: number;
+    readonly answered: number;
+    readonly unanswered: readonly string[];
+  };
   /** What it would be after all the advice was done. */
   readonly promised: number;
   /** Whether its section says too little to be worth finding: then it is not found, whatever it names. */
@@ -148,14 +159,14 @@ export interface SharedPassage {
   readonly resemblance: number;
 }
 
-/** What an edit asks for; the words to write are the edit's. */
+/** What an edit does. */
 export type EditAction =
-  /** Call the thing by its whole name, where `now` stands. */
+  /** Calls the thing by its name, where `now` stands. */
   | { readonly kind: 'call by name'; readonly now: string }
-  /** Say the phrase in the sentence that begins so, or in this short text where nothing is given. */
-  | { readonly kind: 'say'; readonly begins?: string }
-  /** Put a heading that says the phrase before this part of the story. */
-  | { readonly kind: 'head' };
+  /** Begins a picture's text with the thing that it shows. */
+  | { readonly kind: 'begin with it' }
+  /** Names the things of the box in its summary. */
+  | { readonly kind: 'name the things' };
 
 /** What the analysis cannot do in a language: take names apart and measure reading; know a word in another form. */
 export type Limit = 'names taken whole' | 'no stemmer';
@@ -164,12 +175,11 @@ export type Limit = 'names taken whole' | 'no stemmer';
 export interface Edit {
   readonly zone: Zone;
   readonly at: Location;
-  /** Item and phrase pairs that it serves. */
-  readonly serves: readonly { readonly item: string; readonly phrase: string }[];
-  /** The words to write, as they would stand there. */
-  readonly write: string;
   readonly action: EditAction;
-  /** Standing of each item it serves, before and after this edit, in the order of the advice. */
+  /** The sentence as it is and as it would be; of a picture's text and a summary the whole. */
+  readonly before: string;
+  readonly after: string;
+  /** Standing of each item that it serves, before and after this edit, in the order of the advice. */
   readonly brings: readonly { readonly item: string; readonly before: number; readonly after: number }[];
 }
 

@@ -18,8 +18,8 @@ import type { Comparison, PhraseRival } from './rivals/comparison.ts';
 import { adviceFor } from './standing/advice.ts';
 import { capitalsIn } from './standing/capitals.ts';
 import { withinLonger } from './standing/mentions.ts';
-import { partsOf } from './standing/standing.ts';
-import { type TalliedItem, tallyOf } from './standing/tally.ts';
+import { placesOf } from './standing/standing.ts';
+import { type TalliedItem, type TalliedPhrase, tallyOf } from './standing/tally.ts';
 import type { Stranger } from './strangers/untold.ts';
 import { thinPartsOf } from './substance.ts';
 import { type Passage, whereIs } from './text/passage.ts';
@@ -49,7 +49,6 @@ type OwnMention = readonly [
 
 /** A phrase without its words, which are those of its text. */
 interface OwnPhrase extends Omit<Phrase, 'words'> {
-  readonly standing: number;
   readonly mentions: readonly OwnMention[];
 }
 
@@ -96,6 +95,33 @@ interface OwnCoverageInput {
 const ownMention = ({ passage, from, to, zone, grade, within }: Mention): OwnMention =>
   within === undefined ? [passage, from, to, zone, grade] : [passage, from, to, zone, grade, within];
 
+/** Whether the article says a phrase where people read it. */
+const isSaid = ({ mentions }: TalliedPhrase): boolean =>
+  mentions.some(
+    ({ zone, grade }) => zone !== 'structured data' && (grade === 'exact' || grade === 'inflected'),
+  );
+
+/** The other names that the text says, and those it does not. */
+const reachOf = (entries: readonly TalliedPhrase[]): ItemCoverage['reach'] => {
+  const others = entries.filter(({ phrase }) => phrase.origins.some(({ from }) => from === 'also'));
+  const names = (some: readonly TalliedPhrase[]): readonly string[] => some.map(({ phrase }) => phrase.text);
+  return { said: names(others.filter(isSaid)), unsaid: names(others.filter((one) => !isSaid(one))) };
+};
+
+/** How often an item was typed, and how often in words that the text has. */
+const typedOf = (entries: readonly TalliedPhrase[]): Pick<ItemCoverage, 'typed'> => {
+  const countOf = ({ phrase }: TalliedPhrase): number =>
+    phrase.origins.reduce((sum, origin) => sum + (origin.from === 'search' ? origin.count : 0), 0);
+  const sum = (some: readonly TalliedPhrase[]): number => some.reduce((all, one) => all + countOf(one), 0);
+  const all = sum(entries);
+  if (all === 0) return {};
+  const unanswered = entries
+    .filter((entry) => countOf(entry) > 0 && !isSaid(entry))
+    .toSorted((a, b) => countOf(b) - countOf(a))
+    .map(({ phrase }) => phrase.text);
+  return { typed: { all, answered: sum(entries.filter(isSaid)), unanswered } };
+};
+
 /**
  * What an article's own text and records say in a proof. It depends on its input alone: on the cycle's id, theme,
  * title and items, its passages (so on what `passagesOf` depends on), all that was typed, the aim, the language, and
@@ -106,7 +132,8 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
   const tallied = cycle.items.map(
     (item): TalliedItem => ({
       slug: item.slug,
-      name: item.name,
+      hasPicture: item.pictures.length > 0,
+      name: item.inText.name,
       capitals: capitalsIn([item.inText.name, item.inText.kind]),
       phrases: phrasesOf(item, searches, language),
     }),
@@ -128,10 +155,13 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
       shortName: item.inText.short,
       kind: item.kind,
       standing: tally.standings.get(item.slug) ?? 0,
+      places: placesOf(entries, { hasPicture: item.pictures.length > 0 }),
+      reach: reachOf(entries),
+      ...typedOf(entries),
       promised: promised.get(item.slug) ?? 0,
       thin: thin.some((part) => part.item === item.slug),
       otherNames: otherNames.get(item.kind) ?? [],
-      phrases: entries.map(({ phrase, standing }, i) => ({ phrase, standing, mentions: mentions[i] ?? [] })),
+      phrases: entries.map(({ phrase }, i) => ({ phrase, mentions: mentions[i] ?? [] })),
     };
   });
   return {
@@ -143,12 +173,11 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
     limits: limitsOf(language),
     items: items.map((item) => ({
       ...item,
-      phrases: item.phrases.map(({ phrase: { text, head, origins, weight }, standing, mentions }) => ({
+      phrases: item.phrases.map(({ phrase: { text, head, origins, weight }, mentions }) => ({
         text,
         head,
         origins,
         weight,
-        standing,
         mentions: mentions.map(ownMention),
       })),
     })),
@@ -201,13 +230,11 @@ export const coverageOf = (
   shared,
   items: own.items.map((item): ItemCoverage => {
     const phrases = item.phrases.map((own, i): PhraseCoverage => {
-      const { text, head, origins, weight, standing } = own;
+      const { text, head, origins, weight } = own;
       const mentions = own.mentions.map((mention) => mentionFrom(mention, passages));
       const found = rivals.find((one) => one.item === item.slug && one.phrase === i);
       return {
         phrase: { text, words: language.words(text), head, origins, weight },
-        standing,
-        parts: partsOf(mentions),
         mentions,
         ...(found ? { rival: found.rival } : {}),
       };

@@ -6,6 +6,7 @@ import { normalDeviation, type TextPart } from './dispersion.ts';
 import type { Phrase } from './phrases/phrase.ts';
 import { isRunning } from './rivals/article.ts';
 import type { Passage } from './text/passage.ts';
+import { sentenceText } from './text/sentence-text.ts';
 
 /**
  * Thresholds are common practice, no source; they were set so that a thing may be named in every other sentence
@@ -92,20 +93,6 @@ const elsewhereOf = (running: Running, mentions: readonly Mention[], slug: strin
   const found = mentions.filter(({ passage }) => outside(passage));
   const many = found.length >= LEAST_MENTIONS && (100 * found.length) / words >= DENSE_ELSEWHERE;
   return many ? found : [];
-};
-
-/** A sentence of a passage as it is written, with its stop and quotation marks. */
-export const sentenceText = ({ text, words }: Passage, sentence: number): string => {
-  const first = words.findIndex((word) => word.sentence === sentence);
-  const last = words.findLastIndex((word) => word.sentence === sentence);
-  // Between two sentences the first space parts what closes the one from what opens the other.
-  const cut = (from: number, to: number): number => {
-    const space = text.slice(from, to).search(/\s/);
-    return space < 0 ? to : from + space;
-  };
-  const start = first > 0 ? cut(words[first - 1]?.end ?? 0, words[first]?.start ?? 0) : 0;
-  const end = last + 1 < words.length ? cut(words[last]?.end ?? 0, words[last + 1]?.start ?? 0) : text.length;
-  return text.slice(start, end).trim();
 };
 
 /** The sentences of some mentions: most mentions first, of equals the shorter sentence, then in reading order. */

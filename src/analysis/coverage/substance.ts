@@ -11,15 +11,24 @@ export interface Substance {
 }
 
 /**
- * The least that a section or an opening has to say. Common practice, no source: below two sentences of a dozen words
- * nothing is told of a thing but that it is there, and the record says that already.
+ * The least that an opening has to say. Common practice, no source: below two sentences of a dozen words nobody is told
+ * why to read on.
  */
-export const LEAST_SUBSTANCE: Substance = { words: 25, sentences: 2, beyond: 10 };
+export const LEAST_OPENING: Substance = { words: 25, sentences: 2, beyond: 10 };
 
-export const isThin = (substance: Substance): boolean =>
-  substance.words < LEAST_SUBSTANCE.words ||
-  substance.sentences < LEAST_SUBSTANCE.sentences ||
-  substance.beyond < LEAST_SUBSTANCE.beyond;
+/**
+ * The least that an item's own section has to say. Common practice, no source: in fewer than some sixty words nobody can
+ * say how a thing is used, made or cared for, and who searches for it finds a better page.
+ */
+export const LEAST_SECTION: Substance = { words: 60, sentences: 3, beyond: 10 };
+
+/** Whether a part says less than it has to. */
+export const isThin = (substance: Substance, least: Substance): boolean =>
+  substance.words < least.words || substance.sentences < least.sentences || substance.beyond < least.beyond;
+
+/** What a part has to say: the opening, which is no item's, less than an item's section. */
+export const leastOf = (item: string | undefined): Substance =>
+  item === undefined ? LEAST_OPENING : LEAST_SECTION;
 
 /** A part that says too little. */
 export interface ThinPart {
@@ -73,5 +82,5 @@ export const thinPartsOf = (
     );
     return { item: slug, substance: substanceOf(story, known), at: beginningOf(story, file) };
   });
-  return [openingPart, ...parts].filter(({ substance }) => isThin(substance));
+  return [openingPart, ...parts].filter(({ item, substance }) => isThin(substance, leastOf(item)));
 };

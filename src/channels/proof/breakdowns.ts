@@ -1,4 +1,4 @@
-/** Items and phrases with their standing, opened up into what it is the sum of. */
+/** Items with their standing, opened up into what it is the sum of, and where each of their phrases is said. */
 
 import { isAtAim } from '../../analysis/coverage/aim.ts';
 import type { Coverage, Grade, ItemCoverage, PhraseCoverage } from '../../analysis/coverage/coverage.ts';
@@ -17,17 +17,17 @@ export interface GradeView {
   readonly mark: Html;
 }
 
-/** What one place gives a phrase. */
-interface PartView extends GradeView {
+/** What one place gives an item. */
+interface PlaceView extends GradeView {
   readonly place: string;
   readonly worth: string;
-  readonly count: number;
-  /** Links to its mentions there. */
-  readonly where: Html;
+  /** The phrase that is best met there, and a link to its first mention. */
+  readonly phrase: string;
+  readonly href: string;
   readonly gives: string;
 }
 
-/** A phrase with its standing and what that is the sum of. */
+/** A phrase and where it is said. */
 interface PhraseView {
   readonly id: string;
   readonly text: string;
@@ -35,38 +35,38 @@ interface PhraseView {
   readonly count: number;
   /** The anchor of its first mention. */
   readonly first: string | false;
-  readonly standing: string;
-  readonly sum: string;
-  /** What its places give more than the most that counts. */
-  readonly beyond: string | false;
-  readonly bar: Html;
-  /** The anchor of its breakdown. */
-  readonly breakdown: string;
-  readonly parts: readonly PartView[];
-  /** Places that give nothing share a line of the breakdown, or it would be mostly noughts. */
-  readonly without:
-    | { readonly places: readonly string[]; readonly worth: string; readonly mark: Html }
-    | false;
+  readonly marks: readonly (GradeView & { readonly count: number })[];
+  /** Links to its mentions, place by place. */
+  readonly where: Html;
   /** The longer phrase that it is counted inside of. */
   readonly parent: string | undefined;
-  /** Its share of the item, and what it adds to the item's standing. */
-  readonly share: string;
-  readonly adds: string;
 }
 
-/** An item with its phrases. */
+/** An item with its places and phrases. */
 export interface ItemView {
   readonly number: number;
   readonly name: string;
   readonly standing: string;
-  readonly sum: string;
   readonly below: boolean;
+  readonly thin: boolean;
   readonly bar: Html;
   /** The class of its underline. */
   readonly underline: string;
-  /** The best grade in each place. */
+  /** The best match in each place. */
   readonly marks: readonly GradeView[];
+  /** Places that give something. */
+  readonly places: readonly PlaceView[];
+  /** Places of its own that give nothing, with what they are worth together. */
+  readonly without:
+    | { readonly places: readonly string[]; readonly worth: string; readonly mark: Html }
+    | false;
+  /** What the places give together, what the item's own are worth, and the standing that comes of it. */
+  readonly given: string;
+  readonly ownWorth: string;
+  readonly sum: string;
   readonly phrases: readonly PhraseView[];
+  readonly typed: string | undefined;
+  readonly unsaid: string | undefined;
 }
 
 const best = (some: readonly Grade[]): Grade => grades.find((grade) => some.includes(grade)) ?? 'absent';
@@ -98,77 +98,75 @@ const mentionLinks = (
   return joinHtml(links, '; ');
 };
 
-const phraseView = (
-  sheet: Sheet,
-  item: number,
-  phrase: PhraseCoverage,
-  index: number,
-): Omit<PhraseView, 'share' | 'adds'> => {
+const phraseView = (sheet: Sheet, item: number, phrase: PhraseCoverage, index: number): PhraseView => {
   const { coverage, words } = sheet;
-  const { parts, mentions, standing } = phrase;
-  const given = parts.reduce((sum, { gives }) => sum + gives, 0);
-  const sums = addingUp(
-    parts.map(({ gives }) => gives),
-    given,
-  );
-  // Of the figures as they are shown, so that the subtraction can be checked too.
-  const beyond = Number(given.toFixed(3)) - Number(standing.toFixed(3));
-  const nowhere = parts.filter((one) => one.mentions === 0);
+  const { mentions } = phrase;
   const anchorOf = (mention: number): string => anchors.mention(item, index + 1, mention + 1);
+  const inZone = (zone: Zone): readonly Grade[] =>
+    mentions.filter((mention) => mention.zone === zone).map(({ grade }) => grade);
   return {
     id: `${item}-${index + 1}`,
     text: phrase.phrase.text,
     origins: phrase.phrase.origins.map(words.origin),
     count: mentions.length,
     first: mentions.length > 0 && anchorOf(0),
-    standing: standingText(standing, coverage.aim),
-    sum: standing.toFixed(3),
-    beyond: beyond > 0.0005 && beyond.toFixed(3),
-    bar: shareBar(standing, coverage.aim),
-    breakdown: anchors.breakdown(item, index + 1),
-    parts: parts.map(({ zone, worth, grade, mentions: count }, i) => ({
-      ...gradeView(sheet, grade),
-      place: words.zones[zone],
-      worth: worth.toFixed(2),
-      count,
-      where: mentionLinks(coverage, phrase, zone, anchorOf),
-      gives: sums[i] ?? '',
-    })),
-    without: nowhere.length > 0 && {
-      places: nowhere.map(({ zone }) => words.zones[zone]),
-      worth: nowhere.reduce((sum, { worth }) => sum + worth, 0).toFixed(2),
-      mark: squareMark('absent'),
-    },
+    marks: zones.map((zone) => ({ ...gradeView(sheet, best(inZone(zone))), count: inZone(zone).length })),
+    where: joinHtml(
+      zones
+        .filter((zone) => inZone(zone).length > 0)
+        .map((zone) => html`${words.zones[zone]} ${mentionLinks(coverage, phrase, zone, anchorOf)}`),
+      '. ',
+    ),
     parent: mentions.find(({ within, grade }) => within !== undefined && !WEAK.includes(grade))?.within,
   };
 };
 
-/** An item with its phrases. */
+/** An item with its places and phrases. */
 export const itemView = (sheet: Sheet, item: ItemCoverage): ItemView => {
-  const { coverage } = sheet;
-  const { number, phrases, standing } = item;
-  const weights = phrases.reduce((sum, { phrase }) => sum + phrase.weight, 0);
-  const shares = phrases.map(({ phrase }) => phrase.weight / weights);
-  const shown = addingUp(shares, 1);
+  const { coverage, page, words } = sheet;
+  const { number, phrases, places, standing, thin, typed, reach } = item;
+  const given = places.reduce((sum, { gives }) => sum + gives, 0);
   const gives = addingUp(
-    phrases.map((phrase, i) => (shares[i] ?? 0) * phrase.standing),
-    standing,
+    places.map((place) => place.gives),
+    given,
   );
+  const own = places.filter(({ isOwn }) => isOwn);
+  const nowhere = own.filter((place) => place.gives === 0);
+  const worth = (some: typeof places): string => some.reduce((sum, one) => sum + one.worth, 0).toFixed(2);
   return {
     number,
     name: typeset(item.name, coverage.lang),
     standing: standingText(standing, coverage.aim),
-    sum: standing.toFixed(3),
-    below: !isAtAim(standing, coverage.aim),
+    below: thin || !isAtAim(standing, coverage.aim),
+    thin,
     bar: shareBar(standing, coverage.aim),
     underline: underlineOf(number),
-    marks: zones.map((_, i) =>
-      gradeView(sheet, best(phrases.map(({ parts }) => parts[i]?.grade ?? 'absent'))),
-    ),
-    phrases: phrases.map((phrase, i) => ({
-      ...phraseView(sheet, number, phrase, i),
-      share: shown[i] ?? '',
-      adds: gives[i] ?? '',
-    })),
+    marks: places.map(({ grade }) => gradeView(sheet, grade)),
+    places: places.flatMap(({ zone, grade, worth: most, phrase }, i): readonly PlaceView[] => {
+      const found = phrase === undefined ? undefined : phrases[phrase];
+      if (!found || phrase === undefined) return [];
+      const mention = found.mentions.findIndex((one) => one.zone === zone && one.grade === grade);
+      return [
+        {
+          ...gradeView(sheet, grade),
+          place: words.zones[zone],
+          worth: most.toFixed(2),
+          phrase: found.phrase.text,
+          href: `#${anchors.mention(number, phrase + 1, mention + 1)}`,
+          gives: gives[i] ?? '',
+        },
+      ];
+    }),
+    without: nowhere.length > 0 && {
+      places: nowhere.map(({ zone }) => words.zones[zone]),
+      worth: worth(nowhere),
+      mark: squareMark('absent'),
+    },
+    given: given.toFixed(3),
+    ownWorth: worth(own),
+    sum: standing.toFixed(3),
+    phrases: phrases.map((phrase, i) => phraseView(sheet, number, phrase, i)),
+    typed: typed && words.typed(typed),
+    unsaid: reach.unsaid.length > 0 ? page.breakdowns.unsaid(words.somePhrases(reach.unsaid)) : undefined,
   };
 };

@@ -26,13 +26,10 @@ import { type PassageView, textView } from './text.ts';
 interface EditView {
   readonly id: string;
   readonly words: string;
+  readonly before: string;
+  readonly after: string;
   readonly at: LocationView;
-  readonly items: readonly {
-    readonly name: string;
-    /** Those of the item that it serves, as one run of words; empty where it only brings the item on. */
-    readonly phrases: string;
-    readonly brought: BroughtFigures | undefined;
-  }[];
+  readonly items: readonly { readonly name: string; readonly brought: BroughtFigures | undefined }[];
 }
 
 interface RivalView {
@@ -116,23 +113,17 @@ declare module '../../render/templates.ts' {
 }
 
 const editViews = ({ coverage, words }: Sheet): readonly EditView[] =>
-  coverage.advice.map((edit, index) => {
-    const slugs = new Set([...edit.serves, ...edit.brings].map(({ item }) => item));
-    return {
-      id: anchors.edit(index),
-      words: words.instruction(edit),
-      at: locationView(coverage, edit.at, edit.zone),
-      items: [...slugs].map((slug) => {
-        const served = edit.serves.filter(({ item }) => item === slug).map(({ phrase }) => phrase);
-        const brought = edit.brings.find(({ item }) => item === slug);
-        return {
-          name: itemName(coverage.items, slug),
-          phrases: words.somePhrases(served),
-          brought: brought && broughtFigures(brought, coverage.aim),
-        };
-      }),
-    };
-  });
+  coverage.advice.map((edit, index) => ({
+    id: anchors.edit(index),
+    words: words.instruction(edit),
+    before: edit.before,
+    after: edit.after,
+    at: locationView(coverage, edit.at, edit.zone),
+    items: edit.brings.map((brought) => ({
+      name: itemName(coverage.items, brought.item),
+      brought: broughtFigures(brought, coverage.aim),
+    })),
+  }));
 
 const rivalViews = ({ coverage, page, words }: Sheet): readonly RivalView[] =>
   coverage.items.flatMap(({ shortName: name, phrases }) =>

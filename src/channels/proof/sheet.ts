@@ -22,7 +22,6 @@ export const anchors = {
   passage: (index: number) => `text-${index + 1}`,
   edit: (index: number) => `edit-${index + 1}`,
   mention: (item: number, phrase: number, mention: number) => `said-${item}-${phrase}-${mention}`,
-  breakdown: (item: number, phrase: number) => `account-${item}-${phrase}`,
 };
 
 /** The file as it is called inside its cycle's folder. */

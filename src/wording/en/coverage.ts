@@ -2,6 +2,7 @@
 import type {
   Edit,
   Grade,
+  ItemCoverage,
   Limit,
   Reading,
   RivalReason,
@@ -85,16 +86,13 @@ const origin = (one: Origin): string => {
 
 const quoted = (text: string): string => `“${text}”`;
 
-/** An edit as something to do: "Opening, line 14: call it the “seed tin” once; now it is only “the tin”." */
-const instruction = ({ action, zone, at, write }: Pick<Edit, 'action' | 'zone' | 'at' | 'write'>): string => {
+/** An edit as something to do: "Own section, line 14: call the thing by its name; now it is only “the tin”." */
+const instruction = ({ action, zone, at }: Pick<Edit, 'action' | 'at' | 'zone'>): string => {
   const where = `${capital(zones[zone])}, line ${at.line}`;
   if (action.kind === 'call by name')
-    return `${where}: call it the ${quoted(write)} once; now it is only ${quoted(action.now)}.`;
-  if (action.kind === 'head')
-    return `Before line ${at.line}: give this part of the story a heading that says ${quoted(write)}.`;
-  const sentence =
-    action.begins === undefined ? 'here' : `in the sentence that begins ${quoted(`${action.begins} …`)}`;
-  return `${where}: say ${quoted(write)} once ${sentence}.`;
+    return `${where}: call it by its name; now it is only ${quoted(action.now)}.`;
+  if (action.kind === 'begin with it') return `${where}: begin with what the picture shows.`;
+  return `${where}: name what is in the box.`;
 };
 
 /** "never", "once", "14 times". */
@@ -145,6 +143,22 @@ const somePhrases = (phrases: readonly string[]): string => {
       ? all
       : [...all.slice(0, MOST_NAMED), `${numberWord(all.length - MOST_NAMED)} others`],
   );
+};
+
+/** "typed 351 times, 120 times in words that the article has; never said: “grow light for seedlings”." */
+const typed = ({ all, answered, unanswered }: NonNullable<ItemCoverage['typed']>): string => {
+  const have =
+    answered === 0
+      ? 'never'
+      : answered === all
+        ? all === 1
+          ? ''
+          : 'always'
+        : answered === 1
+          ? 'once'
+          : `${answered} times`;
+  const never = unanswered.length === 0 ? '' : `; the text never says ${somePhrases(unanswered)}`;
+  return `typed ${times(all)}, ${have === '' ? '' : `${have} `}in words that the article has${never}.`;
 };
 
 const thoseReached = ({ below, reached, items }: ProofVerdict): string => {
@@ -225,6 +239,7 @@ export const coverage = {
   ordinal,
   quoted,
   somePhrases,
+  typed,
   verdict,
   reading,
 };

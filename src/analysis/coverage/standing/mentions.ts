@@ -216,17 +216,6 @@ export const mentionsOf = (
   return mentionsFrom(searches, passages, index);
 };
 
-/** Mentions in some words of one passage alone, as `mentionsOf` gives them; its number is 0. */
-export const mentionsWithin = (
-  passage: Passage,
-  range: WordRange,
-  index: PhraseIndex,
-): ReadonlyMap<number, readonly Mention[]> => {
-  const searches = new Map<number, MentionSearch>();
-  addSearches(searches, { passage, number: 0 }, range, index);
-  return mentionsFrom(searches, [passage], index);
-};
-
 const covers = (longer: Mention, shorter: Mention): boolean =>
   longer.passage === shorter.passage &&
   longer.from <= shorter.from &&

@@ -31,8 +31,6 @@ export interface PhraseIndex {
   readonly byHead: ReadonlyMap<string, readonly number[]>;
   /** What each word that was met may have to do with, by its text: a text has the same few words again and again. */
   readonly met: Map<string, MetWord>;
-  /** For words that were asked about, whether each phrase has to do with them. */
-  readonly concerned: Map<readonly Word[], readonly boolean[]>;
 }
 
 interface MetWord {
@@ -92,27 +90,5 @@ export const phraseIndexOf = (items: readonly Named[], english: boolean): Phrase
     put(maps.byStem, first.stem, number);
     if (head && phrase.words.length > 1) put(maps.byHead, head.key, number);
   }
-  return { sought, english, ...maps, met: new Map(), concerned: new Map() };
-};
-
-/**
- * For each phrase, whether some words can have to do with it: what does not concern it leaves its mentions as they are.
- * An answer is kept by the very words, since the same few phrases are tried in many places.
- */
-export const concernedBy = (
-  { sought, concerned }: PhraseIndex,
-  words: readonly Word[],
-): readonly boolean[] => {
-  const known = concerned.get(words);
-  if (known) return known;
-  const found = sought.map(({ phrase, ...wanted }) =>
-    words.some(
-      ({ key, stem, folded }) =>
-        phrase.words.some((word) => word.stem === stem || word.key === key) ||
-        wanted.key.startsWith(key) ||
-        wanted.folded.startsWith(folded),
-    ),
-  );
-  concerned.set(words, found);
-  return found;
+  return { sought, english, ...maps, met: new Map() };
 };

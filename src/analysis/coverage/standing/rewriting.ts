@@ -1,5 +1,4 @@
 /** An article as it would be after a change: what advice promises is measured on this, not guessed. */
-import { itemAt } from '../../../text/item-at.ts';
 import type { Language } from '../../language/language.ts';
 import type { Passage, ZonedWord } from '../text/passage.ts';
 import { OPENING_WORDS, type Zone } from '../text/zones.ts';
@@ -78,14 +77,4 @@ export const rewritten = (
     if (old.running) running += passage.words.length;
     return passage;
   });
-};
-
-/** The one changed passage. New words stand on the line of the words they replace or follow. */
-export const changed = (passages: readonly Passage[], change: TextChange, language: Language): Passage => {
-  let before = 0;
-  for (const [number, { running, words }] of passages.entries()) {
-    if (number === change.passage) break;
-    if (running) before += words.length;
-  }
-  return changedAt(itemAt(passages, change.passage), change, before, language);
 };

@@ -1,11 +1,12 @@
-/** How well an article carries a phrase, 0 to 1, as a sum that anybody can check with a pencil. */
-import type { Grade, Mention, StandingPart } from '../coverage.ts';
-import { type Zone, zones, zoneWorth } from '../text/zones.ts';
+/** How well an article carries a thing, 0 to 1, as a sum that anybody can check with a pencil. */
+import type { Grade, Mention, PlaceStanding } from '../coverage.ts';
+import type { Phrase } from '../phrases/phrase.ts';
+import { isOwnZone, type Zone, zones, zoneWorth } from '../text/zones.ts';
 
 /**
  * What a mention of each grade is worth beside an exact one. Common practice, no source: singular for plural is
- * all but the phrase itself; a word of the same stem is often another thing; words that merely stand in one
- * sentence say it to a patient reader; the head alone says what it is and not which.
+ * all but the phrase itself; a word of the same stem is often another thing; words that merely stand near each other
+ * say it to a patient reader; the head alone says what it is and not which.
  */
 export const gradeWorth: Readonly<Record<Grade, number>> = {
   exact: 1,
@@ -16,67 +17,79 @@ export const gradeWorth: Readonly<Record<Grade, number>> = {
   absent: 0,
 };
 
-/**
- * What the first mention in a place gives of what the place is worth; each one after it gives an eighth of the
- * one before. One clear mention in each good place so brings more than any number in one.
- */
-export const FIRST_MENTION = 7 / 8;
-const NEXT_MENTION = 1 - FIRST_MENTION;
+/** Phrases of less weight, where they come from the kind or the name, are wider than the thing or half of its name. */
+const NAMES_IT = 2;
 
-/** Share of a place's worth of mentions that are worth so much each, 0 to 1. */
-const shareOf = (worths: number[]): number => {
-  worths.sort((a, b) => b - a);
-  let sum = 0;
-  for (const [i, worth] of worths.entries()) sum += worth * FIRST_MENTION * NEXT_MENTION ** i;
-  return sum;
+/**
+ * How well a phrase by itself names its thing: 1, or half for a kind that names a shelf ("hand tool" of a dibber), for
+ * what is but a part of the name, and for its one last word where the kind is not that word ("spoon" of an olive wood
+ * spoon). Other names and what was typed name it as well as its kind does. Common practice, no source.
+ */
+export const strengthOf = ({
+  origins,
+  weight,
+  words,
+}: Pick<Phrase, 'origins' | 'weight' | 'words'>): number => {
+  const given = new Set(origins.map(({ from }) => from));
+  if (!(given.has('kind') || given.has('name')) || given.has('also') || given.has('search')) return 1;
+  return weight >= NAMES_IT && (given.has('kind') || words.length > 1) ? 1 : 0.5;
 };
 
-/** Share of a place's worth, 0 to 1: mentions by grade, the best first. One mention more never lowers it. */
-export const zoneShare = (grades: readonly Grade[]): number =>
-  shareOf(grades.map((grade) => gradeWorth[grade]));
+/** A phrase of an item, and where it is met. */
+interface Met {
+  readonly phrase: Pick<Phrase, 'origins' | 'weight' | 'words'>;
+  readonly mentions: readonly Pick<Mention, 'zone' | 'grade'>[];
+}
 
-const bestOf = (grades: readonly Grade[]): Grade =>
-  grades.reduce<Grade>((best, grade) => (gradeWorth[grade] > gradeWorth[best] ? grade : best), 'absent');
+/** What places an item has. */
+interface Pictured {
+  /** Whether it has a picture: without one it has no picture text either. */
+  readonly hasPicture: boolean;
+}
 
-/** What each place gives, one for each place in their order. */
-export const partsOf = (mentions: readonly Pick<Mention, 'zone' | 'grade'>[]): readonly StandingPart[] =>
-  zones.map((zone) => {
-    const grades = mentions.filter((mention) => mention.zone === zone).map(({ grade }) => grade);
-    const worth = zoneWorth[zone];
+/** The places that are asked of an item. */
+const ownZonesOf = ({ hasPicture }: Pictured): readonly Zone[] =>
+  zones.filter((zone) => isOwnZone(zone) && (hasPicture || zone !== 'picture text'));
+
+/** What the places are worth that are asked of an item. */
+export const ownWorth = (item: Pictured): number =>
+  ownZonesOf(item).reduce((sum, zone) => sum + zoneWorth[zone], 0);
+
+/**
+ * What each place gives an item, one for each place in their order: its worth times that of the best match there. The
+ * thing is asked for, not each of its phrases: who names it well by one of them needs no other there.
+ */
+export const placesOf = (phrases: readonly Met[], item: Pictured): readonly PlaceStanding[] => {
+  const own = ownZonesOf(item);
+  const best = new Map<Zone, { phrase: number; grade: Grade; gives: number }>();
+  const counts = new Map<Zone, number>();
+  for (const [phrase, { phrase: given, mentions }] of phrases.entries()) {
+    const strength = strengthOf(given);
+    for (const { zone, grade } of mentions) {
+      counts.set(zone, (counts.get(zone) ?? 0) + 1);
+      const gives = zoneWorth[zone] * strength * gradeWorth[grade];
+      if (gives > (best.get(zone)?.gives ?? 0)) best.set(zone, { phrase, grade, gives });
+    }
+  }
+  return zones.map((zone): PlaceStanding => {
+    const found = best.get(zone);
     return {
       zone,
-      worth,
-      gives: worth * zoneShare(grades),
-      mentions: grades.length,
-      grade: bestOf(grades),
+      worth: zoneWorth[zone],
+      isOwn: own.includes(zone),
+      mentions: counts.get(zone) ?? 0,
+      grade: found?.grade ?? 'absent',
+      gives: found?.gives ?? 0,
+      ...(found && { phrase: found.phrase }),
     };
   });
-
-/** The most a phrase can stand at: what its places give beyond it is not needed. */
-const FULL_STANDING = 1;
-
-/** A phrase's standing: the sum of what its places give, at most 1. What `partsOf` gives in full is summed here, because it is asked for every change that is tried. */
-export const standingOf = (mentions: readonly Pick<Mention, 'zone' | 'grade'>[]): number => {
-  const worths = new Map<Zone, number[]>();
-  for (const { zone, grade } of mentions) {
-    const here = worths.get(zone);
-    if (here) here.push(gradeWorth[grade]);
-    else worths.set(zone, [gradeWorth[grade]]);
-  }
-  let sum = 0;
-  // In the order of the places, since sums of fractions depend on it.
-  for (const zone of zones) {
-    const here = worths.get(zone);
-    if (here) sum += zoneWorth[zone] * shareOf(here);
-  }
-  return Math.min(FULL_STANDING, sum);
 };
 
-/** An item's standing: the mean of its phrases', each by its weight; 0 for an item without phrases. */
-export const meanStanding = (
-  phrases: readonly { readonly weight: number; readonly standing: number }[],
-): number => {
-  const weight = phrases.reduce((sum, phrase) => sum + phrase.weight, 0);
-  if (weight === 0) return 0;
-  return phrases.reduce((sum, phrase) => sum + phrase.weight * phrase.standing, 0) / weight;
+/**
+ * An item's standing: what all places give of what its own are worth, at most 1. Places that are not its own (the title
+ * of a box of five things, the opening) add to it and are never asked for.
+ */
+export const standingOf = (phrases: readonly Met[], item: Pictured): number => {
+  const given = placesOf(phrases, item).reduce((sum, { gives }) => sum + gives, 0);
+  return Math.min(1, given / ownWorth(item));
 };

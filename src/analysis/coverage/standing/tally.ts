@@ -1,16 +1,16 @@
 /** Every phrase of every item against an article, kept passage by passage, so that one changed passage is counted anew alone. */
-import type { Word } from '../../language/language.ts';
 import type { Mention } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
 import type { Passage } from '../text/passage.ts';
-import { changedMentions } from './changed-mentions.ts';
 import { mentionsOf } from './mentions.ts';
-import { concernedBy, type PhraseIndex, phraseIndexOf } from './phrase-index.ts';
-import { meanStanding, standingOf } from './standing.ts';
+import { type PhraseIndex, phraseIndexOf } from './phrase-index.ts';
+import { standingOf } from './standing.ts';
 
 /** An item as the tally needs it. */
 export interface TalliedItem {
   readonly slug: string;
+  readonly hasPicture: boolean;
+  /** As it stands inside a sentence, without what a card adds to it. */
   readonly name: string;
   /** Its words that keep their capitals inside a sentence, by how they are typed. */
   readonly capitals: ReadonlyMap<string, string>;
@@ -22,7 +22,6 @@ export interface TalliedPhrase {
   readonly item: TalliedItem;
   readonly phrase: Phrase;
   readonly mentions: readonly Mention[];
-  readonly standing: number;
 }
 
 /** How well a text carries the phrases of its items. */
@@ -37,14 +36,14 @@ export interface Tally {
 
 const standingsOf = (
   items: readonly TalliedItem[],
-  entries: readonly Pick<TalliedPhrase, 'phrase' | 'standing'>[],
+  entries: readonly TalliedPhrase[],
 ): ReadonlyMap<string, number> => {
   let first = 0;
   return new Map(
-    items.map(({ slug, phrases }) => {
-      const own = entries.slice(first, first + phrases.length);
-      first += phrases.length;
-      return [slug, meanStanding(own.map(({ phrase, standing }) => ({ weight: phrase.weight, standing })))];
+    items.map((item) => {
+      const own = entries.slice(first, first + item.phrases.length);
+      first += item.phrases.length;
+      return [item.slug, standingOf(own, item)];
     }),
   );
 };
@@ -61,7 +60,7 @@ export const tallyOf = (
     items,
     index: phraseIndexOf(items, english),
     entries: items.flatMap((item) =>
-      item.phrases.map((phrase): TalliedPhrase => ({ item, phrase, mentions: [], standing: 0 })),
+      item.phrases.map((phrase): TalliedPhrase => ({ item, phrase, mentions: [] })),
     ),
     standings: new Map(),
   };
@@ -90,44 +89,7 @@ export const talliedAgain = (
       ...kept,
       ...fresh.map((mention) => ({ ...mention, passage: numbers[mention.passage] as number })),
     ].sort(inOrder);
-    return { ...entry, mentions, standing: standingOf(mentions) };
+    return { ...entry, mentions };
   });
   return { items, index, entries: counted, standings: standingsOf(items, counted) };
-};
-
-/** What a changed passage would bring. */
-interface Outcome {
-  /** Entries that would stand higher, with their new standing. */
-  readonly raised: readonly { readonly entry: TalliedPhrase; readonly standing: number }[];
-  readonly standings: ReadonlyMap<string, number>;
-}
-
-const isSameHere = (a: Mention, b: Mention | undefined): boolean => a.zone === b?.zone && a.grade === b.grade;
-
-/**
- * The standings if the passage of number `at` read as `after` and not as `before` (undefined for one that is added),
- * `touched` being the words put in or taken out. Mentions in other passages stay, which is exact but for the last
- * words of an opening that grows.
- */
-export const outcomeOf = (
-  { items, index, entries }: Tally,
-  at: number,
-  before: Passage | undefined,
-  after: Passage,
-  touched: readonly Word[],
-): Outcome => {
-  const raised: { entry: TalliedPhrase; standing: number }[] = [];
-  const { old, found } = changedMentions(before, after, index);
-  const concerned = concernedBy(index, touched);
-  const isOld = ({ passage, from }: Mention): boolean => passage === at && from >= old.from && from < old.to;
-  const counted = entries.map((entry, i) => {
-    if (!concerned[i]) return entry;
-    const fresh = found.get(i) ?? NONE;
-    const gone = entry.mentions.filter(isOld);
-    if (gone.length === fresh.length && gone.every((one, k) => isSameHere(one, fresh[k]))) return entry;
-    const standing = standingOf([...entry.mentions.filter((one) => !isOld(one)), ...fresh]);
-    if (standing > entry.standing) raised.push({ entry, standing });
-    return { ...entry, standing };
-  });
-  return { raised, standings: standingsOf(items, counted) };
 };

@@ -46,9 +46,13 @@ export interface Passage {
   readonly links?: readonly Span[];
 }
 
-/** The place of a word as one item sees it. */
-export const zoneFor = (word: ZonedWord, passage: Passage, item: string): Zone =>
-  word.zone === 'section' && passage.item !== item ? 'body' : word.zone;
+/** The place of a word as one item sees it: its own section is that even where the article opens with it. */
+export const zoneFor = ({ zone }: ZonedWord, passage: Passage, item: string): Zone =>
+  zone === 'section' && passage.item !== item
+    ? 'body'
+    : zone === 'opening' && passage.item === item
+      ? 'section'
+      : zone;
 
 /** Where the author finds a word. */
 export const whereIs = (passage: Passage, word: ZonedWord): Location => ({

@@ -158,7 +158,8 @@ const addItem = (
   const { source, slug } = item;
   const field = (name: string, form: PassageForm, zone: Zone, text: string | undefined, more = {}): void =>
     addField(writing, source, name, { form, zone, text, item: slug, ...more });
-  field('kind', 'fact', 'section', item.kind);
+  // The label over the name: it heads the section, and tells nothing in it.
+  field('kind', 'fact', 'heading', item.kind);
   field('name', 'heading', 'heading', item.name);
   field('description', 'paragraph', 'section', item.description);
   item.pictures.forEach((picture, i) => {

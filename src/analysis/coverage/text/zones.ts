@@ -31,21 +31,25 @@ export const zones: readonly Zone[] = [
 export const OPENING_WORDS = 100;
 
 /**
- * What each place is worth. Common practice, no source: a thing's own section is where a visitor looks for it; what
- * a list of results shows (title, summary) and what names a part of the page (heading, opening) tells most about
- * it; text read by machines and by people who do not see the pictures counts less, and the address least, because
- * it should never change. All together are more than the 1 that a phrase can reach: no article has room for every
- * phrase in every place, and a phrase that is clear in most of them is carried well.
+ * What each place is worth. Common practice, no source: a thing's own section is where a visitor looks for it; the heading
+ * and what a list of results shows (summary, picture) tell most about it; what machines alone read counts less. These
+ * five are an item's own, and worth 1 together. The others, which not every item can have, add to them; the address
+ * least, because it should never change.
  */
 export const zoneWorth: Readonly<Record<Zone, number>> = {
-  title: 0.2,
+  title: 0.1,
   address: 0.05,
   summary: 0.2,
   heading: 0.2,
-  opening: 0.2,
-  section: 0.25,
-  body: 0.1,
-  'picture text': 0.15,
-  'link text': 0.1,
-  'structured data': 0.05,
+  opening: 0.1,
+  section: 0.3,
+  body: 0.05,
+  'picture text': 0.2,
+  'link text': 0.05,
+  'structured data': 0.1,
 };
+
+const OWN: ReadonlySet<Zone> = new Set(['summary', 'heading', 'section', 'picture text', 'structured data']);
+
+/** Whether a place is one that an item has for itself, and is asked for. */
+export const isOwnZone = (zone: Zone): boolean => OWN.has(zone);
