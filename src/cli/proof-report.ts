@@ -100,6 +100,9 @@ const few = <T>(all: readonly T[], lines: (one: T, index: number) => readonly st
   return [...all.slice(0, MOST).flatMap(lines), ...(more > 0 ? [`  ${words.more(more)}`] : [])];
 };
 
+const titleLines = ({ coverage, width }: Sheet): string[] =>
+  coverage.titles.flatMap((title) => hanging('  ', title, width));
+
 const reachLines = ({ coverage, width }: Sheet): string[] =>
   coverage.items.flatMap(({ shortName, reach: { unsaid } }) =>
     unsaid.length === 0 ? [] : hanging('  ', words.unsaid(shortName, unsaid), width),
@@ -210,6 +213,7 @@ export const proofReport = (
     ...part(words.rivals, rivalLines(sheet)),
     ...part(words.crowded, crowdedLines(sheet)),
     ...part(words.shared, sharedLines(sheet)),
+    ...part(words.titles, titleLines(sheet)),
     ...part(words.typed, typedLines(sheet)),
     ...part(words.reach, reachLines(sheet)),
     ...part(words.names, nameLines(sheet)),

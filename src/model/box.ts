@@ -278,6 +278,8 @@ export interface Cycle {
   readonly theme: string;
   /** The article's title, the record's own or made from the items' names. */
   readonly title: string;
+  /** Titles to choose from, the first of which is used, where the record gives none. */
+  readonly titles?: readonly string[];
   readonly summary: string;
   /** Last part of the article's address, without `.html`: `2026-03-first-sowings`. */
   readonly address: string;

@@ -16,12 +16,12 @@ import { boxValueOf } from './link-value.ts';
 import { paragraphsOf } from './paragraphs.ts';
 import { recordPicture } from './pictures.ts';
 import { addressOf, setFindings, slugFor } from './set-findings.ts';
-import { type SayTitle, titleOf } from './title.ts';
+import { type TitleWords, titlesOf } from './title.ts';
 
 /** What a cycle's linking depends on besides its own files. */
 export interface LinkContext extends LinkTargets {
   readonly settings: CycleSettings;
-  readonly sayTitle: SayTitle;
+  readonly titleWords: TitleWords;
   /** Whether that makes a title in the box's language; else a title is asked for. */
   readonly isTitleWorded: boolean;
   /** What a dictionary of the box's language knows; where there is none it knows nothing. */
@@ -137,19 +137,19 @@ const cycleOf = (
     exact<Peek>({ text: value.peek.text, picture: pictureOf(value.peek.picture, 'peek', 'picture') });
   const { reveal, whenDelivered } = revealOf(value.reveal, settings.timeZone);
   dateFindings(record, { id, year, month, reveal }, settings, report);
+  const titles = titlesOf(
+    items.map(({ inText }) => inText),
+    { year, month, theme: value.theme },
+    settings.lang,
+    context.titleWords,
+  );
   const facts = exact<Omit<Cycle, 'reveal'>>({
     id,
     year,
     month,
     theme: value.theme,
-    title:
-      value.title ??
-      titleOf(
-        items.map(({ inText }) => inText),
-        { year, month, theme: value.theme },
-        settings.lang,
-        context.sayTitle,
-      ),
+    title: value.title ?? titles[0],
+    titles: value.title === undefined ? titles : undefined,
     summary: value.summary,
     address: addressOf(id, value),
     formerly: value.formerly,

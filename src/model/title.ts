@@ -17,14 +17,45 @@ export const namesInLine = (things: readonly Named[], lang: string): string => {
     : listInWords(names, lang);
 };
 
-/** What a language calls a box with some things in it, or with a theme, and its month in words. */
-export type SayTitle = (things: string, month: string) => string;
+/** What a language calls a box by some things in it, its theme and its month in words. */
+export interface TitleWords {
+  readonly title: (things: string, theme: string, month: string) => string;
+  readonly themeTitle: (theme: string, things: string) => string;
+  readonly bareTitle: (theme: string, month: string) => string;
+}
 
-/** A title of the first three things, lead item first, or of the theme where there are none. */
-export const titleOf = (
+/** A result of a search shows about so many letters of a title. Common practice, no source. */
+const LONGEST_TITLE = 65;
+
+/** More things than this are a list and no title. A choice of ours. */
+const MOST_THINGS = 3;
+
+/** Words about as many of some things as fit, and about the first at least. */
+const fitting = (things: readonly Named[], lang: string, words: (line: string) => string): string => {
+  for (let count = Math.min(things.length, MOST_THINGS); count > 1; count -= 1) {
+    const title = words(namesInLine(things.slice(0, count), lang));
+    if (title.length <= LONGEST_TITLE) return title;
+  }
+  return words(namesInLine(things.slice(0, 1), lang));
+};
+
+/**
+ * Titles for a cycle, lead item first: the things before the theme, the theme before the things, and the lead alone; or
+ * the theme where there are none. The first is used where the record gives none; all are different.
+ */
+export const titlesOf = (
   things: readonly Named[],
   { theme, ...month }: { readonly year: number; readonly month: number; readonly theme: string },
   lang: string,
-  sayTitle: SayTitle,
-): string =>
-  sayTitle(things.length === 0 ? theme : namesInLine(things.slice(0, 3), lang), monthName(month, lang));
+  words: TitleWords,
+): readonly [string, ...string[]] => {
+  const when = monthName(month, lang);
+  if (things.length === 0) return [words.bareTitle(theme, when)];
+  const first = fitting(things, lang, (line) => words.title(line, theme, when));
+  const inside = things.map(({ name }) => ({ short: name, name }));
+  const others = [
+    fitting(inside, lang, (line) => words.themeTitle(theme, line)),
+    words.title(namesInLine(things.slice(0, 1), lang), theme, when),
+  ];
+  return [first, ...others.filter((title, i) => title !== first && others.indexOf(title) === i)];
+};

@@ -6,7 +6,7 @@ import { isWordedIn, type Wording, wordingFor } from './wording.ts';
 
 /** The lines. `things`, `names`: what is in a box, as one run of words. */
 interface Joins {
-  readonly title: Wording['cycle']['title'];
+  readonly title: Pick<Wording['cycle'], 'title' | 'themeTitle' | 'bareTitle'>;
   readonly kind: Pick<Wording['site']['kind'], 'title' | 'summary' | 'more'>;
   readonly letter: Wording['letter']['lines'];
   readonly post: Wording['clip']['post']['contents'];
@@ -15,7 +15,7 @@ interface Joins {
 const beside = (...parts: readonly string[]): string => parts.join(' · ');
 
 const bare: Joins = {
-  title: beside,
+  title: { title: beside, themeTitle: beside, bareTitle: beside },
   kind: {
     title: (kind) => kind,
     summary: (_count, _from, _to, names) => `${names}.`,
@@ -30,5 +30,5 @@ export const joinsFor = (lang: string): Joins => {
   const wording = wordingFor(lang);
   if (!isWordedIn(wording, lang)) return bare;
   const { cycle, site, letter, clip } = wording;
-  return { title: cycle.title, kind: site.kind, letter: letter.lines, post: clip.post.contents };
+  return { title: cycle, kind: site.kind, letter: letter.lines, post: clip.post.contents };
 };

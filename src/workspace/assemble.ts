@@ -191,9 +191,9 @@ export const assembler = (
     const record = remembered ? undefined : await boxRecord();
     const forCycles = remembered?.facts.forCycles ?? forCyclesOf(record?.value);
     const { lang } = forCycles;
-    const sayTitle = joinsFor(lang).title;
+    const titleWords = joinsFor(lang).title;
     const isTitleWorded = isWordedIn(wordingFor(lang), lang);
-    const settingsDigest = digestOf(forCycles, sayTitle('things', 'month'));
+    const settingsDigest = digestOf(forCycles, titleWords.title('things', 'theme', 'month'));
 
     // Every cycle that is known as it stands, and the records of the others: both say what links may lead to.
     const linked = new Map<string, LinkedCycle>();
@@ -231,7 +231,7 @@ export const assembler = (
       const { targets: watched, noted } = noting(targets);
       const result =
         written && linkCycle
-          ? linkCycle(written, { ...watched, settings: forCycles, sayTitle, isTitleWorded, caseOf })
+          ? linkCycle(written, { ...watched, settings: forCycles, titleWords, isTitleWorded, caseOf })
           : { value: undefined, diagnostics: [] };
       const diagnostics = [...found, ...result.diagnostics];
       if (!result.value || mustFixAny(diagnostics)) {

@@ -61,7 +61,7 @@ describe('advice', () => {
   test('shows each sentence as it is and as it would be, with capitals, articles and number', async () => {
     expect(told(await coverageFor(weak))).toEqual([
       'The seed tin keeps sixty packets dry.',
-      'What we packed for spring, and how it came to be: a seed tin and a beech boot brush.',
+      'What we packed for spring, and how it came to be. In the box: a seed tin and a beech boot brush.',
     ]);
     const bare = await coverageFor(
       {
@@ -152,7 +152,7 @@ describe('advice', () => {
   });
 
   const story = (text: string): Texts => ({
-    [CYCLE]: cycleText(`${LONG} ${LONG} ${LONG} ${LONG}`, { summary: 'Does it pour? Does it drip?' }),
+    [CYCLE]: cycleText(`${LONG} ${LONG} ${LONG} ${LONG}`, { summary: 'Does it pour' }),
     [TIN]: itemText('Enamel watering can', 'watering can', text, {
       description: 'Bright, and made for balconies.',
     }),
@@ -191,11 +191,31 @@ describe('advice', () => {
     ]);
   });
 
-  test('adds no list to a summary that asks, lists or would grow too long', async () => {
-    for (const summary of ['Does it pour?', `${LONG} And more of it.`]) {
+  test('adds no list to a summary that does not end, or would grow too long', async () => {
+    for (const summary of ['What we packed for', `${LONG} And more of it.`]) {
       const { advice } = await coverageFor({ ...weak, [CYCLE]: cycleText('A box.', { summary }) });
       expect(advice.filter(({ zone }) => zone === 'summary')).toEqual([]);
     }
+  });
+
+  test('lists a title with what it is, and writes no word that stands in the sentence already', async () => {
+    const { advice } = await coverageFor({
+      [CYCLE]: cycleText('A box.', { summary: 'Something to read, and something to draw with.' }),
+      [TIN]: itemText(
+        'The Lamplighter of Ostrow',
+        'novel',
+        `Read it in one evening, or do not begin. ${LONG}`,
+        {
+          description: 'Two hundred pages in cloth.',
+        },
+      ),
+      [BRUSH]: itemText('Tailor’s chalk pencil', 'chalk pencil', `Sharpen it with a blade. ${LONG}`, {
+        description: 'White chalk in a cedar pencil with a brush at its end.',
+      }),
+    });
+    expect(advice.map(({ after }) => after)).toEqual([
+      'Something to read, and something to draw with. In the box: The Lamplighter of Ostrow (novel) and a tailor’s chalk pencil.',
+    ]);
   });
 
   test('is at most five edits a cycle, and three of one item', async () => {
@@ -217,10 +237,7 @@ describe('advice', () => {
         },
       ),
     );
-    const { advice } = await coverageFor(
-      { [CYCLE]: cycleText('A box.', { summary: 'Why?' }), ...items },
-      0.9,
-    );
+    const { advice } = await coverageFor({ [CYCLE]: cycleText('A box.', { summary: 'Why' }), ...items }, 0.9);
     expect(advice.length).toBe(5);
     const uses = advice.flatMap(({ brings }) => brings.map(({ item }) => item));
     for (const slug of new Set(uses))

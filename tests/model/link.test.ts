@@ -96,7 +96,7 @@ describe('a cycle', () => {
     const context: LinkContext = {
       ...targets,
       settings: cycleSettingsOf(settings.value, box.value),
-      sayTitle: cycleWords.title,
+      titleWords: cycleWords,
       isTitleWorded: true,
       caseOf,
     };

@@ -9,7 +9,7 @@ import { earlierOfKind, nextCycle, previousCycle } from '../../src/model/relatio
 import { unsealed } from '../../src/model/seal.ts';
 import { slugOf } from '../../src/model/slug.ts';
 import { tellingOf } from '../../src/model/telling.ts';
-import { titleOf } from '../../src/model/title.ts';
+import { titlesOf } from '../../src/model/title.ts';
 import { cycle as cycleWords } from '../../src/wording/en/cycle.ts';
 import * as sample from '../support/box.ts';
 import { cautionText } from '../support/telling-input.ts';
@@ -175,25 +175,23 @@ test.each([
   expect(shortName({ name, kind: short }, 'en-GB')).toBe(short);
 });
 
-test('a title names the things', () => {
+test('a title names the things and keeps the theme, in as many letters as a result shows', () => {
   const cycle = { year: 2026, month: 3, theme: 'First Sowings' };
-  expect(
-    titleOf(
-      ['Wooden seed tray', 'Four seed packets', 'Dibber', 'Mister'].map((short) => ({
-        short,
-        name: short.toLowerCase(),
-      })),
-      cycle,
-      'en-GB',
-      cycleWords.title,
-    ),
-  ).toBe('Wooden seed tray, four seed packets and dibber: the March 2026 box');
-  expect(titleOf([], cycle, 'en-GB', cycleWords.title)).toBe('First Sowings: the March 2026 box');
+  const named = (short: string) => ({ short, name: short.toLowerCase() });
+  const titles = (...things: readonly { short: string; name: string }[]) =>
+    titlesOf(things, cycle, 'en-GB', cycleWords);
+  expect(titles(...['Wooden seed tray', 'Four seed packets', 'Dibber', 'Mister'].map(named))).toEqual([
+    'Wooden seed tray and four seed packets: First Sowings, March 2026',
+    'First Sowings: wooden seed tray, four seed packets and dibber',
+    'Wooden seed tray: First Sowings, March 2026',
+  ]);
+  expect(titles(named('Tray'))).toEqual(['Tray: First Sowings, March 2026', 'First Sowings: tray']);
+  expect(titles()).toEqual(['First Sowings: the March 2026 box']);
   const tin = { short: 'Bun, muffin and pudding tin', name: 'bun, muffin and pudding tin' };
   const whisk = { short: 'Danish dough whisk', name: 'Danish dough whisk' };
-  expect(titleOf([tin, whisk], cycle, 'en-GB', cycleWords.title)).toBe(
-    'Bun, muffin and pudding tin; Danish dough whisk: the March 2026 box',
-  );
+  expect(titles(whisk, tin)[1]).toBe('First Sowings: Danish dough whisk; bun, muffin and pudding tin');
+  const long = named('Set of six hand-thrown stoneware dessert bowls with lids of beech');
+  expect(titles(long)[0]).toContain(long.short);
 });
 
 // No standard for slugs: the rule is ours.

@@ -93,7 +93,7 @@ const linkBox = (records: Records, sources: Sources): Checked<Box | undefined> =
   const context: LinkContext = {
     ...targets,
     settings: cycleSettingsOf(settings.value, records.box),
-    sayTitle: cycleWords.title,
+    titleWords: cycleWords,
     isTitleWorded: true,
     caseOf,
   };

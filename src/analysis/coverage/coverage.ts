@@ -190,6 +190,8 @@ export interface Coverage {
   readonly cycle: string;
   readonly theme: string;
   readonly title: string;
+  /** Titles to choose from; empty where the record gives one. */
+  readonly titles: readonly string[];
   readonly aim: number;
   readonly lang: string;
   /** Empty for English. */

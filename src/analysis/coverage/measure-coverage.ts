@@ -59,6 +59,7 @@ export interface OwnCoverage
     | 'cycle'
     | 'theme'
     | 'title'
+    | 'titles'
     | 'aim'
     | 'lang'
     | 'limits'
@@ -77,6 +78,7 @@ interface OwnCoverageInput {
     readonly id: string;
     readonly theme: string;
     readonly title: string;
+    readonly titles?: readonly string[];
     readonly items: readonly Item[];
   };
   /** The cycle's, as `passagesOf` gives them. */
@@ -134,6 +136,7 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
       slug: item.slug,
       hasPicture: item.pictures.length > 0,
       name: item.inText.name,
+      kind: item.inText.kind,
       capitals: capitalsIn([item.inText.name, item.inText.kind]),
       phrases: phrasesOf(item, searches, language),
     }),
@@ -168,6 +171,7 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
     cycle: cycle.id,
     theme: cycle.theme,
     title: cycle.title,
+    titles: cycle.titles ?? [],
     aim,
     lang: language.tag,
     limits: limitsOf(language),

@@ -80,6 +80,8 @@ interface ProofView {
   readonly month: string;
   readonly theme: string;
   readonly title: string;
+  /** Titles to choose from. */
+  readonly titles: readonly string[];
   readonly scheme: Html;
   readonly asOf: string;
   readonly sealed: boolean;
@@ -201,6 +203,7 @@ export const proofPage = (data: ProofData, { templates, wording }: Tools): MadeD
     month: monthName(cycle, lang),
     theme: typeset(coverage.theme, coverage.lang),
     title: typeset(coverage.title, coverage.lang),
+    titles: coverage.titles.map((title) => typeset(title, coverage.lang)),
     scheme: schemeElement(cycle.palette),
     asOf: longDate(asOf, lang),
     sealed,

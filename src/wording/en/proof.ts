@@ -68,6 +68,10 @@ const page = {
     mention: (grade: Grade, within: string | undefined, zone: string, file: string, line: number) =>
       `${coverage.gradeNames[grade]}${within === undefined ? '' : `, part of ${coverage.quoted(within)}`}, ${zone}, ${file} line ${line}`,
   },
+  titles: {
+    heading: 'Titles to choose from',
+    lead: 'The record gives no `title`: the first of these is used until you write one.',
+  },
   rivals: {
     heading: 'Rivals',
     lead: 'Another of our own pages would answer these first. A link between the two tells a visitor, and a search engine, which is which.',
@@ -145,6 +149,7 @@ const report = {
   instead: 'Then:',
   reach: 'Other names that the text does not say',
   unsaid: (name: string, phrases: readonly string[]) => `${name}: ${listed(phrases.map(coverage.quoted))}.`,
+  titles: 'Titles to choose from',
   typed: 'What people typed',
   typedFor: (name: string, words: string) => `${name}: ${words}`,
   rivals: 'Rivals: another of our pages answers first',

@@ -45,12 +45,21 @@ const LEAST_SENTENCE = 7;
 
 const isClear = ({ grade }: Mention): boolean => grade === 'exact' || grade === 'inflected';
 
-/** Names that may be written: those of the record's kind and name that by themselves say what the thing is, the shortest first. */
+const isFrom = ({ origins }: Phrase, from: 'kind' | 'name'): boolean =>
+  origins.some((origin) => origin.from === from);
+
+/** Names that may be written, each of which by itself says what the thing is: its kind, and the parts of its name, the shortest first. */
 const writableNames = ({ phrases }: TalliedItem): readonly Phrase[] =>
   phrases
     .filter((phrase) => strengthOf(phrase) === 1 && phrase.head === phrase.words.length - 1)
-    .filter(({ origins }) => origins.some(({ from }) => from === 'kind' || from === 'name'))
-    .toSorted((a, b) => a.words.length - b.words.length || b.weight - a.weight || (a.text < b.text ? -1 : 1));
+    .filter((phrase) => isFrom(phrase, 'kind') || isFrom(phrase, 'name'))
+    .toSorted(
+      (a, b) =>
+        Number(isFrom(b, 'kind')) - Number(isFrom(a, 'kind')) ||
+        a.words.length - b.words.length ||
+        b.weight - a.weight ||
+        (a.text < b.text ? -1 : 1),
+    );
 
 /** Whether a phrase speaks of several things: its head is in the plural. */
 const isPlural = ({ words, head }: Phrase): boolean => words[head]?.key !== words[head]?.folded;
@@ -126,26 +135,33 @@ const namedAt = (
 const likeBefore = (before: string, text: string): string =>
   /^\p{Lu}/u.test(before) ? capitalised(text, 'en') : text;
 
-/** The bare heads of an item in a passage, each with the shortest name that it may be replaced by. */
+/** Whether the sentence of a word has another word of a name already: said again it would be one too many. */
+const isCrowded = ({ words }: Passage, at: number, phrase: Phrase): boolean => {
+  const { sentence } = itemAt(words, at);
+  const own = new Set(phrase.words.filter((_, i) => i !== phrase.head).map(({ key }) => key));
+  return words.some((word) => word.sentence === sentence && own.has(word.key));
+};
+
+/** The bare heads of an item in a passage, each with the name that it may be replaced by. */
 const bareHeads = (
   { entries, item }: Sought,
   number: number,
-  { words }: Passage,
+  passage: Passage,
 ): readonly { readonly at: number; readonly phrase: Phrase }[] => {
-  const names = writableNames(item).filter(({ words: own }) => own.length > 1);
+  const names = writableNames(item).filter(({ words }) => words.length > 1);
   const heads = new Set(
     entries.flatMap(({ mentions }) =>
       mentions
-        .filter(
-          ({ passage, grade, within }) => passage === number && grade === 'head only' && within === undefined,
-        )
+        .filter((one) => one.passage === number && one.grade === 'head only' && one.within === undefined)
         .map(({ from }) => from),
     ),
   );
   return [...heads]
     .sort((a, b) => a - b)
     .flatMap((at) => {
-      const phrase = names.find((name) => lastOf(name.words).key === words[at]?.key);
+      const phrase = names.find(
+        (name) => lastOf(name.words).key === passage.words[at]?.key && !isCrowded(passage, at, name),
+      );
       return phrase ? [{ at, phrase }] : [];
     });
 };
@@ -212,12 +228,11 @@ const mayTakeName = (passage: Passage, at: number, phrase: Phrase): boolean => {
   const words = passage.words.filter((word) => word.sentence === sentence);
   const isLast = lastOf(passage.words).sentence === sentence && sentence > 0;
   const { start, end } = sentenceSpan(passage, sentence);
-  const others = new Set(phrase.words.filter((_, i) => i !== phrase.head).map(({ key }) => key));
   return (
     words.length >= LEAST_SENTENCE &&
     !isLast &&
     !/[“”„«»"]/.test(passage.text.slice(start, end)) &&
-    !words.some(({ key }) => others.has(key))
+    !isCrowded(passage, at, phrase)
   );
 };
 
@@ -250,12 +265,16 @@ export const REWRITES: readonly ((sought: Sought) => Rewrite | undefined)[] = [
   inStory,
 ];
 
-/** A name as it is listed among others: with its article, where it is one thing. */
-const listedName = ({ name, phrases }: TalliedItem, language: Language): string => {
-  const last = language.words(name).at(-1);
-  const single = last !== undefined && last.key === last.folded && !/^\d/.test(name);
-  const plain = phrases.some((phrase) => isPlural(phrase) && strengthOf(phrase) === 1);
-  return language.english && single && !plain ? withArticle(name) : name;
+/**
+ * A name as it is listed among others: with its article, where it is one thing; and with its kind behind it, where the
+ * name alone does not say what it is, as that of a book or a tea.
+ */
+const listedName = ({ name, kind, phrases }: TalliedItem, { words, english }: Language): string => {
+  const head = words(kind).at(-1)?.key;
+  if (!words(name).some(({ key }) => key === head)) return `${name} (${kind})`;
+  const own = phrases.find((phrase) => isFrom(phrase, 'name'));
+  const isOne = own !== undefined && !isPlural(own) && !/^\d/.test(name);
+  return english && isOne ? withArticle(name) : name;
 };
 
 /** The summary with as many of the things as fit, in the order of the telling; the owner's own words stay. */
@@ -272,21 +291,20 @@ export const summaryNaming = (
   const first = passage?.words[0];
   const unnamed = items.filter(({ slug }) => !named.has(slug));
   if (!passage || !first || unnamed.length === 0) return undefined;
-  const own = passage.text.trim().replace(/\.$/, '');
-  // A list after a question, a colon or another list would read oddly.
-  if (!/[\p{L}\p{N}’”)]$/u.test(own)) return undefined;
-  const withList = (some: readonly TalliedItem[]): string | undefined => {
+  const own = passage.text.trim();
+  // What does not end as a sentence does would run into the list.
+  if (!language.english || !/[.!?…][’”)]?$/u.test(own)) return undefined;
+  const withList = (some: readonly TalliedItem[]): string => {
     const list = listInWords(
       some.map((item) => listedName(item, language)),
       language.tag,
     );
-    if (named.size === 0 && !/[:;–—]/.test(own)) return `${own}: ${list}.`;
-    return language.english ? `${own}. Also in the box: ${list}.` : undefined;
+    return `${own} ${named.size === 0 ? 'In' : 'Also in'} the box: ${list}.`;
   };
   for (let count = unnamed.length; count > 0; count -= 1) {
     const some = unnamed.slice(0, count);
     const text = withList(some);
-    if (text === undefined || text.length > LONGEST_SUMMARY) continue;
+    if (text.length > LONGEST_SUMMARY) continue;
     const rewrite = rewriteAt(number, passage, [0, passage.text.length], text, first, {
       kind: 'name the things',
     });

@@ -12,6 +12,7 @@ export interface TalliedItem {
   readonly hasPicture: boolean;
   /** As it stands inside a sentence, without what a card adds to it. */
   readonly name: string;
+  readonly kind: string;
   /** Its words that keep their capitals inside a sentence, by how they are typed. */
   readonly capitals: ReadonlyMap<string, string>;
   readonly phrases: readonly Phrase[];
