@@ -81,6 +81,9 @@ describe('a name', () => {
     ['Cat eye sunglasses', 'sunglasses', 'sunglasses'],
     ['Wide leg linen trousers', 'trousers', 'trousers'],
     ['Moroccan tea glass', 'glass', 'tea glass'],
+    ['Sisal scratching post cover', 'cover', 'scratching post cover'],
+    ['Shea butter body scrub', 'scrub', 'body scrub'],
+    ['Loose leaf tea', 'tea', 'tea'],
     ['Sleeping bag liner', 'liner', 'sleeping bag liner'],
     ['Pull-along wooden duck', 'duck', 'duck'],
     ['Hand-in-hand bookends', 'bookends', 'bookend'],
@@ -128,6 +131,7 @@ describe('a name', () => {
       "women's sweatshirt",
       'sweatshirt for women',
     ]);
+    expect(textsOf('Slipper socks women')).toContain("women's socks");
     expect(textsOf('Tray with saucer')).toEqual(['tray']);
   });
 

@@ -159,7 +159,7 @@ const forThoseBefore = (thing: Thing): readonly NamePhrase[] =>
 
 /** The fullest first. */
 export const phrasesOfThing = (thing: Thing): readonly NamePhrase[] => {
-  const { modifiers, head, kind, size, counted } = thing;
+  const { modifiers, head, kind, size, whom, counted } = thing;
   const full = [...wordsOf(modifiers), head];
   return [
     ...(counted ? [phrase([...full, counted], head, 'name without its measure')] : []),
@@ -171,41 +171,47 @@ export const phrasesOfThing = (thing: Thing): readonly NamePhrase[] => {
     ...(kind.length > 1 && namesItself(head) ? [phrase([head], head, 'thing by itself')] : []),
     ...(size ? [phrase([size, ...kind], head, 'kind with its size')] : []),
     ...forThoseBefore(thing),
+    ...(whom ? phrasesFor(thing, [whom]) : []),
   ];
 };
 
 /** Words after a preposition that a shopper might still type. */
 const MOST_PURPOSE = 2;
 
-/** What is said behind a thing of whom, where or what it is for, before and behind its kind: "dog collar", "collar for dogs". */
-export const phrasesWithPurpose = (thing: Thing, tail: readonly Word[]): readonly NamePhrase[] => {
-  const [preposition, ...rest] = tail;
-  const purpose = rest.filter((word, i) => !determiners.has(word.folded) && !fallsAway(rest, i));
-  if (preposition?.folded !== 'for' || purpose.length === 0) return [];
+/** Before and behind a thing whom, where or what it is for: "dog collar", "collar for dogs". */
+const phrasesFor = (thing: Thing, purpose: readonly [Word, ...Word[]]): readonly NamePhrase[] => {
   const base = baseOf(thing);
-  const before = (text: string, words: number): NamePhrase => ({
+  const origin = 'whom or what it is for';
+  const before = (text: string, { length }: readonly Word[]): NamePhrase => ({
     text: `${text} ${textOf(base)}`,
-    origin: 'whom or what it is for',
-    head: words + base.length - 1,
+    origin,
+    head: length + base.length - 1,
   });
   const behind = (text: string): NamePhrase => ({
     text: `${textOf(base)} for ${text}`,
-    origin: 'whom or what it is for',
+    origin,
     head: base.length - 1,
   });
-  const [first] = purpose as [Word];
+  const [first, ...more] = purpose;
   // "gloves for pruning roses": what is done with it, before its object.
-  if (/.{3}ing$/.test(first.folded) && !rooms.has(first.folded)) return [before(textOf([first]), 1)];
-  if (purpose.length > MOST_PURPOSE || purpose.some(isNumber)) return [];
-  const group = people.get(first.folded);
-  if (group && purpose.length === 1) return [before(group.before, 1), behind(group.behind)];
+  if (/.{3}ing$/.test(first.folded) && !rooms.has(first.folded)) return [before(textOf([first]), [first])];
+  const group = more.length === 0 ? people.get(first.folded) : undefined;
+  if (group) return [before(group.before, [first]), behind(group.behind)];
   const last = lastOf(purpose);
-  if (describes(last)) return [];
-  const single = [...(purpose.length > 1 ? [textOf(purpose.slice(0, -1))] : []), last.key].join(' ');
+  if (purpose.length > MOST_PURPOSE || purpose.some(isNumber) || describes(last)) return [];
+  const isPlural = last.key !== last.folded;
+  const single = isPlural ? `${textOf(purpose.slice(0, -1))} ${last.key}`.trim() : textOf(purpose);
   return [
-    before(last.key === last.folded ? textOf(purpose) : single, purpose.length),
+    ...(purpose.length + base.length > LONGEST_ENDING ? [] : [before(single, purpose)]),
     behind(textOf(purpose)),
   ];
+};
+
+/** What is said behind a thing of whom, where or what it is for. */
+export const phrasesWithPurpose = (thing: Thing, tail: readonly Word[]): readonly NamePhrase[] => {
+  const [preposition, ...rest] = tail;
+  const [first, ...more] = rest.filter((word, i) => !determiners.has(word.folded) && !fallsAway(rest, i));
+  return preposition?.folded === 'for' && first ? phrasesFor(thing, [first, ...more]) : [];
 };
 
 /** The thing before which each of its scents or flavours is put: "lavender soap". */

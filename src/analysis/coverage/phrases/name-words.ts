@@ -173,8 +173,13 @@ export const measureEnd = (words: readonly NameWord[], from: number): number => 
   if (unit && units.has(unit.folded) && !counts.has(unit.folded)) at++;
   return at;
 };
-/** Whether a determiner or a size stands alone: not the "small" of "small-batch". */
+/** What a size before it is said of, and not of the thing: a small batch of jam, food for a large breed. */
+const HAVE_SIZES = wordSet('batch breed scale');
+
+/** Whether a determiner or a size stands alone: not the "small" of "small batch". */
 export const fallsAway = (words: readonly NameWord[], at: number): boolean => {
   const { folded } = itemAt(words, at);
-  return (determiners.has(folded) || FALL_AWAY.has(folded)) && !words[at + 1]?.hyphened;
+  const next = words[at + 1];
+  if (next && (next.hyphened || HAVE_SIZES.has(next.folded))) return false;
+  return determiners.has(folded) || FALL_AWAY.has(folded);
 };

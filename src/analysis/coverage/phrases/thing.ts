@@ -12,12 +12,13 @@ import {
   units,
 } from '../../language/lexicon/measures.ts';
 import {
+  adjectives,
   beforeStuff,
   namingPairs,
   thingColours,
   trailingMaterials,
 } from '../../language/lexicon/qualities.ts';
-import { audiences, roomBefore, rooms } from '../../language/lexicon/settings.ts';
+import { audiences, people, roomBefore, rooms } from '../../language/lexicon/settings.ts';
 import { foods } from '../../language/lexicon/wordnet/foods.ts';
 import { areOneName, type Modifier, modifiersOf } from './modifiers.ts';
 import {
@@ -52,6 +53,8 @@ export interface Thing {
   readonly trailing: readonly Word[];
   /** Its size, as people type it: "mini". */
   readonly size?: Word;
+  /** Whom it is for, where that stands behind: "slipper socks women". */
+  readonly whom?: Word;
   /** What several of it are sold as, where that stands behind: "bracelet set". */
   readonly counted?: Word;
 }
@@ -160,7 +163,10 @@ const kindOf = (modifiers: readonly Modifier[], head: Word): readonly Word[] => 
     const [word] = words;
     const next = itemAt(kind, 0);
     const isOne = word !== undefined && words.length === 1 && areOneName(word, next);
-    if (named && !isOne) break;
+    // "Scratching post cover": what is done with a thing belongs to its name.
+    const isDone =
+      words.length === 1 && /.{3}ing$/.test(word?.folded ?? '') && !adjectives.has(word?.folded ?? '');
+    if (named && !isOne && !(isDone && next !== head)) break;
     if (quality === 'name') {
       kind.unshift(...words);
       named = true;
@@ -202,7 +208,9 @@ export const readThing = (words: readonly NameWord[]): Thing | undefined => {
   const head = itemAt(bare, at);
   const modifiers = modifiersOf(bare.slice(0, at), head);
   const size = words.find((word, i) => typedSizes.has(word.folded) && fallsAway(words, i) && word !== head);
-  const trailing = [...bare.slice(last + 1), ...front.slice(bare.length)].filter(
+  const behind = [...bare.slice(last + 1), ...front.slice(bare.length)];
+  const whom = behind.find(({ folded }) => people.has(folded));
+  const trailing = behind.filter(
     (word) => isColour(word) || isMaterial(word) || thingColours.has(word.folded) || tells(word),
   );
   return {
@@ -211,6 +219,7 @@ export const readThing = (words: readonly NameWord[]): Thing | undefined => {
     kind: kindOf(modifiers, head),
     trailing,
     ...(size && { size }),
+    ...(whom && { whom }),
     ...(isCounted && { counted: itemAt(bare, last) }),
   };
 };

@@ -145,12 +145,12 @@ export const praise = wordSet(`
   safe smart special splendid stunning super superb superior true trusty ultimate unique useful wonderful`);
 
 /**
- * Parts of things that take the word before them along and are a quality with it: a cat eye frame, a crew neck, a wide
- * leg. Neither of the two is said of the thing by itself.
+ * Parts of things and of plants that take the word before them along and are a quality with it: a cat eye frame, a wide
+ * leg, shea butter, a linen blend. Neither of the two is said of the thing by itself.
  */
 export const partsOfThings = wordSet(`
-  brim collar cuff cut edge eye face fit handle heel hem leg lid neck necked panel pocket rise rim shoulder sleeve sole
-  spout strap tier toe top waist wick`);
+  brim collar cuff cut edge eye face fit handle heel hem leg lid neck necked panel profile rise rim shoulder sleeve sole spout
+  strap tier toe top waist wick bark batch blend breed butter inspired leaf milk petal root style`);
 
 /** Endings that make an adjective of nearly any word. Participles in -ed are tested apart from these. */
 export const adjectiveEndings =
