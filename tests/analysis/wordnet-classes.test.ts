@@ -1,9 +1,18 @@
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { pairsOnDemand, wordsOnDemand } from '../../src/analysis/language/lexicon/on-demand.ts';
 import { classes, sourceOf } from '../support/wordnet-classes.ts';
 
 const folder = join(import.meta.dirname, '../../src/analysis/language/lexicon/wordnet');
 const all = classes();
+
+test('a lexicon is asked for words and for pairs', () => {
+  const words = wordsOnDemand(' teapot\n  whisk ');
+  expect(['teapot', 'whisk', 'pot', ''].filter((word) => words.has(word))).toEqual(['teapot', 'whisk']);
+  const pairs = pairsOnDemand(' table coffee\n  dining | bag sleeping');
+  const asked = ['coffee_table', 'dining_table', 'sleeping_bag', 'table_coffee', 'bag', 'coffee_bag'];
+  expect(asked.filter((pair) => pairs.has(pair))).toEqual(asked.slice(0, 3));
+});
 
 describe('the word lists from WordNet', () => {
   test.each(Object.keys(all))('%s are what its classes give', async (file) => {

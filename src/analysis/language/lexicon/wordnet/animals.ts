@@ -6,10 +6,10 @@
  * Words by class. Derived, not written: `tests/support/wordnet-classes.ts` says how, and
  * `npx vitest run tests/analysis/wordnet-classes.test.ts -u` writes it anew.
  */
-import { wordSet } from '../../../../text/word-set.ts';
+import { wordsOnDemand } from '../on-demand.ts';
 
 /** Animals, domestic and wild. */
-export const animals = wordSet(`
+export const animals = wordsOnDemand(`
   aardvark aardwolf abalone abortus abrocome acanthocephalan acanthopterygian acarid acarine acarus accentor
   acridid acrodont actinian actiniarian actinozoan addax adelgid aepyornis affenpinscher afropavo agama agamid
   agnathan agouti agua alderfly allice alligatorfish allis allmouth allosaur allosaurus amadavat amberfish

@@ -6,11 +6,10 @@
  * Words by class. Derived, not written: `tests/support/wordnet-classes.ts` says how, and
  * `npx vitest run tests/analysis/wordnet-classes.test.ts -u` writes it anew.
  */
-import { wordSet } from '../../../../text/word-set.ts';
-import { pairsByLast } from '../pairs-by-last.ts';
+import { pairsOnDemand, wordsOnDemand } from '../on-demand.ts';
 
 /** What is eaten and drunk. */
-export const foods = wordSet(`
+export const foods = wordsOnDemand(`
   absinth ackee ade adermin adobo afters agar aguacate ail aioli aitchbone akvavit albacore alcohol ale alewife
   aliment alimentation allemande amaretto anchovy aneurin aniseed anisette annon antipasto aperitif appetiser
   appetizer apple applejack applesauce aquavit arak arrack ashcake aspartame aspic atole avocado axerophthol baba
@@ -91,7 +90,7 @@ export const foods = wordSet(`
   wienerwurst wildfowl windfall wine winkle wonton yoghourt yoghurt yogurt yolk zabaglione zep ziti zwieback`);
 
 /** Of these, what has other meanings too. */
-export const ambiguousFoods = wordSet(`
+export const ambiguousFoods = wordsOnDemand(`
   agar albacore alcohol alewife alimentation anchovy apple applesauce avocado bacon banger barbecue barbeque barley
   bean berry biscuit bitter blackberry blowfish bluefin bluepoint bonito bootleg bread breadstuff bream brisling
   broth buffalofish burgoo butter butterfish cabbage capon caramel carp casserole catfish champagne cheese
@@ -115,7 +114,7 @@ export const ambiguousFoods = wordSet(`
   vinegar vintage weakfish whelk whitebait whitefish whiting windfall wine winkle wonton yolk`);
 
 /** The same in two words, by the last. */
-export const foodPairs = pairsByLast(`
+export const foodPairs = pairsOnDemand(`
   acid ascorbic folic nicotinic pantothenic pteroylglutamic pteroylmonoglutamic | agar blood nutrient | alcohol
   ethyl | ale ginger pale | anglais creme | anise star | aniseed star | apple bell blade candied candy caramel
   cooking crab custard dessert eating kai mad mammee pond rose sorb sugar taffy toffee | apricot dried | artichoke

@@ -6,10 +6,10 @@
  * Words by class. Derived, not written: `tests/support/wordnet-classes.ts` says how, and
  * `npx vitest run tests/analysis/wordnet-classes.test.ts -u` writes it anew.
  */
-import { wordSet } from '../../../../text/word-set.ts';
+import { wordsOnDemand } from '../on-demand.ts';
 
 /** What is worn. */
-export const wearables = wordSet(`
+export const wearables = wordsOnDemand(`
   aba abaya accessory accouterment accoutrement activewear alb anklet anklets anorak apparel apron ascot attire
   aventail babushka balaclava baldric baldrick balldress balmoral bandeau bandoleer bandolier bangle bathrobe
   beachwear bead beanie beany beret berretta bicorn bicorne biggin bijou biretta birretta blazer bling bloomers
@@ -47,7 +47,7 @@ export const wearables = wordSet(`
   yarmulke yashmac yashmak zori`);
 
 /** What holds things or furnishes a home. */
-export const homeware = wordSet(`
+export const homeware = wordsOnDemand(`
   afghan airbrush airmailer alembic altar amphora ampoule ampul ampule argyle argyll armchair armoire ashbin ashcan
   ashtray aspersorium atomiser atomizer audiocassette autoclave backpack bag baggage bale bandbox banquette
   baptistery baptistry basin basket bassinet bath bathtub beaker beanbag bed bedclothes bedcover bedding bedframe
@@ -78,7 +78,7 @@ export const homeware = wordSet(`
   workbench workbox worktable`);
 
 /** Everything else that is made and can be held. */
-export const devices = wordSet(`
+export const devices = wordsOnDemand(`
   abacus abrader abstractionism accelerator accelerometer accordion actinometer actuator adaptor adornment adz adze
   aerator aerofoil aerogenerator aerogram aerogramme afterburner afterdeck afterpiece agal agateware agglomerator
   aglet aiglet aigret aigrette aiguilette aileron airbrake airfoil airscrew album algometer alidad alidade almanac
@@ -321,7 +321,7 @@ export const devices = wordSet(`
   yearbook yearly zapper zarf zill zipper zither zithern`);
 
 /** Of all these, what has other meanings too. */
-export const ambiguous = wordSet(`
+export const ambiguous = wordsOnDemand(`
   aba abacus abstractionism accelerator accessory adornment afghan aglet aiglet airbrake album alidad alidade
   almanac altar ammunition anaglyph anchor animalization anklet annals annulet anode antenna anvil aperture
   apparatus appliance appurtenance apron aquatint architrave argyle argyll armament armilla armor arms arsenal art

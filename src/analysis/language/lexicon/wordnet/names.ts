@@ -6,10 +6,10 @@
  * Words by class. Derived, not written: `tests/support/wordnet-classes.ts` says how, and
  * `npx vitest run tests/analysis/wordnet-classes.test.ts -u` writes it anew.
  */
-import { wordSet } from '../../../../text/word-set.ts';
+import { wordsOnDemand } from '../on-demand.ts';
 
 /** Names of places that are nothing else. */
-export const places = wordSet(`
+export const places = wordsOnDemand(`
   aachen aalborg aalst aarhus abadan aberdare aberdeen abidjan abilene abkhaz abkhazia abruzzi abuja abydos
   abyssinia acadia acapulco accho accra achaea acores acragas actium adalia adana adelaide aden adrianople
   adrianopolis adzhar adzharia aegates aegina aeolia aeolis afghanistan agra agrigento ahvenanmaa aigina akaba aken
@@ -156,7 +156,7 @@ export const places = wordSet(`
   zaragoza zaria zarqa zealand zetland zimbabwe zion zomba zurich`);
 
 /** Adjectives of peoples, places, times and persons. */
-export const peoples = wordSet(`
+export const peoples = wordsOnDemand(`
   aberdonian abkhaz abkhazian abnaki achaean acheronian acherontic adonic aegean aeolian aeschylean afghanistani
   african afrikaans afrikaner alaskan albanian albigensian aleutian alexandrian algerian algonkian algonquian
   algonquin allied alpine altaic ambrosian american amerind amerindic amharic andalusian andean andorran anglican

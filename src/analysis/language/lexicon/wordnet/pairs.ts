@@ -6,10 +6,10 @@
  * Words by class. Derived, not written: `tests/support/wordnet-classes.ts` says how, and
  * `npx vitest run tests/analysis/wordnet-classes.test.ts -u` writes it anew.
  */
-import { pairsByLast } from '../pairs-by-last.ts';
+import { pairsOnDemand } from '../on-demand.ts';
 
 /** Things of two words whose last is a thing by itself, by the last: a coffee table. */
-export const thingPairs = pairsByLast(`
+export const thingPairs = pairsOnDemand(`
   accelerator electron induction linear particle proton | accordion button piano | action delayed piano pump slide
   | actuator rotary | adapter display | adaptor display | aerial dish radio transmitting | alarm burglar fire smoke
   | album autograph benefit concept phonograph photograph record stamp tribute | ammunition belt belted | amplifier

@@ -6,10 +6,10 @@
  * Words by class. Derived, not written: `tests/support/wordnet-classes.ts` says how, and
  * `npx vitest run tests/analysis/wordnet-classes.test.ts -u` writes it anew.
  */
-import { wordSet } from '../../../../text/word-set.ts';
+import { wordsOnDemand } from '../on-demand.ts';
 
 /** What things are made of. */
-export const stuffs = wordSet(`
+export const stuffs = wordsOnDemand(`
   adamant agate alder alexandrite alligator alloy almandite alum aluminium aluminum amalgam amboyna americium
   amethyst andradite antimony applewood aquamarine aventurine babbitt bagging baize balbriggan balsa bamboo barium
   baryta basswood batik batiste beechwood belting bentwood berkelium beryllium birch bismuth blackwood bloodstone
@@ -44,7 +44,7 @@ export const stuffs = wordSet(`
   zirconium`);
 
 /** Colours. */
-export const hues = wordSet(`
+export const hues = wordsOnDemand(`
   achromasia amber aqua azure beige black blackness bleach blondness blue blueness brown brownness carmine cerise
   cerulean claret color complementary complexion coral crimson cyan depigmentation drab ebony ecru fawn fuschia
   gray grayness green greenishness greyness hoariness inkiness lazuline lividness magenta mauve melanoderma mottle
