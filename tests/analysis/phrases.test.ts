@@ -44,6 +44,13 @@ describe('the phrases of an item', () => {
   test('take the name’s own noun for the kind where the kind is a wider word', () => {
     const dibber = item({ name: 'Wooden dibber with steel tip', kind: 'hand tool' });
     expect(weights(dibber)).toMatchObject({ dibber: 4, 'wooden dibber': 3, 'hand tool': 1 });
+    const rake = item({ name: 'Hand rake', kind: 'hand tool' });
+    expect(weights(rake)).toMatchObject({ 'hand rake': 4, 'hand tool': 1 });
+    const peas = item({ name: 'Sweet pea seeds', kind: 'seed packet' });
+    expect(weights(peas)).toMatchObject({ 'sweet pea seeds': 4, 'seed packet': 1 });
+    // A dog toy is looked for by that name, whatever toy it is.
+    const puzzle = item({ name: 'Interactive treat puzzle for dogs', kind: 'dog toy' });
+    expect(weights(puzzle)).toMatchObject({ 'dog toy': 4, 'treat puzzle': 2 });
   });
 
   test('leave a title whole, below its kind', () => {
@@ -73,6 +80,7 @@ describe('the phrases of an item', () => {
     const bowl = { name: 'Feeder bowl', kind: 'dog bowl' };
     expect(of({ ...bowl, material: ['melamine'] }).filter((text) => /melamine/.test(text))).toEqual([]);
     expect(of({ ...bowl, material: ['glazed stoneware'] })).toContain('stoneware dog bowl');
+    expect(of({ ...pack, material: ['vegan leather'] })).toContain('vegan leather backpack');
     expect(of({ ...bowl, material: ['stoneware', 'cork', 'steel'] }).join()).not.toMatch(/stoneware/);
     expect(of({ name: 'Salmon treats', kind: 'dog treat', color: 'pink' }).join()).not.toMatch(/pink/);
     expect(of({ name: 'Wooden duck', kind: 'wooden toy', material: ['beech'] })).not.toContain(

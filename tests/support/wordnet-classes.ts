@@ -249,11 +249,15 @@ const byLast = (pairs: readonly string[]): readonly string[] => {
     .flatMap(([, row], i) => (i === 0 ? row : ['|', ...row]));
 };
 
+/** Words that nobody sells under and no source should hold. */
+const UNWANTED = /^(?:fagg?ot|fag|jewfish|idiot|idiotic|raped|crippled|caucasoid)$/;
+
 const setSource = ([name, what, words]: readonly [string, string, readonly string[]]): string => {
-  const arePairs = words.some((word) => word.includes('_'));
+  const kept = words.filter((word) => !UNWANTED.test(word));
+  const arePairs = kept.some((word) => word.includes('_'));
   const [make, text] = arePairs
-    ? ['pairsOnDemand', wrapped(byLast(words))]
-    : ['wordsOnDemand', wrapped([...words].sort())];
+    ? ['pairsOnDemand', wrapped(byLast(kept))]
+    : ['wordsOnDemand', wrapped([...kept].sort())];
   return `\n/** ${what} */\nexport const ${name} = ${make}(\`\n${text}\`);\n`;
 };
 

@@ -218,12 +218,13 @@ export const phrasesWithPurpose = (thing: Thing, tail: readonly Word[]): readonl
 export const phrasesWithFlavours = (
   { head, kind }: Thing,
   flavours: readonly (readonly Word[])[],
-): readonly NamePhrase[] =>
+): readonly NamePhrase[] => {
   // A "chilli jam" has its flavour already; the others are in it.
-  kind.some((word) => word !== head && isFlavour(word))
-    ? []
-    : flavours.map((words) => ({
-        text: `${textOf(words)} ${textOf(kind)}`,
-        origin: 'name without its other qualities',
-        head: words.length + kind.indexOf(head),
-      }));
+  if (kind.some((word) => word !== head && isFlavour(word))) return [];
+  const base = namesItself(head) ? [head] : kind;
+  return flavours.map((words) => ({
+    text: `${textOf(words)} ${textOf(base)}`,
+    origin: 'name without its other qualities',
+    head: words.length + base.length - 1,
+  }));
+};

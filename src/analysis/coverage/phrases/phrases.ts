@@ -1,8 +1,7 @@
 /** The phrases a shopper would type to find an item, weightiest first. */
 import type { Item, Search } from '../../../model/box.ts';
 import type { Language, Word } from '../../language/language.ts';
-import { titledGoods } from '../../language/lexicon/goods.ts';
-import { containers } from '../../language/lexicon/measures.ts';
+import { titledGoods, wideGoods } from '../../language/lexicon/goods.ts';
 import { asTyped, type NameOrigin, type ReadName, readName, titleOf } from './name.ts';
 import { isColour, isGeneral, isGoods, isMaterial } from './name-words.ts';
 import type { Origin, Phrase } from './phrase.ts';
@@ -18,10 +17,7 @@ import { type ItemWords, searchIndexOf, type TypedSearches, typedFor } from './t
  */
 const PHRASE_WEIGHTS = { kind: 4, name: 3, also: 2, material: 0.5, color: 0.25, brand: 0.25 } as const;
 
-/**
- * A kind that the name does not say ("hand tool" of a dibber) is a wider word, which names a shelf rather than the
- * thing. Most people then type the name's own noun.
- */
+/** A kind that names a shelf rather than the thing is typed by few: most type the name's own noun. */
 const BROADER_KIND_WEIGHT = 1;
 
 /** Whether one of two nouns holds the other, singular and plural alike: "hand salve tin" and "hand salve". */
@@ -105,17 +101,17 @@ const isTitle = (item: Item, nameHead: string, language: Language): boolean => {
 };
 
 /**
- * Whether the record's kind is a wider word than the name's own noun: "hand tool" of a dibber. It is none where it says
- * the noun itself ("dog bowl" of a feeder bowl, "jigsaw puzzle" of a floor jigsaw, "notepad" of a pad) and not what
- * that is packed in ("seed packet"), and the noun is none where it is no thing that is sold ("cat cave").
+ * Whether the record's kind is a wider word than the name's own noun: "hand tool" of a dibber, "seed packet" of sweet pea
+ * seeds. It is none where it says the noun itself, and the noun is none where it is no thing that is sold ("cat cave").
  */
 const isWider = (kind: ReadName, name: ReadName, language: Language): boolean => {
-  const own = language.word(name.head);
-  const head = language.word(kind.head);
-  const saysIt =
-    head.key.endsWith(own.key) ||
-    (!containers.has(head.folded) && language.words(kind.kind).some(({ key }) => key === own.key));
-  return !saysIt && isGoods(own) && !namesIt(name.kind, kind.kind, language);
+  const [own, wider] = [name, kind].map(({ head }) => language.word(head)) as [Word, Word];
+  return (
+    wideGoods.has(wider.key) &&
+    own.key !== wider.key &&
+    isGoods(own) &&
+    !namesIt(name.kind, kind.kind, language)
+  );
 };
 
 const candidateOf = (

@@ -7,7 +7,15 @@ import { trades } from '../../language/lexicon/settings.ts';
 import { foods } from '../../language/lexicon/wordnet/foods.ts';
 import { qualitiesIn } from '../../language/qualities.ts';
 import { textOf } from './name-phrases.ts';
-import { isAdjective, isChosenByColour, isColour, isListedGoods, isMaterial, isWorn } from './name-words.ts';
+import {
+  endsAsParticiple,
+  isAdjective,
+  isChosenByColour,
+  isColour,
+  isListedGoods,
+  isMaterial,
+  isWorn,
+} from './name-words.ts';
 
 /** Longer materials, colours and makers are descriptions: nobody types them before a noun. */
 const MOST_WORDS = 3;
@@ -36,10 +44,12 @@ const materialOf = ({ material }: Item, head: Word, language: Language): string 
   // "Glazed stoneware" is typed as stoneware. "Tulip bulbs" and "cotton cord" are parts, not what it is made of.
   const words = language
     .words(text)
-    .filter((word) => isMaterial(word) || !(isAdjective(word) || naturalColours.has(word.folded)));
+    .filter(
+      (word) => isMaterial(word) || !(endsAsParticiple(word.folded) || naturalColours.has(word.folded)),
+    );
   const last = words.at(-1);
   if (last === undefined || last.key !== last.folded || !isMaterial(last)) return '';
-  return words.some(({ folded }) => unsoughtMaterials.has(folded)) ? '' : textOf(words);
+  return words.every(({ folded }) => unsoughtMaterials.has(folded)) ? '' : textOf(words);
 };
 
 /** "Cream" and "dark green" are colours; "clay" and "brick" before a noun are what it is made of. */

@@ -51,6 +51,11 @@ export const generalGoods = wordSet(`
   stick stone storage strap strip supply support system table tag tie tin tool topper top tray tub tube unit vessel
   wash wrap`);
 
+/** Words for shelves of a shop rather than for things: who looks for a dibber does not type "hand tool". */
+export const wideGoods = wordSet(`
+  accessory apparel article clothing craft decor decoration equipment furniture gadget gear gift good goods hardware instrument
+  item jewellery jewelry kit linen ornament packet product set stationery supply support textile tool utensil ware wear`);
+
 /** Things of several meanings of which this one is typed by itself. */
 export const namesakes = wordSet(`
   apron blanket book bookmark bracelet brooch candle cap card chocolate coaster cushion diary earring fudge
@@ -86,7 +91,7 @@ export const sown = wordSet('seed bulb tuber corm plant plug seedling packet sac
 export const colourful = wordSet(`
   apron bag bandana beanie blanket bow bowl candle cardigan coat cup curtain cushion dress glove gloves hat headband jug
   jumper lampshade lead leash mug napkin notebook notecard pencil pen pillow pot planter purse ribbon rug sandal scarf shawl shirt
-  skirt slipper sock socks sweater sweatshirt tablecloth tee throw tie towel twine umbrella vase wallet yarn can collar
+  skirt slipper sock socks sweater sweatshirt tablecloth tee throw towel twine umbrella vase wallet yarn can collar
   harness journal`);
 
 /** What is sold in several scents; what is eaten and drunk comes in flavours anyway. */

@@ -44,11 +44,10 @@ export const materials = wordSet(`
   zinc beeswax birchwood wrought cast galvanised galvanized bone china limestone wooden woven knitted
   crocheted`);
 
-/** Materials that a label states and no shopper asks for: they are cheap, technical, or hidden inside. */
+/** Materials that a label states and no shopper asks for: they are cheap, technical, hidden, or a matter of course. */
 export const unsoughtMaterials = wordSet(`
   acetate aluminium aluminum cardboard card chrome fiberglass fibreglass foam laminate mdf melamine microfiber
-  microfibre nickel nylon paraffin plastic plywood polyester polypropylene polyurethane pvc resin synthetic tpr viscose
-  viscose zinc led`);
+  microfibre nickel nylon paper paraffin plastic plywood polyester polypropylene polyurethane pvc resin synthetic tpr viscose zinc led`);
 
 /** Materials that close a shopper's phrase as a quality ("mister brass"), and hardly ever are the thing there. */
 export const trailingMaterials = wordSet(`

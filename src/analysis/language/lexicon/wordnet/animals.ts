@@ -83,91 +83,90 @@ export const animals = wordsOnDemand(`
   hummingbird husky hyaena hydroid hydrozoan hyena hymenopter hymenopteran hymenopteron hyrax ibex ibis ichneumon
   ichthyosaur ichthyosaurus ictodosaur iguana iguanid iguanodon impala inchworm indri indris insect insectivore
   instar invertebrate isopod ivorybill ixodid jabiru jacamar jackal jackdaw jackrabbit jacksmelt jacksnipe jaeger
-  jaguar jaguarondi jaguarundi jassid javelina jawfish jaybird jellyfish jennet jerboa jewfish jird jointworm
-  jument junco kanchil kangaroo karakul katydid kea keeshond kestrel kiang kildeer killdeer killifish kine kingbird
-  kingfisher kinglet kingsnake kinkajou kitten kittiwake koala kob komondor koodoo kookaburra koudou krait krill
-  kudu kuvasz labyrinthodont lacertid lacewing ladybeetle ladybird ladybug ladyfish lagomorph lamb lambkin
-  lamellibranch lammergeier lammergeyer lamprey lampshell lancelet lancetfish langur lanternfish lapdog lapwing
-  largemouth larid lark larva larvacean lasiocampid launce leafhopper leatherback leatherfish leatherjack
-  leatherjacket lechwe leech leipoa lemming lemur leoncita leopardess lepidopteran lepidopteron leporid leporide
-  leppy leptocephalus leptodactylid lerot leveret liger limpkin linnet lintwhite lion lioness lionet lionfish
-  livestock liza lizard lizardfish llama loach lobefin lobworm locust loir loligo longhorn longicorn longlegs
-  longwool lookdown looper lorikeet lory lotte louse louvar lovebird lowan lugworm lumpfish lumpsucker lungfish
-  lycaenid lygaeid lymantriid lyrebird macaque macaw machilid macrotus mademoiselle madrepore maggot magpie maiger
-  maigre mako malacopterygian malamute male malemute maleo malinois mallard mamba mammal mammalian mammoth mamo
-  manatee mandrill mangabey maniraptor mankind mantid mantis mantispid manul mapinguari marabou marabout mare
-  margate margay markhoor markhor marlin marmoset marmot marsupial marten massasauga mastiff mastodon mastodont
-  mavis mayfish mayfly meadowlark mealworm mealybug mecopteran medfly medusan medusoid meerkat megabat megalosaur
-  megalosaurus megapode megathere megatherian megatheriid meloid menhaden merganser merino merl merle mesohippus
-  metabola metatherian metazoan microbat midge mierkat milcher milker millepede milliped millipede mina minah
-  minnow mirid mithan moa mockingbird mojarra moke mola mollie mollusc mollusk molly mollymawk molter momot monal
-  monaul mongoose monkey monotreme moonfish moonshell moorbird moorcock moorfowl moorgame moorhen moose moray
-  morula mosquito mosquitofish moth motmot moufflon mouflon moulter mount mouse mouser mouthbreeder mudder
-  mudskipper mudspringer muishond mule mulloway mummichog muntjac murine murre musquash mustang mustelid musteline
-  mutt muttonfish mylodon mylodontid myna mynah myriapod mytilid nandu nanomia napu narwal narwhal narwhale
-  natterjack needlefish nematode nemertean nemertine nerita neritid neritina nestling neuropteran neuropteron newt
-  nightcrawler nightingale nightjar nightwalker nilgai noctuid nothosaur notornis nudibranch numbat numbfish
-  nuthatch nutria nylghai nylghau nymphalid oarfish ocelot octopod odonate oilbird oilfish okapi oldwench oldwife
-  oligochaete olm ommastrephes onychophoran opah openbill ophidian opossum orang orangutan orangutang orca oriole
-  ormer ornithischian ornithomimid ornithopod orthopteran orthopteron ortolan ortygan oryx oscine osprey
-  osteostracan ostracod ostracoderm otterhound ousel ouzel ovenbird oviraptorid owl owlet oxen oyster oystercatcher
-  oysterfish paca pacer pachycephalosaur pachycephalosaurus pachyderm packhorse paddlefish paddymelon pademelon
-  palfrey palometa palomino panda pangolin panther papillon parakeet paraquet parazoan paroquet parrakeet parroket
-  parroquet parrot parrotfish pasang passerine patas peachick peacock peafowl peahen pearlfish peba peccary
-  peckerwood peewit pekan pelecypod pelican peludo pelycosaur penguin pentail pentastomid percoid percoidean
-  peregrine peripatus perissodactyl pet petchary petrel pewee pewit phalanger phalarope phasianid phasmid pheasant
-  phenacomys phoronid physa pichiciago pichiciego piculet piddock pierid pig pigeon pigfish piggy piglet pika
-  pikeblenny pilotfish pinche pinfish pinnatiped pinniped pinscher pintado pintail pinto pinworm pipefish pipistrel
-  pipistrelle pipit pirana pisanosaur pisanosaurus pismire pitta placental placoderm planaria planarian planthopper
-  plantigrade planula platy platyctenean platyhelminth platypus platyrrhine platyrrhinian plecopteran plectognath
-  plesiosaur plesiosaurus plethodont pleurodont plover pochard poeciliid pogge pogonophoran poikilotherm polecat
-  poler pollinator polliwog pollyfish pollywog polychaete polychete polyplacophore polyzoan pomfret pongid pony
-  pooch poodle poorwill porbeagle porcupine porcupinefish poriferan porker porkfish porpoise possum potamogale
-  potoroo potto poultry poyou prancer pratincole praya prickleback proboscidean proboscidian procyonid prongbuck
-  pronghorn prosimian protoavis protoceratops protohippus protomammal prototherian proturan pseudoscorpion
-  psittacosaur psittacosaurus psocid psychodid psylla psyllid ptarmigan pterodactyl pterosaur puddingwife puffbird
-  puffin pug puku puma pumpkinseed punkey punkie punky pup pupa puppy pureblood purebred pycnogonid pyralid
-  pyrrhuloxia python quadruped quagga queen queenfish quiaquia rabbit rabbitfish racehorse racerunner racoon ranid
-  raptor rasher rat ratel ratite rattail rattler rattlesnake raven razorback razorbill redbelly redbird redbone
-  redbreast redbug redhorse redpoll redshank redstart redtail reduviid redwing reedbird reeve reindeer remora
-  remount reptile reptilian retriever rhesus rhino rhinoceros ribbonfish ricebird ridgel ridgeling ridgil ridgling
-  ridley riflebird ringdove ringhals ringtail rinkhals rivulus roadrunner robalo robin rockchuck rodent roebuck
-  rooster rorqual rotifer roughleg rudapithecus rudd rudderfish ruminant sabertooth saddlebill saiga salamander
-  salientian salmon salmonid salp salpa sambar sambur sanderling sandfish sandfly sandgrouse sandhopper sandpiper
-  sapsucker sarcoptid sassaby saturniid saurel saurian saurischian sauropod saury sawbill sawfish sawfly scad
-  scaphopod scarab scarabaean scarabaeid scarabaeus scaup schipperke schistosome schnauzer sciaenid sciara sciarid
-  scincid scissortail scombroid scorpaenid scorpaenoid scorpionfish scoter scrubbird sculpin scyphozoan seabird
-  seafowl seagull seahorse searobin seasnail seismosaur selachian seriema serin serotine serow serpent serranid
-  sertularian serval sewellel shadfly shanny shark sharksucker shearwater sheatfish sheep sheepdog sheepshead
-  sheldrake shelduck shipworm shoat shoebill shoebird shorebird shorthorn shote shovelhead shrewmouse shrike
-  shrimpfish siamang sidewinder sika sild silkworm silurid silverback silverfish silverside silversides silverspot
-  silvertip simian siphonophore sipunculid sirenian siskin skilletfish skink skipjack skua skylark slater slowworm
-  smallmouth smew smoothhound snail snailfish snake snakebird snakeblenny snakefish snakefly snipe snipefish snoek
-  snook snowbird soapfish solan soldierfish solenogaster songbird soupfin souslik sow spadefish spadefoot spaniel
-  sparid sparrow spawner spearfish spermophile sphecoid sphingid spider spirula spittlebug spitz splitworm
-  spongefly spongillafly spoonbill sprigtail springbok springbuck springtail squaretail squilla squirrel
-  squirrelfish stablemate stag staghound stallion starfish starling staurikosaur staurikosaurus stayer steed
-  steenbok steeplechaser stegosaur stegosaurus steinbok stenopterygius stickleback stiltbird stingray stinkbird
-  stirk stoat stocker stomatopod stonechat stonefish stonefly stork strawworm stray stromateid struthiomimus
-  studhorse stumpknocker sturgeon styracosaur styracosaurus suckerfish sumpter superslasher surfbird surffish
-  surfperch surgeonfish suricate surmullet suslik swamphen swan swiftlet swine swordtail symphilid synapsid tabby
-  tadpole taguan tailorbird taipan taira takahe takin talapoin tamandu tamandua tamanoir tamarao tamarau tamarin
-  tanager tapeworm tapir tarantula tardigrade tarpan tarpon tarsier tatou tatouay tatu tautog tayra teg teiid teju
-  teleost teleostan telsontail tench tendrac tenebrionid tenpounder tenrec teras tercel tercelet teredinid teredo
-  termite tern terrapin terrier tetra tetranychid tetrapod tettigoniid thecodont therapsid theridiid theropod
-  thickhead thornbill threadfin threadfish threadworm thrip thripid thrips thylacine thysanopter thysanopteron
-  thysanuron tichodrome tiercel tiglon tigon tigress tilefish timucu tinamou tineid tineoid titanosaur
-  titanosaurian titlark titmouse toad toadfish tody tom tomcat tomtate tomtit tonguefish topminnow torsk tortoise
-  tortricid tortrix toucan toucanet touraco towhee trachodon trachodont tragopan treehopper trematode trepang
-  triceratops trichina trichopteran trichopteron triggerfish trilobite tripletail trogon trombiculid trombidiid
-  tropicbird trumpetfish trunkfish tsetse tsine tuatara tumblebug tunicate tup turaco turacou turakoo turkey
-  turnstone turtledove tusker tussah tusseh tusser tussore tussur twitterer tyrannid tyrannosaur tyrannosaurus
-  tzetze uakari uintathere unai unau underwing unguiculate ungulate univalve urial urochord urochordate urodele
-  urus utahraptor vaquita varan varment vedalia veery velociraptor verdin vertebrate vervet vespertilionid vespid
-  vetchworm vinegarroon viper vireo viscacha viverrine vizsla vole vulture wader wagtail walkingstick wallaby
-  walrus wapiti warragal warrigal warthog waterbird waterbuck waterdog waterfowl waxwing weaverbird webworm weevil
-  weka wether whalesucker wheatear wheatworm whelp whidah whinchat whippet whippoorwill whipsnake whiptail
-  whiteface whitefly whitetail whitethroat whooper whydah widgeon wigeon wildebeest willet wirehair wireworm wisent
-  wolf wolffish wolfhound wombat woodborer woodchuck woodcock woodcreeper woodhewer woodlouse woodpecker woodworm
-  worm wrasse wreckfish wrymouth yellowbird yellowfin yellowhammer yellowlegs yellowtail yellowthroat young zebra
-  zebu zoophyte zooplankton zoril`);
+  jaguar jaguarondi jaguarundi jassid javelina jawfish jaybird jellyfish jennet jerboa jird jointworm jument junco
+  kanchil kangaroo karakul katydid kea keeshond kestrel kiang kildeer killdeer killifish kine kingbird kingfisher
+  kinglet kingsnake kinkajou kitten kittiwake koala kob komondor koodoo kookaburra koudou krait krill kudu kuvasz
+  labyrinthodont lacertid lacewing ladybeetle ladybird ladybug ladyfish lagomorph lamb lambkin lamellibranch
+  lammergeier lammergeyer lamprey lampshell lancelet lancetfish langur lanternfish lapdog lapwing largemouth larid
+  lark larva larvacean lasiocampid launce leafhopper leatherback leatherfish leatherjack leatherjacket lechwe leech
+  leipoa lemming lemur leoncita leopardess lepidopteran lepidopteron leporid leporide leppy leptocephalus
+  leptodactylid lerot leveret liger limpkin linnet lintwhite lion lioness lionet lionfish livestock liza lizard
+  lizardfish llama loach lobefin lobworm locust loir loligo longhorn longicorn longlegs longwool lookdown looper
+  lorikeet lory lotte louse louvar lovebird lowan lugworm lumpfish lumpsucker lungfish lycaenid lygaeid lymantriid
+  lyrebird macaque macaw machilid macrotus mademoiselle madrepore maggot magpie maiger maigre mako malacopterygian
+  malamute male malemute maleo malinois mallard mamba mammal mammalian mammoth mamo manatee mandrill mangabey
+  maniraptor mankind mantid mantis mantispid manul mapinguari marabou marabout mare margate margay markhoor markhor
+  marlin marmoset marmot marsupial marten massasauga mastiff mastodon mastodont mavis mayfish mayfly meadowlark
+  mealworm mealybug mecopteran medfly medusan medusoid meerkat megabat megalosaur megalosaurus megapode megathere
+  megatherian megatheriid meloid menhaden merganser merino merl merle mesohippus metabola metatherian metazoan
+  microbat midge mierkat milcher milker millepede milliped millipede mina minah minnow mirid mithan moa mockingbird
+  mojarra moke mola mollie mollusc mollusk molly mollymawk molter momot monal monaul mongoose monkey monotreme
+  moonfish moonshell moorbird moorcock moorfowl moorgame moorhen moose moray morula mosquito mosquitofish moth
+  motmot moufflon mouflon moulter mount mouse mouser mouthbreeder mudder mudskipper mudspringer muishond mule
+  mulloway mummichog muntjac murine murre musquash mustang mustelid musteline mutt muttonfish mylodon mylodontid
+  myna mynah myriapod mytilid nandu nanomia napu narwal narwhal narwhale natterjack needlefish nematode nemertean
+  nemertine nerita neritid neritina nestling neuropteran neuropteron newt nightcrawler nightingale nightjar
+  nightwalker nilgai noctuid nothosaur notornis nudibranch numbat numbfish nuthatch nutria nylghai nylghau
+  nymphalid oarfish ocelot octopod odonate oilbird oilfish okapi oldwench oldwife oligochaete olm ommastrephes
+  onychophoran opah openbill ophidian opossum orang orangutan orangutang orca oriole ormer ornithischian
+  ornithomimid ornithopod orthopteran orthopteron ortolan ortygan oryx oscine osprey osteostracan ostracod
+  ostracoderm otterhound ousel ouzel ovenbird oviraptorid owl owlet oxen oyster oystercatcher oysterfish paca pacer
+  pachycephalosaur pachycephalosaurus pachyderm packhorse paddlefish paddymelon pademelon palfrey palometa palomino
+  panda pangolin panther papillon parakeet paraquet parazoan paroquet parrakeet parroket parroquet parrot
+  parrotfish pasang passerine patas peachick peacock peafowl peahen pearlfish peba peccary peckerwood peewit pekan
+  pelecypod pelican peludo pelycosaur penguin pentail pentastomid percoid percoidean peregrine peripatus
+  perissodactyl pet petchary petrel pewee pewit phalanger phalarope phasianid phasmid pheasant phenacomys phoronid
+  physa pichiciago pichiciego piculet piddock pierid pig pigeon pigfish piggy piglet pika pikeblenny pilotfish
+  pinche pinfish pinnatiped pinniped pinscher pintado pintail pinto pinworm pipefish pipistrel pipistrelle pipit
+  pirana pisanosaur pisanosaurus pismire pitta placental placoderm planaria planarian planthopper plantigrade
+  planula platy platyctenean platyhelminth platypus platyrrhine platyrrhinian plecopteran plectognath plesiosaur
+  plesiosaurus plethodont pleurodont plover pochard poeciliid pogge pogonophoran poikilotherm polecat poler
+  pollinator polliwog pollyfish pollywog polychaete polychete polyplacophore polyzoan pomfret pongid pony pooch
+  poodle poorwill porbeagle porcupine porcupinefish poriferan porker porkfish porpoise possum potamogale potoroo
+  potto poultry poyou prancer pratincole praya prickleback proboscidean proboscidian procyonid prongbuck pronghorn
+  prosimian protoavis protoceratops protohippus protomammal prototherian proturan pseudoscorpion psittacosaur
+  psittacosaurus psocid psychodid psylla psyllid ptarmigan pterodactyl pterosaur puddingwife puffbird puffin pug
+  puku puma pumpkinseed punkey punkie punky pup pupa puppy pureblood purebred pycnogonid pyralid pyrrhuloxia python
+  quadruped quagga queen queenfish quiaquia rabbit rabbitfish racehorse racerunner racoon ranid raptor rasher rat
+  ratel ratite rattail rattler rattlesnake raven razorback razorbill redbelly redbird redbone redbreast redbug
+  redhorse redpoll redshank redstart redtail reduviid redwing reedbird reeve reindeer remora remount reptile
+  reptilian retriever rhesus rhino rhinoceros ribbonfish ricebird ridgel ridgeling ridgil ridgling ridley riflebird
+  ringdove ringhals ringtail rinkhals rivulus roadrunner robalo robin rockchuck rodent roebuck rooster rorqual
+  rotifer roughleg rudapithecus rudd rudderfish ruminant sabertooth saddlebill saiga salamander salientian salmon
+  salmonid salp salpa sambar sambur sanderling sandfish sandfly sandgrouse sandhopper sandpiper sapsucker sarcoptid
+  sassaby saturniid saurel saurian saurischian sauropod saury sawbill sawfish sawfly scad scaphopod scarab
+  scarabaean scarabaeid scarabaeus scaup schipperke schistosome schnauzer sciaenid sciara sciarid scincid
+  scissortail scombroid scorpaenid scorpaenoid scorpionfish scoter scrubbird sculpin scyphozoan seabird seafowl
+  seagull seahorse searobin seasnail seismosaur selachian seriema serin serotine serow serpent serranid sertularian
+  serval sewellel shadfly shanny shark sharksucker shearwater sheatfish sheep sheepdog sheepshead sheldrake
+  shelduck shipworm shoat shoebill shoebird shorebird shorthorn shote shovelhead shrewmouse shrike shrimpfish
+  siamang sidewinder sika sild silkworm silurid silverback silverfish silverside silversides silverspot silvertip
+  simian siphonophore sipunculid sirenian siskin skilletfish skink skipjack skua skylark slater slowworm smallmouth
+  smew smoothhound snail snailfish snake snakebird snakeblenny snakefish snakefly snipe snipefish snoek snook
+  snowbird soapfish solan soldierfish solenogaster songbird soupfin souslik sow spadefish spadefoot spaniel sparid
+  sparrow spawner spearfish spermophile sphecoid sphingid spider spirula spittlebug spitz splitworm spongefly
+  spongillafly spoonbill sprigtail springbok springbuck springtail squaretail squilla squirrel squirrelfish
+  stablemate stag staghound stallion starfish starling staurikosaur staurikosaurus stayer steed steenbok
+  steeplechaser stegosaur stegosaurus steinbok stenopterygius stickleback stiltbird stingray stinkbird stirk stoat
+  stocker stomatopod stonechat stonefish stonefly stork strawworm stray stromateid struthiomimus studhorse
+  stumpknocker sturgeon styracosaur styracosaurus suckerfish sumpter superslasher surfbird surffish surfperch
+  surgeonfish suricate surmullet suslik swamphen swan swiftlet swine swordtail symphilid synapsid tabby tadpole
+  taguan tailorbird taipan taira takahe takin talapoin tamandu tamandua tamanoir tamarao tamarau tamarin tanager
+  tapeworm tapir tarantula tardigrade tarpan tarpon tarsier tatou tatouay tatu tautog tayra teg teiid teju teleost
+  teleostan telsontail tench tendrac tenebrionid tenpounder tenrec teras tercel tercelet teredinid teredo termite
+  tern terrapin terrier tetra tetranychid tetrapod tettigoniid thecodont therapsid theridiid theropod thickhead
+  thornbill threadfin threadfish threadworm thrip thripid thrips thylacine thysanopter thysanopteron thysanuron
+  tichodrome tiercel tiglon tigon tigress tilefish timucu tinamou tineid tineoid titanosaur titanosaurian titlark
+  titmouse toad toadfish tody tom tomcat tomtate tomtit tonguefish topminnow torsk tortoise tortricid tortrix
+  toucan toucanet touraco towhee trachodon trachodont tragopan treehopper trematode trepang triceratops trichina
+  trichopteran trichopteron triggerfish trilobite tripletail trogon trombiculid trombidiid tropicbird trumpetfish
+  trunkfish tsetse tsine tuatara tumblebug tunicate tup turaco turacou turakoo turkey turnstone turtledove tusker
+  tussah tusseh tusser tussore tussur twitterer tyrannid tyrannosaur tyrannosaurus tzetze uakari uintathere unai
+  unau underwing unguiculate ungulate univalve urial urochord urochordate urodele urus utahraptor vaquita varan
+  varment vedalia veery velociraptor verdin vertebrate vervet vespertilionid vespid vetchworm vinegarroon viper
+  vireo viscacha viverrine vizsla vole vulture wader wagtail walkingstick wallaby walrus wapiti warragal warrigal
+  warthog waterbird waterbuck waterdog waterfowl waxwing weaverbird webworm weevil weka wether whalesucker wheatear
+  wheatworm whelp whidah whinchat whippet whippoorwill whipsnake whiptail whiteface whitefly whitetail whitethroat
+  whooper whydah widgeon wigeon wildebeest willet wirehair wireworm wisent wolf wolffish wolfhound wombat woodborer
+  woodchuck woodcock woodcreeper woodhewer woodlouse woodpecker woodworm worm wrasse wreckfish wrymouth yellowbird
+  yellowfin yellowhammer yellowlegs yellowtail yellowthroat young zebra zebu zoophyte zooplankton zoril`);

@@ -169,30 +169,30 @@ export const peoples = wordsOnDemand(`
   botswanan brazilian britannic british briton brobdingnagian brummagem bruneian buddhist buddhistic bulgarian
   burmese burundi burundian byzantine calcuttan californian calvinist calvinistic calvinistical cambodian cambrian
   cameroonian canadian capetian cappadocian carmelite carolean caroline carolingian cartesian carthaginian
-  carthusian catalan catholic caucasian caucasic caucasoid celtic cenozoic ceylonese chadian chaldaean chaldean
-  chaldee chasidic chassidic chechen chian chilean chinese chippendale christian christological churchillian
-  cimmerian coleridgean coleridgian colombian columbian confucian congolese congregational congregationalist
-  continental copernican coptic cornish corsican cretaceous croatian cromwellian cuban cypriot cypriote cyrillic
-  czech czechoslovakian dantean dantesque darwinian delphian delphic democratic demosthenic demotic deweyan
-  dickensian dionysian dipylon djiboutian dominican donatist donnean donnian dorian dostoevskian dostoyevskian
-  draconian dutch ebionite ecuadorian edwardian egyptian einsteinian elizabethan english ephesian episcopal
-  episcopalian erasmian eritrean essene estonian ethiopian eucharistic eurafrican eurasian eurasiatic eurocentric
-  european europocentric fabian fahrenheit falstaffian faustian federal fijian filipino finnish flemish florentine
-  formosan franciscan frankish french freudian frisian frostian gabonese gaelic galilaean galilean gallic gallican
-  galwegian gambian gandhian gauguinesque gaussian genoese genovese georgian german germanic ghanaian ghanese
-  ghanian gibraltarian gilbertian glaswegian gnostic goethean goethian gordian gothic graecophile graecophilic
-  grecian greek gregorian grenadian guatemalan guinean guyanese hadean haitian handelian hanoverian hasidic
-  hassidic hawaiian hebraic hebraical hebrew hebridean hegelian hellenic hellenistic hellenistical hemingwayesque
-  hertzian hesperian himalayan hindi hindoo hindu hindustani hippocratic hispanic hispaniolan hitlerian hittite
-  hmong hollywood homeric honduran hugoesque hungarian huxleian huxleyan iberian ibsenian icelandic incan indian
-  indonesian ionian ionic iraki iranian iraqi irish islamic ismaili israeli italian jacksonian jacobean jacobinic
-  jacobinical jain jainist jamaican jamesian japanese javan javanese jeffersonian jesuit jesuitic jesuitical jewish
-  jordanian jovian judaic judaical julian jungian junoesque jurassic kafkaesque kampuchean kantian kashmiri katari
-  kazakhstani kechuan kenyan keynesian kiplingesque kokka koranic korean kurdish kuwaiti kyrgyzstani lamarckian
-  lancastrian laotian laputan latin latino latvian lebanese leibnitzian leibnizian leonardesque levantine levitical
-  liberian libyan liechtensteiner lincolnesque lincolnian linnaean linnean lithuanian liverpudlian lusitanian
-  lutheran luxembourgian luxemburger macedonian machiavellian madagascan magyar malawian malay malayan malaysian
-  malian maltese malthusian manchurian mancunian mandaean mandean manichaean manichean manichee manx maoist marian
+  carthusian catalan catholic caucasian caucasic celtic cenozoic ceylonese chadian chaldaean chaldean chaldee
+  chasidic chassidic chechen chian chilean chinese chippendale christian christological churchillian cimmerian
+  coleridgean coleridgian colombian columbian confucian congolese congregational congregationalist continental
+  copernican coptic cornish corsican cretaceous croatian cromwellian cuban cypriot cypriote cyrillic czech
+  czechoslovakian dantean dantesque darwinian delphian delphic democratic demosthenic demotic deweyan dickensian
+  dionysian dipylon djiboutian dominican donatist donnean donnian dorian dostoevskian dostoyevskian draconian dutch
+  ebionite ecuadorian edwardian egyptian einsteinian elizabethan english ephesian episcopal episcopalian erasmian
+  eritrean essene estonian ethiopian eucharistic eurafrican eurasian eurasiatic eurocentric european europocentric
+  fabian fahrenheit falstaffian faustian federal fijian filipino finnish flemish florentine formosan franciscan
+  frankish french freudian frisian frostian gabonese gaelic galilaean galilean gallic gallican galwegian gambian
+  gandhian gauguinesque gaussian genoese genovese georgian german germanic ghanaian ghanese ghanian gibraltarian
+  gilbertian glaswegian gnostic goethean goethian gordian gothic graecophile graecophilic grecian greek gregorian
+  grenadian guatemalan guinean guyanese hadean haitian handelian hanoverian hasidic hassidic hawaiian hebraic
+  hebraical hebrew hebridean hegelian hellenic hellenistic hellenistical hemingwayesque hertzian hesperian
+  himalayan hindi hindoo hindu hindustani hippocratic hispanic hispaniolan hitlerian hittite hmong hollywood
+  homeric honduran hugoesque hungarian huxleian huxleyan iberian ibsenian icelandic incan indian indonesian ionian
+  ionic iraki iranian iraqi irish islamic ismaili israeli italian jacksonian jacobean jacobinic jacobinical jain
+  jainist jamaican jamesian japanese javan javanese jeffersonian jesuit jesuitic jesuitical jewish jordanian jovian
+  judaic judaical julian jungian junoesque jurassic kafkaesque kampuchean kantian kashmiri katari kazakhstani
+  kechuan kenyan keynesian kiplingesque kokka koranic korean kurdish kuwaiti kyrgyzstani lamarckian lancastrian
+  laotian laputan latin latino latvian lebanese leibnitzian leibnizian leonardesque levantine levitical liberian
+  libyan liechtensteiner lincolnesque lincolnian linnaean linnean lithuanian liverpudlian lusitanian lutheran
+  luxembourgian luxemburger macedonian machiavellian madagascan magyar malawian malay malayan malaysian malian
+  maltese malthusian manchurian mancunian mandaean mandean manichaean manichean manichee manx maoist marian
   markovian maroc martian marxist masonic masoretic mauritanian mauritian mediterranean melanesian mendelian
   mercurial merovingian mesoamerican mesozoic methodist mexican michelangelesque milanese minoan mishnaic
   mohammedan moldovan monacan monegasque mongol mongolian monophysite monophysitic montserratian moorish moravian
