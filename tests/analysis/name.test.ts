@@ -74,6 +74,30 @@ describe('a name', () => {
     ['Set', 'set', 'set'],
     ['Bed linen', 'linen', 'bed linen'],
     ['Lily of the valley soap', 'soap', 'lily of the valley soap'],
+    ['Mill Security Window Lock', 'lock', 'window lock'],
+    ["Women's monogram crewneck sweatshirt", 'sweatshirt', 'crewneck sweatshirt'],
+    ['Rosé lip balm', 'balm', 'lip balm'],
+    ['Peanut butter cup', 'cup', 'peanut butter cup'],
+    ['Cat eye sunglasses', 'sunglasses', 'sunglasses'],
+    ['Wide leg linen trousers', 'trousers', 'trousers'],
+    ['Moroccan tea glass', 'glass', 'tea glass'],
+    ['Sisal scratching post cover', 'cover', 'scratching post cover'],
+    ['Shea butter body scrub', 'scrub', 'body scrub'],
+    ['Loose leaf tea', 'tea', 'tea'],
+    ['Sleeping bag liner', 'liner', 'sleeping bag liner'],
+    ['Pull-along wooden duck', 'duck', 'duck'],
+    ['Hand-in-hand bookends', 'bookends', 'bookend'],
+    ['To-do list pad', 'pad', 'to do list pad'],
+    ['Pull-out shelf', 'shelf', 'shelf'],
+    ['Wall art Fiji', 'art', 'wall art'],
+    ['Memory foam rug Galveston', 'rug', 'rug'],
+    ['Desk lamp mk2', 'lamp', 'desk lamp'],
+    ['Beaded bracelet set', 'bracelet', 'bracelet'],
+    ['Nesting tray set', 'tray', 'nesting tray'],
+    ['Coffee table set', 'set', 'coffee table set'],
+    ['Tea set', 'set', 'tea set'],
+    ['Fig and cedar soy candle', 'candle', 'candle'],
+    ['Soap, lavender and oat', 'soap', 'soap'],
   ])('%s is read by its head and kind', (name, head, kind) => {
     expect(headAndKind(name)).toEqual([head, kind]);
   });
@@ -90,19 +114,80 @@ describe('a name', () => {
   });
 
   test('of two things gives phrases for both', () => {
-    expect(textsOf('Tea towel & oven glove')).toEqual([
-      'tea towel and oven glove',
-      'tea towel',
-      'oven glove',
-    ]);
+    expect(textsOf('Tea towel & oven mitten')).toEqual(['tea towel', 'towel', 'oven mitten', 'mitten']);
   });
 
   test('tells what a thing is for before the thing too', () => {
-    expect(textsOf('Gloves for pruning roses')).toEqual([
-      'gloves',
-      'gloves for pruning roses',
-      'pruning gloves',
+    expect(textsOf('Gloves for pruning roses')).toEqual(['gloves', 'pruning gloves']);
+    expect(textsOf('Toy for cats')).toEqual(['toy', 'cat toy', 'toy for cats']);
+    expect(textsOf('Chew toy for the puppies')).toContain('puppy toy');
+    expect(textsOf('Shelf for the living room')).toEqual([
+      'shelf',
+      'living room shelf',
+      'shelf for living room',
     ]);
+    expect(textsOf('Sweatshirt for women')).toEqual([
+      'sweatshirt',
+      "women's sweatshirt",
+      'sweatshirt for women',
+    ]);
+    expect(textsOf('Slipper socks women')).toContain("women's socks");
+    expect(textsOf('Tray with saucer')).toEqual(['tray']);
+  });
+
+  test('of many words is offered by its endings too, and by each single quality that tells', () => {
+    expect(textsOf('Safe Mill Security Window Lock')).toEqual([
+      'safe mill security window lock',
+      'security window lock',
+      'security lock',
+      'window lock',
+      'lock',
+    ]);
+    expect(textsOf("Women's monogram crewneck sweatshirt")).toEqual([
+      "women's monogram crewneck sweatshirt",
+      'monogram crewneck sweatshirt',
+      'monogram sweatshirt',
+      "women's sweatshirt",
+      'crewneck sweatshirt',
+      'sweatshirt',
+      'sweatshirt for women',
+    ]);
+    expect(textsOf('Beaded bracelet set')).toEqual([
+      'beaded bracelet set',
+      'beaded bracelet',
+      'bracelet',
+      'bracelet set',
+    ]);
+  });
+
+  test('keeps the thing with what it is for where that alone is nothing', () => {
+    expect(textsOf('Oak plant stand')).not.toContain('stand');
+    expect(textsOf('Oak plant stand')).not.toContain('oak stand');
+  });
+
+  test('with a size that people type is offered with it', () => {
+    expect(textsOf('Mini backpack')).toEqual(['backpack', 'mini backpack']);
+    expect(textsOf('Gardening gloves, small')).toEqual(['gardening gloves', 'gloves']);
+    expect(textsOf('XL leather backpack')).not.toContain('xl backpack');
+  });
+
+  test('is crossed with whom it is for, before and behind', () => {
+    expect(textsOf('Chewy dog toy')).toContain('toy for dogs');
+    expect(textsOf('Dog mug')).not.toContain('mug for dogs');
+    expect(textsOf('Salmon treats')).not.toContain('treats for salmons');
+    expect(textsOf('Hedgehog house')).toContain('house for hedgehogs');
+  });
+
+  test('is read by the kind that the record states, wherever the name says it', () => {
+    const as = (name: string, kind: string, maker = ''): readonly string[] =>
+      readName(name, english, { kind, maker }).phrases.map(({ text }) => text);
+    expect(as('Candle tin, fig', 'candle')).toContain('candle');
+    expect(as('Candle tin, fig', 'candle')).not.toContain('candle tin');
+    expect(as('Herb tea tin, Quiet Evening', 'herb tea')[0]).toBe('herb tea');
+    expect(as('Quiet Evening tea', 'tea')).not.toContain('evening tea');
+    expect(as('Soap, lavender and oat', 'soap')).toEqual(['soap', 'lavender soap', 'oat soap']);
+    expect(as('Safe Mill window lock', 'window lock', 'Safe Mill')).toEqual(['window lock', 'lock']);
+    expect(as('Linen half apron', 'apron', 'Linen & Daughters')).toContain('linen apron');
   });
 
   test('in another language is not taken apart', () => {
@@ -213,7 +298,7 @@ describe('shoppers’ phrases', () => {
   test.skipIf(file === undefined)('of WANDS are read by their head, nine in ten', () => {
     const { qualify, share } = measureHeads(file as string, english);
     expect(qualify).toBeGreaterThan(140);
-    // Reached: 0.918.
-    expect(share).toBeGreaterThanOrEqual(0.908);
+    // Reached: 0.931.
+    expect(share).toBeGreaterThanOrEqual(0.93);
   });
 });

@@ -67,11 +67,12 @@ const limits: Readonly<Record<Limit, string>> = {
 /** What a phrase keeps of the name it was taken from. */
 const nameParts: Readonly<Record<NameOrigin, string>> = {
   'name without its measure': 'name without its measure',
-  'name with what follows it': 'name with what follows it',
   'name without its other qualities': 'name without its other qualities',
-  'both things of the name': 'both things of the name',
-  'what it is for, before the thing': 'what it is for, before the thing',
+  'end of the name': 'end of the name',
   'kind in the name': 'kind in the name',
+  'thing by itself': 'thing by itself',
+  'kind with its size': 'kind with its size',
+  'whom or what it is for': 'whom or what it is for',
   name: 'name',
 };
 

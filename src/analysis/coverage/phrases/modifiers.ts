@@ -13,13 +13,17 @@ import {
   flavours,
   namingPairs,
   pairedQualities,
+  partsOfThings,
   shades,
   thingColours,
 } from '../../language/lexicon/qualities.ts';
+import { people } from '../../language/lexicon/settings.ts';
+import { foodPairs } from '../../language/lexicon/wordnet/foods.ts';
+import { thingPairs } from '../../language/lexicon/wordnet/pairs.ts';
 import { describes, fallsAway, isColour, isMaterial, measureEnd, type NameWord } from './name-words.ts';
 
-/** What a word before the head tells. */
-type Quality = 'color' | 'material' | 'name' | 'other';
+/** What a word before the head tells; `people`: for whom it is. */
+type Quality = 'color' | 'material' | 'name' | 'people' | 'other';
 
 /** One or more words that go together before the head: "rose gold", "plant". */
 export interface Modifier {
@@ -29,7 +33,15 @@ export interface Modifier {
 const pairs = (a: Word | undefined, b: Word | undefined): boolean =>
   a !== undefined && b !== undefined && pairedQualities.has(`${a.folded} ${b.folded}`);
 
+/** Whether two words are one name, of a thing or in front of one: "sweet pea", "peanut butter". */
+export const areOneName = (word: Word, next: Word): boolean =>
+  namingPairs.has(`${word.folded} ${next.key}`) ||
+  namingPairs.has(`${word.folded} ${next.folded}`) ||
+  foodPairs.has(`${word.folded}_${next.key}`) ||
+  thingPairs.has(`${word.folded}_${next.key}`);
+
 const qualityOf = (word: Word): Quality => {
+  if (people.has(word.folded)) return 'people';
   if (isColour(word) || (thingColours.has(word.folded) && !flavours.has(word.folded) && !isMaterial(word)))
     return 'color';
   return isMaterial(word) ? 'material' : 'other';
@@ -70,10 +82,17 @@ const hyphenedAt = (words: readonly NameWord[], at: number): number => {
   return end - at;
 };
 
+/** "Pull-along", "hand-in-hand": how it moves or stands, not what it is. */
+const holdsSmallWord = (group: readonly NameWord[]): boolean =>
+  group.some(({ folded }, i) => i > 0 && (prepositions.has(folded) || particles.has(folded)));
+
 const hyphenGroup = (group: readonly NameWord[], head: NameWord): Modifier => ({
   words: group,
   // "sea-salt caramels" are named so, "hand-poured candles" are made so.
-  quality: head.hyphened || !(describes(itemAt(group, 0)) || describes(lastOf(group))) ? 'name' : 'other',
+  quality:
+    head.hyphened || !(describes(itemAt(group, 0)) || describes(lastOf(group)) || holdsSmallWord(group))
+      ? 'name'
+      : 'other',
 });
 
 const fixedGroup = (words: readonly NameWord[], at: number): Modifier | undefined => {
@@ -86,15 +105,17 @@ const fixedGroup = (words: readonly NameWord[], at: number): Modifier | undefine
 
 /** The modifier that begins at a word. */
 const modifierAt = (words: readonly NameWord[], at: number, head: NameWord): Modifier => {
+  const hyphened = hyphenedAt(words, at);
   const fixed = fixedGroup(words, at);
-  if (fixed) return fixed;
+  // A small word inside hyphens opens nothing: "pull-along", "to-do".
+  if (fixed && fixed.words.length >= hyphened) return fixed;
   const word = itemAt(words, at);
   const next = words[at + 1];
   // A white tea towel is no towel of white tea.
-  if (next && next.folded !== 'tea' && namingPairs.has(`${word.folded} ${next.folded}`))
+  if (next && next.folded !== 'tea' && areOneName(word, next))
     return { words: [word, next], quality: 'name' };
-  const hyphened = hyphenedAt(words, at);
   if (hyphened > 1) return hyphenGroup(words.slice(at, at + hyphened), head);
+  if (next && partsOfThings.has(next.folded)) return { words: [word, next], quality: 'other' };
   const coloured =
     next !== undefined && shades.has(word.folded) && (isColour(next) || thingColours.has(next.folded));
   return next && (coloured || pairs(word, next))

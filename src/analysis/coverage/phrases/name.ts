@@ -1,6 +1,8 @@
 /** What a name says: its head, its kind, and the phrases a shopper would type for it. */
 import { itemAt, lastOf } from '../../../text/item-at.ts';
 import type { Language, Word } from '../../language/language.ts';
+import { ARTICLES } from '../../language/lexicon/function-words.ts';
+import { titledGoods } from '../../language/lexicon/goods.ts';
 import {
   determiners,
   particles,
@@ -10,31 +12,30 @@ import {
 } from '../../language/lexicon/grammar.ts';
 import { containers, sizes, units } from '../../language/lexicon/measures.ts';
 import { audiences } from '../../language/lexicon/settings.ts';
-import { fixedAt, type Modifier } from './modifiers.ts';
-import { isNumber, type NameWord } from './name-words.ts';
+import { fixedAt } from './modifiers.ts';
+import {
+  type NamePhrase,
+  phrasesOfThing,
+  phrasesWithFlavours,
+  phrasesWithPurpose,
+  textOf,
+  wordsOf,
+} from './name-phrases.ts';
+import {
+  describes,
+  isEaten,
+  isFlavour,
+  isFlavoured,
+  isGoods,
+  isNumber,
+  type NameWord,
+} from './name-words.ts';
 import { onlyDescribes, readThing, startsWithGoods, type Thing } from './thing.ts';
 
-/** What a phrase keeps of the name it was taken from. */
-export type NameOrigin =
-  | 'name without its measure'
-  | 'name with what follows it'
-  | 'name without its other qualities'
-  | 'both things of the name'
-  | 'what it is for, before the thing'
-  | 'kind in the name'
-  | 'name';
-
-/** A phrase that a name gives. */
-interface NamePhrase {
-  /** Lower case, accents kept, one space between words. */
-  readonly text: string;
-  readonly origin: NameOrigin;
-  /** The word of `text` that says what the thing is, counted from 0. */
-  readonly head: number;
-}
+export type { NameOrigin } from './name-phrases.ts';
 
 /** A name taken apart. */
-interface ReadName {
+export interface ReadName {
   /** The word that says what it is, lower case, as it stands in the name; empty where the name has no word. */
   readonly head: string;
   /** The head with the nouns before it, in the singular: "watering can". */
@@ -45,9 +46,6 @@ interface ReadName {
 
 /** Names longer than this are texts: what matters for a shopper stands in front. */
 const MOST_WORDS = 40;
-
-/** Modifiers of one thing that are tried one by one with its kind. */
-const MOST_MODIFIERS = 4;
 
 /** Signs between words after which a card adds something to the name. */
 const BREAK = /[,;:|()[\]{}•·]|\s[-/]\s|[–—]/;
@@ -67,16 +65,6 @@ interface NamePiece {
   /** The sign or word before it joins it to the piece before as "and" does. */
   readonly and: boolean;
 }
-
-/** Words as a shopper would type them. */
-export const textOf = (words: readonly Word[]): string =>
-  words
-    .map(({ text, start }, i) => {
-      // Scripts without spaces: two words with nothing between them are written so.
-      const space = i === 0 || words[i - 1]?.end === start ? '' : ' ';
-      return space + text.toLowerCase().replace(/[\u2018\u02bc]/g, '’');
-    })
-    .join('');
 
 const isAnd = ({ folded }: Word): boolean => folded === 'and' || folded === 'or' || folded === 'n';
 
@@ -138,14 +126,17 @@ const contentsAt = (words: readonly Word[]): number | undefined => {
 };
 
 /** Where what follows the thing begins: "for pruning roses", "that have lids", "with saucer". */
-const cutOf = (words: readonly Word[]): number => {
+const cutOf = (words: readonly NameWord[]): number => {
   for (let i = 0; i < words.length; i++) {
     const fixed = fixedAt(words, i)?.length ?? 0;
     if (fixed > 0) {
       i += fixed - 1;
       continue;
     }
-    const { folded } = itemAt(words, i);
+    const word = itemAt(words, i);
+    const { folded } = word;
+    // "pull-along", "hand-in-hand", "to-do": what hyphens hold together says one thing.
+    if (word.hyphened || words[i + 1]?.hyphened) continue;
     if (!(prepositions.has(folded) || relatives.has(folded) || folded === 'no' || folded === 'not')) continue;
     // "over the door hook", "above toilet cabinet": what stands in front is said of the thing after it.
     if (i === 0) continue;
@@ -196,6 +187,8 @@ const partsOf = (pieces: readonly NamePiece[], and: Word): readonly (readonly Na
 const sharesHead = (before: readonly Word[], after: readonly Word[]): boolean => {
   if (onlyDescribes(before)) return true;
   const bare = before.filter((word) => !onlyDescribes([word]) && !audiences.has(word.folded));
+  // "Fig and cedar soy candle": what is no thing itself is said of the one behind it.
+  if (bare.length === 1 && before.length === 1 && after.length > 1 && !startsWithGoods(bare)) return true;
   if (bare.length !== 1 || after.filter((word) => !onlyDescribes([word])).length < 2) return false;
   return !startsWithGoods(bare) || startsWithGoods(after);
 };
@@ -220,43 +213,77 @@ export const parseName = (name: string, language: Language): ParsedName => {
   return { things, tail: words.slice(cut) };
 };
 
-/** One phrase of a thing's words. */
-const phrase = (words: readonly Word[], head: Word, origin: NameOrigin): NamePhrase => ({
-  text: textOf(words),
-  origin,
-  head: words.indexOf(head),
-});
+/** Most scents and flavours that are told apart. */
+const MOST_FLAVOURS = 3;
 
-/** All words of some modifiers, in order. */
-export const wordsOf = (modifiers: readonly Modifier[]): readonly Word[] =>
-  modifiers.flatMap(({ words }) => words);
+/** Scents and flavours that a card adds behind the thing, one by one: "Soap, lavender and oat". */
+const flavoursBehind = (name: string, language: Language): readonly (readonly Word[])[] =>
+  segmentsOf(name, language)
+    .slice(1)
+    .flatMap((segment) => {
+      const groups: Word[][] = [];
+      for (const { word, and } of segment)
+        if (and || groups.length === 0) groups.push([word]);
+        else groups.at(-1)?.push(word);
+      return groups;
+    })
+    .filter((group) => group.length <= 2 && group.every(isFlavour))
+    .slice(0, MOST_FLAVOURS);
 
-const phrasesOfThing = (thing: Thing): readonly NamePhrase[] => {
-  const { modifiers, head, kind } = thing;
-  const others = modifiers.filter(({ words }) => !words.some((word) => kind.includes(word)));
-  return [
-    phrase([...wordsOf(modifiers), head], head, 'name without its measure'),
-    ...(others.length > 1 ? others.slice(-MOST_MODIFIERS).reverse() : []).map(({ words }) =>
-      phrase([...words, ...kind], head, 'name without its other qualities'),
-    ),
-    phrase(kind, head, 'kind in the name'),
-  ];
+/** Where some words stand among others, by their keys: the index after the last; -1 where they do not. */
+const endOf = (sought: readonly Word[], words: readonly Word[]): number => {
+  for (let end = sought.length; end <= words.length; end++)
+    if (sought.every(({ key }, i) => key === words[end - sought.length + i]?.key)) return end;
+  return -1;
 };
 
-/** Words after the thing that a shopper might still type. */
-const MOST_TAIL = 3;
+/**
+ * The same where the record says what the thing is: its kind's head is the name's, wherever it stands in it. "Candle tin"
+ * of kind candle is no tin; "rug galveston" of kind rug no galveston.
+ */
+const parseAs = (name: string, kind: readonly Word[], language: Language): ParsedName => {
+  const parsed = parseName(name, language);
+  const head = kind.at(-1);
+  if (!head) return parsed;
+  const isIt = ({ head: own }: Thing): boolean => own.key === head.key;
+  if (parsed.things.some(isIt))
+    return {
+      ...parsed,
+      things: [
+        ...parsed.things.filter(isIt),
+        ...parsed.things.filter((one) => !isIt(one) && isGoods(one.head) && !isEaten(one.head)),
+      ],
+    };
+  for (const segment of segmentsOf(name, language)) {
+    const words = segment.map(({ word }) => word);
+    const end = Math.max(endOf(kind, words), endOf([head], words));
+    if (end < 1) continue;
+    const cut = parseName(name.slice(itemAt(words, 0).start, itemAt(words, end - 1).end), language);
+    if (cut.things.some(isIt)) return cut;
+  }
+  return parsed;
+};
 
-const phrasesWithTail = (thing: Thing, tail: readonly Word[]): readonly NamePhrase[] => {
-  const [preposition, ...rest] = tail;
-  if (!preposition || rest.length === 0 || rest.length > MOST_TAIL || rest.some(isNumber)) return [];
-  const { modifiers, head, kind } = thing;
-  const [purpose] = rest;
-  return [
-    phrase([...wordsOf(modifiers), head, ...tail], head, 'name with what follows it'),
-    ...(preposition.folded === 'for' && purpose && /.{3}ing$/.test(purpose.folded)
-      ? [phrase([purpose, ...kind], head, 'what it is for, before the thing')]
-      : []),
-  ];
+/** The thing with the record's kind as its own, where its words end so. */
+const asKind = (thing: Thing, kind: readonly Word[]): Thing => {
+  const { modifiers, head } = thing;
+  if (kind.at(-1)?.key !== head.key) return thing;
+  const ending = [...wordsOf(modifiers), head].slice(-kind.length);
+  if (endOf(kind, ending) === kind.length) return { ...thing, kind: ending, isStated: true };
+  // "Quiet Evening tea" is tea: what stands before it is its title.
+  return titledGoods.has(head.key) ? { ...thing, kind: [head] } : thing;
+};
+
+/** The name without the maker, where it begins so: "Safe Mill window lock" by Safe Mill. */
+const withoutMaker = (name: string, maker: readonly Word[], words: readonly Word[]): string => {
+  let at = 0;
+  while (at < maker.length && maker[at]?.key === words[at]?.key) at++;
+  const next = words[at];
+  const [first] = words;
+  if (at === 0 || !first || !next) return name;
+  // One word of several may be chance: "Linen apron" by Linen & Daughters.
+  const isWhole = at === maker.length || !(isGoods(first) || describes(first));
+  return isWhole ? name.slice(next.start) : name;
 };
 
 const singularText = (kind: readonly Word[]): string => {
@@ -272,9 +299,16 @@ const withoutRepeats = (phrases: readonly NamePhrase[]): readonly NamePhrase[] =
 /** A name or a search as people type it: in small letters, with single spaces. Its signs stay as they are. */
 export const asTyped = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, ' ');
 
+/** A name that is a title, without what the card adds behind it and without an article in front. */
+export const titleOf = (name: string, language: Language): string => {
+  const [words = []] = segmentsOf(name, language).map((segment) => segment.map(({ word }) => word));
+  const [first, last] = [words.find(({ folded }) => !ARTICLES.has(folded)), words.at(-1)];
+  return first && last ? asTyped(name.slice(first.start, last.end)) : asTyped(name);
+};
+
 /** A row of single words, the last followed by the head that they share: "bun, muffin and pudding tin". */
 const ROW =
-  /^((?:[\p{L}\p{M}'’-]+,\s)+)(?:and |& )?(?:([\p{L}\p{M}'’-]+),? (?:and|&) )?([\p{L}\p{M}'’-]+) (\p{L}[\p{L}\p{M}'’ -]*)$/u;
+  /^((?:[\p{L}\p{M}'’-]+,\s)+)(?:and |& )?(?:([\p{L}\p{M}'’-]+),? (?:and|&) )?([\p{L}\p{M}'’-]+) (?!(?:and|or)\s)(\p{L}[\p{L}\p{M}'’ -]*)$/u;
 
 /**
  * The names of a row that shares a head, the last first, which has it beside it: "pudding tin", "bun tin", "muffin tin".
@@ -288,6 +322,14 @@ const namesOfRow = (name: string, language: Language): readonly string[] | undef
   if (others.some((other) => onlyDescribes(language.words(other)))) return undefined;
   return [`${last} ${head}`, ...others.map((other) => `${other} ${head}`)];
 };
+
+/** What the record says beside the name. */
+interface KnownOfName {
+  /** What the thing is: its last word is the name's head, wherever that stands in it. */
+  readonly kind?: string;
+  /** Who made it: what people type of it is not the thing's own name. */
+  readonly maker?: string;
+}
 
 /** The name as it is, where it cannot be taken apart. */
 const whole = (name: string, words: readonly Word[]): ReadName => {
@@ -307,14 +349,15 @@ const whole = (name: string, words: readonly Word[]): ReadName => {
  * and kind. In another language the name is one phrase and its last word the head, by convention and no more.
  * Common practice, no source; measured against shoppers' phrases in `tests/analysis/name.test.ts`.
  */
-export const readName = (given: string, language: Language): ReadName => {
+export const readName = (given: string, language: Language, about: KnownOfName = {}): ReadName => {
   // Where words end depends on the normal form in some scripts (the runtime's breaks of decomposed Hangul).
   const name = given.normalize('NFC');
   const words = language.words(name).slice(0, MOST_WORDS);
-  if (!language.english) return whole(name, words);
+  // Scripts without spaces have no words that could be taken out of a name.
+  if (!language.english || !/\p{Script=Latin}/u.test(name)) return whole(name, words);
   const [nearest, ...others] = namesOfRow(name, language) ?? [];
   if (nearest !== undefined) {
-    const read = readName(nearest, language);
+    const read = readName(nearest, language, about);
     return {
       ...read,
       phrases: withoutRepeats([
@@ -328,22 +371,18 @@ export const readName = (given: string, language: Language): ReadName => {
       ]),
     };
   }
-  const { things, tail } = parseName(name, language);
+  const kind = language.words(about.kind ?? '');
+  const parsed = parseAs(withoutMaker(name, language.words(about.maker ?? ''), words), kind, language);
+  const things = parsed.things.map((thing) => asKind(thing, kind));
   const [first] = things;
   if (!first || !/\p{L}/u.test(first.head.text)) return whole(name, words);
-  const both = things.flatMap(({ modifiers, head }, i) => [
-    ...(i > 0 ? [andWord(language)] : []),
-    ...wordsOf(modifiers),
-    head,
-  ]);
-  const last = lastOf(things);
   return {
     head: textOf([first.head]),
     kind: singularText(first.kind),
     phrases: withoutRepeats([
-      ...(things.length > 1 ? [phrase(both, first.head, 'both things of the name')] : []),
       ...things.flatMap(phrasesOfThing),
-      ...phrasesWithTail(last, tail),
+      ...phrasesWithPurpose(lastOf(things), parsed.tail),
+      ...(isFlavoured(first.head) ? phrasesWithFlavours(first, flavoursBehind(name, language)) : []),
     ]),
   };
 };

@@ -1,9 +1,11 @@
 /** The phrases a shopper would type to find an item, weightiest first. */
 import type { Item, Search } from '../../../model/box.ts';
 import type { Language, Word } from '../../language/language.ts';
-import { qualitiesIn } from '../../language/qualities.ts';
-import { asTyped, type NameOrigin, readName } from './name.ts';
+import { titledGoods, wideGoods } from '../../language/lexicon/goods.ts';
+import { asTyped, type NameOrigin, type ReadName, readName, titleOf } from './name.ts';
+import { isColour, isGeneral, isGoods, isMaterial } from './name-words.ts';
 import type { Origin, Phrase } from './phrase.ts';
+import { statedQualities } from './stated-qualities.ts';
 import { type ItemWords, searchIndexOf, type TypedSearches, typedFor } from './typed.ts';
 
 /**
@@ -15,10 +17,7 @@ import { type ItemWords, searchIndexOf, type TypedSearches, typedFor } from './t
  */
 const PHRASE_WEIGHTS = { kind: 4, name: 3, also: 2, material: 0.5, color: 0.25, brand: 0.25 } as const;
 
-/**
- * A kind that the name does not say ("hand tool" of a dibber) is a wider word, which names a shelf rather than the
- * thing. Most people then type the name's own noun.
- */
+/** A kind that names a shelf rather than the thing is typed by few: most type the name's own noun. */
 const BROADER_KIND_WEIGHT = 1;
 
 /** Whether one of two nouns holds the other, singular and plural alike: "hand salve tin" and "hand salve". */
@@ -27,16 +26,27 @@ const namesIt = (one: string, other: string, language: Language): boolean => {
   return a.includes(b) || b.includes(a);
 };
 
-/** The same for what a name gives beside itself: the whole name is known to few. */
+/** The same for what a name gives beside itself: the more words, the fewer people type them. */
 const NAME_WEIGHTS: Readonly<Record<NameOrigin, number>> = {
   'name without its measure': PHRASE_WEIGHTS.name,
   name: PHRASE_WEIGHTS.name,
   'kind in the name': 2,
-  'both things of the name': 0.5,
-  'name with what follows it': 0.5,
-  'what it is for, before the thing': 0.5,
+  'thing by itself': 0.5,
+  'end of the name': 0.5,
   'name without its other qualities': 0.5,
+  'whom or what it is for': 0.5,
+  'kind with its size': 0.25,
 };
+
+/** A name with more words than this before its kind is known to those alone who read it off the card. */
+const QUALITIES_OF_A_NAME = 2;
+const LONG_NAME_WEIGHT = 1;
+
+/** Who types a title knows the thing already; who does not, types its kind. */
+const TITLE_WEIGHT = 2;
+const TITLE_WITH_KIND_WEIGHT = 0.5;
+/** A longer title is typed without its kind. */
+const WORDS_BEFORE_KIND = 3;
 
 /**
  * What the phrase that was typed oftenest of all in the file gains, as much as the kind has by default; the others
@@ -46,9 +56,6 @@ const SEARCH_WEIGHT = 4;
 
 /** More than a dozen phrases cannot be written about five things without crowding. Common practice, no source. */
 const MOST_PHRASES = 12;
-
-/** Longer materials, colours and makers are descriptions: nobody types them before a noun. */
-const MOST_WORDS_OF_A_QUALITY = 3;
 
 interface PhraseCandidate {
   readonly text: string;
@@ -67,21 +74,11 @@ const headIn = (words: readonly Word[], head: string): number => {
   return at < 0 ? words.length - 1 : at;
 };
 
-/**
- * The first of several qualities, if it may stand before a noun: "tan; flowers in mixed pinks" → "tan". The others are of
- * the thing's parts.
- */
-const firstQuality = (text: string, language: Language): string => {
-  const [first = ''] = qualitiesIn(text);
-  const last = language.words(first).at(-1);
-  // "Tulip bulbs", "ink pens": parts of the thing, not what it is made of.
-  return last === undefined || last.key !== last.folded ? '' : first;
-};
-
 const itemWordsOf = (item: Item, language: Language): ItemWords => {
-  const name = readName(item.name, language);
+  const name = readName(item.name, language, { kind: item.kind, maker: item.brand });
   const said = [item.name, item.kind, ...item.also, item.brand, ...item.material, item.color ?? ''];
-  const texts = [item.kind, ...item.also, ...(language.english && name.kind ? [name.kind] : [])];
+  const own = language.english && name.kind && !isTitle(item, name.head, language) ? [name.kind] : [];
+  const texts = [item.kind, ...item.also, ...own];
   return {
     names: texts.map((text) => language.words(text)).filter((words) => words.length > 0),
     facts: said.flatMap((text) => language.words(text)),
@@ -90,52 +87,138 @@ const itemWordsOf = (item: Item, language: Language): ItemWords => {
   };
 };
 
+/**
+ * Whether an item's name is its title and says nothing of what it is: the kind does. So it is of works and varieties, as
+ * "The Governess of Saltmere" of kind novel, unless the name says such a thing itself.
+ */
+const isTitle = (item: Item, nameHead: string, language: Language): boolean => {
+  const kind = language.word(readName(item.kind, language).head);
+  return (
+    titledGoods.has(kind.key) &&
+    !titledGoods.has(language.word(nameHead).key) &&
+    !keyOf(language.words(item.name)).includes(kind.key)
+  );
+};
+
+/**
+ * Whether the record's kind is a wider word than the name's own noun: "hand tool" of a dibber, "seed packet" of sweet pea
+ * seeds. It is none where it says the noun itself, and the noun is none where it is no thing that is sold ("cat cave").
+ */
+const isWider = (kind: ReadName, name: ReadName, language: Language): boolean => {
+  const [own, wider] = [name, kind].map(({ head }) => language.word(head)) as [Word, Word];
+  return (
+    wideGoods.has(wider.key) &&
+    own.key !== wider.key &&
+    isGoods(own) &&
+    !namesIt(name.kind, kind.kind, language)
+  );
+};
+
+const candidateOf = (
+  text: string,
+  head: number,
+  origin: Origin,
+  weight: number,
+  language: Language,
+): readonly PhraseCandidate[] => {
+  const words = language.words(text);
+  return words.length === 0
+    ? []
+    : [{ text, words, head: Math.max(0, Math.min(head, words.length - 1)), origin, weight }];
+};
+
+/** What a record's field says, taken whole. */
+const asWritten = (
+  value: string,
+  origin: Origin,
+  weight: number,
+  language: Language,
+): readonly PhraseCandidate[] => {
+  const text = asTyped(value);
+  const head = headIn(language.words(text), readName(value, language).head);
+  return candidateOf(text, head, origin, weight, language);
+};
+
+const ofTitle = (item: Item, kind: ReadName, language: Language): readonly PhraseCandidate[] => {
+  const title = titleOf(item.name, language);
+  const { length } = language.words(title);
+  const withKind =
+    length <= WORDS_BEFORE_KIND
+      ? candidateOf(
+          `${title} ${kind.head}`,
+          length,
+          { from: 'name', part: 'name without its other qualities' },
+          TITLE_WITH_KIND_WEIGHT,
+          language,
+        )
+      : [];
+  return [
+    ...candidateOf(title, length - 1, { from: 'name', part: 'name' }, TITLE_WEIGHT, language),
+    ...withKind,
+  ];
+};
+
+/** `isNoun`: the name's own noun is what most people type. */
+const ofName = (
+  name: ReadName,
+  kind: ReadName,
+  isNoun: boolean,
+  language: Language,
+): readonly PhraseCandidate[] => {
+  const noun = language.words(name.kind);
+  const head = language.word(name.head);
+  // A "cat cave" is no cave: nobody looks for it by that word, nor for caves for cats.
+  const isFigure = !isGoods(head) && language.word(kind.head).key !== head.key;
+  return name.phrases.flatMap(({ text, origin, head: at }) => {
+    const words = language.words(text);
+    const part: Origin = { from: 'name', part: origin };
+    if (isNoun && keyOf(words) === keyOf(noun))
+      return candidateOf(text, at, part, PHRASE_WEIGHTS.kind, language);
+    const isAlone = words.length === 1 && name.phrases.length > 1;
+    // "Pot" of a terracotta pot: people say what for, or what of.
+    if (isAlone && (isFigure || words.every(isGeneral))) return [];
+    if (isFigure && origin === 'whom or what it is for') return [];
+    const before = words.filter(({ folded }) => folded !== 'and').length - noun.length;
+    const isLong = origin === 'name without its measure' && before > QUALITIES_OF_A_NAME;
+    const weight = isLong ? LONG_NAME_WEIGHT : NAME_WEIGHTS[isAlone ? 'thing by itself' : origin];
+    return candidateOf(text, at, part, weight, language);
+  });
+};
+
+/** `base`: the noun that they stand before. */
+const ofQualities = (item: Item, base: string, language: Language): readonly PhraseCandidate[] => {
+  const noun = language.words(base);
+  const head = noun.at(-1);
+  if (!head) return [];
+  return statedQualities(item, head, language).flatMap(({ from, text, value }) => {
+    const own = language.words(text);
+    // A word is not said twice, and one material or colour is enough: no "beech wooden toy".
+    if (own.some(({ key }) => noun.some((word) => word.key === key))) return [];
+    if (from !== 'brand' && noun.some((word) => isMaterial(word) || isColour(word))) return [];
+    const whole = asTyped(`${text} ${base}`);
+    return candidateOf(whole, own.length + noun.length - 1, { from, value }, PHRASE_WEIGHTS[from], language);
+  });
+};
+
 const candidatesOf = (item: Item, language: Language): readonly PhraseCandidate[] => {
-  const candidates: PhraseCandidate[] = [];
-  const add = (text: string, head: string | number, origin: Origin, weight: number): void => {
-    const read = language.words(text);
-    if (read.length === 0) return;
-    const at = typeof head === 'number' ? Math.min(head, read.length - 1) : headIn(read, head);
-    candidates.push({ text, words: read, head: at, origin, weight });
-  };
-  const taken = (text: string, origin: Origin, weight: number): void => {
-    add(asTyped(text), readName(text, language).head, origin, weight);
-  };
+  const others = item.also.flatMap((value) =>
+    asWritten(value, { from: 'also', value }, PHRASE_WEIGHTS.also / item.also.length, language),
+  );
+  if (!language.english)
+    return [...asWritten(item.kind, { from: 'kind' }, PHRASE_WEIGHTS.kind, language), ...others];
 
-  const name = readName(item.name, language);
+  const name = readName(item.name, language, { kind: item.kind, maker: item.brand });
   const kind = readName(item.kind, language);
-  const isBroader = language.english && !namesIt(name.kind, kind.kind, language);
-  taken(item.kind, { from: 'kind' }, isBroader ? BROADER_KIND_WEIGHT : PHRASE_WEIGHTS.kind);
-  for (const other of item.also)
-    taken(other, { from: 'also', value: other }, PHRASE_WEIGHTS.also / item.also.length);
-  if (!language.english) return candidates;
-
-  for (const { text, origin, head } of name.phrases) {
-    const isKind = isBroader && origin === 'kind in the name';
-    add(text, head, { from: 'name', part: origin }, isKind ? PHRASE_WEIGHTS.kind : NAME_WEIGHTS[origin]);
-  }
-
+  const titled = isTitle(item, name.head, language);
+  const widened = !titled && isWider(kind, name, language);
   // "iron hand rake", not "iron hand tool": where name and kind differ, the name's is the nearer word.
-  const base = language.word(name.head).key === language.word(kind.head).key ? asTyped(item.kind) : name.kind;
-  const baseWords = language.words(base);
-  const qualify = (quality: string, from: 'material' | 'color' | 'brand', value: string): void => {
-    const own = language.words(quality);
-    const repeated = own.some(({ key }) => baseWords.some((word) => word.key === key));
-    if (own.length === 0 || own.length > MOST_WORDS_OF_A_QUALITY || repeated) return;
-    add(
-      asTyped(`${quality} ${base}`),
-      own.length + baseWords.length - 1,
-      { from, value },
-      PHRASE_WEIGHTS[from],
-    );
-  };
-  const [material = ''] = item.material;
-  qualify(firstQuality(material, language), 'material', material);
-  if (item.color) qualify(firstQuality(item.color, language), 'color', item.color);
-  // "Tolley of Cable Steps": the maker, without the address.
-  const maker = item.brand.split(/\s(?:of|at|in|from|by)\s|[,;(]/i)[0] as string;
-  qualify(maker, 'brand', item.brand);
-  return candidates;
+  const base = widened ? name.kind : asTyped(item.kind);
+  return [
+    ...asWritten(item.kind, { from: 'kind' }, widened ? BROADER_KIND_WEIGHT : PHRASE_WEIGHTS.kind, language),
+    ...others,
+    ...(titled ? ofTitle(item, kind, language) : ofName(name, kind, widened, language)),
+    ...ofQualities(item, base, language),
+  ];
 };
 
 const typedCandidates = (

@@ -1,28 +1,41 @@
 /** One thing that a name speaks of: which of its words says what it is, which tell it apart, which fall away. */
 import { itemAt, lastOf } from '../../../text/item-at.ts';
 import type { Word } from '../../language/language.ts';
-import { goods } from '../../language/lexicon/goods.ts';
+import { generalGoods } from '../../language/lexicon/goods.ts';
 import { adverbs, determiners, prepositions } from '../../language/lexicon/grammar.ts';
-import { containers, sizes, units } from '../../language/lexicon/measures.ts';
 import {
+  assortments,
+  collectives,
+  containers,
+  sizes,
+  typedSizes,
+  units,
+} from '../../language/lexicon/measures.ts';
+import {
+  adjectives,
   beforeStuff,
   namingPairs,
   thingColours,
   trailingMaterials,
 } from '../../language/lexicon/qualities.ts';
-import { audiences, roomBefore, rooms } from '../../language/lexicon/settings.ts';
-import { type Modifier, modifiersOf } from './modifiers.ts';
+import { audiences, people, roomBefore, rooms } from '../../language/lexicon/settings.ts';
+import { foods } from '../../language/lexicon/wordnet/foods.ts';
+import { areOneName, type Modifier, modifiersOf } from './modifiers.ts';
 import {
   describes,
   endsAsParticiple,
   FALL_AWAY,
   fallsAway,
   isAdjective,
+  isCode,
   isColour,
   isGoods,
+  isHomeware,
+  isListedGoods,
   isMaterial,
   isMeasured,
   isNumber,
+  isPlace,
   measureEnd,
   type NameWord,
 } from './name-words.ts';
@@ -34,8 +47,16 @@ export interface Thing {
   readonly head: Word;
   /** The head with the nouns before it that say what it is: "watering can". */
   readonly kind: readonly Word[];
+  /** Whether its kind is the record's own. */
+  readonly isStated?: boolean;
   /** Colours, materials and other qualities that stand after it: "plant mister brass". */
   readonly trailing: readonly Word[];
+  /** Its size, as people type it: "mini". */
+  readonly size?: Word;
+  /** Whom it is for, where that stands behind: "slipper socks women". */
+  readonly whom?: Word;
+  /** What several of it are sold as, where that stands behind: "bracelet set". */
+  readonly counted?: Word;
 }
 /** Sizes that close a phrase as things do: a sewing counter, a shirt pocket. */
 const NOT_TRAILING = new Set([
@@ -73,7 +94,7 @@ const trails = (words: readonly Word[]): boolean => {
   const last = lastOf(words);
   const before = itemAt(words, words.length - 2);
   const { folded } = last;
-  if (isNumber(last) || isMeasured(last) || /^[x×]$/.test(folded)) return true;
+  if (isNumber(last) || isMeasured(last) || isCode(last) || /^[x×]$/.test(folded)) return true;
   if (adverbs.has(folded) || determiners.has(folded) || prepositions.has(folded)) return true;
   if ((units.has(folded) || containers.has(folded)) && isNumber(before)) return true;
   if (sizes.has(folded)) return !NOT_TRAILING.has(folded);
@@ -81,12 +102,14 @@ const trails = (words: readonly Word[]): boolean => {
   if (isAdjective(last)) return true;
   if (audiences.has(folded)) return last.key !== folded || folded.endsWith("'s") || isGoods(before);
   const described = isGoods(before) || before.key !== before.folded;
+  // What a maker calls it: "memory foam rug galveston".
+  if (isPlace(last)) return described;
   if (rooms.has(folded)) return described;
   if (folded === 'room') return words.length > 2 && roomBefore.has(before.folded);
   if (thingColours.has(folded) && !trailingMaterials.has(folded)) {
     // Past other qualities: "candle soy lavender".
     const thing = words.slice(0, -1).findLast((word) => !describes(word));
-    return thing !== undefined && goods.has(thing.key);
+    return thing !== undefined && isListedGoods(thing);
   }
   if (trailingMaterials.has(folded)) return !beforeStuff.has(before.folded) && !before.folded.endsWith('ing');
   return isColour(last);
@@ -99,7 +122,7 @@ const joinsQuality = (words: readonly Word[], end: number): boolean => {
     end > 2 &&
     (/^(?:proof|resistant|friendly|free|safe|shaped|style|only)$/.test(quality.folded) ||
       endsAsParticiple(quality.folded)) &&
-    (goods.has(thing.key) || thing.key !== thing.folded) &&
+    (isListedGoods(thing) || thing.key !== thing.folded) &&
     !isGoods(noun) &&
     !containers.has(noun.folded)
   );
@@ -124,30 +147,50 @@ const headOf = (words: readonly Word[]): number => {
   const touches = isGoods(end) || containers.has(end.folded) || end.folded.endsWith('ing');
   for (let i = touches ? last - 2 : last - 1; i >= 0; i--) {
     const word = itemAt(words, i);
-    if (word.key !== word.folded && goods.has(word.key) && !audiences.has(word.folded)) return i;
+    if (word.key !== word.folded && isListedGoods(word) && !audiences.has(word.folded)) return i;
   }
   return last;
 };
+/**
+ * The head with what names it: the noun before it, and expressions that are one name. A noun further off tells it apart:
+ * a security window lock is a window lock.
+ */
 const kindOf = (modifiers: readonly Modifier[], head: Word): readonly Word[] => {
   const kind: Word[] = [head];
+  let named = false;
   for (let i = modifiers.length - 1; i >= 0; i--) {
     const { words, quality } = itemAt(modifiers, i);
     const [word] = words;
+    const next = itemAt(kind, 0);
+    const isOne = word !== undefined && words.length === 1 && areOneName(word, next);
+    // "Scratching post cover": what is done with a thing belongs to its name.
+    const isDone =
+      words.length === 1 && /.{3}ing$/.test(word?.folded ?? '') && !adjectives.has(word?.folded ?? '');
+    if (named && !isOne && !(isDone && next !== head)) break;
     if (quality === 'name') {
       kind.unshift(...words);
+      named = true;
       continue;
     }
     if (!word || words.length > 1) break;
-    const next = itemAt(kind, 0);
-    const named =
-      namingPairs.has(`${word.folded} ${next.key}`) || namingPairs.has(`${word.folded} ${next.folded}`);
     const worked = next === head && WORKS_ON.test(head.key);
-    if (!named && !worked && (quality !== 'other' || (isAdjective(word) && !word.folded.endsWith('ing'))))
+    if (!isOne && !worked && (quality !== 'other' || (isAdjective(word) && !word.folded.endsWith('ing'))))
       break;
     kind.unshift(word);
+    named = true;
   }
   return kind;
 };
+
+/**
+ * Whether a set of them is several of the same, "a bracelet set": of food, furniture and what is nothing by itself it is
+ * one thing made of several, as a tea set, a table set, a tool set.
+ */
+const comesInSets = (word: Word): boolean =>
+  isListedGoods(word) &&
+  !foods.has(word.key) &&
+  (!generalGoods.has(word.key) || isHomeware(word)) &&
+  !assortments.has(word.key);
 
 /** Whether a word is a quality of a thing and no measure, count or filler. */
 const tells = (word: Word): boolean =>
@@ -158,13 +201,27 @@ export const readThing = (words: readonly NameWord[]): Thing | undefined => {
   const front = withoutFront(words);
   const bare = withoutBack(front);
   if (bare.length === 0) return undefined;
-  const at = headOf(bare);
+  const last = headOf(bare);
+  const before = bare[last - 1];
+  const isCounted = before !== undefined && collectives.has(itemAt(bare, last).folded) && comesInSets(before);
+  const at = isCounted ? last - 1 : last;
   const head = itemAt(bare, at);
   const modifiers = modifiersOf(bare.slice(0, at), head);
-  const trailing = [...bare.slice(at + 1), ...front.slice(bare.length)].filter(
+  const size = words.find((word, i) => typedSizes.has(word.folded) && fallsAway(words, i) && word !== head);
+  const behind = [...bare.slice(last + 1), ...front.slice(bare.length)];
+  const whom = behind.find(({ folded }) => people.has(folded));
+  const trailing = behind.filter(
     (word) => isColour(word) || isMaterial(word) || thingColours.has(word.folded) || tells(word),
   );
-  return { modifiers, head, kind: kindOf(modifiers, head), trailing };
+  return {
+    modifiers,
+    head,
+    kind: kindOf(modifiers, head),
+    trailing,
+    ...(size && { size }),
+    ...(whom && { whom }),
+    ...(isCounted && { counted: itemAt(bare, last) }),
+  };
 };
 
 /** Whether words say only how a thing is, how large or how many. */

@@ -13,7 +13,8 @@ import {
   relatives,
 } from '../../language/lexicon/grammar.ts';
 import { audiences, rooms } from '../../language/lexicon/settings.ts';
-import { parseName, textOf, wordsOf } from './name.ts';
+import { parseName } from './name.ts';
+import { textOf, wordsOf } from './name-phrases.ts';
 import { describes, isColour, isMaterial, isNumber } from './name-words.ts';
 
 /** A typed phrase taken apart. */

@@ -2,7 +2,7 @@
  * Common nouns for things that are made, sold and given, in the singular. Written by hand (no source). It settles
  * what endings cannot: whether a colour, a room or a material after a word describes that word.
  */
-import { wordSet } from '../../../text/word-set.ts';
+import { wordSet, wordsOfAll } from '../../../text/word-set.ts';
 
 /** The nouns, folded. */
 export const goods = wordSet(`
@@ -40,3 +40,61 @@ export const goods = wordSet(`
   planner diary calendar ribbon thread bobbin loom hoop kneeler sowing-tray bell-jar windchime suncatcher dreamcatcher
   biscuit bonbon brownie chocolate chutney cookie cordial cracker crisp fudge jam jelly lollipop marmalade muffin nougat
   pickle preserve relish sauce shortbread snack spread sweet syrup teabag toffee tonic truffle seed bulb   `);
+
+/** Things that are hardly anything without what they are for: a pad for the knees, a stand for plants. */
+export const generalGoods = wordSet(`
+  accessory art article arrangement attachment balls bar base basin bed board bomb box bracket brush caddy can case
+  container cover cup cutter cuff decor decoration device disc dish dispenser edging equipment feed feeder filter
+  fork frame garden gear gift grip guard handle hanger head holder hook house insert jar keeper kit label light lid
+  liner machine maker mat meter mix mount organiser organizer ornament pack packet pad panel part peg piece pin plate
+  pole pot pouch press print protector rack rail ring rod roll set sheet shelf spray spreader stamp stand station
+  stick stone storage strap strip supply support system table tag tie tin tool topper top tray tub tube unit vessel
+  wash wrap`);
+
+/** Words for shelves of a shop rather than for things: who looks for a dibber does not type "hand tool". */
+export const wideGoods = wordSet(`
+  accessory apparel article clothing craft decor decoration equipment furniture gadget gear gift good goods hardware instrument
+  item jewellery jewelry kit linen ornament packet product set stationery supply support textile tool utensil ware wear`);
+
+/** Things of several meanings of which this one is typed by itself. */
+export const namesakes = wordSet(`
+  apron blanket book bookmark bracelet brooch candle cap card chocolate coaster cushion diary earring fudge
+  glove hat honey jam journal jumper kite lantern lock marmalade mug napkin necklace notebook pencil perfume pillow
+  planner postcard poster puppet purse puzzle quilt ribbon rug salt scarf shampoo shirt shortbread snips soap sock
+  sponge sticker sweater tea toffee torch towel toy twine vase wallet watch whistle wreath yarn`);
+
+/** Works and blends: whatever stands before the word is mostly a title, as in "Quiet Evening tea". */
+export const namedGoods = wordSet(`
+  album anthology atlas audiobook book booklet cd chapbook comic cookbook essay fiction film guide guidebook lp magazine
+  manga memoir mystery novel novella paperback pamphlet picturebook play poem poetry romance saga song story storybook
+  textbook thriller trilogy vinyl volume workbook zine
+  blend brew coffee infusion tea tisane gin wine beer rum whisky vodka cider ale cologne fragrance perfume potpourri`);
+
+/** With these, everything whose name may be a title without the word, as "Midnight Orchard" of a candle. */
+export const titledGoods = wordsOfAll(
+  namedGoods,
+  wordSet(`
+  game graphic jigsaw pattern poster print puzzle record
+  candle cordial diffuser incense melt oil scent spray wax
+  colour ink lipstick paint polish skein yarn`),
+);
+
+/** What animals wear, eat and use. A dog on a mug is a picture. */
+export const petGoods = wordSet(`
+  bandana bandanna bed biscuit blanket bone bowl brush cage carrier chew coat collar crate feed flap food harness house
+  hutch jumper kennel lead leash litter mat scratcher shampoo snack sweater tag teaser treat tower toy tunnel wand`);
+
+/** What is sown, planted or dissolved, and what that is sold in. */
+export const sown = wordSet('seed bulb tuber corm plant plug seedling packet sachet mix bomb');
+
+/** Beside what is worn and what stands at home: these are chosen by colour too. */
+export const colourful = wordSet(`
+  apron bag bandana beanie blanket bow bowl candle cardigan coat cup curtain cushion dress glove gloves hat headband jug
+  jumper lampshade lead leash mug napkin notebook notecard pencil pen pillow pot planter purse ribbon rug sandal scarf shawl shirt
+  skirt slipper sock socks sweater sweatshirt tablecloth tee throw towel twine umbrella vase wallet yarn can collar
+  harness journal`);
+
+/** What is sold in several scents; what is eaten and drunk comes in flavours anyway. */
+export const scented = wordSet(`
+  balm bath bomb butter candle cologne cream diffuser fragrance incense lotion melt mist oil perfume potpourri sachet salve
+  salt scrub shampoo soak soap spray wash wax`);

@@ -75,7 +75,7 @@ export const fixedNames: readonly (readonly string[])[] = expressions(`
   |herbes de provence|pain au chocolat|eau de toilette|eau de parfum|eau de cologne|creme de la creme|creme de menthe
   |dulce de leche|pico de gallo|gin and tonic|mortar and pestle|pestle and mortar|mac and cheese|macaroni and cheese
   |fish and chip|fish and chips|tic tac toe|snakes and ladders|bed and breakfast|rock and roll|arts and crafts
-  |bread and butter`);
+  |bread and butter|to do list|to do lists`);
 
 /** Turns of phrase that say how a thing is. */
 export const turnsOfPhrase: readonly (readonly string[])[] = expressions(`

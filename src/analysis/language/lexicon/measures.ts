@@ -28,6 +28,11 @@ export const sizes = wordSet(`
   length width height high deep thick thin low counter extralarge twinxl xlarge plus junior miniature micro midi
   bulk family travel pocket`);
 
+/** Sizes that people type before a thing, because it is another thing so: a mini backpack, a giant teddy. */
+export const typedSizes = wordSet(
+  'mini small large big tiny little giant jumbo oversized oversize miniature compact',
+);
+
 /** What a number of things, or an amount of stuff, is sold as: "set of five", "tin of plant ties". */
 export const containers = wordSet(`
   set sets pair pairs pack packs packet packets bundle bundles bunch bunches box boxes bag bags tin tins jar jars
@@ -39,6 +44,14 @@ export const containers = wordSet(`
   couple lot lots string strand strands bucket buckets punnet punnets pouch pouches wheel wedge round rounds sprig
   sprigs bouquet bouquets cluster clump kilo kilos gram grams litre litres pint pints metre metres
   yard yards vial vials flask flasks cone cones pod pods capsule capsules envelope envelopes card cards`);
+
+/** What several things are sold as, behind them: "bracelet set". */
+export const collectives = wordSet('set sets bundle bundles pack packs pair pairs trio duo');
+
+/** A set named after one of these is of different things: a table set has chairs, a drum set cymbals. */
+export const assortments = wordSet(
+  'table chair desk sofa bed bar bath drum swing train vanity furniture cabinet',
+);
 
 /** Before a measure: "approx. 30 cm", "height 12 cm". */
 export const measureWords = wordSet(`

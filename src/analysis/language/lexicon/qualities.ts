@@ -18,6 +18,11 @@ export const thingColours = wordSet(`
   plum pumpkin raspberry rose ruby saffron sage salmon sand sky slate smoke snow spice steel stone straw sunflower
   tangerine tobacco toffee vanilla walnut wheat wine`);
 
+/** Colours that stuff has by itself: the brown of wood, the tan of jute, the gold of brass. Worn, they are chosen. */
+export const naturalColours = wordSet(
+  'brown tan natural clear transparent neutral oatmeal gold golden silver honey multicolour multicolor multicoloured multicolored',
+);
+
 /** They go before a colour and make one with it: "dark green", "rose gold", "off white". */
 export const shades = wordSet(`
   dark light pale bright deep soft dusty dusky burnt hot baby royal navy sky sea rose off warm cool muted faded antique
@@ -38,6 +43,11 @@ export const materials = wordSet(`
   travertine tweed twill velour velvet viscose walnut wicker willow wire wood woodchip wool woolen woollen
   zinc beeswax birchwood wrought cast galvanised galvanized bone china limestone wooden woven knitted
   crocheted`);
+
+/** Materials that a label states and no shopper asks for: they are cheap, technical, hidden, or a matter of course. */
+export const unsoughtMaterials = wordSet(`
+  acetate aluminium aluminum cardboard card chrome fiberglass fibreglass foam laminate mdf melamine microfiber
+  microfibre nickel nylon paper paraffin plastic plywood polyester polypropylene polyurethane pvc resin synthetic tpr viscose zinc led`);
 
 /** Materials that close a shopper's phrase as a quality ("mister brass"), and hardly ever are the thing there. */
 export const trailingMaterials = wordSet(`
@@ -127,6 +137,20 @@ export const adjectives = wordSet(`
   victorian viennese vintage visible vivid warm washable waterproof watertight wavy welsh western wet
   whimsical whole wide wild wireless wobbly wonderful woolly worn woven young zen zero zesty zigzag`);
 
+/** What sellers say of everything, and shoppers type of nothing. */
+export const praise = wordSet(`
+  amazing authentic awesome beautiful best charming clever elegant exquisite fabulous fantastic favourite favorite fine
+  finest genuine gorgeous great handy happy honest ideal incredible lovely lucky magnificent perfect premium pretty proper quality
+  safe smart special splendid stunning super superb superior true trusty ultimate unique useful wonderful`);
+
+/**
+ * Parts of things and of plants that take the word before them along and are a quality with it: a cat eye frame, a wide
+ * leg, shea butter, a linen blend. Neither of the two is said of the thing by itself.
+ */
+export const partsOfThings = wordSet(`
+  brim collar cuff cut edge eye face fit handle heel hem leg lid neck necked panel profile rise rim shoulder sleeve sole spout
+  strap tier toe top waist wick bark batch blend breed butter inspired leaf milk petal root style`);
+
 /** Endings that make an adjective of nearly any word. Participles in -ed are tested apart from these. */
 export const adjectiveEndings =
   /(?:able|ible|ful|less|ous|ish|esque|proof|resistant|friendly|style|shaped|sized|inspired|themed|scented|mounted|coloured|colored)$/;
@@ -148,6 +172,13 @@ export const flavours = wordSet(`
   lemon lime linen mango mint moss oat orange pine pistachio pumpkin raspberry rose saffron snow spice stone straw
   sunflower tangerine toffee vanilla walnut wheat wine ginger pearl steel sand smoke ruby butter brick clay ebony`);
 
+/** Scents beside the flavours; most are plants. */
+export const scents = wordSet(`
+  aloe amber basil bergamot calendula cedar cedarwood chamomile citronella clary cypress eucalyptus fig frankincense
+  freesia gardenia geranium hyacinth jasmine juniper lemongrass lilac linden magnolia marigold melissa musk myrrh neroli
+  nettle oatmeal palmarosa patchouli peony peppermint petitgrain poppy rosemary sandalwood seaweed spearmint thyme
+  tuberose verbena vetiver violet wildflower wintergreen yarrow ylang`);
+
 /** Adjectives that are half of a thing's name. */
 export const namingPairs = new Set(
   `sweet pea|sweet peas|sweet potato|sweet corn|sweet william|hot water|hot chocolate|hot sauce|hot tub|french press
@@ -157,7 +188,7 @@ export const namingPairs = new Set(
   |cotton bud|cotton wool|steel wool|cast iron|wild bird|dry erase|fresh water|solar light|string light|electric blanket
   |magic wand|french knitting|blank book|pocket knife|pocket watch|travel mug|sewing machine|paper clip|paper weight
   |wood burner|wood stain|tin opener|bottle opener|leather care|oak moss|orange blossom|garden fork|garden twine
-  |animal feed|sea salt|wall hanging|door hanging|baby blanket|oval|square foot`
+  |animal feed|sea salt|earl grey|lady grey|orange pekoe|wall hanging|door hanging|baby blanket|oval|square foot`
     .split('|')
     .map((pair) => pair.trim()),
 );
