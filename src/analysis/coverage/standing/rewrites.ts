@@ -1,7 +1,7 @@
 /** Sentences as they might be written so that they name a thing: which words, in which place, on which line. */
 import type { Location } from '../../../diagnostics/diagnostic.ts';
 import { withArticle } from '../../../text/article.ts';
-import { capitalised } from '../../../text/capitalised.ts';
+import { capital } from '../../../text/counting-words.ts';
 import { itemAt, lastOf } from '../../../text/item-at.ts';
 import { listInWords } from '../../../text/list-in-words.ts';
 import type { Language } from '../../language/language.ts';
@@ -114,7 +114,7 @@ const namedAt = (
   const follows = before && adjacent(passage, first - 1) && before.sentence === head.sentence;
   const start = itemAt(passage.words, first).start;
   const opensSentence = !follows && passage.words[first - 1]?.sentence !== head.sentence;
-  const written = opensSentence ? capitalised(name, 'en') : name;
+  const written = opensSentence ? capital(name) : name;
   const article = follows && /^an?$/.test(before.folded) ? before : undefined;
   const determined = follows && determiners.has(before.folded) ? before : undefined;
   const now = passage.text.slice(determined?.start ?? start, head.end);
@@ -133,7 +133,7 @@ const namedAt = (
 
 /** With a capital where what stood there before had one. */
 const likeBefore = (before: string, text: string): string =>
-  /^\p{Lu}/u.test(before) ? capitalised(text, 'en') : text;
+  /^\p{Lu}/u.test(before) ? capital(text) : text;
 
 /** Whether the sentence of a word has another word of a name already: said again it would be one too many. */
 const isCrowded = ({ words }: Passage, at: number, phrase: Phrase): boolean => {
@@ -199,7 +199,7 @@ const inPicture = (sought: Sought): Rewrite | undefined => {
     // "On a sill in March": what is on the sill can be said before it, and any other sentence would need to be known.
     if (!first || !phrase || !prepositions.has(first.folded) || first.start > 0) continue;
     const name = withCapitals(phrase.text, item.capitals);
-    const begun = capitalised(isPlural(phrase) ? name : withArticle(name), 'en');
+    const begun = capital(isPlural(phrase) ? name : withArticle(name));
     const small = passage.text.slice(first.start, first.end).toLowerCase();
     return rewriteAt(number, passage, [first.start, first.end], `${begun} ${small}`, first, {
       kind: 'begin with it',
