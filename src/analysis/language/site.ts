@@ -44,8 +44,11 @@ export const isDeterminer = ({ word }: Near): boolean => DETERMINERS.has(word) |
 export const isEdge = ({ pos, word }: Near): boolean => pos === 'PUNCT' && !/^[-–"'“‘(]$/.test(word);
 /** Whether it ends in -ing, with letters enough before. */
 export const isIng = (word: string): boolean => /.{2}ing$/.test(word);
+/** "Need", "seed" and "weed" end as a participle does; of those in -eed only these are one. */
+const PARTICIPLE_IN_EED = /(?:agr|fr|guarant|decr)eed$/;
 /** Whether it looks like a past participle. */
-export const isParticiple = (word: string): boolean => /.{2}ed$/.test(word) || PARTICIPLES.has(word);
+export const isParticiple = (word: string): boolean =>
+  (/.{2}ed$/.test(word) && (!/eed$/.test(word) || PARTICIPLE_IN_EED.test(word))) || PARTICIPLES.has(word);
 /** Ends like a plural or like what he does. */
 export const isThird = (word: string): boolean => /[^s']s$/.test(word);
 /** A bare verb, or one done again: "repack". */

@@ -14,13 +14,28 @@ export const plain = (word: string): string =>
     .replace(/’/g, "'")
     .replace(/(\p{L})\1{2,}/gu, '$1');
 
-/** Words joined by hyphens as one: "must-have" describes what follows it, "tea-towel" is what its last part is. */
+/** What follows a shortened word, so that its full stop is no end: "Pvt. Ltd.", "Bros., who". */
+const AFTER_SHORTENED = /^(?:,|(?:ltd|inc|co|corp|llc)\.?)$/i;
+
+/**
+ * Words joined by hyphens as one: "must-have" describes what follows it, "tea-towel" is what its last part is. A full
+ * stop that is no end of a sentence belongs to its word.
+ */
 const joined = (tagged: readonly Tagged[]): readonly Tagged[] => {
   const out: Tagged[] = [];
   for (let i = 0; i < tagged.length; i++) {
     const first = out.at(-1);
     const hyphen = itemAt(tagged, i);
     const second = tagged[i + 1];
+    const shortens =
+      hyphen.text === '.' &&
+      first?.pos === 'PROPN' &&
+      first.end === hyphen.start &&
+      AFTER_SHORTENED.test(second?.text ?? '');
+    if (first && shortens) {
+      out[out.length - 1] = { ...first, text: `${first.text}.`, end: hyphen.end };
+      continue;
+    }
     const bound =
       /^[-‐‑]$/.test(hyphen.text) &&
       first &&

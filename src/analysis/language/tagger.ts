@@ -50,9 +50,12 @@ const FEW_LETTERS = 8;
 /** A word of four or more capitals is shouted rather than abbreviated. */
 const SHOUTED = /(?<![\p{L}\p{N}])\p{Lu}{4,}(?![\p{L}\p{N}])/gu;
 
-/** A word with a capital that begins the text, a sentence or a part of one. (The look ahead spares a look back.) */
+/**
+ * A word with a capital that begins the text, a sentence or a part of one; after a title's full stop it is a name.
+ * (The look ahead spares a look back.)
+ */
 const FIRST =
-  /(?=\p{Lu})(?<=^[^\p{L}\p{N}]*|[.!?:;…)"”–—-]\s*["'“‘(]*|\s[-–—]\s)\p{Lu}[\p{Ll}\p{M}]+(?=[^\p{L}\p{N}]|$)/gu;
+  /(?=\p{Lu})(?<!(?<!\p{L})(?:Mr|Mrs|Ms|Dr|Prof|St|Rev|Capt|Sgt|Lt|Col|Gen|Sen|Rep|Gov|Mt)\.\s{0,3})(?<=^[^\p{L}\p{N}]*|[.!?:;…)"”–—-]\s*["'“‘(]*|\s[-–—]\s)\p{Lu}[\p{Ll}\p{M}]+(?=[^\p{L}\p{N}]|$)/gu;
 
 /** The tagger takes capitals for names: what begins a sentence or is only shouted is tagged as if it were not. */
 const calmed = (text: string): string => {
