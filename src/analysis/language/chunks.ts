@@ -1,6 +1,6 @@
 /** Base noun phrases of running English text. */
 import { itemAt } from '../../text/item-at.ts';
-import { plain, putRight } from './tag-rules.ts';
+import { NAMELIKE, plain, putRight } from './tag-rules.ts';
 import { loadTagger, type Tagged } from './tagger.ts';
 import {
   BE_FORMS,
@@ -19,16 +19,13 @@ export interface Chunk {
   readonly text: string;
 }
 
-/** A name is written so, and a word that is only shouted is not. */
-const NAMELIKE = /^\p{Lu}[\p{Ll}\p{M}]/u;
-
 /** A letter for what a word can do in a phrase, so that the grammar is a regular expression. */
-const letterOf = (tagged: readonly Tagged[], i: number): string => {
+const letterOf = (tagged: readonly Tagged[], words: readonly string[], i: number): string => {
   const { text, pos } = itemAt(tagged, i);
+  const word = itemAt(words, i);
+  const next = words[i + 1] ?? '';
   const before = tagged[i - 1];
   const after = tagged[i + 1];
-  const word = plain(text);
-  const next = plain(after?.text ?? '');
   if (DETERMINERS.has(word) || POSSESSIVE_FORMS.has(word)) return 'D';
   if (DAYS.has(word)) return 'T';
   if ((word === 'last' || word === 'next') && TIMES.has(next)) return 'W';
@@ -68,12 +65,12 @@ const letterOf = (tagged: readonly Tagged[], i: number): string => {
 const PHRASE = new RegExp(
   [
     // "$40", "$ 3.39 billion", and "a $40 voucher"
-    /\$CH*[NML]*/,
+    /\$CH{0,3}[NML]*/,
     // "Route 66", but not "June 21 times"
     /M+C(?![NML%H])/,
     // "very good, cheap work standards", "good quality Indian food"; an adjective after a plural begins a new one, and
     // so does a name after the noun that says who bears it: "my sister", "Ann"
-    /W?(?:R{0,3}J(?:[QK](?=R{0,3}J))?|CH*%?|H){0,12}(?:[NML]*A|[NML]+(?:&[NML]+)*(?:(?<!L)J{1,4}[NML]+)*)/,
+    /W?(?:R{0,3}J(?:[QK](?=R{0,3}J))?|[CH]H{0,3}(?!H)%?){0,12}(?:[NML]*A|[NML]+(?:&[NML]+)*(?:(?<!L)J{1,4}[NML]+)*)/,
     // "10%", a share by itself
     /C%/,
     /T/,
@@ -84,15 +81,16 @@ const PHRASE = new RegExp(
 );
 
 /** A name that describes a thing parts nothing: "an oak Windsor chair". */
-const NAME_INSIDE = /A(?=M+[NL])/g;
+const NAME_INSIDE = /A(?=M+[NLA])/g;
 
 /** After "is" and "not" a list of adjectives says something by itself up to its last comma. */
 const PREDICATE = /(?<=B)R*J(?:[QK]?R*J)*/g;
 
 /** The noun phrases of tagged words; `text` is what the words' offsets count in. */
 const chunksOf = (text: string, tagged: readonly Tagged[]): readonly Chunk[] => {
+  const words = tagged.map(({ text }) => plain(text));
   const letters = tagged
-    .map((_, i) => letterOf(tagged, i))
+    .map((_, i) => letterOf(tagged, words, i))
     .join('')
     .replace(NAME_INSIDE, 'N')
     .replace(PREDICATE, (list) => list.replaceAll('Q', '-'));

@@ -24,6 +24,7 @@ import {
   INTENSIFIERS,
   ONLY_INTENSIFIERS,
   PRONOUNS,
+  SIDES,
   THINGS_IN_ING,
 } from './word-classes.ts';
 
@@ -59,13 +60,16 @@ export const describingRules: readonly Rule[] = [
     when: ({ word, after }) => PRONOUNS.has(word) && !(word === 'mine' && isNominal(after)),
   },
   {
-    why: 'the watering can holds; last May; may stands where only a thing can',
+    why: 'the watering can holds; last May; may stands where only a thing can; but the top may chip, what more can be',
     from: ['AUX', 'VERB'],
     to: 'NOUN',
     when: ({ word, before, before2, after }) =>
       MODAL_NOUNS.has(word) &&
       (isArticle(before) ||
-        (before.pos === 'ADJ' && isDeterminer(before2) && !goesOnAfterModal(after)) ||
+        (before.pos === 'ADJ' &&
+          isDeterminer(before2) &&
+          before2.word !== 'what' &&
+          !(SIDES.has(before.word) && goesOnAfterModal(after))) ||
         (isIng(before.word) &&
           (isDeterminer(before2) || before2.pos === 'ADJ') &&
           !goesOnAfterModal(after)) ||
@@ -100,10 +104,10 @@ export const describingRules: readonly Rule[] = [
     from: ['VERB'],
     to: 'NOUN',
     when: ({ word, before, before2 }) =>
-      !isIng(word) &&
-      !isParticiple(word) &&
+      (before.word === 'only' || (COMPASS.has(before.word) && !isThird(word))) &&
       isArticle(before2) &&
-      (before.word === 'only' || (COMPASS.has(before.word) && !isThird(word))),
+      !isIng(word) &&
+      !isParticiple(word),
   },
   {
     why: 'the northwest corner',

@@ -62,9 +62,21 @@ const joined = (tagged: readonly Tagged[]): readonly Tagged[] => {
   return out;
 };
 
+/** A name is written so, and a word that is only shouted is not. */
+export const NAMELIKE = /^\p{Lu}[\p{Ll}\p{M}]/u;
+
 /** In words. What is longer is a list or no sentence, and is not searched to its end. */
 const LONGEST_SUBJECT = 8;
 const LONGEST_CLAUSE = 30;
+
+/** A family name that is a verb too: "Mr. Wade", "Jane Wade". The tagger sees a verb, its capital says otherwise. */
+const named = (tagged: readonly Tagged[]): readonly Tagged[] =>
+  tagged.map((one, i) => {
+    const before = tagged[i - 1];
+    const isName =
+      one.pos === 'VERB' && before?.pos === 'PROPN' && NAMELIKE.test(one.text) && NAMELIKE.test(before.text);
+    return isName ? { ...one, pos: 'PROPN' } : one;
+  });
 
 type OpenClass<T> = { -readonly [K in keyof T]: T[K] };
 
@@ -120,7 +132,7 @@ const RULES = [...describingRules, ...verbRules, ...thingRules];
 
 /** The words with their parts of speech put right by the words around them: rules of common grammar, no source. */
 export const putRight = (words: readonly Tagged[]): readonly Tagged[] => {
-  const tagged = joined(words);
+  const tagged = named(joined(words));
   const sites = sitesOf(tagged);
   // A rule sees what those before it, and itself further left, have put right.
   for (const { from, to, when } of RULES)

@@ -41,11 +41,11 @@ export const thingRules: readonly Rule[] = [
         (/^(have|has|had)$/.test(before.word) && isThird(word))),
   },
   {
-    why: 'the flat, in the light, a lovely present',
+    why: 'the flat, in the light, a lovely present, the top may',
     from: ['ADJ'],
     to: 'NOUN',
     when: ({ word, before, before2, after }) =>
-      THINGS_LIKE_ADJECTIVES.has(word) &&
+      (THINGS_LIKE_ADJECTIVES.has(word) || SIDES.has(word)) &&
       (isArticle(before) || (before.pos === 'ADJ' && isArticle(before2))) &&
       (isEdge(after) || ['ADP', 'AUX', 'SCONJ', 'PRON'].includes(after.pos)),
   },
@@ -59,10 +59,13 @@ export const thingRules: readonly Rule[] = [
       (SIDES.has(word) || (pos === 'VERB' && !isIng(word) && !isParticiple(word))),
   },
   {
-    why: 'working looms: what describes a thing is followed by one',
+    why: 'working looms, operating costs fell: what describes a thing is followed by one',
     from: ['VERB'],
     to: 'NOUN',
-    when: ({ word, before, after }) => DESCRIBING_ING.has(before.word) && isThird(word) && isEdge(after),
+    when: ({ word, before, after }) =>
+      DESCRIBING_ING.has(before.word) &&
+      isThird(word) &&
+      (isEdge(after) || after.pos === 'VERB' || after.pos === 'AUX'),
   },
   {
     why: 'operating profit, and remaining stock',
@@ -71,7 +74,8 @@ export const thingRules: readonly Rule[] = [
     when: ({ word, before, after }) =>
       DESCRIBING_ING.has(word) &&
       (isNominal(after) || after.pos === 'ADJ') &&
-      !['AUX', 'PRON'].includes(before.pos) &&
+      !BE_FORMS.has(before.word) &&
+      before.pos !== 'PRON' &&
       !isNominal(before),
   },
   {
@@ -117,10 +121,10 @@ export const thingRules: readonly Rule[] = [
     from: ['VERB'],
     to: 'ADJ',
     when: ({ word, before, after, after2 }) =>
-      isParticiple(word) &&
-      (isEdge(before) || before.pos === 'CCONJ') &&
       after.pos === 'NOUN' &&
-      (after2.pos === 'VERB' || after2.pos === 'AUX'),
+      (after2.pos === 'VERB' || after2.pos === 'AUX') &&
+      (isEdge(before) || before.pos === 'CCONJ') &&
+      isParticiple(word),
   },
   {
     why: 'dried herbs, a well kept garden: a participle before its noun',

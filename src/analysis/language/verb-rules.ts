@@ -120,7 +120,7 @@ export const verbRules: readonly Rule[] = [
     why: 'Anna glazes them: no plural is followed by an object',
     from: NOUNS,
     to: 'VERB',
-    when: ({ word, before, after }) => isThird(word) && isNominal(before) && OBJECTS.has(after.word),
+    when: ({ word, before, after }) => OBJECTS.has(after.word) && isNominal(before) && isThird(word),
   },
   {
     why: 'the pot suits it, drinks almost nothing',
@@ -170,7 +170,7 @@ export const verbRules: readonly Rule[] = [
     from: NOUNS,
     to: 'VERB',
     when: ({ word, before, after }) =>
-      isBare(word) && before.pos === 'ADV' && /ly$/.test(before.word) && !isNominal(after),
+      before.pos === 'ADV' && before.word.endsWith('ly') && isBare(word) && !isNominal(after),
   },
   {
     why: 'rinse it before planting: what is done and not a trade',

@@ -132,12 +132,19 @@ export const STANDING_ALONE = wordSet(
   'as how why when where just here there also then now maybe again back ago instead anyway however yet',
 );
 
-/** Words in -ing that describe the thing after them, with an article or without: "operating profit", "working looms". */
+/**
+ * Words in -ing that describe the thing after them, with an article or without: "operating profit", "working looms". Most
+ * are of verbs that nothing is done by to another: "rising costs", "trailing ivy".
+ */
 export const DESCRIBING_ING = wordSet(
   `operating existing remaining leading outstanding working surviving emerging recurring prevailing ongoing
   incoming outgoing upcoming forthcoming surrounding neighbouring neighboring opposing competing missing
-  matching living`,
+  matching living rising falling ageing aging lasting lingering shining glowing floating sleeping arriving
+  blooming flowering trailing creeping wilting thriving`,
 );
+
+/** Titles whose full stop is no end of a sentence, since a name follows. */
+export const TITLES = wordSet('mr mrs ms dr prof st rev capt sgt lt col gen sen rep gov mt');
 
 /** They say what a thing is like and not what it does: "smells sweet". */
 export const LINKING = wordSet('look looks taste tastes smell smells feel feels sound sounds');
