@@ -48,6 +48,7 @@ describe('the noun phrases of a text', () => {
     ['The seed is here, and so is the feed.', ['seed', 'feed']],
     ['Pears smell sweet and the smell is sweet.', ['Pears', 'smell']],
     ['I highly recommend it. Highly recommend!', []],
+    ['It is mostly wax. Use only water. I only drink.', ['wax', 'water']],
     ['i m told it s a mug', ['mug']],
     ['They were so kind. A kind of jug.', ['kind', 'jug']],
     ['Dry it before printing, without folding.', []],

@@ -88,7 +88,7 @@ const PREDICATE = /(?<=B)R*J(?:[QK]?R*J)*/g;
 
 /** The noun phrases of tagged words; `text` is what the words' offsets count in. */
 const chunksOf = (text: string, tagged: readonly Tagged[]): readonly Chunk[] => {
-  const words = tagged.map(({ text }) => plain(text));
+  const words = tagged.map((one) => plain(one.text));
   const letters = tagged
     .map((_, i) => letterOf(tagged, words, i))
     .join('')

@@ -50,7 +50,7 @@ const PARTICIPLE_IN_EED = /(?:agr|fr|guarant|decr)eed$/;
 export const isParticiple = (word: string): boolean =>
   (word.length >= 4 && word.endsWith('ed') && (!word.endsWith('eed') || PARTICIPLE_IN_EED.test(word))) ||
   PARTICIPLES.has(word);
-/** Ends like a plural or like what he does. */
+/** Ends like a plural or like what he does. (Asked so often that most words are told by their last letter alone.) */
 export const isThird = (word: string): boolean => word.endsWith('s') && /[^s']s$/.test(word);
 /** A bare verb, or one done again: "repack". */
 export const isBare = (word: string): boolean =>

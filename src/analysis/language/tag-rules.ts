@@ -14,28 +14,32 @@ export const plain = (word: string): string =>
     .replace(/’/g, "'")
     .replace(/(\p{L})\1{2,}/gu, '$1');
 
+/** A name is written so, and a word that is only shouted is not. */
+export const NAMELIKE = /^\p{Lu}[\p{Ll}\p{M}]/u;
+
 /** What follows a shortened word, so that its full stop is no end: "Pvt. Ltd.", "Bros., who". */
 const AFTER_SHORTENED = /^(?:,|(?:ltd|inc|co|corp|llc)\.?)$/i;
 
-/**
- * Words joined by hyphens as one: "must-have" describes what follows it, "tea-towel" is what its last part is. A full
- * stop that is no end of a sentence belongs to its word.
- */
+/** Names with the full stop that shortens them and ends no sentence, where the tagger has cut it off. */
+const shortened = (tagged: readonly Tagged[]): readonly Tagged[] => {
+  const out: Tagged[] = [];
+  tagged.forEach((one, i) => {
+    const name = out.at(-1);
+    const isOfName = one.text === '.' && name?.pos === 'PROPN' && name.end === one.start;
+    if (name && isOfName && AFTER_SHORTENED.test(tagged[i + 1]?.text ?? ''))
+      out[out.length - 1] = { ...name, text: `${name.text}.`, end: one.end };
+    else out.push(one);
+  });
+  return out;
+};
+
+/** Words joined by hyphens as one: "must-have" describes what follows it, "tea-towel" is what its last part is. */
 const joined = (tagged: readonly Tagged[]): readonly Tagged[] => {
   const out: Tagged[] = [];
   for (let i = 0; i < tagged.length; i++) {
     const first = out.at(-1);
     const hyphen = itemAt(tagged, i);
     const second = tagged[i + 1];
-    const shortens =
-      hyphen.text === '.' &&
-      first?.pos === 'PROPN' &&
-      first.end === hyphen.start &&
-      AFTER_SHORTENED.test(second?.text ?? '');
-    if (first && shortens) {
-      out[out.length - 1] = { ...first, text: `${first.text}.`, end: hyphen.end };
-      continue;
-    }
     const bound =
       /^[-‐‑]$/.test(hyphen.text) &&
       first &&
@@ -62,13 +66,6 @@ const joined = (tagged: readonly Tagged[]): readonly Tagged[] => {
   return out;
 };
 
-/** A name is written so, and a word that is only shouted is not. */
-export const NAMELIKE = /^\p{Lu}[\p{Ll}\p{M}]/u;
-
-/** In words. What is longer is a list or no sentence, and is not searched to its end. */
-const LONGEST_SUBJECT = 8;
-const LONGEST_CLAUSE = 30;
-
 /** A family name that is a verb too: "Mr. Wade", "Jane Wade". The tagger sees a verb, its capital says otherwise. */
 const named = (tagged: readonly Tagged[]): readonly Tagged[] =>
   tagged.map((one, i) => {
@@ -77,6 +74,10 @@ const named = (tagged: readonly Tagged[]): readonly Tagged[] =>
       one.pos === 'VERB' && before?.pos === 'PROPN' && NAMELIKE.test(one.text) && NAMELIKE.test(before.text);
     return isName ? { ...one, pos: 'PROPN' } : one;
   });
+
+/** In words. What is longer is a list or no sentence, and is not searched to its end. */
+const LONGEST_SUBJECT = 8;
+const LONGEST_CLAUSE = 30;
 
 type OpenClass<T> = { -readonly [K in keyof T]: T[K] };
 
@@ -132,7 +133,7 @@ const RULES = [...describingRules, ...verbRules, ...thingRules];
 
 /** The words with their parts of speech put right by the words around them: rules of common grammar, no source. */
 export const putRight = (words: readonly Tagged[]): readonly Tagged[] => {
-  const tagged = named(joined(words));
+  const tagged = named(joined(shortened(words)));
   const sites = sitesOf(tagged);
   // A rule sees what those before it, and itself further left, have put right.
   for (const { from, to, when } of RULES)

@@ -59,6 +59,17 @@ export const thingRules: readonly Rule[] = [
       (SIDES.has(word) || (pos === 'VERB' && !isIng(word) && !isParticiple(word))),
   },
   {
+    why: 'is mostly wax, use only water: such an adverb between a verb and the end singles out a thing',
+    from: ['VERB'],
+    to: 'NOUN',
+    when: ({ word, before, before2, after }) =>
+      /^(only|mostly|mainly|partly|purely)$/.test(before.word) &&
+      (before2.pos === 'VERB' || BE_FORMS.has(before2.word)) &&
+      isEdge(after) &&
+      !isIng(word) &&
+      !isParticiple(word),
+  },
+  {
     why: 'working looms, operating costs fell: what describes a thing is followed by one',
     from: ['VERB'],
     to: 'NOUN',

@@ -143,8 +143,8 @@ export const DESCRIBING_ING = wordSet(
   blooming flowering trailing creeping wilting thriving`,
 );
 
-/** Titles whose full stop is no end of a sentence, since a name follows. */
-export const TITLES = wordSet('mr mrs ms dr prof st rev capt sgt lt col gen sen rep gov mt');
+/** Titles whose full stop is no end of a sentence, since a name follows. Without "St.", which ends an address too. */
+export const TITLES = wordSet('mr mrs ms dr prof rev capt sgt lt col gen sen rep gov');
 
 /** They say what a thing is like and not what it does: "smells sweet". */
 export const LINKING = wordSet('look looks taste tastes smell smells feel feels sound sounds');
