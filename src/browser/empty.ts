@@ -1,7 +1,7 @@
 /** What is said where nothing answers: the nearest spelling, fewer conditions, kinds to look through. */
 import type { Answer } from '../analysis/search/find.ts';
-import type { IndexPart } from '../analysis/search/part.ts';
 import { nearestForms } from '../analysis/search/spelling.ts';
+import type { WholeIndex } from '../analysis/search/whole-index.ts';
 import { addressOf, type Query } from './address.ts';
 import { said as words } from './said.ts';
 
@@ -25,13 +25,13 @@ const paragraph = (...content: readonly (string | Node)[]): HTMLParagraphElement
 const WIDE: Omit<Query, 'q'> = { kind: '', when: '', colour: '', material: '', sale: '' };
 
 /** The query with each unknown word in its nearest spelling; undefined where no word has one. */
-const respelt = (query: Query, answer: Answer, parts: readonly IndexPart[]): string | undefined => {
+const respelt = (query: Query, answer: Answer, indexes: readonly WholeIndex[]): string | undefined => {
   let text = query.q.trim();
   let changed = false;
   for (const { text: typed, folded, known } of answer.asked) {
     if (known) continue;
     const most = Math.min(OFFERED_WITHIN, Math.ceil(folded.length / 3));
-    const [guess] = nearestForms(parts, folded, false, most);
+    const [guess] = nearestForms(indexes, folded, false, most);
     if (!guess) continue;
     text = text.replace(typed, guess.word);
     changed = true;
@@ -44,7 +44,7 @@ export const emptyResult = (
   query: Query,
   answer: Answer | undefined,
   unnarrowed: number,
-  parts: readonly IndexPart[],
+  indexes: readonly WholeIndex[],
   form: HTMLFormElement,
 ): DocumentFragment => {
   const made = document.createDocumentFragment();
@@ -55,7 +55,7 @@ export const emptyResult = (
     return made;
   }
   made.append(paragraph(words.empty.unknown(query.q.trim())));
-  const better = answer && respelt(query, answer, parts);
+  const better = answer && respelt(query, answer, indexes);
   if (better !== undefined) {
     const [before, after] = words.empty.meant;
     made.append(paragraph(before, link(better, { ...query, q: better }), after));

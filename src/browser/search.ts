@@ -4,7 +4,8 @@
  */
 import { languageFor } from '../analysis/language/language.ts';
 import { type Answer, find, type KnownWords } from '../analysis/search/find.ts';
-import { type IndexPart, openPart } from '../analysis/search/part.ts';
+import { openPart } from '../analysis/search/part.ts';
+import { type WholeIndex, wholeIndex } from '../analysis/search/whole-index.ts';
 import { isNothing, type Query, queryOfAddress, rememberQuery } from './address.ts';
 import { debounce } from './debounce.ts';
 import { emptyResult } from './empty.ts';
@@ -21,7 +22,8 @@ const start = (root: HTMLFormElement): void => {
   const everything = document.getElementById('everything') as HTMLElement;
   const region = document.getElementById('results') as HTMLElement;
   const status = document.getElementById('found') as HTMLElement;
-  const parts: IndexPart[] = [];
+  /** That of the records first, then that of the stories, as far as it has come. */
+  let indexes: readonly WholeIndex[] = [];
   let entries: readonly CatalogueEntry[] = [];
   let opened: Promise<void> | undefined;
   let list: ReturnType<typeof resultList> | undefined;
@@ -31,11 +33,11 @@ const start = (root: HTMLFormElement): void => {
   const countLater = debounce();
   const addressLater = debounce();
   let language: Awaited<ReturnType<typeof languageFor>>;
-  let last: { readonly text: string; readonly parts: number; readonly answer: Answer } | undefined;
+  let last: { readonly text: string; readonly of: typeof indexes; readonly answer: Answer } | undefined;
 
   const answerTo = (text: string): Answer => {
-    if (last?.text !== text || last.parts !== parts.length)
-      last = { text, parts: parts.length, answer: find(parts, language, text, {}, known) };
+    if (last?.text !== text || last.of !== indexes)
+      last = { text, of: indexes, answer: find(indexes, language, text, {}, known) };
     return last.answer;
   };
 
@@ -64,7 +66,7 @@ const start = (root: HTMLFormElement): void => {
     const all = hits.filter((hit) => hit.all).length;
     status.textContent = statusText(hits.length, all, entries.length, answer);
     if (hits.length > 0) list.show(hits, answer);
-    else list.showEmpty(emptyResult(query, answer, ranked.length, parts, root));
+    else list.showEmpty(emptyResult(query, answer, ranked.length, indexes, root));
   };
 
   const open = (): Promise<void> => {
@@ -75,16 +77,19 @@ const start = (root: HTMLFormElement): void => {
       ]);
       language = spoken;
       entries = entriesOf(everything, head.items);
-      parts.push(openPart(head.index));
+      const records = wholeIndex([openPart(head.index)]);
+      indexes = [records];
       list = resultList(region, language);
       show();
+      let stories = wholeIndex([]);
       for (const file of (root.dataset.stories ?? '').split(' ').filter(Boolean)) {
-        parts.push(openPart(await loadStory(file)));
+        stories = wholeIndex([...stories.parts, openPart(await loadStory(file))]);
+        indexes = [records, stories];
         show();
       }
     })().catch((error: unknown) => {
       // Without the stories the names still answer.
-      if (parts.length > 0) throw error;
+      if (indexes.length > 0) throw error;
       opened = undefined;
       everything.hidden = false;
       region.hidden = true;

@@ -32,6 +32,36 @@ describe('the noun phrases of a text', () => {
     ['a must-have tool, hand-dipped candles', ['must-have tool', 'hand-dipped candles']],
     ['orders over $40 or 10% off', ['orders', '$40', '10%']],
     ['made of 100% cotton', ['100% cotton']],
+    ['It cost $ 3.39 billion, then £12 million.', ['$ 3.39 billion', '£12 million']],
+    ['a $2 million loan for three hundred spoons', ['$2 million loan', 'three hundred spoons']],
+    ['Prices rose 3 per cent.', ['Prices', '3 per cent']],
+    ['Ask Mr. Fold about it. Fold the paper.', ['Mr. Fold', 'paper']],
+    ['The owner, Jane Wade, and Dr. Bloom said so.', ['owner', 'Jane Wade', 'Dr. Bloom']],
+    ['from Sale & Sons, with salt & pepper', ['Sale & Sons', 'salt', 'pepper']],
+    ['by Bodkin Pvt. Ltd. and Hart Bros., who sew', ['Bodkin Pvt. Ltd.', 'Hart Bros.']],
+    ['Operating costs fell. We have missing lids.', ['Operating costs', 'missing lids']],
+    ['Recycled glass melts. Ordered cups and mugs.', ['Recycled glass', 'cups', 'mugs']],
+    ['my aunt Ivy and the poet Basho', ['aunt', 'Ivy', 'poet', 'Basho']],
+    ['an oak Windsor chair from our Rome shop', ['oak Windsor chair', 'Rome shop']],
+    ['the only use, in the south wing', ['only use', 'south wing']],
+    ['On top of it, in search of tea, for most of us.', ['top', 'search', 'tea']],
+    ['The seed is here, and so is the feed.', ['seed', 'feed']],
+    ['Pears smell sweet and the smell is sweet.', ['Pears', 'smell']],
+    ['I highly recommend it. Highly recommend!', []],
+    ['It is mostly wax. Use only water. I only drink.', ['wax', 'water']],
+    ['i m told it s a mug', ['mug']],
+    ['They were so kind. A kind of jug.', ['kind', 'jug']],
+    ['Dry it before printing, without folding.', []],
+    ['It is quick and filling. The filling is plum.', ['filling', 'plum']],
+    ['Nobody knows what more can be done.', []],
+    ['For a single can take a cap; the top may chip.', ['single can', 'cap', 'top']],
+    ['Marta packs them. Men pack in silence.', ['Marta', 'Men', 'silence']],
+    ['Mrs. Oakley glazes them.', ['Mrs. Oakley']],
+    ['Write to Mr. Long, Dr. Young or Prof. Sharp.', ['Mr. Long', 'Dr. Young', 'Prof. Sharp']],
+    ['A fair mug, strongly recomend it or strongly recomend...', ['fair mug']],
+    ['It has outstanding debts and working looms.', ['outstanding debts', 'working looms']],
+    ['Seeds smell sweet and leaves taste bitter.', ['Seeds', 'leaves']],
+    ['Anyone in need of tea was sent up in the lift.', ['need', 'tea', 'lift']],
     ['I don’t like the smell, I’m told it’s “wild mint”.', ['smell', 'wild mint']],
     ['Write to me@shop.example or see https://shop.example/tea-towels #teatime', []],
     ['', []],
@@ -99,7 +129,22 @@ describe('the noun phrases of a text', () => {
   });
 
   it('are found within seconds in texts that invite a search without end', async () => {
-    for (const piece of ['soft ', 'soft, very ', 'ships ', '. A', 'x-', ' \u00a0', 'http://', '@a ', '5 ']) {
+    for (const piece of [
+      'soft ',
+      'soft, very ',
+      'ships ',
+      '. A',
+      'x-',
+      ' \u00a0',
+      'http://',
+      '@a ',
+      '5 ',
+      '5 million ',
+      'million ',
+      'Mr. ',
+      'cup Ann ',
+      'A & ',
+    ]) {
       const text = piece.repeat(5000);
       const began = performance.now();
       await nounPhrases(text);
@@ -111,15 +156,15 @@ describe('the noun phrases of a text', () => {
 describe('measured on annotated sentences', () => {
   const ewt = checksFile('language/ewt-dev-reviews-200.iob.tsv');
 
-  // UD English EWT, dev reviews, CC BY-SA 4.0. Reached: precision .865, recall .837, F1 .850.
+  // UD English EWT, dev reviews, CC BY-SA 4.0. Reached: precision .891, recall .862, F1 .876.
   it.skipIf(ewt === undefined)(
-    'of UD English EWT (its file is absent where skipped), F1 is .840 or more',
+    'of UD English EWT (its file is absent where skipped), F1 is .865 or more',
     async () => {
       const sentences = readIob(readFileSync(ewt as string, 'utf8'));
       expect(sentences).toHaveLength(200);
       const { f1, gold } = await scoreChunks(sentences, nounPhrases);
       expect(gold).toBe(435);
-      expect(f1).toBeGreaterThanOrEqual(0.84);
+      expect(f1).toBeGreaterThanOrEqual(0.865);
     },
   );
 

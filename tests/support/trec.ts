@@ -5,11 +5,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Language } from '../../src/analysis/language/language.ts';
+import { storyParts } from '../../src/analysis/search/documents.ts';
 import { find } from '../../src/analysis/search/find.ts';
 import { HEAD_FIELDS, TEXT_FIELDS } from '../../src/analysis/search/options.ts';
-import { openPart } from '../../src/analysis/search/part.ts';
 import { searchedWords } from '../../src/analysis/search/text.ts';
-import { buildIndex } from './build-index.ts';
+import { type WholeIndex, wholeIndex } from '../../src/analysis/search/whole-index.ts';
+import { indexInParts } from './whole-index.ts';
 
 export interface Collection {
   readonly documents: readonly { readonly id: string; readonly title: string; readonly text: string }[];
@@ -89,18 +90,46 @@ export const readCollection = (dir: string): Collection => {
   return { documents, queries, judgments };
 };
 
-/** Our search as the catalogue has it, slips and beginnings off: a document's title is its name. */
-export const rankOurs = ({ documents, queries }: Collection, language: Language): Ranking => {
-  const texts = documents.map(({ title, text }) => ({ name: title, about: '', text: `${title}\n${text}` }));
-  const parts = [HEAD_FIELDS, TEXT_FIELDS].map((fields) => openPart(buildIndex(texts, fields, language)));
-  return new Map(
+/** Where a collection of so many documents is cut, as the catalogue's stories are. */
+const publishedEnds = (documents: number): readonly number[] => storyParts(documents).map(({ to }) => to);
+
+const textsOfSearch = ({ documents }: Collection) =>
+  documents.map(({ title, text }) => ({ name: title, about: '', text: `${title}\n${text}` }));
+
+const rankIn = (indexes: readonly WholeIndex[], { documents, queries }: Collection, language: Language) =>
+  new Map(
     queries.map(({ id, text }) => [
       id,
-      find(parts, language, text, { slips: false, beginnings: false }).found.map(
+      find(indexes, language, text, { slips: false, beginnings: false }).found.map(
         (found) => (documents[found.id] as { id: string }).id,
       ),
     ]),
   );
+
+/**
+ * Our search as the catalogue has it, slips and beginnings off: a document's title is its name, its text is in the part
+ * that it is published in, or in one that ends at the next of `ends`.
+ */
+export const rankOurs = (
+  collection: Collection,
+  language: Language,
+  ends: readonly number[] = publishedEnds(collection.documents.length),
+): Ranking => {
+  const texts = textsOfSearch(collection);
+  const names = indexInParts(texts, HEAD_FIELDS, language);
+  return rankIn([names, indexInParts(texts, TEXT_FIELDS, language, ends)], collection, language);
+};
+
+/** The same, but each part counts for itself: what it would cost if the parts did not know of each other. */
+export const rankApart = (
+  collection: Collection,
+  language: Language,
+  ends: readonly number[] = publishedEnds(collection.documents.length),
+): Ranking => {
+  const texts = textsOfSearch(collection);
+  const names = indexInParts(texts, HEAD_FIELDS, language);
+  const { parts } = indexInParts(texts, TEXT_FIELDS, language, ends);
+  return rankIn([names, ...parts.map((part) => wholeIndex([part]))], collection, language);
 };
 
 /**

@@ -1,6 +1,6 @@
 /** Pronouns, adverbs and adjectives that a tagger takes for something else. */
 
-import { MODAL_NOUNS } from './lexicon/function-words.ts';
+import { BOTH_CASES, MODAL_NOUNS, SUBJECTS } from './lexicon/function-words.ts';
 import {
   ANY,
   isArticle,
@@ -8,6 +8,7 @@ import {
   isEdge,
   isIng,
   isNominal,
+  isParticiple,
   isThird,
   type Near,
   NOUNS,
@@ -17,10 +18,13 @@ import {
 import {
   ADJECTIVES,
   BE_FORMS,
+  CLITICS,
+  COMPASS,
   FLAT,
   INTENSIFIERS,
   ONLY_INTENSIFIERS,
   PRONOUNS,
+  SIDES,
   THINGS_IN_ING,
 } from './word-classes.ts';
 
@@ -40,19 +44,32 @@ export const describingRules: readonly Rule[] = [
     when: ({ word, before }) => word === 'in.' && before.pos !== 'NUM',
   },
   {
+    why: 'it s, i ve: a verb without its apostrophe',
+    from: ANY,
+    to: 'AUX',
+    when: ({ word, before }) =>
+      CLITICS.has(word) &&
+      (SUBJECTS.has(before.word) ||
+        BOTH_CASES.has(before.word) ||
+        /^(that|there|what|here)$/.test(before.word)),
+  },
+  {
     why: 'a pronoun is no content',
     from: [...ANY, 'DET'],
     to: 'PRON',
     when: ({ word, after }) => PRONOUNS.has(word) && !(word === 'mine' && isNominal(after)),
   },
   {
-    why: 'the watering can holds; last May; may stands where only a thing can',
+    why: 'the watering can holds; last May; may stands where only a thing can; but the top may chip, what more can be',
     from: ['AUX', 'VERB'],
     to: 'NOUN',
     when: ({ word, before, before2, after }) =>
       MODAL_NOUNS.has(word) &&
       (isArticle(before) ||
-        (before.pos === 'ADJ' && isDeterminer(before2)) ||
+        (before.pos === 'ADJ' &&
+          isDeterminer(before2) &&
+          before2.word !== 'what' &&
+          !(SIDES.has(before.word) && goesOnAfterModal(after))) ||
         (isIng(before.word) &&
           (isDeterminer(before2) || before2.pos === 'ADJ') &&
           !goesOnAfterModal(after)) ||
@@ -81,6 +98,29 @@ export const describingRules: readonly Rule[] = [
     to: 'ADV',
     when: ({ word, after }) =>
       INTENSIFIERS.has(word) && (after.pos === 'ADJ' || after.pos === 'ADV' || ADJECTIVES.has(after.word)),
+  },
+  {
+    why: 'the only reason, the northwest corner: after an article and what describes stands a thing',
+    from: ['VERB'],
+    to: 'NOUN',
+    when: ({ word, before, before2 }) =>
+      (before.word === 'only' || (COMPASS.has(before.word) && !isThird(word))) &&
+      isArticle(before2) &&
+      !isIng(word) &&
+      !isParticiple(word),
+  },
+  {
+    why: 'the northwest corner',
+    from: ['ADV'],
+    to: 'ADJ',
+    when: ({ word, after }) => COMPASS.has(word) && isNominal(after),
+  },
+  {
+    why: 'they were kind about it, so kind; but a kind of jar',
+    from: ['NOUN'],
+    to: 'ADJ',
+    when: ({ word, before, after }) =>
+      word === 'kind' && after.word !== 'of' && (BE_FORMS.has(before.word) || INTENSIFIERS.has(before.word)),
   },
   {
     why: 'fast delivery, the last decade, best service',

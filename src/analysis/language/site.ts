@@ -43,14 +43,18 @@ export const isDeterminer = ({ word }: Near): boolean => DETERMINERS.has(word) |
 /** The end of a sentence or of a part of one; a hyphen or a quotation mark may stand inside. */
 export const isEdge = ({ pos, word }: Near): boolean => pos === 'PUNCT' && !/^[-–"'“‘(]$/.test(word);
 /** Whether it ends in -ing, with letters enough before. */
-export const isIng = (word: string): boolean => /.{2}ing$/.test(word);
+export const isIng = (word: string): boolean => word.length >= 5 && word.endsWith('ing');
+/** "Need", "seed" and "weed" end as a participle does; of those in -eed only these are one. */
+const PARTICIPLE_IN_EED = /(?:agr|fr|guarant|decr)eed$/;
 /** Whether it looks like a past participle. */
-export const isParticiple = (word: string): boolean => /.{2}ed$/.test(word) || PARTICIPLES.has(word);
-/** Ends like a plural or like what he does. */
-export const isThird = (word: string): boolean => /[^s']s$/.test(word);
+export const isParticiple = (word: string): boolean =>
+  (word.length >= 4 && word.endsWith('ed') && (!word.endsWith('eed') || PARTICIPLE_IN_EED.test(word))) ||
+  PARTICIPLES.has(word);
+/** Ends like a plural or like what he does. (Asked so often that most words are told by their last letter alone.) */
+export const isThird = (word: string): boolean => word.endsWith('s') && /[^s']s$/.test(word);
 /** A bare verb, or one done again: "repack". */
 export const isBare = (word: string): boolean =>
-  BARE_VERBS.has(word) || BARE_VERBS.has(word.replace(/^re-?/, ''));
+  BARE_VERBS.has(word) || (word.startsWith('re') && BARE_VERBS.has(word.replace(/^re-?/, '')));
 /** A bare verb's form beside "he" or "it". */
 export const isBareWithS = (word: string): boolean =>
   isThird(word) && (isBare(word.slice(0, -1)) || isBare(word.replace(/es$/, '')));

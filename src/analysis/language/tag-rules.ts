@@ -14,6 +14,25 @@ export const plain = (word: string): string =>
     .replace(/’/g, "'")
     .replace(/(\p{L})\1{2,}/gu, '$1');
 
+/** A name is written so, and a word that is only shouted is not. */
+export const NAMELIKE = /^\p{Lu}[\p{Ll}\p{M}]/u;
+
+/** What follows a shortened word, so that its full stop is no end: "Pvt. Ltd.", "Bros., who". */
+const AFTER_SHORTENED = /^(?:,|(?:ltd|inc|co|corp|llc)\.?)$/i;
+
+/** Names with the full stop that shortens them and ends no sentence, where the tagger has cut it off. */
+const shortened = (tagged: readonly Tagged[]): readonly Tagged[] => {
+  const out: Tagged[] = [];
+  tagged.forEach((one, i) => {
+    const name = out.at(-1);
+    const isOfName = one.text === '.' && name?.pos === 'PROPN' && name.end === one.start;
+    if (name && isOfName && AFTER_SHORTENED.test(tagged[i + 1]?.text ?? ''))
+      out[out.length - 1] = { ...name, text: `${name.text}.`, end: one.end };
+    else out.push(one);
+  });
+  return out;
+};
+
 /** Words joined by hyphens as one: "must-have" describes what follows it, "tea-towel" is what its last part is. */
 const joined = (tagged: readonly Tagged[]): readonly Tagged[] => {
   const out: Tagged[] = [];
@@ -46,6 +65,15 @@ const joined = (tagged: readonly Tagged[]): readonly Tagged[] => {
   }
   return out;
 };
+
+/** A family name that is a verb too: "Mr. Wade", "Jane Wade". The tagger sees a verb, its capital says otherwise. */
+const named = (tagged: readonly Tagged[]): readonly Tagged[] =>
+  tagged.map((one, i) => {
+    const before = tagged[i - 1];
+    const isName =
+      one.pos === 'VERB' && before?.pos === 'PROPN' && NAMELIKE.test(one.text) && NAMELIKE.test(before.text);
+    return isName ? { ...one, pos: 'PROPN' } : one;
+  });
 
 /** In words. What is longer is a list or no sentence, and is not searched to its end. */
 const LONGEST_SUBJECT = 8;
@@ -105,7 +133,7 @@ const RULES = [...describingRules, ...verbRules, ...thingRules];
 
 /** The words with their parts of speech put right by the words around them: rules of common grammar, no source. */
 export const putRight = (words: readonly Tagged[]): readonly Tagged[] => {
-  const tagged = joined(words);
+  const tagged = named(joined(shortened(words)));
   const sites = sitesOf(tagged);
   // A rule sees what those before it, and itself further left, have put right.
   for (const { from, to, when } of RULES)

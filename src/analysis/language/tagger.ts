@@ -1,4 +1,5 @@
 /** Words of running English text with their parts of speech. */
+import { TITLES } from './word-classes.ts';
 
 /** The universal parts of speech (Universal Dependencies 2), as far as the tagger gives them. */
 export type PartOfSpeech =
@@ -42,6 +43,7 @@ const bare = (text: string): string =>
   );
 
 const lower = (text: string): string => text.toLowerCase();
+const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 
 /** From this share of capitals on, a text of more than a few letters is shouted as a whole. */
 const MOSTLY = 0.7;
@@ -50,9 +52,21 @@ const FEW_LETTERS = 8;
 /** A word of four or more capitals is shouted rather than abbreviated. */
 const SHOUTED = /(?<![\p{L}\p{N}])\p{Lu}{4,}(?![\p{L}\p{N}])/gu;
 
-/** A word with a capital that begins the text, a sentence or a part of one. (The look ahead spares a look back.) */
-const FIRST =
-  /(?=\p{Lu})(?<=^[^\p{L}\p{N}]*|[.!?:;…)"”–—-]\s*["'“‘(]*|\s[-–—]\s)\p{Lu}[\p{Ll}\p{M}]+(?=[^\p{L}\p{N}]|$)/gu;
+/**
+ * A word with a capital that begins the text, a sentence or a part of one; after a title's full stop it is a name.
+ * (The look ahead spares a look back.)
+ */
+const FIRST = new RegExp(
+  [
+    /(?=\p{Lu})/u,
+    new RegExp(String.raw`(?<!(?<!\p{L})(?:${[...TITLES].map(capital).join('|')})\.\s{0,3})`, 'u'),
+    /(?<=^[^\p{L}\p{N}]*|[.!?:;…)"”–—-]\s*["'“‘(]*|\s[-–—]\s)/u,
+    /\p{Lu}[\p{Ll}\p{M}]+(?=[^\p{L}\p{N}]|$)/u,
+  ]
+    .map(({ source }) => source)
+    .join(''),
+  'gu',
+);
 
 /** The tagger takes capitals for names: what begins a sentence or is only shouted is tagged as if it were not. */
 const calmed = (text: string): string => {

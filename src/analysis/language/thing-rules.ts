@@ -16,12 +16,15 @@ import {
   BE_FORMS,
   COMPOUNDING,
   DAYS,
+  DESCRIBING_ING,
   DETERMINERS,
   FLAT,
   INTENSIFIERS,
+  LINKING,
   MODAL_FORMS,
   NOUNS_IN_ING,
   POSSESSIVE_FORMS,
+  SIDES,
   THINGS_LIKE_ADJECTIVES,
 } from './word-classes.ts';
 
@@ -38,13 +41,53 @@ export const thingRules: readonly Rule[] = [
         (/^(have|has|had)$/.test(before.word) && isThird(word))),
   },
   {
-    why: 'the flat, in the light, a lovely present',
+    why: 'the flat, in the light, a lovely present, the top may',
     from: ['ADJ'],
     to: 'NOUN',
     when: ({ word, before, before2, after }) =>
-      THINGS_LIKE_ADJECTIVES.has(word) &&
+      (THINGS_LIKE_ADJECTIVES.has(word) || SIDES.has(word)) &&
       (isArticle(before) || (before.pos === 'ADJ' && isArticle(before2))) &&
       (isEdge(after) || ['ADP', 'AUX', 'SCONJ', 'PRON'].includes(after.pos)),
+  },
+  {
+    why: 'on top of, in need of: between a preposition and "of" stands a thing',
+    from: ['ADJ', 'ADV', 'VERB'],
+    to: 'NOUN',
+    when: ({ word, pos, before, after }) =>
+      before.pos === 'ADP' &&
+      after.word === 'of' &&
+      (SIDES.has(word) || (pos === 'VERB' && !isIng(word) && !isParticiple(word))),
+  },
+  {
+    why: 'is mostly wax, use only water: such an adverb between a verb and the end singles out a thing',
+    from: ['VERB'],
+    to: 'NOUN',
+    when: ({ word, before, before2, after }) =>
+      /^(only|mostly|mainly|partly|purely)$/.test(before.word) &&
+      (before2.pos === 'VERB' || BE_FORMS.has(before2.word)) &&
+      isEdge(after) &&
+      !isIng(word) &&
+      !isParticiple(word),
+  },
+  {
+    why: 'working looms, operating costs fell: what describes a thing is followed by one',
+    from: ['VERB'],
+    to: 'NOUN',
+    when: ({ word, before, after }) =>
+      DESCRIBING_ING.has(before.word) &&
+      isThird(word) &&
+      (isEdge(after) || after.pos === 'VERB' || after.pos === 'AUX'),
+  },
+  {
+    why: 'operating profit, and remaining stock',
+    from: ['VERB', 'NOUN'],
+    to: 'ADJ',
+    when: ({ word, before, after }) =>
+      DESCRIBING_ING.has(word) &&
+      (isNominal(after) || after.pos === 'ADJ') &&
+      !BE_FORMS.has(before.word) &&
+      before.pos !== 'PRON' &&
+      !isNominal(before),
   },
   {
     why: 'a tutoring service, my living room: -ing between determiner and noun',
@@ -72,7 +115,7 @@ export const thingRules: readonly Rule[] = [
     to: 'ADJ',
     when: ({ word, before, before2, after }) =>
       isIng(word) &&
-      !NOUNS_IN_ING.has(word) &&
+      (!NOUNS_IN_ING.has(word) || (word === 'filling' && !isNominal(after))) &&
       before.pos === 'CCONJ' &&
       before2.pos === 'ADJ' &&
       !opensObject(after),
@@ -83,6 +126,16 @@ export const thingRules: readonly Rule[] = [
     to: 'NOUN',
     when: ({ word, before, after }) =>
       isIng(word) && (before.pos === 'ADJ' || isDeterminer(before)) && (isEdge(after) || after.pos === 'ADP'),
+  },
+  {
+    why: 'dried herbs keep: at the beginning of a clause that has another verb',
+    from: ['VERB'],
+    to: 'ADJ',
+    when: ({ word, before, after, after2 }) =>
+      after.pos === 'NOUN' &&
+      (after2.pos === 'VERB' || after2.pos === 'AUX') &&
+      (isEdge(before) || before.pos === 'CCONJ') &&
+      isParticiple(word),
   },
   {
     why: 'dried herbs, a well kept garden: a participle before its noun',
@@ -102,12 +155,13 @@ export const thingRules: readonly Rule[] = [
           !BE_FORMS.has(before2.word))),
   },
   {
-    why: 'the rope handles make, to carry logs: of two verbs side by side one is a thing',
+    why: 'the rope handles make, leaves taste, to carry logs: of two verbs side by side one is a thing',
     from: ['VERB'],
     to: 'NOUN',
     when: ({ word, before, before2, after }) =>
       isThird(word) &&
-      ((isNominal(before) && (after.pos === 'VERB' || after.pos === 'AUX') && !isIng(after.word)) ||
+      ((before.pos === 'CCONJ' && after.pos === 'VERB' && LINKING.has(after.word)) ||
+        (isNominal(before) && (after.pos === 'VERB' || after.pos === 'AUX') && !isIng(after.word)) ||
         (before.pos === 'VERB' && (before2.word === 'to' || MODAL_FORMS.has(before2.word)))),
   },
   {

@@ -13,7 +13,14 @@ import {
   opensObject,
   type Rule,
 } from './site.ts';
-import { BE_FORMS, MODAL_FORMS, NOUNS_IN_ING, POSSESSIVE_FORMS } from './word-classes.ts';
+import {
+  BE_FORMS,
+  LINKING,
+  MODAL_FORMS,
+  NOUNS_IN_ING,
+  PLURALS_WITHOUT_S,
+  POSSESSIVE_FORMS,
+} from './word-classes.ts';
 
 /** Tried second, in this order. */
 export const verbRules: readonly Rule[] = [
@@ -110,14 +117,19 @@ export const verbRules: readonly Rule[] = [
         (before.word === 'that' && isNominal(before2))),
   },
   {
-    why: 'November suits them, the pot drinks almost nothing',
+    why: 'Anna glazes them: no plural is followed by an object',
+    from: NOUNS,
+    to: 'VERB',
+    when: ({ word, before, after }) => OBJECTS.has(after.word) && isNominal(before) && isThird(word),
+  },
+  {
+    why: 'the pot suits it, drinks almost nothing',
     from: NOUNS,
     to: 'VERB',
     when: ({ word, before, after }) =>
       isBareWithS(word) &&
       isNominal(before) &&
-      (OBJECTS.has(after.word) ||
-        after.word === 'it' ||
+      (after.word === 'it' ||
         POSSESSIVE_FORMS.has(after.word) ||
         /^(almost|out|up|off|away|well|easily|nicely|perfectly)$/.test(after.word)),
   },
@@ -143,13 +155,41 @@ export const verbRules: readonly Rule[] = [
       !isNominal(after2),
   },
   {
+    why: 'seeds smell sweet, and taste great: what a thing is like ends its clause',
+    from: NOUNS,
+    to: 'VERB',
+    when: ({ word, before, after, after2 }) =>
+      LINKING.has(word) &&
+      (isNominal(before) || isThird(before.word) || before.pos === 'CCONJ') &&
+      after.pos === 'ADJ' &&
+      after2.pos !== 'ADJ' &&
+      !isNominal(after2),
+  },
+  {
+    why: 'strongly recommend: an adverb in -ly describes what is done',
+    from: NOUNS,
+    to: 'VERB',
+    when: ({ word, before, after }) =>
+      before.pos === 'ADV' && before.word.endsWith('ly') && isBare(word) && !isNominal(after),
+  },
+  {
+    why: 'rinse it before planting: what is done and not a trade',
+    from: NOUNS,
+    to: 'VERB',
+    when: ({ word, before, after }) =>
+      isIng(word) &&
+      !NOUNS_IN_ING.has(word) &&
+      /^(before|after|while|without)$/.test(before.word) &&
+      (isEdge(after) || after.pos === 'CCONJ'),
+  },
+  {
     why: 'the waiters check on you: a plural and what it does',
     from: NOUNS,
     to: 'VERB',
     when: ({ word, before, before2, after }) =>
       isBare(word) &&
       before.pos === 'NOUN' &&
-      isThird(before.word) &&
+      (isThird(before.word) || PLURALS_WITHOUT_S.has(before.word)) &&
       before2.pos !== 'VERB' &&
       (after.pos === 'ADP' || after.pos === 'ADV' || opensObject(after)),
   },

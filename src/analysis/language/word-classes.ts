@@ -83,7 +83,8 @@ export const PARTICIPLES = wordSet(
   `broken frozen hidden worn torn woven knitted knit sewn cut made handmade built bought drawn written
   chosen spun thrown blown grown cast bent bound burnt dried fried salted ground sliced known given hung
   lost found kept run paid sold told taken stolen spoken eaten beaten forgotten driven shaken sunken
-  swollen undone`,
+  swollen undone said sent shown seen done gone brought taught caught held meant spent heard begun swept
+  dug laid lent sought`,
 );
 
 /** Verbs in the bare form that the sentences of shops and customers begin or go on with, usual slips included. */
@@ -130,3 +131,35 @@ export const COMPOUNDING = wordSet(
 export const STANDING_ALONE = wordSet(
   'as how why when where just here there also then now maybe again back ago instead anyway however yet',
 );
+
+/**
+ * Words in -ing that describe the thing after them, with an article or without: "operating profit", "working looms". Most
+ * are of verbs that nothing is done by to another: "rising costs", "trailing ivy".
+ */
+export const DESCRIBING_ING = wordSet(
+  `operating existing remaining leading outstanding working surviving emerging recurring prevailing ongoing
+  incoming outgoing upcoming forthcoming surrounding neighbouring neighboring opposing competing missing
+  matching living rising falling ageing aging lasting lingering shining glowing floating sleeping arriving
+  blooming flowering trailing creeping wilting thriving`,
+);
+
+/** Titles whose full stop is no end of a sentence, since a name follows. Without "St.", which ends an address too. */
+export const TITLES = wordSet('mr mrs ms dr prof rev capt sgt lt col gen sen rep gov');
+
+/** They say what a thing is like and not what it does: "smells sweet". */
+export const LINKING = wordSet('look looks taste tastes smell smells feel feels sound sounds');
+
+/** Plurals that do not end like one. */
+export const PLURALS_WITHOUT_S = wordSet('people children men women folk');
+
+/** Where on a compass; adverbs by themselves. */
+export const COMPASS = wordSet('north south east west northeast northwest southeast southwest');
+
+/** Sides of a thing, which a tagger takes for what describes it: "on top of". */
+export const SIDES = wordSet('top bottom front back');
+
+/** What is left of a verb where its apostrophe is forgotten: "it s", "i ve". */
+export const CLITICS = wordSet('s m re ve ll d');
+
+/** Numbers that multiply the number before them. */
+export const MULTIPLIERS = wordSet('hundred thousand million billion trillion bn m');

@@ -40,26 +40,17 @@ export const indexOf = (
   first = 0,
 ): PackedIndex => {
   const forms = new Map<string, PackedForm>();
-  const index = new Map<string, Record<string, Record<string, number>>>();
+  const postings = new Map<string, readonly { documents: number[]; times: number[] }[]>();
   documents.forEach((document, number) => {
     for (const [word, stem] of document.forms) forms.set(word, { word, stem });
-    fields.forEach((field, id) => {
+    fields.forEach((field, i) => {
       for (const [stem, count] of document.counts[field] ?? []) {
-        const ofStem = index.get(stem) ?? {};
-        index.set(stem, ofStem);
-        const postings = ofStem[id] ?? {};
-        ofStem[id] = postings;
-        postings[number] = count;
+        const ofStem = postings.get(stem) ?? fields.map(() => ({ documents: [], times: [] }));
+        postings.set(stem, ofStem);
+        ofStem[i]?.documents.push(number);
+        ofStem[i]?.times.push(count);
       }
     });
   });
-  return packIndex(
-    {
-      documentCount: documents.length,
-      fieldIds: Object.fromEntries(fields.map((field, id) => [field, id])),
-      index: [...index],
-    },
-    [...forms.values()],
-    first,
-  );
+  return packIndex({ first, count: documents.length, fields, forms: [...forms.values()], postings });
 };

@@ -1,9 +1,7 @@
 /**
- * An index in few bytes. MiniSearch's own JSON repeats every document's number, and the field lengths, which
- * follow from the rest. Here the vocabulary is front-coded, a stem is what to take from its word, and postings
- * are gaps: a third of the bytes, and the same postings when it is unpacked (a test says so).
+ * An index in few bytes: the vocabulary is front-coded, a stem is what to take from its word, postings are gaps,
+ * and the lengths of fields, which follow from the rest, are left out.
  */
-import type { AsPlainObject } from 'minisearch';
 
 /** A word of the texts as it is folded, and its stem. */
 export interface PackedForm {
@@ -30,13 +28,26 @@ export interface PackedIndex {
   readonly p: string;
 }
 
-/** An index as the search library takes it, with its words. */
-interface UnpackedIndex {
-  readonly index: AsPlainObject;
+/** Who has a stem in one field: documents by their place in the part, rising, and how often each has it. */
+export interface Postings {
+  readonly documents: readonly number[];
+  readonly times: readonly number[];
+}
+
+/** One part of the index in memory. */
+export interface UnpackedIndex {
+  /** The number of its first document, and how many it has. */
+  readonly first: number;
+  readonly count: number;
   readonly fields: readonly string[];
   /** Sorted by code unit. */
   readonly forms: readonly PackedForm[];
+  /** By stem: who has it in each of the fields. */
+  readonly postings: ReadonlyMap<string, readonly Postings[]>;
 }
+
+/** Who has a stem that nobody has. */
+const NOBODY: Postings = { documents: [], times: [] };
 
 const DIGITS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_';
 /** Five bits a sign; the sixth says that more follow (after the VLQ of source maps, without the sign bit). */
@@ -101,40 +112,29 @@ const wayTo = ({ word, stem }: PackedForm): string => {
   return `${word.length - shared},${stem.slice(shared)}`;
 };
 
-/**
- * Packs an index whose documents are numbered `first`, `first + 1` and so on, in that order. `forms` must hold a
- * word of every term.
- */
-export const packIndex = (
-  index: Pick<AsPlainObject, 'documentCount' | 'fieldIds' | 'index'>,
-  forms: readonly PackedForm[],
-  first: number,
-): PackedIndex => {
+/** Packs a part of the index. Its forms must hold a word of every stem; their order is of no account. */
+export const packIndex = ({ first, count, fields, forms, postings }: UnpackedIndex): PackedIndex => {
   const sorted = [...forms].sort((a, b) => (a.word < b.word ? -1 : 1));
   const ways = sorted.map(wayTo);
   const counts = new Map<string, number>();
   for (const way of ways) counts.set(way, (counts.get(way) ?? 0) + 1);
   const r = [...counts].sort(([a, n], [b, m]) => m - n || (a < b ? -1 : 1)).map(([way]) => way);
   const numbers = new Map(r.map((way, i) => [way, i]));
-  const f = Object.keys(index.fieldIds);
-  const postingsOf = new Map(index.index);
-  const p = [...new Set(sorted.map(({ stem }) => stem))].map((stem) =>
-    f
-      .map((field) => {
-        const postings = Object.entries(postingsOf.get(stem)?.[String(index.fieldIds[field])] ?? {})
-          .map(([id, count]) => ({ id: Number(id), count }))
-          .sort((a, b) => a.id - b.id);
-        const each = postings.map(({ id, count }, i) => {
-          const gap = id - (postings[i - 1]?.id ?? -1) - 1;
-          return count > 1 ? numberText(gap * 2 + 1) + numberText(count) : numberText(gap * 2);
-        });
-        return numberText(postings.length) + each.join('');
-      })
-      .join(''),
-  );
+  const packed = ({ documents, times }: Postings): string => {
+    const each = documents.map((document, i) => {
+      const gap = document - (documents[i - 1] ?? -1) - 1;
+      const often = times[i] as number;
+      return often > 1 ? numberText(gap * 2 + 1) + numberText(often) : numberText(gap * 2);
+    });
+    return numberText(documents.length) + each.join('');
+  };
+  const p = [...new Set(sorted.map(({ stem }) => stem))].map((stem) => {
+    const ofStem = postings.get(stem) ?? [];
+    return fields.map((_, field) => packed(ofStem[field] ?? NOBODY)).join('');
+  });
   return {
-    d: [first, index.documentCount],
-    f,
+    d: [first, count],
+    f: fields,
     w: packWords(sorted.map(({ word }) => word)),
     r,
     s: ways.map((way) => numberText(numbers.get(way) as number)).join(''),
@@ -142,7 +142,7 @@ export const packIndex = (
   };
 };
 
-/** The index as MiniSearch's `loadJS` takes it. */
+/** The part as it was before it was packed. */
 export const unpackIndex = ({ d: [first, count], f, w, r, s, p }: PackedIndex): UnpackedIndex => {
   const ways = r.map((way) => {
     const comma = way.indexOf(',');
@@ -154,44 +154,20 @@ export const unpackIndex = ({ d: [first, count], f, w, r, s, p }: PackedIndex): 
     return { word, stem: less === 0 && more === '' ? word : word.slice(0, word.length - less) + more };
   });
   const next = numberReader(p);
-  const lengths = Array.from({ length: count }, () => f.map(() => 0));
-  const index = [...new Set(forms.map(({ stem }) => stem))].map((stem) => {
-    const data: Record<string, Record<string, number>> = {};
-    for (let field = 0; field < f.length; field += 1) {
-      const documents = next();
-      if (documents === 0) continue;
-      const postings: Record<string, number> = {};
-      let id = -1;
-      for (let i = 0; i < documents; i += 1) {
-        const step = next();
-        id += (step >>> 1) + 1;
-        const times = step & 1 ? next() : 1;
-        postings[id] = times;
-        // MiniSearch counts a field's length in unique words, BM25 in words: with these its scores are BM25's.
-        (lengths[id] as number[])[field] = ((lengths[id] as number[])[field] as number) + times;
-      }
-      data[field] = postings;
+  const nextPostings = (): Postings => {
+    const having = next();
+    if (having === 0) return NOBODY;
+    const documents: number[] = [];
+    const times: number[] = [];
+    for (let i = 0, document = -1; i < having; i += 1) {
+      const step = next();
+      document += (step >>> 1) + 1;
+      documents.push(document);
+      times.push(step & 1 ? next() : 1);
     }
-    return [stem, data] as [string, typeof data];
-  });
-  const numbered = <T>(of: (id: number) => T): Record<string, T> =>
-    Object.fromEntries(Array.from({ length: count }, (_, id) => [id, of(id)]));
-  return {
-    fields: f,
-    forms,
-    index: {
-      documentCount: count,
-      nextId: count,
-      documentIds: numbered((id) => first + id),
-      fieldIds: Object.fromEntries(f.map((field, i) => [field, i])),
-      fieldLength: numbered((id) => lengths[id] as number[]) as never,
-      averageFieldLength: f.map(
-        (_, i) => lengths.reduce((sum, each) => sum + (each[i] as number), 0) / Math.max(1, count),
-      ),
-      storedFields: {},
-      dirtCount: 0,
-      index,
-      serializationVersion: 2,
-    },
+    return { documents, times };
   };
+  const postings = new Map<string, readonly Postings[]>();
+  for (const { stem } of forms) if (!postings.has(stem)) postings.set(stem, f.map(nextPostings));
+  return { first, count, fields: f, forms, postings };
 };

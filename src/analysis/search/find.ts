@@ -1,13 +1,9 @@
-/**
- * What is asked → which documents answer it, best first. MiniSearch is asked word by word, since for several
- * words at once it multiplies a score by how many are met, which no BM25 does, and lets a beginning or a slip
- * outrank the word itself.
- */
+/** What is asked → which documents answer it, best first. */
 import type { Language, Word } from '../language/language.ts';
 import { HEAD_FIELDS, HEAD_SHARE } from './options.ts';
-import { formsBeginning, type IndexPart } from './part.ts';
 import { type Guess, nearestForms } from './spelling.ts';
 import { isPassedOver } from './text.ts';
+import { scoreStem, stemsBeginning, type WholeIndex } from './whole-index.ts';
 
 /** How a word that was asked for is met: as such (in any inflection), as a beginning, by a like spelling. */
 export type Level = 'whole' | 'beginning' | 'slip';
@@ -67,21 +63,29 @@ const BELOW = 0.9;
 const SLIP_WEIGHT = 0.4;
 
 /** Documents by number, each with its score and the fields that gave it. */
-type Scores = Map<number, { score: number; fields: readonly string[] }>;
+type Scores = Map<number, { score: number; readonly fields: string[] }>;
 
 /** What a field's score counts for. */
-const BOOST = Object.fromEntries(HEAD_FIELDS.map((field) => [field, HEAD_SHARE]));
+const BOOST: Readonly<Record<string, number>> = Object.fromEntries(
+  HEAD_FIELDS.map((field) => [field, HEAD_SHARE]),
+);
 
-const addScores = (into: Scores, part: IndexPart, terms: Iterable<string>, fields = part.fields): void => {
-  for (const term of terms)
-    for (const { id, score, match } of part.index.search(term, { boost: BOOST, fields: [...fields] })) {
+const addScores = (
+  into: Scores,
+  index: WholeIndex,
+  stems: Iterable<string>,
+  fields: readonly string[] = index.fields,
+): void => {
+  for (const stem of stems)
+    scoreStem(index, stem, fields, (id, score, field) => {
+      const boosted = score * (BOOST[field] ?? 1);
       const held = into.get(id);
-      const where = match[term] ?? [];
-      if (held) {
-        held.score += score;
-        held.fields = [...held.fields, ...where];
-      } else into.set(id, { score, fields: where });
-    }
+      if (!held) into.set(id, { score: boosted, fields: [field] });
+      else {
+        held.score += boosted;
+        if (!held.fields.includes(field)) held.fields.push(field);
+      }
+    });
 };
 
 const extremes = (scores: Scores): { least: number; most: number } => {
@@ -94,13 +98,11 @@ const extremes = (scores: Scores): { least: number; most: number } => {
   return { least, most };
 };
 
-/** Stems of a part's words that begin as was typed: what the stem has lost may be what was typed of it. */
-const beginningStems = (part: IndexPart, { folded, stem }: Word): ReadonlySet<string> => {
-  const stems = new Set(formsBeginning(part, folded).map((form) => form.stem));
-  stems.delete(stem);
-  if (stems.size <= MOST_BEGUN) return stems;
-  return new Set([...stems].sort((a, b) => a.length - b.length).slice(0, MOST_BEGUN));
-};
+/** Stems of words that begin as was typed: what the stem has lost may be what was typed of it. */
+const begunStems = (index: WholeIndex, { folded, stem }: Word): readonly string[] =>
+  stemsBeginning(index, folded)
+    .filter((one) => one !== stem)
+    .slice(0, MOST_BEGUN);
 
 /** Answers to single words, kept by who asks often: at most keys only the last word is another. */
 export type KnownWords = Map<string, WordAnswer>;
@@ -111,7 +113,7 @@ interface WordAnswer {
 }
 
 const findWord = (
-  parts: readonly IndexPart[],
+  indexes: readonly WholeIndex[],
   word: Word,
   place: { readonly last: boolean; readonly passedOver: boolean },
   options: FindOptions,
@@ -124,17 +126,17 @@ const findWord = (
   };
 
   const whole: Scores = new Map();
-  if (!place.passedOver) for (const part of parts) addScores(whole, part, [word.stem]);
+  if (!place.passedOver) for (const index of indexes) addScores(whole, index, [word.stem]);
   put(whole, 'whole', 1);
 
   const stemsBegun = new Set<string>();
   if (beginnings && (place.last || word.folded.length >= SHORTEST_BEGINNING_INSIDE)) {
     const letters = word.folded.length;
     const begun: Scores = new Map();
-    for (const part of letters <= RECORDS_ALONE_UP_TO ? parts.slice(0, 1) : parts) {
-      const fields = letters <= NAMES_ALONE_UP_TO ? part.fields.slice(0, 1) : part.fields;
-      const stems = beginningStems(part, word);
-      addScores(begun, part, stems, fields);
+    for (const index of letters <= RECORDS_ALONE_UP_TO ? indexes.slice(0, 1) : indexes) {
+      const fields = letters <= NAMES_ALONE_UP_TO ? index.fields.slice(0, 1) : index.fields;
+      const stems = begunStems(index, word);
+      addScores(begun, index, stems, fields);
       for (const stem of stems) stemsBegun.add(stem);
     }
     const ceiling = whole.size > 0 ? extremes(whole).least / extremes(begun).most : 1;
@@ -143,12 +145,12 @@ const findWord = (
 
   const guesses =
     slips && met.size === 0 && !place.passedOver
-      ? nearestForms(parts, word.folded, beginnings && place.last)
+      ? nearestForms(indexes, word.folded, beginnings && place.last)
       : [];
   const meant = new Set(guesses.map(({ stem }) => stem));
   if (meant.size > 0) {
     const alike: Scores = new Map();
-    for (const part of parts) addScores(alike, part, meant);
+    for (const index of indexes) addScores(alike, index, meant);
     put(alike, 'slip', SLIP_WEIGHT);
   }
   const stems = { whole: new Set([word.stem]), beginning: stemsBegun, slip: meant };
@@ -175,22 +177,26 @@ const wordsAsked = (query: string, language: Language) => {
 };
 
 /**
+ * The answer of the indexes, that of names first, to a query.
+ *
  * Order of the answers: first those that meet every word, among them those that meet more words as such; then
  * the score, a sum of BM25 over words and fields; then the number. So a beginning or a slip never outranks a
  * whole word: where a word is met as such anywhere, beginnings score below the least of that, and slips are
  * looked for only where neither is met. Without beginnings and slips the score alone decides among the rest.
  */
 export const find = (
-  parts: readonly IndexPart[],
+  indexes: readonly WholeIndex[],
   language: Language,
   query: string,
   options: FindOptions = {},
   known: KnownWords = new Map(),
 ): Answer => {
   const asked = wordsAsked(query, language);
+  // Each part that comes is new documents, and another count of those that have a word.
+  const come = indexes.map(({ parts }) => parts.length).join();
   const answers = asked.map(({ word, last, passedOver }) => {
-    const key = `${parts.length} ${last} ${word.folded}`;
-    const answer = known.get(key) ?? findWord(parts, word, { last, passedOver }, options);
+    const key = `${come} ${last} ${word.folded}`;
+    const answer = known.get(key) ?? findWord(indexes, word, { last, passedOver }, options);
     known.set(key, answer);
     return answer;
   });

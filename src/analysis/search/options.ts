@@ -1,11 +1,4 @@
-/** How an index is kept: the same where it is made and where it is asked. */
-import type { Options } from 'minisearch';
-
-/** A document as it is indexed: each field's stems, divided by spaces. */
-export interface IndexedDocument {
-  readonly id: number;
-  readonly [field: string]: string | number;
-}
+/** What the index has of a document, and what a place counts for: the same where it is made and where it is asked. */
 
 /** Fields of the first part: what a thing is called, and what else its record says. */
 export const HEAD_FIELDS = ['name', 'about'] as const;
@@ -17,17 +10,3 @@ export const TEXT_FIELDS = ['text'] as const;
  * more, by this share. A field scored for itself would count more than it says: a word is rare in names.
  */
 export const HEAD_SHARE = 0.5;
-
-/**
- * BM25 as Robertson & Zaragoza have it (2009, "The Probabilistic Relevance Framework: BM25 and Beyond", 3.2): k1
- * 1.2, b 0.75, and no delta, which is BM25+'s (Lv & Zhai 2011).
- */
-export const BM25 = { k: 1.2, b: 0.75, d: 0 } as const;
-
-/** Terms are stems already; the library only counts them. */
-export const indexOptions = (fields: readonly string[]): Options<IndexedDocument> => ({
-  fields: [...fields],
-  tokenize: (text) => text.split(' '),
-  processTerm: (term) => term,
-  searchOptions: { bm25: BM25, prefix: false, fuzzy: false },
-});

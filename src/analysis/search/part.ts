@@ -1,27 +1,33 @@
-/** One part of the index as it is asked: MiniSearch, and the words its stems are of. */
-import MiniSearch from 'minisearch';
+/** One part of the index as it is asked: what it was unpacked to, and what is counted of it once. */
 import { lettersOf } from '../../text/edit-distance.ts';
-import { type PackedForm, type PackedIndex, unpackIndex } from './compact.ts';
-import { type IndexedDocument, indexOptions } from './options.ts';
+import { type PackedForm, type PackedIndex, type UnpackedIndex, unpackIndex } from './compact.ts';
 
 /** One file of the index, opened. */
-export interface IndexPart {
-  readonly index: MiniSearch<IndexedDocument>;
-  readonly fields: readonly string[];
-  /** Sorted by word. */
-  readonly forms: readonly PackedForm[];
+export interface IndexPart extends UnpackedIndex {
   /** The letters of each word of `forms`. */
   readonly letters: Int32Array;
+  /** By field: the words that each document has in it. */
+  readonly lengths: readonly Int32Array[];
 }
+
+const lengthsOf = ({ fields, count, postings }: UnpackedIndex): readonly Int32Array[] => {
+  const lengths = fields.map(() => new Int32Array(count));
+  for (const ofStem of postings.values())
+    ofStem.forEach(({ documents, times }, field) => {
+      const ofField = lengths[field] as Int32Array;
+      for (let i = 0; i < documents.length; i += 1)
+        ofField[documents[i] as number] = (ofField[documents[i] as number] as number) + (times[i] as number);
+    });
+  return lengths;
+};
 
 /** Opens a published part of the index. */
 export const openPart = (packed: PackedIndex): IndexPart => {
-  const { index, fields, forms } = unpackIndex(packed);
+  const unpacked = unpackIndex(packed);
   return {
-    index: MiniSearch.loadJS(index, indexOptions(fields)),
-    fields,
-    forms,
-    letters: Int32Array.from(forms, ({ word }) => lettersOf(word)),
+    ...unpacked,
+    letters: Int32Array.from(unpacked.forms, ({ word }) => lettersOf(word)),
+    lengths: lengthsOf(unpacked),
   };
 };
 

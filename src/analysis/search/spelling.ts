@@ -1,7 +1,7 @@
 /** Which known words a typed one was meant to be. */
 import { editDistance, editDistances, lacksMore, lettersOf } from '../../text/edit-distance.ts';
 import type { PackedForm } from './compact.ts';
-import type { IndexPart } from './part.ts';
+import type { WholeIndex } from './whole-index.ts';
 
 /** A known word that a typed one may have meant. */
 export interface Guess extends PackedForm {
@@ -25,11 +25,11 @@ const MOST_GUESSES = 6;
 const BEGINNING_FROM = 4;
 
 /**
- * The nearest words of the parts, if any is within `most` slips. Whole words come before beginnings, which
+ * The nearest words of the indexes, if any is within `most` slips. Whole words come before beginnings, which
  * are looked at where `unfinished` says that the word may be still typed.
  */
 export const nearestForms = (
-  parts: readonly IndexPart[],
+  indexes: readonly WholeIndex[],
   typed: string,
   unfinished: boolean,
   most = typosAllowed(typed.length),
@@ -37,7 +37,7 @@ export const nearestForms = (
   if (most === 0) return [];
   const guesses = new Map<string, Guess>();
   const has = lettersOf(typed);
-  for (const { forms, letters } of parts)
+  for (const { forms, letters } of indexes.flatMap(({ parts }) => parts))
     for (let i = 0; i < forms.length; i += 1) {
       const others = letters[i] as number;
       if (lacksMore(has, others, most)) continue;

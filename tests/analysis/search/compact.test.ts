@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import MiniSearch from 'minisearch';
 import { describe, expect, test } from 'vitest';
 import { languageFor } from '../../../src/analysis/language/language.ts';
-import { type PackedForm, packIndex, unpackIndex } from '../../../src/analysis/search/compact.ts';
-import { type IndexedDocument, indexOptions } from '../../../src/analysis/search/options.ts';
+import { type Postings, packIndex, unpackIndex } from '../../../src/analysis/search/compact.ts';
+import { openPart } from '../../../src/analysis/search/part.ts';
+import { wholeIndex } from '../../../src/analysis/search/whole-index.ts';
 import { buildIndex } from '../../support/build-index.ts';
 
 const english = await languageFor('en');
@@ -12,27 +13,43 @@ const word = fc.stringMatching(/^[a-zé冬ß]{1,6}$/u);
 const text = fc.array(word, { minLength: 1, maxLength: 12 }).map((words) => words.join(' '));
 
 describe('a packed index', () => {
-  test('is the library’s own when it is unpacked', () => {
+  // MiniSearch counts for itself who has a word, and how often.
+  test('has the postings that an independent library counts', () => {
     fc.assert(
       fc.property(
         fc.array(fc.record({ name: text, story: text }), { maxLength: 40 }),
         fc.nat(500),
         (documents, first) => {
           const fields = ['name', 'story'];
-          const index = new MiniSearch<IndexedDocument>(indexOptions(fields));
-          index.addAll(documents.map((one, i) => ({ ...one, id: first + i })));
-          const words = new Set(documents.flatMap(({ name, story }) => `${name} ${story}`.split(' ')));
-          const forms: PackedForm[] = [...words].map((one) => ({ word: one, stem: one }));
-          const plain = index.toJSON();
-          const { index: unpacked } = unpackIndex(packIndex(plain, forms, first));
-          const sorted = (of: typeof plain) => ({
-            ...of,
-            index: Object.fromEntries(of.index),
-            // Ours are counted in words, as the next test has them.
-            fieldLength: undefined,
-            averageFieldLength: undefined,
+          const library = new MiniSearch<{ id: number; name: string; story: string }>({
+            fields,
+            tokenize: (all) => all.split(' '),
+            processTerm: (term) => term,
           });
-          expect(sorted(unpacked)).toEqual(sorted(plain));
+          library.addAll(documents.map((one, i) => ({ ...one, id: i })));
+          const postings = new Map<string, readonly Postings[]>(
+            library.toJSON().index.map(([stem, byField]) => [
+              stem,
+              fields.map((_, field) => {
+                const counted = Object.entries(byField[field] ?? {}).map(([id, times]) => [
+                  Number(id),
+                  times,
+                ]);
+                counted.sort(([a = 0], [b = 0]) => a - b);
+                return {
+                  documents: counted.map(([id = 0]) => id),
+                  times: counted.map(([, times = 0]) => times),
+                };
+              }),
+            ]),
+          );
+          const forms = [...postings.keys()].map((one) => ({ word: one, stem: one }));
+          const whole = { first, count: documents.length, fields, forms, postings };
+          const unpacked = unpackIndex(packIndex(whole));
+          expect(unpacked).toEqual({
+            ...whole,
+            forms: [...forms].sort((a, b) => (a.word < b.word ? -1 : 1)),
+          });
         },
       ),
       { numRuns: 60 },
@@ -40,11 +57,13 @@ describe('a packed index', () => {
   });
 
   test('knows how many words each field has', () => {
-    const { index } = unpackIndex(
-      buildIndex([{ name: 'oak oak tray' }, { name: 'tray' }], ['name'], english),
-    );
-    expect(index.fieldLength).toEqual({ 0: [3], 1: [1] });
-    expect(index.averageFieldLength).toEqual([2]);
+    const documents = [{ name: 'oak oak tray' }, { name: 'tray', about: 'elm' }];
+    const part = openPart(buildIndex(documents, ['name', 'about'], english, 7));
+    expect(part.lengths.map((lengths) => [...lengths])).toEqual([
+      [3, 1],
+      [0, 1],
+    ]);
+    expect(wholeIndex([part]).averageLengths).toEqual([2, 0.5]);
   });
 
   test('keeps each word with its stem, whatever falls off and comes instead', () => {

@@ -3,8 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { languageFor } from '../../../src/analysis/language/language.ts';
 import { type FindOptions, find, type KnownWords } from '../../../src/analysis/search/find.ts';
 import { HEAD_FIELDS, TEXT_FIELDS } from '../../../src/analysis/search/options.ts';
-import { openPart } from '../../../src/analysis/search/part.ts';
-import { buildIndex } from '../../support/build-index.ts';
+import { indexInParts } from '../../support/whole-index.ts';
 
 const english = await languageFor('en-GB');
 
@@ -14,9 +13,9 @@ const searcher = (documents: readonly { name?: string; about?: string; story?: s
     about,
     text: [name, about, story].join('\n'),
   }));
-  const parts = [HEAD_FIELDS, TEXT_FIELDS].map((fields) => openPart(buildIndex(texts, fields, english)));
+  const indexes = [HEAD_FIELDS, TEXT_FIELDS].map((fields) => indexInParts(texts, fields, english));
   return (query: string, options?: FindOptions, known?: KnownWords) =>
-    find(parts, english, query, options, known);
+    find(indexes, english, query, options, known);
 };
 const ids = (answer: ReturnType<ReturnType<typeof searcher>>): readonly number[] =>
   answer.found.map(({ id }) => id);

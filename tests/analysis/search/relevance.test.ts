@@ -4,9 +4,9 @@ import { expect, test } from 'vitest';
 import { languageFor } from '../../../src/analysis/language/language.ts';
 import { find } from '../../../src/analysis/search/find.ts';
 import { TEXT_FIELDS } from '../../../src/analysis/search/options.ts';
-import { openPart } from '../../../src/analysis/search/part.ts';
-import { buildIndex } from '../../support/build-index.ts';
-import { bm25Scores, measure, rankByBm25, rankOurs, readCollection } from '../../support/trec.ts';
+import { driftingCollection } from '../../support/drifting-collection.ts';
+import { bm25Scores, measure, rankApart, rankByBm25, rankOurs, readCollection } from '../../support/trec.ts';
+import { indexInParts } from '../../support/whole-index.ts';
 
 const english = await languageFor('en');
 const collection = readCollection(join(import.meta.dirname, '../../fixtures/relevance'));
@@ -42,21 +42,35 @@ test('average precision and discounted gain are those of a ranking worked by han
 });
 
 // Robertson & Zaragoza 2009, 3.2, by the textbook's own arithmetic in tests/support/trec.ts.
-test('the text of a document is scored to the last digit as BM25 by the book', () => {
+test.each([
+  ['in one part', [60]],
+  ['in parts', [7, 20, 21, 55, 60]],
+])('the text of a document, %s, is scored to the last digit as BM25 by the book', (_, ends) => {
   const texts = collection.documents.map(({ title, text }) => ({ text: `${title}\n${text}` }));
-  const parts = [openPart(buildIndex(texts, TEXT_FIELDS, english))];
+  const indexes = [indexInParts(texts, TEXT_FIELDS, english, ends)];
   const book = bm25Scores(collection.documents, english);
   for (const { text } of collection.queries) {
-    const ours = find(parts, english, text, { slips: false, beginnings: false }).found;
+    const ours = find(indexes, english, text, { slips: false, beginnings: false }).found;
     const expected = book(text);
     expect(ours).toHaveLength(expected.size);
     for (const { id, score } of ours) expect(score).toBeCloseTo(expected.get(id) as number, 10);
   }
 });
 
-test('our search ranks no worse than BM25 by the book', () => {
-  const ours = measure(rankOurs(collection, english), collection);
+test.each([
+  ['as published', undefined],
+  ['in small parts', [7, 20, 21, 55, 60]],
+])('our search %s ranks no worse than BM25 by the book', (_, ends) => {
+  const ours = measure(rankOurs(collection, english, ends), collection);
   const book = measure(rankByBm25(collection, english), collection);
   expect(ours.map).toBeGreaterThanOrEqual(book.map);
   expect(ours.ndcg10).toBeGreaterThanOrEqual(book.ndcg10);
+});
+
+test('where subjects drift, parts counted together rank as one part does, and better than each by itself', () => {
+  const drifting = driftingCollection();
+  const published = rankOurs(drifting, english);
+  expect(published).toEqual(rankOurs(drifting, english, [drifting.documents.length]));
+  const apart = rankApart(drifting, english);
+  expect(measure(published, drifting).map - measure(apart, drifting).map).toBeGreaterThan(0.02);
 });
