@@ -34,9 +34,9 @@ const page = (path: RegExp): string => {
 const first = (text: string, pattern: RegExp): string => pattern.exec(text)?.[1] ?? '';
 
 describe('in a language that the site does not speak', () => {
-  const title = 'Pflanzenschilder aus Kupfer und Anzuchtkasten · März 2026';
+  const title = 'Pflanzenschilder aus Kupfer · Thema 3 · März 2026';
 
-  test('a title made by rule is the things and the month, and a title is asked for', () => {
+  test('a title made by rule is the things that fit, the theme and the month, and a title is asked for', () => {
     expect(first(page(/^boxes\/2026-03/), /<h1[^>]*>([^<]*)/).trim()).toBe(title);
     expect(first(page(/^boxes\/2026-03/), /<title>([^<]*)/)).toBe(`${title} · Sims`);
     expect(page(/^feed\.xml$/)).toContain(`>${title}<`);
