@@ -63,6 +63,8 @@ describe('the phrases of an item', () => {
     const tea = item({ name: 'Lantern Lane Assam', kind: 'loose leaf tea', brand: 'Tolliver Teas' });
     expect(textsOf(tea)[0]).toBe('loose leaf tea');
     expect(textsOf(tea)).not.toContain('lane assam');
+    const steamy = item({ name: 'Steamy Nights', kind: 'black tea', brand: '' });
+    expect(weights(steamy)).toMatchObject({ 'black tea': 4, 'steamy nights': 2 });
   });
 
   test('take no figure for a thing: a cat cave is a cat bed', () => {
