@@ -171,11 +171,13 @@ describe('a name', () => {
   test('with a size that people type is offered with it', () => {
     expect(textsOf('Mini backpack')).toEqual(['backpack', 'mini backpack']);
     expect(textsOf('Gardening gloves, small')).toEqual(['gardening gloves', 'gloves']);
+    expect(textsOf('Small batch raspberry jam')).not.toContain('small raspberry jam');
     expect(textsOf('XL leather backpack')).not.toContain('xl backpack');
   });
 
   test('is crossed with whom it is for, before and behind', () => {
     expect(textsOf('Chewy dog toy')).toContain('toy for dogs');
+    expect(textsOf('Dog biscuits')).toContain('biscuits for dogs');
     expect(textsOf('Dog mug')).not.toContain('mug for dogs');
     expect(textsOf('Salmon treats')).not.toContain('treats for salmons');
     expect(textsOf('Hedgehog house')).toContain('house for hedgehogs');

@@ -70,6 +70,8 @@ describe('the phrases of an item', () => {
   test('take no figure for a thing: a cat cave is a cat bed', () => {
     const cave = weights(item({ name: 'Felt cat cave', kind: 'cat bed', brand: '' }));
     expect(cave).toMatchObject({ 'cat bed': 4, 'felt cat cave': 3, 'cat cave': 2 });
+    const bites = item({ name: 'Salmon bites for kittens', kind: 'cat treat', brand: '' });
+    expect(textsOf(bites)).toEqual(['cat treat', 'salmon bites']);
     expect(cave).not.toHaveProperty('cave');
   });
 

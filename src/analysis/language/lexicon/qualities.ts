@@ -153,9 +153,7 @@ export const partsOfThings = wordSet(`
   tier`);
 
 /** The same of what is worn: a crew neck is a neck of the jumper, but a neck pillow is for one's own. */
-export const partsOfClothes = wordSet(
-  'collar eye fit heel leg neck necked rise shoulder strap toe top waist',
-);
+export const partsOfClothes = wordSet('collar fit heel leg neck necked rise shoulder strap toe top waist');
 
 /** Endings that make an adjective of nearly any word. Participles in -ed are tested apart from these. */
 export const adjectiveEndings =
