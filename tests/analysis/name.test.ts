@@ -80,6 +80,9 @@ describe('a name', () => {
     ['Peanut butter cup', 'cup', 'peanut butter cup'],
     ['Cat eye sunglasses', 'sunglasses', 'sunglasses'],
     ['Wide leg linen trousers', 'trousers', 'trousers'],
+    ['Silk eye mask', 'mask', 'eye mask'],
+    ['Travel neck pillow', 'pillow', 'neck pillow'],
+    ['Rose face cream', 'cream', 'face cream'],
     ['Moroccan tea glass', 'glass', 'tea glass'],
     ['Sisal scratching post cover', 'cover', 'scratching post cover'],
     ['Shea butter body scrub', 'scrub', 'body scrub'],
@@ -168,11 +171,13 @@ describe('a name', () => {
   test('with a size that people type is offered with it', () => {
     expect(textsOf('Mini backpack')).toEqual(['backpack', 'mini backpack']);
     expect(textsOf('Gardening gloves, small')).toEqual(['gardening gloves', 'gloves']);
+    expect(textsOf('Small batch raspberry jam')).not.toContain('small raspberry jam');
     expect(textsOf('XL leather backpack')).not.toContain('xl backpack');
   });
 
   test('is crossed with whom it is for, before and behind', () => {
     expect(textsOf('Chewy dog toy')).toContain('toy for dogs');
+    expect(textsOf('Dog biscuits')).toContain('biscuits for dogs');
     expect(textsOf('Dog mug')).not.toContain('mug for dogs');
     expect(textsOf('Salmon treats')).not.toContain('treats for salmons');
     expect(textsOf('Hedgehog house')).toContain('house for hedgehogs');

@@ -63,11 +63,15 @@ describe('the phrases of an item', () => {
     const tea = item({ name: 'Lantern Lane Assam', kind: 'loose leaf tea', brand: 'Tolliver Teas' });
     expect(textsOf(tea)[0]).toBe('loose leaf tea');
     expect(textsOf(tea)).not.toContain('lane assam');
+    const steamy = item({ name: 'Steamy Nights', kind: 'black tea', brand: '' });
+    expect(weights(steamy)).toMatchObject({ 'black tea': 4, 'steamy nights': 2 });
   });
 
   test('take no figure for a thing: a cat cave is a cat bed', () => {
     const cave = weights(item({ name: 'Felt cat cave', kind: 'cat bed', brand: '' }));
     expect(cave).toMatchObject({ 'cat bed': 4, 'felt cat cave': 3, 'cat cave': 2 });
+    const bites = item({ name: 'Salmon bites for kittens', kind: 'cat treat', brand: '' });
+    expect(textsOf(bites)).toEqual(['cat treat', 'salmon bites']);
     expect(cave).not.toHaveProperty('cave');
   });
 

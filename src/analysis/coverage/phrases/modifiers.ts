@@ -13,6 +13,7 @@ import {
   flavours,
   namingPairs,
   pairedQualities,
+  partsOfClothes,
   partsOfThings,
   shades,
   thingColours,
@@ -20,7 +21,15 @@ import {
 import { people } from '../../language/lexicon/settings.ts';
 import { foodPairs } from '../../language/lexicon/wordnet/foods.ts';
 import { thingPairs } from '../../language/lexicon/wordnet/pairs.ts';
-import { describes, fallsAway, isColour, isMaterial, measureEnd, type NameWord } from './name-words.ts';
+import {
+  describes,
+  fallsAway,
+  isColour,
+  isMaterial,
+  isWorn,
+  measureEnd,
+  type NameWord,
+} from './name-words.ts';
 
 /** What a word before the head tells; `people`: for whom it is. */
 type Quality = 'color' | 'material' | 'name' | 'people' | 'other';
@@ -115,7 +124,9 @@ const modifierAt = (words: readonly NameWord[], at: number, head: NameWord): Mod
   if (next && next.folded !== 'tea' && areOneName(word, next))
     return { words: [word, next], quality: 'name' };
   if (hyphened > 1) return hyphenGroup(words.slice(at, at + hyphened), head);
-  if (next && partsOfThings.has(next.folded)) return { words: [word, next], quality: 'other' };
+  const takesWord = ({ folded }: Word): boolean =>
+    partsOfThings.has(folded) || (partsOfClothes.has(folded) && isWorn(head));
+  if (next && takesWord(next)) return { words: [word, next], quality: 'other' };
   const coloured =
     next !== undefined && shades.has(word.folded) && (isColour(next) || thingColours.has(next.folded));
   return next && (coloured || pairs(word, next))

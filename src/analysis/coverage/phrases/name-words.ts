@@ -2,7 +2,7 @@
 import { itemAt } from '../../../text/item-at.ts';
 import { wordSet, wordsOfAll } from '../../../text/word-set.ts';
 import type { Word } from '../../language/language.ts';
-import { colourful, generalGoods, goods, namesakes, scented } from '../../language/lexicon/goods.ts';
+import { colourful, generalGoods, goods, morsels, namesakes, scented } from '../../language/lexicon/goods.ts';
 import { adverbs, determiners } from '../../language/lexicon/grammar.ts';
 import {
   containers,
@@ -100,7 +100,7 @@ export const isHomeware = (word: Word): boolean => homeware.has(word.key) || hom
 
 /** Whether a word is of what is eaten, and so of what things smell and taste of. */
 export const isEaten = ({ folded, key }: Word): boolean =>
-  foods.has(key) || flavours.has(folded) || /^(?:treat|snack|chew|bite)$/.test(key);
+  foods.has(key) || flavours.has(folded) || morsels.has(key);
 
 /** Whether a word is a scent or a flavour. */
 export const isFlavour = (word: Word): boolean =>

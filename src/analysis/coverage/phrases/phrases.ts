@@ -96,7 +96,7 @@ const isTitle = (item: Item, nameHead: string, language: Language): boolean => {
   return (
     titledGoods.has(kind.key) &&
     !titledGoods.has(language.word(nameHead).key) &&
-    !keyOf(language.words(item.name)).includes(kind.key)
+    !language.words(item.name).some(({ key }) => key === kind.key)
   );
 };
 

@@ -13,9 +13,9 @@ import {
   relatives,
 } from '../../language/lexicon/grammar.ts';
 import { audiences, rooms } from '../../language/lexicon/settings.ts';
-import { parseName } from './name.ts';
 import { textOf, wordsOf } from './name-phrases.ts';
 import { describes, isColour, isMaterial, isNumber } from './name-words.ts';
+import { parseName } from './parse-name.ts';
 
 /** A typed phrase taken apart. */
 interface Typed {

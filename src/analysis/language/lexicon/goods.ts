@@ -43,7 +43,7 @@ export const goods = wordSet(`
 
 /** Things that are hardly anything without what they are for: a pad for the knees, a stand for plants. */
 export const generalGoods = wordSet(`
-  accessory art article arrangement attachment balls bar base basin bed board bomb box bracket brush caddy can case
+  accessory art article arrangement attachment ball bar base basin bed board bomb box bracket brush caddy can case
   container cover cup cutter cuff decor decoration device disc dish dispenser edging equipment feed feeder filter
   fork frame garden gear gift grip guard handle hanger head holder hook house insert jar keeper kit label light lid
   liner machine maker mat meter mix mount organiser organizer ornament pack packet pad panel part peg piece pin plate
@@ -83,6 +83,9 @@ export const titledGoods = wordsOfAll(
 export const petGoods = wordSet(`
   bandana bandanna bed biscuit blanket bone bowl brush cage carrier chew coat collar crate feed flap food harness house
   hutch jumper kennel lead leash litter mat scratcher shampoo snack sweater tag teaser treat tower toy tunnel wand`);
+
+/** Foods by words that WordNet has for other things first. */
+export const morsels = wordSet('treat snack chew bite');
 
 /** What is sown, planted or dissolved, and what that is sold in. */
 export const sown = wordSet('seed bulb tuber corm plant plug seedling packet sachet mix bomb');

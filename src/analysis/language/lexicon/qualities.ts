@@ -92,6 +92,7 @@ export const pairedQualities = new Set([
   'free range',
   'fair trade',
   'waxed cotton',
+  'cat eye',
 ]);
 
 /** Adjectives that names of goods and shoppers use and that are no things; more are known by their endings. */
@@ -144,12 +145,15 @@ export const praise = wordSet(`
   safe smart special splendid stunning super superb superior true trusty ultimate unique useful wonderful`);
 
 /**
- * Parts of things and of plants that take the word before them along and are a quality with it: a cat eye frame, a wide
- * leg, shea butter, a linen blend. Neither of the two is said of the thing by itself.
+ * Parts of things and of plants that take the word before them along and are a quality with it: a long sleeve, shea
+ * butter, a linen blend. Neither of the two is said of the thing by itself.
  */
 export const partsOfThings = wordSet(`
-  brim collar cuff cut edge eye face fit handle heel hem leg lid neck necked panel profile rise rim shoulder sleeve sole spout
-  strap tier toe top waist wick bark batch blend breed butter inspired leaf milk petal root style`);
+  bark batch blend breed brim butter cuff hem inspired leaf milk panel petal profile rim root sleeve sole spout style
+  tier`);
+
+/** The same of what is worn: a crew neck is a neck of the jumper, but a neck pillow is for one's own. */
+export const partsOfClothes = wordSet('collar fit heel leg neck necked rise shoulder strap toe top waist');
 
 /** Endings that make an adjective of nearly any word. Participles in -ed are tested apart from these. */
 export const adjectiveEndings =

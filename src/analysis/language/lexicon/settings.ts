@@ -44,7 +44,7 @@ export const people: ReadonlyMap<string, { readonly before: string; readonly beh
 export const trades = wordSet(`
   pottery forge mill mills bakery bindery apiary press studio studios workshop co company ltd inc llc knots goods house
   bros brothers supply supplies design designs gifts foods farm farms kitchen kitchens garden gardens roastery brewery
-  distillery dairy preserves instruments ceramics textiles leather press books papers paper toys teas coffee candles
+  distillery dairy preserves instruments ceramics textiles leather books papers paper toys teas coffee candles
   turnery foundry edge`);
 
 /** Animals that are kept and bought for, in the singular. */
