@@ -125,6 +125,34 @@ describe('the phrases of an item', () => {
     expect(first?.weight).toBe(4);
   });
 
+  test.each([
+    [
+      'Ceramic pour-over dripper',
+      'coffee dripper',
+      [],
+      ['ceramic coffee dripper', 'pour over coffee dripper'],
+      [],
+    ],
+    ['Linen tote', 'shopping tote', [], ['linen shopping tote'], []],
+    ['Valve tin for 500 g', 'coffee tin', [], [], ['valve coffee tin']],
+    ['Enamelled jug', 'milk jug', [], ['enamelled milk jug'], ['milk milk jug']],
+    [
+      'Darning mushroom',
+      'darning mushroom',
+      ['beech'],
+      ['wooden darning mushroom', 'beech darning mushroom'],
+      [],
+    ],
+    ['Dough scraper', 'dough scraper', ['olive wood'], ['wooden dough scraper'], []],
+    ['Log basket', 'log basket', ['willow'], [], ['wooden log basket']],
+    ['500-piece puzzle, Harbour', 'jigsaw puzzle', [], ['500 piece puzzle', '500 piece jigsaw puzzle'], []],
+    ['Set of 24 piece cutlery', 'cutlery set', [], ['24 piece cutlery set'], []],
+  ])('of %s, kind %s, material %j, are typed', (name, kind, material, typed, never) => {
+    const texts = phrasesOf(item({ name, kind, material }), [], english).map(({ text }) => text);
+    for (const text of typed) expect(texts).toContain(text);
+    for (const text of never) expect(texts).not.toContain(text);
+  });
+
   test('never say a colour or a material twice', () => {
     const pot = item({
       name: 'Terracotta pot',

@@ -2,8 +2,9 @@
 import type { Item, Search } from '../../../model/box.ts';
 import type { Language, Word } from '../../language/language.ts';
 import { titledGoods, wideGoods } from '../../language/lexicon/goods.ts';
+import { prepositions } from '../../language/lexicon/grammar.ts';
 import { asTyped, type NameOrigin, type ReadName, readName, titleOf } from './name.ts';
-import { isColour, isGeneral, isGoods, isMaterial } from './name-words.ts';
+import { describes, isColour, isGeneral, isGoods, isMaterial } from './name-words.ts';
 import type { Origin, Phrase } from './phrase.ts';
 import { statedQualities } from './stated-qualities.ts';
 import { type ItemWords, searchIndexOf, type TypedSearches, typedFor } from './typed.ts';
@@ -41,6 +42,9 @@ const NAME_WEIGHTS: Readonly<Record<NameOrigin, number>> = {
 /** A name with more words than this before its kind is known to those alone who read it off the card. */
 const QUALITIES_OF_A_NAME = 2;
 const LONG_NAME_WEIGHT = 1;
+
+/** What one quality before a kind weighs. */
+const QUALITY_WEIGHT = 0.5;
 
 /** Who types a title knows the thing already; who does not, types its kind. */
 const TITLE_WEIGHT = 2;
@@ -185,6 +189,41 @@ const ofName = (
   });
 };
 
+/** More words before a kind that has its own are a description. */
+const MOST_BEFORE_KIND = 2;
+
+/**
+ * The name's qualities before the record's kind, where that says more than the name's noun: "ceramic coffee dripper" of a
+ * ceramic dripper of kind coffee dripper.
+ */
+const ofNameBeforeKind = (item: Item, name: ReadName, language: Language): readonly PhraseCandidate[] => {
+  const kind = language.words(asTyped(item.kind));
+  const head = kind.at(-1);
+  if (!head || kind.length < 2) return [];
+  return name.phrases.flatMap(({ text, head: at }) => {
+    const words = language.words(text);
+    const before = words.slice(0, at);
+    const isAlike = at === words.length - 1 && words[at]?.key === head.key;
+    if (!isAlike || before.length === 0 || before.length > MOST_BEFORE_KIND) return [];
+    if (before.some(({ key }) => kind.some((word) => word.key === key))) return [];
+    // A thing before a thing is the name's own way to say what it is: no "valve coffee tin", but "pour over coffee dripper".
+    if (!before.every(describes) && !before.some(({ folded }) => prepositions.has(folded))) return [];
+    const whole = `${text.slice(0, before.at(-1)?.end ?? 0)} ${asTyped(item.kind)}`;
+    const part: Origin = { from: 'name', part: 'name without its other qualities' };
+    return candidateOf(whole, before.length + kind.length - 1, part, QUALITY_WEIGHT, language);
+  });
+};
+
+/** "500 piece puzzle": of what comes in pieces people type how many, before the name's noun and before the kind. */
+const ofPieces = (item: Item, name: ReadName, language: Language): readonly PhraseCandidate[] => {
+  const count = /\b(\d{1,5})[\s-]?(?:piece|pc)s?\b/i.exec(item.name)?.[1];
+  if (count === undefined) return [];
+  const part: Origin = { from: 'name', part: 'kind with its size' };
+  return [...new Set([name.kind, asTyped(item.kind)])].flatMap((noun) =>
+    candidateOf(`${count} piece ${noun}`, language.words(noun).length + 1, part, QUALITY_WEIGHT, language),
+  );
+};
+
 /** `base`: the noun that they stand before. */
 const ofQualities = (item: Item, base: string, language: Language): readonly PhraseCandidate[] => {
   const noun = language.words(base);
@@ -217,6 +256,9 @@ const candidatesOf = (item: Item, language: Language): readonly PhraseCandidate[
     ...asWritten(item.kind, { from: 'kind' }, widened ? BROADER_KIND_WEIGHT : PHRASE_WEIGHTS.kind, language),
     ...others,
     ...(titled ? ofTitle(item, kind, language) : ofName(name, kind, widened, language)),
+    ...(titled || widened
+      ? []
+      : [...ofNameBeforeKind(item, name, language), ...ofPieces(item, name, language)]),
     ...ofQualities(item, base, language),
   ];
 };

@@ -2,7 +2,13 @@
 import type { Item } from '../../../model/box.ts';
 import type { Language, Word } from '../../language/language.ts';
 import { sown, titledGoods } from '../../language/lexicon/goods.ts';
-import { naturalColours, shades, thingColours, unsoughtMaterials } from '../../language/lexicon/qualities.ts';
+import {
+  naturalColours,
+  shades,
+  thingColours,
+  unsoughtMaterials,
+  woods,
+} from '../../language/lexicon/qualities.ts';
 import { trades } from '../../language/lexicon/settings.ts';
 import { foods } from '../../language/lexicon/wordnet/foods.ts';
 import { qualitiesIn } from '../../language/qualities.ts';
@@ -52,6 +58,12 @@ const materialOf = ({ material }: Item, head: Word, language: Language): string 
   return words.every(({ folded }) => unsoughtMaterials.has(folded)) ? '' : textOf(words);
 };
 
+/** What is made of one wood is looked for as wooden far more than by the name of the tree. */
+const woodenOf = (item: Item, head: Word, language: Language): string => {
+  const last = language.words(materialOf(item, head, language)).at(-1);
+  return last && woods.has(last.folded) ? 'wooden' : '';
+};
+
 /** "Cream" and "dark green" are colours; "clay" and "brick" before a noun are what it is made of. */
 const colourOf = ({ color = '' }: Item, head: Word, language: Language): string => {
   const stated = qualitiesIn(color);
@@ -87,6 +99,7 @@ const makerOf = ({ brand }: Item, language: Language): string => {
 export const statedQualities = (item: Item, head: Word, language: Language): readonly StatedQuality[] => {
   const found: readonly StatedQuality[] = [
     { from: 'material', text: materialOf(item, head, language), value: item.material[0] ?? '' },
+    { from: 'material', text: woodenOf(item, head, language), value: item.material[0] ?? '' },
     { from: 'color', text: colourOf(item, head, language), value: item.color ?? '' },
     { from: 'brand', text: makerOf(item, language), value: item.brand },
   ];

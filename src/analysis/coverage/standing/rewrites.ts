@@ -132,8 +132,7 @@ const namedAt = (
 };
 
 /** With a capital where what stood there before had one. */
-const likeBefore = (before: string, text: string): string =>
-  /^\p{Lu}/u.test(before) ? capital(text) : text;
+const likeBefore = (before: string, text: string): string => (/^\p{Lu}/u.test(before) ? capital(text) : text);
 
 /** Whether the sentence of a word has another word of a name already: said again it would be one too many. */
 const isCrowded = ({ words }: Passage, at: number, phrase: Phrase): boolean => {

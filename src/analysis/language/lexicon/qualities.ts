@@ -196,3 +196,9 @@ export const namingPairs = new Set(
     .split('|')
     .map((pair) => pair.trim()),
 );
+
+/** Woods that things are turned, carved and joined of; willow and bamboo are woven. Common knowledge, no source. */
+export const woods: ReadonlySet<string> = wordSet(`
+  acacia alder ash beech beechwood birch birchwood boxwood cedar cherry chestnut elm hardwood hazel larch lime mahogany
+  mango maple oak olivewood pear pine plywood poplar rosewood softwood spruce sycamore teak walnut wood yew
+`);
