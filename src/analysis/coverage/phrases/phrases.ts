@@ -78,10 +78,37 @@ const headIn = (words: readonly Word[], head: string): number => {
   return at < 0 ? words.length - 1 : at;
 };
 
-const itemWordsOf = (item: Item, language: Language): ItemWords => {
+/**
+ * Whether an item's name is its title and says nothing of what it is: the kind does. So it is of works and varieties, as
+ * "The Governess of Saltmere" of kind novel, unless the name says such a thing itself.
+ */
+const isTitle = (item: Item, name: ReadName, kind: ReadName, language: Language): boolean => {
+  const { key } = language.word(kind.head);
+  return (
+    titledGoods.has(key) &&
+    !titledGoods.has(language.word(name.head).key) &&
+    !language.words(item.name).some((word) => word.key === key)
+  );
+};
+
+/** What a record calls a thing, taken apart. */
+interface ReadItem {
+  readonly name: ReadName;
+  readonly kind: ReadName;
+  readonly titled: boolean;
+}
+
+/** English alone: undefined in another language. */
+const readItem = (item: Item, language: Language): ReadItem | undefined => {
+  if (!language.english) return undefined;
   const name = readName(item.name, language, { kind: item.kind, maker: item.brand });
+  const kind = readName(item.kind, language);
+  return { name, kind, titled: isTitle(item, name, kind, language) };
+};
+
+const itemWordsOf = (item: Item, read: ReadItem | undefined, language: Language): ItemWords => {
   const said = [item.name, item.kind, ...item.also, item.brand, ...item.material, item.color ?? ''];
-  const own = language.english && name.kind && !isTitle(item, name.head, language) ? [name.kind] : [];
+  const own = read && read.name.kind !== '' && !read.titled ? [read.name.kind] : [];
   const texts = [item.kind, ...item.also, ...own];
   return {
     names: texts.map((text) => language.words(text)).filter((words) => words.length > 0),
@@ -89,19 +116,6 @@ const itemWordsOf = (item: Item, language: Language): ItemWords => {
     colours: language.words(item.color ?? ''),
     materials: item.material.flatMap((text) => language.words(text)),
   };
-};
-
-/**
- * Whether an item's name is its title and says nothing of what it is: the kind does. So it is of works and varieties, as
- * "The Governess of Saltmere" of kind novel, unless the name says such a thing itself.
- */
-const isTitle = (item: Item, nameHead: string, language: Language): boolean => {
-  const kind = language.word(readName(item.kind, language).head);
-  return (
-    titledGoods.has(kind.key) &&
-    !titledGoods.has(language.word(nameHead).key) &&
-    !language.words(item.name).some(({ key }) => key === kind.key)
-  );
 };
 
 /**
@@ -239,16 +253,17 @@ const ofQualities = (item: Item, base: string, language: Language): readonly Phr
   });
 };
 
-const candidatesOf = (item: Item, language: Language): readonly PhraseCandidate[] => {
+const candidatesOf = (
+  item: Item,
+  read: ReadItem | undefined,
+  language: Language,
+): readonly PhraseCandidate[] => {
   const others = item.also.flatMap((value) =>
     asWritten(value, { from: 'also', value }, PHRASE_WEIGHTS.also / item.also.length, language),
   );
-  if (!language.english)
-    return [...asWritten(item.kind, { from: 'kind' }, PHRASE_WEIGHTS.kind, language), ...others];
+  if (!read) return [...asWritten(item.kind, { from: 'kind' }, PHRASE_WEIGHTS.kind, language), ...others];
 
-  const name = readName(item.name, language, { kind: item.kind, maker: item.brand });
-  const kind = readName(item.kind, language);
-  const titled = isTitle(item, name.head, language);
+  const { name, kind, titled } = read;
   const widened = !titled && isWider(kind, name, language);
   // "iron hand rake", not "iron hand tool": where name and kind differ, the name's is the nearer word.
   const base = widened ? name.kind : asTyped(item.kind);
@@ -265,11 +280,12 @@ const candidatesOf = (item: Item, language: Language): readonly PhraseCandidate[
 
 const typedCandidates = (
   item: Item,
+  read: ReadItem | undefined,
   index: TypedSearches,
   language: Language,
 ): readonly PhraseCandidate[] => {
   const totals = new Map<string, { count: number; first: PhraseCandidate }>();
-  for (const { text, head, search } of typedFor(itemWordsOf(item, language), index)) {
+  for (const { text, head, search } of typedFor(itemWordsOf(item, read, language), index)) {
     const words = language.words(text);
     const key = keyOf(words);
     const origin: Origin = {
@@ -327,8 +343,8 @@ const merged = (own: readonly PhraseCandidate[], typed: readonly PhraseCandidate
 };
 
 /**
- * The phrases of an item: its kind, its name with and without its qualities, its other names, its kind with its
- * material, colour and maker, and what people typed for it; at most a dozen, the weightiest first, ties in the
+ * The phrases of an item: its kind, its name with and without its qualities or, where that is a title, whole, its other
+ * names, its kind with its material, colour and maker, and what people typed for it; at most a dozen, the weightiest first, ties in the
  * order of the alphabet. In other languages than English: kind, other names and what people typed.
  */
 export const phrasesOf = (
@@ -337,7 +353,8 @@ export const phrasesOf = (
   language: Language,
 ): readonly Phrase[] => {
   const index = 'byEnding' in searches ? searches : searchIndexOf(searches, language);
-  const phrases = merged(candidatesOf(item, language), typedCandidates(item, index, language));
+  const read = readItem(item, language);
+  const phrases = merged(candidatesOf(item, read, language), typedCandidates(item, read, index, language));
   return [...phrases]
     .sort((a, b) => b.weight - a.weight || (a.text < b.text ? -1 : a.text > b.text ? 1 : 0))
     .slice(0, MOST_PHRASES);
