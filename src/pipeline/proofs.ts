@@ -15,7 +15,7 @@ import type {
 import type { TypedSearches } from '../analysis/coverage/phrases/typed.ts';
 import type { Passage } from '../analysis/coverage/text/passage.ts';
 import type { Proof, Tools } from '../channels/channel.ts';
-import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Item, Moment } from '../model/box.ts';
 import { isSealed } from '../model/seal.ts';
 import { digestOf } from '../text/digest.ts';
@@ -282,7 +282,10 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
   for (const [subject, { own, key }] of read) {
     const { cycle } = subject;
     const compared = await comparedOf(subject, own, key);
-    const ofText = [...substanceFindings(own.thin), ...strangerFindings(own.strangers, wording)];
+    // A record that is at fault is none of the box yet, and what it would tell of would seem a stranger.
+    const isWhole = !mustFixAny(diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)));
+    const strangers = isWhole ? strangerFindings(own.strangers, wording) : [];
+    const ofText = [...substanceFindings(own.thin), ...strangers];
     found.push(...ofText);
     shorts.set(cycle.id, inShort(own, compared));
     proofs.set(cycle.id, {

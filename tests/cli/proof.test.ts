@@ -71,6 +71,20 @@ describe('proof', () => {
     expect(status).toBe(1);
   });
 
+  test('calls nothing a stranger while a record is at fault that may tell of it', async () => {
+    const cycle = String(FILES[OLDER]).replace(
+      'A seed tray of pine,',
+      'A seed tray of pine, a brass whistle',
+    );
+    await writeFile(join(dir, 'content', OLDER), cycle);
+    expect((await lidlore(dir, 'proof', '2026-03', ...AS_OF)).stdout).toContain('not-in-the-box');
+    const whistle = join(dir, 'content', 'cycles/2026-03/items/02-whistle.md');
+    await writeFile(whistle, itemText('Brass whistle', 'whistle', 'Blow.').replace(/^brand:.*\n/m, ''));
+    const { stdout } = await lidlore(dir, 'proof', '2026-03', ...AS_OF);
+    expect(stdout).toContain('Must fix');
+    expect(stdout).not.toContain('not-in-the-box');
+  });
+
   test('as JSON gives every standing with its parts and every mention with its place, and no text twice', async () => {
     const { stdout } = await lidlore(dir, 'proof', '2026-03', '--json', ...AS_OF);
     const proof = JSON.parse(stdout);
