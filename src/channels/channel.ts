@@ -1,5 +1,6 @@
 /** A way out: takes the box, gives files as data. One file a channel; they never import each other. */
 import type { Coverage } from '../analysis/coverage/coverage.ts';
+import type { AskedFor } from '../analysis/coverage/phrases/asked-for.ts';
 import type { Language } from '../analysis/language/language.ts';
 import type { ParcelsFacts } from '../analysis/parcels/facts.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
@@ -160,6 +161,8 @@ export interface ClosingInput extends PrivateInput {
   /** Every file that the other channels make. */
   readonly files: readonly FilePlace[];
   readonly completeness: Completeness;
+  /** What people typed beside all that was packed; absent where nobody knows what was typed. */
+  readonly askedFor?: AskedFor;
 }
 
 /** A channel that is planned after every other, of what they make. */

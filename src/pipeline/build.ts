@@ -10,6 +10,7 @@ import { digestOf } from '../text/digest.ts';
 import type { Memory } from '../text/memory.ts';
 import type { WordNet } from '../text/wordnet.ts';
 import { wordingFor } from '../wording/wording.ts';
+import { askedForIn } from './asked-for.ts';
 import { completenessOf } from './completeness/completeness.ts';
 import { contentOf, factsOf, type KeyedDocument, keyOf, type Making } from './documents.ts';
 import type { Kept } from './kept.ts';
@@ -218,8 +219,10 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     wording: tools.wording,
     reading: rememberedReading(made.files, memory),
   });
+  const askedFor = await askedForIn(box, tools.language, program, memory);
   const last = {
     ...tools,
+    ...(askedFor && { askedFor }),
     asOf,
     box,
     proofs,

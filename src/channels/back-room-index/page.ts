@@ -140,7 +140,7 @@ const yearView = ({ pieces, streaks, newest, kept, rows }: YearBrief, lang: stri
 };
 
 const indexView = (data: IndexData, wording: Wording) => {
-  const { name, lang, palette, asOf, call, cycles, year } = data;
+  const { name, lang, palette, asOf, call, cycles, year, askedFor } = data;
   const { backRoom } = wording;
   const own = pageLang(lang);
   const box = typeset(name, lang);
@@ -156,6 +156,10 @@ const indexView = (data: IndexData, wording: Wording) => {
     now: viewsOf(cycles.filter(({ isCurrent }) => isCurrent)),
     earlier: viewsOf(cycles.filter(({ isCurrent }) => !isCurrent)),
     year: yearView(year, own, wording),
+    askedFor: askedFor && {
+      told: backRoom.asked.told(askedFor.answered, askedFor.all),
+      others: askedFor.others,
+    },
   };
 };
 

@@ -1,4 +1,5 @@
 /** What the back room's first page is made of: of each cycle no more than the page says. */
+import type { AskedFor } from '../../analysis/coverage/phrases/asked-for.ts';
 import type { Box, Cycle, Item, Moment, Money, Piece, PlainDate } from '../../model/box.ts';
 import { dateInZone } from '../../model/calendar.ts';
 import { type Call, callFor, spareOnSale } from '../../model/calls.ts';
@@ -69,6 +70,7 @@ export interface IndexData {
   /** The newest first. */
   readonly cycles: readonly CycleBrief[];
   readonly year: YearBrief;
+  readonly askedFor?: AskedFor;
 }
 
 const spareOf = (item: Item, asOf: Moment, timeZone: string): SparePieces | undefined => {
@@ -148,7 +150,7 @@ const yearOf = ({ cycles, settings }: Box, asOf: Moment, newest: Cycle | undefin
 
 /** The one page. */
 export const planIndex = (input: ClosingInput): ChannelPlan => {
-  const { box, asOf, completeness, files } = input;
+  const { box, asOf, completeness, files, askedFor } = input;
   const { name, lang, timeZone, palette } = box.settings;
   const newest = box.cycles.findLast((cycle) => !isSealed(cycle, asOf));
   const folders = filesByFolder(files);
@@ -168,6 +170,7 @@ export const planIndex = (input: ClosingInput): ChannelPlan => {
       })
       .reverse(),
     year: yearOf(box, asOf, newest),
+    ...(askedFor && { askedFor }),
   };
   return { documents: [plannedDocument('index.html', 'list', data, indexPage)] };
 };

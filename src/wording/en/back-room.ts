@@ -48,6 +48,15 @@ export const backRoom = {
     things === 1 ? 'One thing is not as it must be.' : `${things} things are not as they must be.`,
   carries: (month: string): string => `What each piece of ${month} carries`,
   inBox: 'In the box',
+  asked: {
+    heading: 'What people asked for',
+    told: (answered: number, all: number): string =>
+      `Of ${all} times that something was typed by searches.csv, ${answered} were for a thing that was packed.`,
+    others: 'Typed, and in no box: something to pack, or a name for something that was.',
+    none: 'Nothing was typed that was in no box.',
+    phrase: 'Typed',
+    count: 'Times',
+  },
   year: {
     heading: 'The year at a glance',
     /** Around the key, `made`. */

@@ -106,7 +106,8 @@ const readItem = (item: Item, language: Language): ReadItem | undefined => {
   return { name, kind, titled: isTitle(item, name, kind, language) };
 };
 
-const itemWordsOf = (item: Item, read: ReadItem | undefined, language: Language): ItemWords => {
+/** What an item is called and what is known of it, as typed phrases are held against it. */
+export const itemWordsOf = (item: Item, language: Language, read = readItem(item, language)): ItemWords => {
   const said = [item.name, item.kind, ...item.also, item.brand, ...item.material, item.color ?? ''];
   const own = read && read.name.kind !== '' && !read.titled ? [read.name.kind] : [];
   const texts = [item.kind, ...item.also, ...own];
@@ -285,7 +286,7 @@ const typedCandidates = (
   language: Language,
 ): readonly PhraseCandidate[] => {
   const totals = new Map<string, { count: number; first: PhraseCandidate }>();
-  for (const { text, head, search } of typedFor(itemWordsOf(item, read, language), index)) {
+  for (const { text, head, search } of typedFor(itemWordsOf(item, language, read), index)) {
     const words = language.words(text);
     const key = keyOf(words);
     const origin: Origin = {

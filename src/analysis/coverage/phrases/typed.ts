@@ -148,10 +148,12 @@ const fits = ({ words, tail }: Typed, item: ItemWords): boolean => {
   });
   if (named) return true;
   const head = lastOf(words);
+  // "Brush for boots" has the words of a boot brush; a head alone could be of anything.
+  const others = [...words.slice(0, -1), ...tail].filter(says);
   return (
-    words.length > 1 &&
+    others.length > 0 &&
     item.names.some((name) => isSame(head, lastOf(name))) &&
-    [...words.slice(0, -1), ...tail].filter(says).every((word) => isAmong(word, item.facts))
+    others.every((word) => isAmong(word, item.facts))
   );
 };
 
