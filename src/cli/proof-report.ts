@@ -163,6 +163,11 @@ const sharedLines = ({ coverage, width, at }: Sheet): string[] =>
     hanging('  ', words.muchLike(at(shared.at), at(shared.other.at), shared.resemblance.toFixed(2)), width),
   );
 
+const calledLines = ({ coverage, width }: Sheet): string[] =>
+  coverage.items.flatMap(({ shortName, called }) =>
+    called.flatMap(({ name, times }) => hanging('  ', words.calledSo(shortName, name, times), width)),
+  );
+
 const nameLines = ({ coverage, width }: Sheet): string[] =>
   coverage.items
     .filter(({ otherNames }) => otherNames.length > 0)
@@ -216,6 +221,7 @@ export const proofReport = (
     ...part(words.titles, titleLines(sheet)),
     ...part(words.typed, typedLines(sheet)),
     ...part(words.reach, reachLines(sheet)),
+    ...part(words.called, calledLines(sheet)),
     ...part(words.names, nameLines(sheet)),
     '',
     ...wrappedInCells(

@@ -7,6 +7,7 @@ import { counted } from '../text/counting-words.ts';
 export const substanceFindings = (thin: readonly ThinPart[]): readonly Diagnostic[] =>
   thin.map(({ item, substance, at }): Diagnostic => {
     const { words, sentences, beyond } = leastOf(item);
+    const isMute = item !== undefined && substance.telling === 0;
     const own = `${counted(substance.words, 'word')} in ${counted(substance.sentences, 'sentence')}`;
     return {
       weight: 'look at',
@@ -15,7 +16,7 @@ export const substanceFindings = (thin: readonly ThinPart[]): readonly Diagnosti
       message:
         item === undefined
           ? `Unexpected opening of ${own}, expected at least ${words} words in ${sentences} sentences`
-          : `Unexpected story of ${own}, expected at least ${words} words in ${sentences} sentences, and ${beyond} words that the record does not have`,
+          : `Unexpected story of ${own}${isMute ? ' that tells of no use, care, making or measure' : ''}, expected at least ${words} words in ${sentences} sentences, and ${beyond} words that the record does not have`,
       fix:
         item === undefined
           ? 'Say how the box came to be, and what goes together in it'

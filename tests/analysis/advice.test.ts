@@ -275,3 +275,26 @@ describe('an honest record', () => {
     );
   });
 });
+
+describe('a story that calls its thing otherwise', () => {
+  const called = async (story: string, more: Readonly<Record<string, unknown>> = {}) => {
+    const { items } = await coverageFor({
+      [CYCLE]: cycleText('A box.'),
+      [TIN]: itemText('Beech dough scraper', 'dough scraper', story, more),
+    });
+    return items[0]?.called;
+  };
+  const STORY =
+    'A bench scraper lives beside the flour. The bench scraper cuts, lifts and cleans; two bench scrapers are one too many. The old scraper was steel.';
+  test('three times and more lacks a name in its record, and not in its text', async () => {
+    expect(await called(STORY)).toEqual([{ name: 'bench scraper', times: 3 }]);
+  });
+  test.each([
+    ['twice alone', STORY.replace('The bench scraper', 'It'), {}],
+    ['by a name that the record has', STORY, { also: ['bench scraper'] }],
+    ['by adjectives', STORY.replaceAll('bench', 'old'), {}],
+    ['by a maker', STORY.replaceAll('bench', 'Halloway'), {}],
+  ])('lacks none where it does so %s', async (_, story, more) => {
+    expect(await called(story, more)).toEqual([]);
+  });
+});

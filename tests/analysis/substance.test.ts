@@ -54,15 +54,24 @@ describe('a part that says too little', () => {
     expect((await proofOf('', STORY)).thin.map(({ item }) => item)).toEqual([undefined]);
   });
 
+  test('is a long story that tells of no use, care, making or measure', async () => {
+    const mood =
+      'Nobody in our house remembers who wanted it, or why the morning felt so long. There was rain over the harbour, and my sister said that March is the month in which people believe anything. We agreed with her, since it is easier. Then the post came, late as ever, and the dog barked at the gate until everybody had forgotten what the quarrel had been about.';
+    const { thin } = await proofOf(OPENING, mood);
+    expect(thin.map(({ item }) => item)).toEqual(['can']);
+    expect(substanceFindings(thin)[0]?.message).toContain('tells of no use, care, making or measure');
+    expect((await proofOf(OPENING, `${mood} Fill it at the tap.`)).thin).toEqual([]);
+  });
+
   test('is the less thin the more is said', () => {
     for (const item of [undefined, 'can']) {
       const least = leastOf(item);
       expect(isThin(least, least)).toBe(false);
-      for (const key of ['words', 'sentences', 'beyond'] as const)
+      for (const key of ['words', 'sentences', 'beyond', 'telling'] as const)
         expect(isThin({ ...least, [key]: least[key] - 1 }, least)).toBe(true);
     }
     expect(leastOf('can').words).toBeGreaterThan(leastOf(undefined).words);
-    expect(thinPartsOf({ id: '2026-03', items: [] }, [])).toHaveLength(1);
+    expect(thinPartsOf({ id: '2026-03', items: [] }, [], english)).toHaveLength(1);
   });
 
   test('is a finding with what to say, and never with a name to put in', async () => {

@@ -2,6 +2,7 @@
 import type { Location } from '../../diagnostics/diagnostic.ts';
 import type { Phrase } from './phrases/phrase.ts';
 import type { FieldName } from './rivals/ranking.ts';
+import type { CalledName } from './standing/called.ts';
 import type { Stranger } from './strangers/untold.ts';
 import type { ThinPart } from './substance.ts';
 import type { Passage } from './text/passage.ts';
@@ -121,6 +122,8 @@ export interface ItemCoverage {
   readonly thin: boolean;
   /** The weightiest first. */
   readonly phrases: readonly PhraseCoverage[];
+  /** What its story calls it again and again and its record does not. */
+  readonly called: readonly CalledName[];
   /** Other names a dictionary has for it, to be taken as `also` or left; none is scored. */
   readonly otherNames: readonly string[];
 }

@@ -16,6 +16,7 @@ import type { TypedSearches } from './phrases/typed.ts';
 import { readingOf } from './reading.ts';
 import type { Comparison, PhraseRival } from './rivals/comparison.ts';
 import { adviceFor } from './standing/advice.ts';
+import { calledOf } from './standing/called.ts';
 import { capitalsIn } from './standing/capitals.ts';
 import { withinLonger } from './standing/mentions.ts';
 import { placesOf } from './standing/standing.ts';
@@ -147,6 +148,7 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
   const thin = thinPartsOf(
     { id: cycle.id, items: cycle.items.map(({ slug, source }) => ({ slug, file: source.file })) },
     passages,
+    language,
   );
   const items = cycle.items.map((item) => {
     const entries = tally.entries.filter((entry) => entry.item.slug === item.slug);
@@ -163,6 +165,7 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
       ...typedOf(entries),
       promised: promised.get(item.slug) ?? 0,
       thin: thin.some((part) => part.item === item.slug),
+      called: calledOf(item, passages, language),
       otherNames: otherNames.get(item.kind) ?? [],
       phrases: entries.map(({ phrase }, i) => ({ phrase, mentions: mentions[i] ?? [] })),
     };

@@ -1,6 +1,11 @@
 /** The proof as a page: what is to be done first, then what it is read from. */
 
-import { grades, type OverRepetition, type SharedPassage } from '../../analysis/coverage/coverage.ts';
+import {
+  grades,
+  type ItemCoverage,
+  type OverRepetition,
+  type SharedPassage,
+} from '../../analysis/coverage/coverage.ts';
 import { type BroughtFigures, broughtFigures } from '../../analysis/coverage/figures.ts';
 import { zones } from '../../analysis/coverage/text/zones.ts';
 import { verdictOf } from '../../analysis/coverage/verdict.ts';
@@ -15,6 +20,7 @@ import { pageLang } from '../../render/page-lang.ts';
 import { alsoLine, linkMarkdown } from '../../render/record-lines.ts';
 import { scriptText } from '../../render/script-data.ts';
 import { typeset } from '../../render/typeset.ts';
+import { listed } from '../../text/counting-words.ts';
 import { longDate } from '../../text/long-date.ts';
 import type { Wording } from '../../wording/wording.ts';
 import type { Tools } from '../channel.ts';
@@ -100,6 +106,7 @@ interface ProofView {
   readonly rivals: readonly RivalView[];
   readonly crowded: readonly CrowdingView[];
   readonly shared: readonly SharedView[];
+  readonly called: readonly OtherNamesView[];
   readonly otherNames: readonly OtherNamesView[];
   readonly folder: string;
   readonly mustFix: readonly FindingView[];
@@ -170,21 +177,40 @@ const sharedView = (
   other: { cycle: other.cycle, text: other.text, at: locationText(other.at) },
 });
 
+/** Names to take into a record, with the line as it would be. */
+const namesView = (
+  { slug, name }: Pick<ItemCoverage, 'slug' | 'name'>,
+  names: readonly string[],
+  told: string,
+  records: ProofData['items'],
+): OtherNamesView => {
+  const record = records.find((one) => one.slug === slug);
+  const fields = record?.source.fields;
+  const at = fields?.get('also') ?? fields?.get('kind');
+  return {
+    name,
+    names: told,
+    line: alsoLine([...(record?.also ?? []), ...names]),
+    at: at && locationText(at),
+  };
+};
+
+const calledViews = ({ coverage, page }: Sheet, records: ProofData['items']): readonly OtherNamesView[] =>
+  coverage.items
+    .filter(({ called }) => called.length > 0)
+    .map((item) =>
+      namesView(
+        item,
+        item.called.map(({ name }) => name),
+        listed(item.called.map(({ name, times }) => page.called.told(name, times))),
+        records,
+      ),
+    );
+
 const otherNamesViews = ({ coverage, page }: Sheet, records: ProofData['items']): readonly OtherNamesView[] =>
-  coverage.items.flatMap(({ slug, name, otherNames }) => {
-    if (otherNames.length === 0) return [];
-    const record = records.find((one) => one.slug === slug);
-    const fields = record?.source.fields;
-    const at = fields?.get('also') ?? fields?.get('kind');
-    return [
-      {
-        name,
-        names: page.names.listed(otherNames),
-        line: alsoLine([...(record?.also ?? []), ...otherNames]),
-        at: at && locationText(at),
-      },
-    ];
-  });
+  coverage.items
+    .filter(({ otherNames }) => otherNames.length > 0)
+    .map((item) => namesView(item, item.otherNames, page.names.listed(item.otherNames), records));
 
 /** The proof of one cycle. */
 export const proofPage = (data: ProofData, { templates, wording }: Tools): MadeDocument<Diagnostic> => {
@@ -222,6 +248,7 @@ export const proofPage = (data: ProofData, { templates, wording }: Tools): MadeD
     rivals: rivalViews(sheet),
     crowded: coverage.overRepeated.map((crowding) => crowdingView(crowding, sheet)),
     shared: coverage.shared.map((shared) => sharedView(shared, sheet)),
+    called: calledViews(sheet, items),
     otherNames: otherNamesViews(sheet, items),
     folder: `cycles/${coverage.cycle}/`,
     mustFix: findings.filter(({ isMustFix }) => isMustFix),

@@ -97,6 +97,11 @@ const page = {
     resemblance: (figure: string) => `Resemblance ${figure} (1 is word for word)`,
     here: 'Here, ',
   },
+  called: {
+    heading: 'Called otherwise',
+    lead: 'The story calls these by a name that the record does not have. Where it is what people call the thing, paste the line; the text may stay as it is.',
+    told: (name: string, times: number) => `${coverage.quoted(name)}, ${times} times`,
+  },
   names: {
     heading: 'Other names',
     lead: 'A dictionary has these for the same things. They count for nothing until they stand in the record: paste the line, and strike out what is not true of the piece.',
@@ -163,6 +168,9 @@ const report = {
   shared: 'Said before in an earlier article',
   muchLike: (at: string, other: string, resemblance: string) =>
     `${at} is much like ${other}: resemblance ${resemblance}.`,
+  called: 'Called otherwise in the story, to be taken into “also” if people call it so',
+  calledSo: (name: string, called: string, times: number) =>
+    `${name}: ${coverage.quoted(called)}, ${times} times.`,
   names: 'Other names in a dictionary, to be taken into “also” or left',
   namesOf: (name: string, others: readonly string[]) => `${name}: ${listed(others)}.`,
   advice: 'Advice',
