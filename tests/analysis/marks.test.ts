@@ -122,14 +122,32 @@ const summed = (trades: readonly MarkedTrade[]) => {
   };
 };
 
-describe('what is marked as a mention', () => {
+/** Whoever changes a rule may see what it now gets wrong: `SHOW_MARKS=1`. */
+const show = ({ marks, precision, recall, wrong, missed }: ReturnType<typeof summed>): void => {
+  if (process.env.SHOW_MARKS === undefined) return;
+  const lines = [...wrong.map((one) => `wrong: ${one}`), ...missed.map((one) => `missed: ${one}`)];
+  console.info([`${marks} marks, precision ${precision}, recall ${recall}`, ...lines].join('\n'));
+};
+
+describe('what is marked as a mention is what a reader marks', () => {
+  // Floors a little below what was measured: 0.974 and 0.987 of the first, 0.953 and 0.981 of the second.
   test.each([
-    ['looked at', LOOKED_AT],
-    ['kept aside', KEPT_ASIDE],
-  ])('%s', (_, trades) => {
-    const { marks, precision, recall, wrong, missed } = summed(trades);
-    console.log(_, marks, precision, recall);
-    if (process.env.SHOW === _) console.log([...wrong.map((w) => `WRONG ${w}`), ...missed.map((m) => `MISSED ${m}`)].join('\n'));
-    expect(marks).toBeGreaterThan(150);
+    ['in trades that were looked at', LOOKED_AT, 0.965, 0.975],
+    ['in trades that were kept aside', KEPT_ASIDE, 0.945, 0.97],
+  ])('%s', (_, trades, leastPrecision, leastRecall) => {
+    const found = summed(trades);
+    show(found);
+    expect(found.marks).toBeGreaterThan(170);
+    expect(found.precision).toBeGreaterThanOrEqual(leastPrecision);
+    expect(found.recall).toBeGreaterThanOrEqual(leastRecall);
+  });
+
+  test('and the marks of every sentence lie where its words do', () => {
+    for (const { text, items } of [...LOOKED_AT, ...KEPT_ASIDE])
+      for (const line of text) {
+        const read = readMarks(line);
+        expect(read.text).not.toMatch(/[[\]{}\d](?![\d ]*ml)/);
+        for (const { item } of read.marks) expect(items[item]).toBeDefined();
+      }
   });
 });

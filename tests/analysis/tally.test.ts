@@ -135,3 +135,36 @@ test('what a changed sentence would bring is what counting everything gives', ()
     { numRuns: 1000, examples: [[['enamel', '\n'], ['can'], [], ['.', 'can'], 'title']] },
   );
 });
+
+test('what an advised change would bring is what counting everything gives, strangers about or not', () => {
+  const neighbour = fc.constantFrom(
+    ...'a the and of for tea old pale roasting opener liner holds you let enamel seed tray tray can can seeds , .'.split(
+      ' ',
+    ),
+  );
+  const text = fc.array(neighbour, { minLength: 1, maxLength: 24 }).map((words) => words.join(' '));
+  const phrases = ITEMS.flatMap((item) => item.phrases);
+  fc.assert(
+    fc.property(text, fc.nat(), fc.nat(), fc.boolean(), (some, which, place, inBrackets) => {
+      const before = [passage(some)];
+      const tally = tallyOf(before, ITEMS, true);
+      const { text: put, words } = phrases[which % phrases.length] as Phrase;
+      // As advice is tried: a phrase in brackets at the end of a sentence, or in the place of its head alone.
+      const heads = tally.entries
+        .filter((entry) => entry.phrase.text === put)
+        .flatMap(({ mentions }) => mentions.filter(({ grade }) => grade === 'head only'));
+      const head = heads[place % Math.max(1, heads.length)];
+      const all = before[0]?.words ?? [];
+      const spot = (inBrackets || !head ? all[place % Math.max(1, all.length)] : all[head.from]) ?? undefined;
+      if (!spot || (!inBrackets && !head)) return;
+      const last = all.findLast(({ sentence: one }) => one === spot.sentence) ?? spot;
+      const changed = inBrackets
+        ? `${some.slice(0, last.end)} (${put})${some.slice(last.end)}`
+        : some.slice(0, spot.start) + put + some.slice(spot.end);
+      const after = [passage(changed)];
+      const outcome = outcomeOf(tally, 0, before[0], after[0] as Passage, words);
+      expect([...outcome.standings]).toEqual([...tallyOf(after, ITEMS, true).standings]);
+    }),
+    { numRuns: 2000 },
+  );
+});

@@ -216,7 +216,9 @@ const mentionsFrom = (
     addLooser(search, sought, modifiers);
     mentions.set(
       number,
-      search.found.sort(inOrder).flatMap((found) => mentionAt(passages[found.passage], found, sought.item) ?? []),
+      search.found
+        .sort(inOrder)
+        .flatMap((found) => mentionAt(passages[found.passage], found, sought.item) ?? []),
     );
   }
   return mentions;

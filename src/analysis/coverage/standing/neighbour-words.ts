@@ -23,7 +23,7 @@ import {
 } from '../../language/lexicon/function-words.ts';
 import { goods } from '../../language/lexicon/goods.ts';
 import { adverbs, particles } from '../../language/lexicon/grammar.ts';
-import { flavours, thingColours } from '../../language/lexicon/qualities.ts';
+import { adjectives, flavours, thingColours } from '../../language/lexicon/qualities.ts';
 import { audiences, rooms } from '../../language/lexicon/settings.ts';
 
 /** They open a noun phrase. */
@@ -41,6 +41,12 @@ const ADVERBS = wordsOfAll(
   meanwhile nearly nevertheless once otherwise outdoors overnight perhaps rather regardless sideways
   so soon somehow sometimes somewhere straightaway then therefore though thus today together tomorrow tonight twice
   upright upside upstairs yesterday yet alike anyway anymore downhill uphill somewhat almost yes no`),
+);
+
+/** What may stand right after a verb, and seldom after a noun; adverbs in -ly too. */
+export const AFTER_VERBS = wordsOfAll(
+  ...[OPENERS, OBJECTS, BOTH_CASES, ADVERBS],
+  wordSet('around away back down off out over through together up into onto against'),
 );
 
 /** Words that no noun phrase goes over, whatever stands around them. */
@@ -99,8 +105,8 @@ export const GENERAL = wordSet(`
   woody worn worse worst worthy wrong yearly young dozen several many much more most fewer less extra identical gorgeous
   everyday fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth twentieth third hundredth umpteenth
   made grown bought kept torn hung woven bound bent blown thrown chosen broken forgotten given known shared
-  favourite favorite beloved so-called ex wooden metal woollen woolen metallic coloured colored
-  `);
+  level musty sown favourite favorite beloved so-called ex wooden metal woollen woolen metallic coloured colored
+  january february march april june july august september october november december`);
 
 /** Verbs of what people do with things and what things do, in their bare form. */
 export const VERBS = wordSet(`
@@ -129,7 +135,7 @@ export const VERBS = wordSet(`
   please pop practise practice praise preserve produce prompt punch question rattle realise realize recall recycle refuse
   regret reheat rely require rescue reveal review reward ruin scare score scream search separate shape shelter shorten
   sleep smile snap sniff solve stamp store struggle study supply suppose suspect swallow switch tackle test thin thrive
-  tangle tick tug value vary wag wander`);
+  answer sweat tangle tick tug value vary wag wander`);
 
 /** Past forms that do not end in -ed, of verbs that have things for subject or object. */
 export const PASTS = wordSet(`
@@ -138,28 +144,40 @@ export const PASTS = wordSet(`
   kept knew laid lay led left lent let lit lost made meant met paid put ran rang read rose said sang sank sat saw
   sent set shed shone shook shot showed shrank shut slept slid smelt sold spent spilt split spoke spread sprang spun
   stank stole stood stuck struck swam swept swore swung taught thought threw told took tore went wept woke won wore wound
-  wove wrote was were`);
+  wove wrote was were outgrew overtook undid withstood`);
 
 /** Bare verbs after which another bare verb may follow a thing: "let the candle burn". */
 export const BEFORE_THING_AND_VERB = wordsOfAll(
   MODALS,
   DO,
-  wordSet('let lets make makes made help helps helped see saw watch watched hear heard feel'),
+  wordSet(`let lets letting make makes made making help helps helped helping see saw seeing watch watches watched watching
+  hear heard feel`),
 );
 
 /** Verbs of which a noun in the plural is the subject, where it stands right before them. */
-export const AFTER_PLURALS = wordsOfAll(BE, HAVE, DO, MODALS, VERBS);
+export const AFTER_PLURALS: ReadonlySet<string> = new Set(
+  [...wordsOfAll(BE, HAVE, DO, MODALS, VERBS)].filter((word) => !GENERAL.has(word) && !adjectives.has(word)),
+);
 
 /** Doings that are named after the thing that is made: "candle making". */
 export const NAMED_DOINGS = wordSet('making keeping weaving growing dipping pouring blowing brewing');
 
 /** After these heads no reader knows which thing is meant: they are the sending itself, or how anything is sold. */
-export const NEVER_ALONE = wordSet(
-  'box set kit pack packet parcel bundle collection selection pair hamper subscription item product gift',
-);
+export const NEVER_ALONE = wordSet('box set kit pack parcel bundle collection selection hamper subscription');
 
-/** Goods whose name is also the name of a sort of others: hoop earrings, a feeder bowl. */
-const SORTS = wordSet('hoop pendant feeder planter cape wrap throw runner clutch sampler loaf trellis mister');
+/**
+ * Things that come in sorts, in the singular: a noun before one of them is mostly the name of a sort, as in "oolong tea",
+ * and means the thing when it stands alone. Before others it mostly says what a thing is for or made of: a compost scoop.
+ */
+export const COMES_IN_SORTS = wordSet(`
+  backpack bag beer belt bike blanket boot bracelet bread brooch bulb cake candle cap cardigan chair cheese coat coffee
+  cushion dress earring fabric flower game gin glasses glove hat headband jacket jean jumper knife lamp mitten mushroom
+  necklace noodle notebook paper pasta pastry pen plant purse puzzle rice ring robe rug rum sandal sausage scarf shawl
+  shirt shoe skirt slipper sock sofa stool sunglasses sweater tape tea tent tie towel trousers wallet watch whisky wine
+  wool yarn`);
+
+/** Goods that are also sorts of others: hoop earrings. */
+const SORTS = wordSet('hoop pendant cape wrap throw runner clutch loaf');
 
 /**
  * What is a thing of its own, in the singular: where such a word tells one thing from another, as in "boot brush", it
@@ -208,7 +226,8 @@ const OWN_THINGS = wordSet(`
   position use user home house hunt walk run ride drive rest stay visit help pass press push pull turn fill
   safety comfort care repair storage display security sport hobby beginner starter kid men women child luck
   sill shelf drawer cupboard balcony ledge fence gate door window floor lid incense candle cloth bag cup mug bowl pan pot
-  cocktail espresso filter loose slow single origin`);
+  cocktail espresso filter loose slow single origin
+  basil chamomile dill fennel hibiscus jasmine rosemary sage thyme verbena laundry cane pole stick stake`);
 
 /** Words that mean something of their own, as the keys of words are. */
 export const SPEAKS_FOR_ITSELF: ReadonlySet<string> = new Set(

@@ -3,23 +3,17 @@
  * but a text is counted again for every change that is tried, and waits for no model.
  */
 import { itemAt } from '../../../text/item-at.ts';
+import { wordSet } from '../../../text/word-set.ts';
 import { goods } from '../../language/lexicon/goods.ts';
 import { counts } from '../../language/lexicon/measures.ts';
-import {
-  adjectiveEndings,
-  adjectives,
-  colours,
-  materials,
-  notAdjectives,
-  shades,
-} from '../../language/lexicon/qualities.ts';
-import { NOUNS_IN_ING, PARTICIPLES } from '../../language/word-classes.ts';
+import { colours, materials } from '../../language/lexicon/qualities.ts';
+import { NOUNS_IN_ING } from '../../language/word-classes.ts';
 import { adjacent } from '../text/adjacent.ts';
 import type { Passage, ZonedWord } from '../text/passage.ts';
 import {
   AFTER_PLURALS,
+  AFTER_VERBS,
   BEFORE_THING_AND_VERB,
-  BORDERS,
   GENERAL,
   JOINING_PARTICIPLES,
   JOINING_PREPOSITIONS,
@@ -28,9 +22,19 @@ import {
   PASTS,
   VERBS,
 } from './neighbour-words.ts';
-
-/** What a word before a noun tells: how anything may be, its colour, or which one it is. */
-type Nature = 'general' | 'color' | 'telling';
+import {
+  isAdverb,
+  isBorder,
+  isCapital,
+  isCompared,
+  isDoer,
+  isGeneral,
+  isParticiple,
+  isPlural,
+  isThirdPerson,
+  type Nature,
+  natureOf,
+} from './word-nature.ts';
 
 /** What stands before a noun and belongs to it: one word, or several that hyphens join. */
 export interface Modifier {
@@ -47,6 +51,8 @@ export interface NounPhrase {
   readonly head: number;
   /** The nearest to the head first. */
   readonly modifiers: readonly Modifier[];
+  /** The word that "and" joins to the last of them: the tulip of "tulip and hyacinth bulbs". */
+  readonly paired?: number;
 }
 
 const HYPHEN = /^[-\u2010\u2011]$/;
@@ -55,68 +61,18 @@ const HYPHEN = /^[-\u2010\u2011]$/;
 const goesOn = (passage: Passage, word: number): boolean =>
   adjacent(passage, word) && passage.words[word]?.sentence === passage.words[word + 1]?.sentence;
 
-const isHyphened = ({ text, words }: Passage, word: number): boolean => {
+/** In an address every word is followed by a hyphen, which means nothing. */
+const isHyphened = ({ form, text, words }: Passage, word: number): boolean => {
   const [one, next] = [words[word], words[word + 1]];
-  return one !== undefined && next !== undefined && HYPHEN.test(text.slice(one.end, next.start));
+  const both = one !== undefined && next !== undefined && form !== 'address';
+  return both && HYPHEN.test(text.slice(one.end, next.start));
 };
 
-const isBorder = ({ folded, text }: ZonedWord): boolean =>
-  BORDERS.has(text.toLowerCase().replace('’', "'")) || BORDERS.has(folded) || isAdverb(folded);
-
-/** Words in -ly that are no adverbs. */
-const NO_ADVERBS = /^(?:fl|jel|bel|fami|hol|li|ral|al|bul|dol|curl|wool|love|live|friend|like|daily|week|month|year|ug|sil|smel|hil|ear|on|ho|p|wobb|bubb|cudd|mea|pear|cost|elder)/;
-
-/** "Gently", but not "jelly" or "lovely". Common practice, no source. */
-const isAdverb = (folded: string): boolean =>
-  folded.length > 4 && folded.endsWith('ly') && !NO_ADVERBS.test(folded);
-
-/** The adjective that a comparative or a superlative is of, in the ways English spells them. */
-const positivesOf = (folded: string): readonly string[] => {
-  const stem = /^(.{2,})(?:er|est)$/.exec(folded)?.[1];
-  if (!stem) return [];
-  return [stem, `${stem}e`, stem.replace(/i$/, 'y'), stem.replace(/(.)\1$/, '$1')];
-};
-
-const isListed = (folded: string): boolean => GENERAL.has(folded) || adjectives.has(folded);
-
-const isParticiple = (folded: string): boolean =>
-  PARTICIPLES.has(folded) ||
-  (folded.length > 3 && folded.endsWith('ed') && !folded.endsWith('eed') && !notAdjectives.has(folded));
-
-/** Whether a word says how a thing is, and nothing of which it is. */
-export const isGeneral = ({ folded, key }: Pick<ZonedWord, 'folded' | 'key'>): boolean =>
-  isListed(folded) ||
-  /^\d/.test(folded) ||
-  counts.has(folded) ||
-  (!notAdjectives.has(key) && !goods.has(key) && (adjectiveEndings.test(folded) || isParticiple(folded)));
-
-/** "Older", "finest". Some in -er are things behind a noun: a tin opener. */
-const isCompared = ({ folded, key }: ZonedWord): boolean =>
-  !goods.has(key) && positivesOf(folded).some(isListed);
-
-/** "Wooden" is no other material than "pine": such words stand among the general ones. */
-const natureOf = (word: ZonedWord, next?: ZonedWord): Nature => {
-  if (GENERAL.has(word.folded)) return 'general';
-  // "Bottle green" is a colour, a bottle brush has none.
-  const shade = shades.has(word.folded) && next !== undefined && colours.has(next.folded);
-  if (shade || colours.has(word.folded)) return 'color';
-  if (materials.has(word.folded)) return 'telling';
-  return isGeneral(word) || isCompared(word) ? 'general' : 'telling';
-};
-
+/** Whether a word says whose the next is: "the aunt's". */
 const isOwner = ({ text, words }: Passage, at: number): boolean => {
   const word = itemAt(words, at);
-  return /['’]s$/i.test(word.text) || (/s$/i.test(word.text) && /^['’]/.test(text.slice(word.end)));
+  return /['’]s$/i.test(word.text) || (/s$/i.test(word.text) && /['’]/.test(text.charAt(word.end)));
 };
-
-const isCapital = ({ text }: ZonedWord): boolean => /^\p{Lu}/u.test(text);
-
-const isPlural = ({ key, folded }: ZonedWord): boolean => key !== folded;
-
-/** "Leaves" is the plural of "leaf", and a form of "leave". */
-const isThirdPerson = ({ folded, key }: ZonedWord): boolean =>
-  folded.endsWith('s') &&
-  (VERBS.has(key) || VERBS.has(folded.slice(0, -1)) || (folded.endsWith('es') && VERBS.has(folded.slice(0, -2))));
 
 /** Whether a word is a verb of which the noun after it is the object. */
 const isVerbBefore = (passage: Passage, at: number): boolean => {
@@ -125,42 +81,15 @@ const isVerbBefore = (passage: Passage, at: number): boolean => {
   const before = goesOn(passage, at - 1) ? words[at - 1] : undefined;
   const inSentence = words[at - 1]?.sentence === word.sentence;
   if (inSentence && isCapital(word)) return false;
-  if (PASTS.has(word.folded)) return true;
+  // "We felt", but a felt hat.
+  if (PASTS.has(word.folded) && !materials.has(word.folded)) return true;
   if (before && OPENERS.has(before.folded)) return false;
   // An English modifier is singular: "she pours tea".
   if (isPlural(word)) return isThirdPerson(word);
-  if (word.folded.endsWith('ing'))
-    return !NOUNS_IN_ING.has(word.folded) && !(before !== undefined && natureOf(before) !== 'telling');
-  if (!VERBS.has(word.folded)) return false;
   // An order, or what a subject does: "Brew tea", "to brew tea", "gardeners brew tea".
-  return before === undefined || isBorder(before) || isPlural(before);
-};
-
-/** The noun phrase that ends with a word; undefined where an owner or a verb makes the word something else. */
-export const nounPhraseAt = (passage: Passage, head: number): NounPhrase => {
-  const { words } = passage;
-  const modifiers: Modifier[] = [];
-  let from = head;
-  while (from > 0 && (goesOn(passage, from - 1) || isOwnerBefore(passage, from))) {
-    const last = from - 1;
-    let first = last;
-    while (isHyphened(passage, first - 1) && goesOn(passage, first - 1)) first -= 1;
-    const word = itemAt(words, last);
-    if (first === last) {
-      if (isOwner(passage, last) && !isBorder(word)) {
-        modifiers.push({ nature: 'telling', from: last, to: from });
-        from = last;
-        break;
-      }
-      if (!GENERAL.has(word.folded) && isBorder(word)) break;
-      if (natureOf(word) === 'telling' && isVerbBefore(passage, last)) break;
-    }
-    const opens = itemAt(words, first);
-    const compound = first < last && (/^\d/.test(opens.folded) || counts.has(opens.folded));
-    modifiers.push({ nature: compound ? 'general' : natureOf(word, words[from]), from: first, to: from });
-    from = first;
-  }
-  return { from, head, modifiers };
+  const begins = before === undefined || isBorder(before) || isPlural(before);
+  if (word.folded.endsWith('ing')) return begins && !NOUNS_IN_ING.has(word.folded);
+  return begins && VERBS.has(word.folded);
 };
 
 /** "The aunts’ novels": the sign of an owner in the plural stands between two words. */
@@ -175,6 +104,68 @@ const isOwnerBefore = ({ text, words }: Passage, at: number): boolean => {
   );
 };
 
+/** "Ribbed, off-white planter": an adjective before a comma goes on with the one after it. */
+const isListedOn = ({ text, words }: Passage, from: number, end: number): boolean => {
+  const [before, word] = [words[from - 1], words[from]];
+  return (
+    from < end &&
+    before !== undefined &&
+    word !== undefined &&
+    before.sentence === word.sentence &&
+    /^,\s$/.test(text.slice(before.end, word.start)) &&
+    !isBorder(before) &&
+    natureOf(before) !== 'telling' &&
+    natureOf(word) !== 'telling'
+  );
+};
+
+/** Where the word stands that an "and" joins to the last modifier, if it is of the same sort. */
+const pairedWith = (passage: Passage, from: number, last: Modifier | undefined): number | undefined => {
+  const { words } = passage;
+  const [other, and] = [words[from - 2], words[from - 1]];
+  if (last?.nature !== 'telling' || !other || !and || !/^(?:and|or)$/.test(and.folded)) return undefined;
+  if (!goesOn(passage, from - 1) || !goesOn(passage, from - 2)) return undefined;
+  const isNoun = !isBorder(other) && !isPlural(other) && natureOf(other) === 'telling';
+  return isNoun && !isVerbBefore(passage, from - 2) ? from - 2 : undefined;
+};
+
+/** What words that hyphens join tell: "two-metre" and "long-spouted" how a thing is, "washing-up" which. */
+const hyphenedNature = ({ words }: Passage, first: number, last: number): Nature => {
+  const [opens, ends] = [itemAt(words, first), itemAt(words, last)];
+  if (/^\d/.test(opens.folded) || counts.has(opens.folded)) return 'general';
+  return isBorder(ends) ? 'telling' : natureOf(ends);
+};
+
+/** The noun phrase that ends with a word, as far as its neighbours belong to it. */
+export const nounPhraseAt = (passage: Passage, head: number): NounPhrase => {
+  const { words } = passage;
+  const modifiers: Modifier[] = [];
+  let from = head;
+  while (
+    from > 0 &&
+    (goesOn(passage, from - 1) || isOwnerBefore(passage, from) || isListedOn(passage, from, head))
+  ) {
+    const last = from - 1;
+    let first = last;
+    while (isHyphened(passage, first - 1) && goesOn(passage, first - 1)) first -= 1;
+    const word = itemAt(words, last);
+    if (first === last) {
+      if (isOwner(passage, last) && !isBorder(word)) {
+        modifiers.push({ nature: 'telling', from: last, to: from });
+        from = last;
+        break;
+      }
+      if (!GENERAL.has(word.folded) && isBorder(word)) break;
+      if (natureOf(word) === 'telling' && isVerbBefore(passage, last)) break;
+    }
+    const nature = first < last ? hyphenedNature(passage, first, last) : natureOf(word, words[from]);
+    modifiers.push({ nature, from: first, to: from });
+    from = first;
+  }
+  const paired = pairedWith(passage, from, modifiers.at(-1));
+  return { from, head, modifiers, ...(paired !== undefined && { paired }) };
+};
+
 /** Whether a word of a sentence before another may have a bare verb after its object. */
 const letsHappen = (words: readonly ZonedWord[], at: number): boolean => {
   const { sentence } = itemAt(words, at);
@@ -183,41 +174,47 @@ const letsHappen = (words: readonly ZonedWord[], at: number): boolean => {
   return false;
 };
 
+/** After them stands one thing, so that what ends in -s behind it is a verb: "an olla sweats". */
+const OPENERS_OF_ONE = wordSet('a an this that each every another');
+
 /** Whether a word that may be a noun stands before another noun and only says which: the tin of a tin opener. */
-export const standsBeforeNoun = (passage: Passage, at: number): boolean => {
+export const standsBeforeNoun = (passage: Passage, { from, head: at }: NounPhrase): boolean => {
   const { words } = passage;
   const [head, next] = [itemAt(words, at), words[at + 1]];
   if (!next || !goesOn(passage, at) || isOwner(passage, at)) return false;
   if (isHyphened(passage, at)) return true;
   // An English modifier is singular: what follows a plural is a verb or begins anew.
-  if (isPlural(head)) return isCapital(head) && isCapital(next) && !isBorder(next);
+  if (isPlural(head)) {
+    // But what has no singular is a modifier as it is: a scissors case.
+    const isGoodsOf = head.key === head.folded && goods.has(next.key) && !VERBS.has(next.key);
+    return !isBorder(next) && (isGoodsOf || (isCapital(head) && isCapital(next)));
+  }
   if (isBorder(next)) return false;
   if (NAMED_DOINGS.has(next.folded) || NOUNS_IN_ING.has(next.folded)) return true;
-  if (PASTS.has(next.folded) || next.folded.endsWith('ing')) return false;
+  if (PASTS.has(next.folded) || next.folded.endsWith('ing') || isParticiple(next.folded)) return false;
   if (isCapital(next) && !isCapital(head)) return false;
   if (materials.has(next.folded) && !GENERAL.has(next.folded)) return true;
-  if (isGeneral(next) || colours.has(next.folded)) return endsInNoun(passage, at + 1);
+  if (isGeneral(next) || colours.has(next.folded) || (isCompared(next) && !isDoer(next))) return false;
   const after = goesOn(passage, at + 1) ? words[at + 2] : undefined;
   if (isPlural(next) || /[^su]s$/.test(next.folded)) {
-    if (after && OPENERS.has(after.folded)) return false;
+    const opener = goesOn(passage, from - 1) ? words[from - 1] : undefined;
+    if (opener && OPENERS_OF_ONE.has(opener.folded)) return false;
+    if (after && (AFTER_VERBS.has(after.folded) || isAdverb(after.folded))) return false;
     // "Candle ends go back"
-    if (!isThirdPerson(next) || (after && AFTER_PLURALS.has(after.folded))) return true;
+    if (!VERBS.has(next.key) || (after && AFTER_PLURALS.has(after.folded))) return true;
     return goods.has(next.key) && after !== undefined && !isBorder(after);
   }
   return !(VERBS.has(next.folded) && letsHappen(words, at));
-};
-
-/** Whether a describing word is followed by a noun of its own: "the old candle cold ends" hardly, "tea green tin" yes. */
-const endsInNoun = (passage: Passage, at: number): boolean => {
-  const next = goesOn(passage, at) ? passage.words[at + 1] : undefined;
-  return next !== undefined && !isBorder(next) && goods.has(next.key);
 };
 
 /** Nouns joined by prepositions to a head that scattered words are looked for in: "labels of copper for the plants". */
 const JOINED = 2;
 
 /** Words of such a noun phrase. */
-const MOST_IN_JOINED = 4;
+const MOST_IN_JOINED = 5;
+
+/** They stand before a number. */
+const ABOUT = wordSet('about around nearly almost roughly');
 
 /** Where the phrase that a preposition joins ends, up to and without; `at` where there is none. */
 const joinedEnd = (passage: Passage, at: number): number => {
@@ -227,10 +224,13 @@ const joinedEnd = (passage: Passage, at: number): number => {
   if (JOINING_PARTICIPLES.has(folded())) end += 1;
   if (!JOINING_PREPOSITIONS.has(folded())) return at;
   end += 1;
-  while (OPENERS.has(folded())) end += 1;
+  while (OPENERS.has(folded()) || ABOUT.has(folded())) end += 1;
   const first = end;
-  while (end - first < MOST_IN_JOINED && folded() !== '' && !isBorder(itemAt(words, end))) end += 1;
-  // "For watering the sill": what is done, and to what, is one thing still.
+  const last = Math.min(words.length, first + MOST_IN_JOINED);
+  while (end < last && (goesOn(passage, end - 1) || (end > first && isListedOn(passage, end, last)))) {
+    if (isBorder(itemAt(words, end))) break;
+    end += 1;
+  }
   return end > first ? end : at;
 };
 

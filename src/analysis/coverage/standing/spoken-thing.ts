@@ -1,5 +1,6 @@
 /** Whether a word, where it stands, speaks of an item. */
 import { itemAt } from '../../../text/item-at.ts';
+import { lazily } from '../../../text/lazy.ts';
 import type { Passage, ZonedWord } from '../text/passage.ts';
 import { standsAsNoun } from './noun.ts';
 import { type Modifier, nounPhraseAt, standsBeforeNoun, stretchAround } from './noun-phrase.ts';
@@ -56,11 +57,14 @@ const SCATTER = 6;
 export const readThing = (passage: Passage, head: number, index: PhraseIndex): SpokenThing => {
   const { words } = passage;
   if (!index.english) return inOtherLanguages(words, head);
-  const isThing =
-    standsAsNoun(words, head) && !standsBeforeNoun(passage, head) && !isNamed(words, head, index);
   const phrase = nounPhraseAt(passage, head);
+  const isThing =
+    standsAsNoun(words, head) && !standsBeforeNoun(passage, phrase) && !isNamed(words, head, index);
   const knows = ({ stems }: KnownItem, { from, to }: Modifier): boolean =>
     words.slice(from, to).some(({ stem }) => stems.has(stem));
+  const outermost = phrase.modifiers.at(-1);
+  const isPaired = ({ stems }: KnownItem, modifier: Modifier): boolean =>
+    modifier === outermost && phrase.paired !== undefined && stems.has(itemAt(words, phrase.paired).stem);
   return {
     head,
     isThing,
@@ -69,11 +73,12 @@ export const readThing = (passage: Passage, head: number, index: PhraseIndex): S
         (modifier) =>
           modifier.nature === 'general' ||
           (modifier.nature === 'color' && !item.coloured) ||
-          knows(item, modifier),
+          knows(item, modifier) ||
+          isPaired(item, modifier),
       ),
     isToldBy: (item) =>
       phrase.modifiers.some((modifier) => modifier.nature !== 'general' && knows(item, modifier)),
-    stretch: () => stretchAround(passage, phrase),
+    stretch: lazily(() => stretchAround(passage, phrase)),
   };
 };
 

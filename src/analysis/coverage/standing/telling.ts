@@ -2,9 +2,9 @@
 import type { Word } from '../../language/language.ts';
 import { colours, materials, shades } from '../../language/lexicon/qualities.ts';
 import type { Phrase } from '../phrases/phrase.ts';
-import { BORDERS, SPEAKS_FOR_ITSELF } from './neighbour-words.ts';
-import { isGeneral } from './noun-phrase.ts';
+import { BORDERS, COMES_IN_SORTS, SPEAKS_FOR_ITSELF } from './neighbour-words.ts';
 import type { Named } from './phrase-index.ts';
+import { isGeneral } from './word-nature.ts';
 
 /** What is known of an item, ready to be asked. */
 export interface KnownItem {
@@ -32,10 +32,10 @@ const isName = ({ origins }: Phrase): boolean =>
 const SHORTEST = 3;
 
 /**
- * Whether a word before the head of a name can mean the thing alone, as "hoops" does gold hoop earrings: not what says
- * how the thing is, what is done with it, or something of its own that it is for.
+ * Whether a word before the head of a name can be the name of a sort, as "hoop" is one of earrings: not what says how a
+ * thing is, what is done with it, or something of its own that it is for.
  */
-const meansTheThing = (word: Word): boolean =>
+const isSort = (word: Word): boolean =>
   word.key.length >= SHORTEST &&
   !word.folded.endsWith('ing') &&
   ![word.key, word.folded].some(
@@ -48,7 +48,7 @@ const meansTheThing = (word: Word): boolean =>
   ) &&
   !isGeneral(word);
 
-/** For each item the keys of the words that mean it alone and can mean no other of the items. */
+/** For each item the keys of the words that mean it when they stand alone, and can mean no other of the items. */
 export const tellingWordsOf = (items: readonly Named[]): readonly ReadonlySet<string>[] => {
   const shared = new Map<string, number>();
   for (const { phrases } of items)
@@ -58,9 +58,9 @@ export const tellingWordsOf = (items: readonly Named[]): readonly ReadonlySet<st
     const names = new Set(record?.names.flat().map(({ key }) => key));
     return new Set(
       phrases
-        .filter(isName)
+        .filter((phrase) => isName(phrase) && COMES_IN_SORTS.has(phrase.words[phrase.head]?.key ?? ''))
         .flatMap(({ words, head }) => words.slice(0, head))
-        .filter((word) => meansTheThing(word) && shared.get(word.key) === 1 && !names.has(word.key))
+        .filter((word) => isSort(word) && shared.get(word.key) === 1 && !names.has(word.key))
         .map(({ key }) => key),
     );
   });
