@@ -162,6 +162,11 @@ export const AFTER_PLURALS: ReadonlySet<string> = new Set(
 /** Doings that are named after the thing that is made: "candle making". */
 export const NAMED_DOINGS = wordSet('making keeping weaving growing dipping pouring blowing brewing');
 
+/** Words in -ing that say what a thing is for, and seldom what is being done with it: sealing wax. */
+export const PURPOSES = wordSet(`
+  boxing chewing climbing dancing diving hiking measuring riding rocking running sealing shopping sleeping smelling
+  swimming tracing`);
+
 /** After these heads no reader knows which thing is meant: they are the sending itself, or how anything is sold. */
 export const NEVER_ALONE = wordSet('box set kit pack parcel bundle collection selection hamper subscription');
 

@@ -20,6 +20,7 @@ import {
   NAMED_DOINGS,
   OPENERS,
   PASTS,
+  PURPOSES,
   VERBS,
 } from './neighbour-words.ts';
 import {
@@ -88,7 +89,8 @@ const isVerbBefore = (passage: Passage, at: number): boolean => {
   if (isPlural(word)) return isThirdPerson(word);
   // An order, or what a subject does: "Brew tea", "to brew tea", "gardeners brew tea".
   const begins = before === undefined || isBorder(before) || isPlural(before);
-  if (word.folded.endsWith('ing')) return begins && !NOUNS_IN_ING.has(word.folded);
+  if (word.folded.endsWith('ing'))
+    return begins && !NOUNS_IN_ING.has(word.folded) && !PURPOSES.has(word.folded);
   return begins && VERBS.has(word.folded);
 };
 
