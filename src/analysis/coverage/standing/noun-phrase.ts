@@ -168,6 +168,10 @@ export const nounPhraseAt = (passage: Passage, head: number): NounPhrase => {
   return { from, head, modifiers, ...(paired !== undefined && { paired }) };
 };
 
+/** The word right before a noun phrase: its article, if it has one. */
+export const openerOf = (passage: Passage, { from }: NounPhrase): ZonedWord | undefined =>
+  goesOn(passage, from - 1) ? passage.words[from - 1] : undefined;
+
 /** Whether a word of a sentence before another may have a bare verb after its object. */
 const letsHappen = (words: readonly ZonedWord[], at: number): boolean => {
   const { sentence } = itemAt(words, at);
@@ -180,8 +184,9 @@ const letsHappen = (words: readonly ZonedWord[], at: number): boolean => {
 const OPENERS_OF_ONE = wordSet('a an this that each every another');
 
 /** Whether a word that may be a noun stands before another noun and only says which: the tin of a tin opener. */
-export const standsBeforeNoun = (passage: Passage, { from, head: at }: NounPhrase): boolean => {
+export const standsBeforeNoun = (passage: Passage, phrase: NounPhrase): boolean => {
   const { words } = passage;
+  const at = phrase.head;
   const [head, next] = [itemAt(words, at), words[at + 1]];
   if (!next || !goesOn(passage, at) || isOwner(passage, at)) return false;
   if (isHyphened(passage, at)) return true;
@@ -199,7 +204,7 @@ export const standsBeforeNoun = (passage: Passage, { from, head: at }: NounPhras
   if (isGeneral(next) || colours.has(next.folded) || (isCompared(next) && !isDoer(next))) return false;
   const after = goesOn(passage, at + 1) ? words[at + 2] : undefined;
   if (isPlural(next) || /[^su]s$/.test(next.folded)) {
-    const opener = goesOn(passage, from - 1) ? words[from - 1] : undefined;
+    const opener = openerOf(passage, phrase);
     if (opener && OPENERS_OF_ONE.has(opener.folded)) return false;
     if (after && (AFTER_VERBS.has(after.folded) || isAdverb(after.folded))) return false;
     // "Candle ends go back"

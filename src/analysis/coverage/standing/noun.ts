@@ -14,8 +14,9 @@ import {
   QUANTIFIERS,
   SUBJECTS,
 } from '../../language/lexicon/function-words.ts';
-import type { ZonedWord } from '../text/passage.ts';
-import { BORDERS, GENERAL, VERBS } from './neighbour-words.ts';
+import type { Passage, ZonedWord } from '../text/passage.ts';
+import { GENERAL, VERBS } from './neighbour-words.ts';
+import { type NounPhrase, openerOf } from './noun-phrase.ts';
 
 const DETERMINERS = wordsOfAll(
   ...[ARTICLES, DEMONSTRATIVES, POSSESSIVES, QUANTIFIERS],
@@ -34,27 +35,23 @@ const BEFORE_ADJECTIVES = wordsOfAll(BE, wordSet('very so too quite rather more 
 const isIn = (words: readonly ZonedWord[], at: number, sentence: number): boolean =>
   words[at]?.sentence === sentence;
 
-/** Words before a modal that is a thing too: "the old can", "an enamel can", but not "you can". */
-const MOST_BEFORE_MODAL = 3;
-
-/** A modal's own verb comes next: "the little can do much". */
-const isFollowedByVerb = (words: readonly ZonedWord[], at: number): boolean =>
-  isIn(words, at + 1, itemAt(words, at).sentence) && VERBS.has(itemAt(words, at + 1).folded);
-
-const modalStandsAsNoun = (words: readonly ZonedWord[], at: number): boolean => {
-  const { sentence } = itemAt(words, at);
-  for (let before = at - 1; before >= at - MOST_BEFORE_MODAL && isIn(words, before, sentence); before--) {
-    const { folded } = itemAt(words, before);
-    if (DETERMINERS.has(folded)) return before === at - 1 || !isFollowedByVerb(words, at);
-    if (BORDERS.has(folded)) return false;
-  }
-  return false;
+/** "The old can", "an enamel can", but not "you can", nor "the little can do much". */
+const modalStandsAsNoun = (
+  words: readonly ZonedWord[],
+  { head, modifiers }: NounPhrase,
+  opener?: ZonedWord,
+): boolean => {
+  if (!opener || !DETERMINERS.has(opener.folded)) return false;
+  const isAnotherVerbs = isIn(words, head + 1, opener.sentence) && VERBS.has(itemAt(words, head + 1).folded);
+  return modifiers.length === 0 || !isAnotherVerbs;
 };
 
 /** Common English usage, no source. A first word before a determiner ("Plant the bulbs") is an instruction. */
-export const standsAsNoun = (words: readonly ZonedWord[], at: number): boolean => {
+export const standsAsNoun = (passage: Passage, phrase: NounPhrase): boolean => {
+  const { words } = passage;
+  const at = phrase.head;
   const word = itemAt(words, at);
-  if (MODAL_NOUNS.has(word.folded)) return modalStandsAsNoun(words, at);
+  if (MODAL_NOUNS.has(word.folded)) return modalStandsAsNoun(words, phrase, openerOf(passage, phrase));
   const before = isIn(words, at - 1, word.sentence) ? itemAt(words, at - 1) : undefined;
   if (before && BEFORE_VERBS.has(before.folded)) return false;
   // "The cap is light."

@@ -119,21 +119,24 @@ export const phraseIndexOf = (items: readonly Named[], english: boolean): Phrase
 
 /**
  * For each phrase, whether some words can have to do with it: what does not concern it leaves its mentions as they are.
- * An answer is kept by the very words, since the same few phrases are tried in many places.
+ * In English any word concerns every phrase, because beside one of its words it may make another thing of it. An answer
+ * is kept by the very words, since the same few phrases are tried in many places.
  */
 export const concernedBy = (
-  { sought, concerned }: PhraseIndex,
+  { sought, english, concerned }: PhraseIndex,
   words: readonly Word[],
 ): readonly boolean[] => {
   const known = concerned.get(words);
   if (known) return known;
-  const found = sought.map(({ phrase, ...wanted }) =>
-    words.some(
-      ({ key, stem, folded }) =>
-        phrase.words.some((word) => word.stem === stem || word.key === key) ||
-        wanted.key.startsWith(key) ||
-        wanted.folded.startsWith(folded),
-    ),
+  const found = sought.map(
+    ({ phrase, ...wanted }) =>
+      english ||
+      words.some(
+        ({ key, stem, folded }) =>
+          phrase.words.some((word) => word.stem === stem || word.key === key) ||
+          wanted.key.startsWith(key) ||
+          wanted.folded.startsWith(folded),
+      ),
   );
   concerned.set(words, found);
   return found;

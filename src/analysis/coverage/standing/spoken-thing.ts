@@ -1,11 +1,13 @@
 /** Whether a word, where it stands, speaks of an item. */
 import { itemAt } from '../../../text/item-at.ts';
 import { lazily } from '../../../text/lazy.ts';
+import type { Word } from '../../language/language.ts';
 import type { Passage, ZonedWord } from '../text/passage.ts';
 import { standsAsNoun } from './noun.ts';
 import { type Modifier, nounPhraseAt, standsBeforeNoun, stretchAround } from './noun-phrase.ts';
 import type { PhraseIndex } from './phrase-index.ts';
 import type { KnownItem } from './telling.ts';
+import { isCapital } from './word-nature.ts';
 
 /** A word that may stand for a thing, with what its neighbours tell of which. */
 export interface SpokenThing {
@@ -20,20 +22,31 @@ export interface SpokenThing {
   readonly stretch: () => { readonly from: number; readonly to: number };
 }
 
-/** Names begin with a capital, and so does a sentence. */
-const isNamed = (words: readonly ZonedWord[], at: number, { names }: PhraseIndex): boolean => {
-  const word = itemAt(words, at);
-  if (!/^\p{Lu}/u.test(word.text)) return false;
-  const begins = words[at - 1]?.sentence !== word.sentence;
-  return (names.get(word.key) ?? []).some((name) =>
-    name.length === 1
-      ? !begins
-      : name.some(
-          (part, i) =>
-            part.key === word.key && name.every((other, k) => words[at - i + k]?.folded === other.folded),
-        ),
+/** Whether a word is a part of some words that stand there in their order, in one sentence. */
+const isPartOf = (words: readonly ZonedWord[], at: number, name: readonly Word[]): boolean => {
+  const { key, sentence } = itemAt(words, at);
+  return name.some(
+    (part, i) =>
+      part.key === key &&
+      name.every((other, k) => {
+        const word = words[at - i + k];
+        return word?.folded === other.folded && word.sentence === sentence;
+      }),
   );
 };
+
+/** Names begin with a capital, and so does a sentence: a name of one word is none there. */
+const isNamed = (words: readonly ZonedWord[], at: number, { names }: PhraseIndex): boolean => {
+  const word = itemAt(words, at);
+  if (!isCapital(word)) return false;
+  const begins = words[at - 1]?.sentence !== word.sentence;
+  return (names.get(word.key) ?? []).some(
+    (name) => (name.length > 1 || !begins) && isPartOf(words, at, name),
+  );
+};
+
+/** Common practice, no source: further apart than this, words no longer speak of one thing. */
+const SCATTER = 6;
 
 /** In other languages than English nobody knows what stands before a word; a phrase is scattered over its sentence. */
 const inOtherLanguages = (words: readonly ZonedWord[], head: number): SpokenThing => ({
@@ -50,16 +63,13 @@ const inOtherLanguages = (words: readonly ZonedWord[], head: number): SpokenThin
   },
 });
 
-/** Common practice, no source: further apart than this, words no longer speak of one thing. */
-const SCATTER = 6;
-
 /** Reads what stands around a word. */
 export const readThing = (passage: Passage, head: number, index: PhraseIndex): SpokenThing => {
   const { words } = passage;
   if (!index.english) return inOtherLanguages(words, head);
   const phrase = nounPhraseAt(passage, head);
   const isThing =
-    standsAsNoun(words, head) && !standsBeforeNoun(passage, phrase) && !isNamed(words, head, index);
+    standsAsNoun(passage, phrase) && !standsBeforeNoun(passage, phrase) && !isNamed(words, head, index);
   const knows = ({ stems }: KnownItem, { from, to }: Modifier): boolean =>
     words.slice(from, to).some(({ stem }) => stems.has(stem));
   const outermost = phrase.modifiers.at(-1);
