@@ -199,8 +199,10 @@ describe('a head alone', () => {
   });
 
   test('counts in other languages wherever it stands', () => {
-    const index = phraseIndexOf([{ slug: 'item', phrases: [phrase('zinc kanne')] }], false);
-    expect(mentionsOf([passage('Eine schöne Kanne Kaffee.')], index).get(0)).toHaveLength(1);
+    const phrases = [phrase('zinc kanne'), phrase('tee set')];
+    const index = phraseIndexOf([{ slug: 'item', phrases }], false);
+    const found = mentionsOf([passage('Eine schöne Kanne Kaffee, ein Set.')], index);
+    expect([found.get(0)?.length, found.get(1)?.length]).toEqual([1, 1]);
   });
 });
 

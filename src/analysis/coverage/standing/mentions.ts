@@ -86,6 +86,12 @@ const PASSAGE = 2 ** 20;
 
 const spotOf = (passage: number, word: number): number => passage * PASSAGE + word;
 
+/** A word that stands for a thing, and where. */
+interface SpokenAt {
+  readonly place: Place;
+  readonly thing: SpokenThing;
+}
+
 /** What a phrase has found, each word serving it once. */
 interface MentionSearch {
   readonly found: Found[];
@@ -93,9 +99,9 @@ interface MentionSearch {
   /** Everywhere it stands as a run of words. */
   readonly runs: Found[];
   /** Where its head stands for the thing, for a phrase of two words and more. */
-  readonly heads: { readonly place: Place; readonly thing: SpokenThing }[];
+  readonly heads: SpokenAt[];
   /** Where another of its words stands for the thing. */
-  readonly telling: { readonly place: Place; readonly thing: SpokenThing }[];
+  readonly telling: SpokenAt[];
 }
 
 const take = ({ found, taken }: MentionSearch, mention: Found | undefined): void => {
@@ -116,8 +122,8 @@ const takeRuns = (search: MentionSearch): void => {
     for (const run of search.runs.filter((one) => one.grade === grade).sort(inOrder)) take(search, run);
 };
 
-const oneWord = ({ number }: Place, { head }: SpokenThing): Found => ({
-  passage: number,
+const oneWord = ({ place, thing: { head } }: SpokenAt): Found => ({
+  passage: place.number,
   from: head,
   to: head,
   grade: 'head only',
@@ -131,12 +137,11 @@ const addLooser = (
   modifiers: ReadonlySet<number>,
 ): void => {
   for (const { place, thing } of search.heads) take(search, scatteredAt(place, phrase, thing));
-  const isFree = ({ number }: Place, { head }: SpokenThing): boolean => !modifiers.has(spotOf(number, head));
+  const isFree = ({ place, thing }: SpokenAt): boolean => !modifiers.has(spotOf(place.number, thing.head));
   const needsMore = NEVER_ALONE.has(phrase.words[phrase.head]?.key ?? '');
-  for (const { place, thing } of search.heads)
-    if (isFree(place, thing) && (!needsMore || thing.isToldBy(known))) take(search, oneWord(place, thing));
-  for (const { place, thing } of search.telling)
-    if (isFree(place, thing)) take(search, oneWord(place, thing));
+  for (const spoken of search.heads)
+    if (isFree(spoken) && (!needsMore || spoken.thing.isToldBy(known))) take(search, oneWord(spoken));
+  for (const spoken of search.telling) if (isFree(spoken)) take(search, oneWord(spoken));
 };
 
 /** Whether a word that is not a phrase's head can mean it: things that are told in the plural are no single one. */
@@ -226,9 +231,9 @@ const mentionsFrom = (
 
 /**
  * Mentions of some phrases in some passages, by the phrase's number, each phrase's in reading order; a phrase without
- * any may be left out. A word serves a phrase once, by the best grade it can; the head alone counts where it is a
- * noun and does not itself stand before the head of another phrase ("seed" in "seed tray" is no seed). Linear in
- * the words of the passages.
+ * any may be left out. A word serves a phrase once, by the best grade it can. A word alone, head or not, counts where it
+ * stands for the thing (`readThing`) and not before the head of another phrase ("seed" in "seed tray" is no seed). A
+ * mention depends on nothing outside its sentence. Linear in the words of the passages.
  */
 export const mentionsOf = (
   passages: readonly Passage[],

@@ -53,7 +53,7 @@ const inOtherLanguages = (words: readonly ZonedWord[], head: number): SpokenThin
   head,
   isThing: true,
   isKnownTo: () => true,
-  isToldBy: () => false,
+  isToldBy: () => true,
   stretch: () => {
     const isNear = (at: number): boolean => words[at]?.sentence === words[head]?.sentence;
     let [from, to] = [head, head + 1];
