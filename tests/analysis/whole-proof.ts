@@ -33,6 +33,15 @@ export const proofIn = async (
   const indexes = compared.map((one) => indexArticle(articleOf(one, passagesIn(one))));
   const searches = searchIndexOf(box.searches, language);
   const passages = passagesIn(cycle);
-  const own = await ownCoverage({ cycle, passages, searches, aim, language, otherNames, strangers: [] });
+  const own = await ownCoverage({
+    cycle,
+    boxName: box.settings.name,
+    passages,
+    searches,
+    aim,
+    language,
+    otherNames,
+    strangers: [],
+  });
   return coverageOf(own, comparedCoverage(own, comparisonOf(indexes, language)), passages, language);
 };

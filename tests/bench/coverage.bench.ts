@@ -141,6 +141,7 @@ const measure = async (articles: number): Promise<Measured> => {
     bytes.push(await timed(steps, 'index', () => encodeIndex(indexArticle(articleOf(cycle, passages)))));
     const input = {
       cycle,
+      boxName: box.settings.name,
       passages,
       searches,
       aim: 0.7,

@@ -18,6 +18,7 @@ import type { Comparison, PhraseRival } from './rivals/comparison.ts';
 import { adviceFor } from './standing/advice.ts';
 import { calledOf } from './standing/called.ts';
 import { capitalsIn } from './standing/capitals.ts';
+import { itemRecordOf } from './standing/known-words.ts';
 import { withinLonger } from './standing/mentions.ts';
 import { placesOf } from './standing/standing.ts';
 import { type TalliedItem, type TalliedPhrase, tallyOf } from './standing/tally.ts';
@@ -82,6 +83,8 @@ interface OwnCoverageInput {
     readonly titles?: readonly string[];
     readonly items: readonly Item[];
   };
+  /** What the box is called: words of its name speak of no thing. */
+  readonly boxName: string;
   /** The cycle's, as `passagesOf` gives them. */
   readonly passages: readonly Passage[];
   /** What people typed. */
@@ -131,7 +134,7 @@ const typedOf = (entries: readonly TalliedPhrase[]): Pick<ItemCoverage, 'typed'>
  * the other names of the cycle's kinds and the strangers among its things. Nothing in it depends on other articles.
  */
 export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage> => {
-  const { cycle, passages, searches, aim, language, otherNames, strangers } = input;
+  const { cycle, boxName, passages, searches, aim, language, otherNames, strangers } = input;
   const tallied = cycle.items.map(
     (item): TalliedItem => ({
       slug: item.slug,
@@ -140,6 +143,7 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
       kind: item.inText.kind,
       capitals: capitalsIn([item.inText.name, item.inText.kind]),
       phrases: phrasesOf(item, searches, language),
+      record: itemRecordOf(item, language, boxName),
     }),
   );
   const tally = tallyOf(passages, tallied, language.english);

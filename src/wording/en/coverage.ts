@@ -53,8 +53,8 @@ const gradeMeanings: Readonly<Record<Grade, string>> = {
   exact: 'the very words',
   inflected: 'singular for plural, or the other way about',
   'same stem': 'words of the same stem',
-  scattered: 'all its words in one sentence, apart',
-  'head only': 'only the word that says what it is',
+  scattered: 'all its words in one noun phrase, or in two that a small word joins',
+  'head only': 'only the word that says what it is, or one that can mean nothing else here',
   absent: 'not there',
 };
 

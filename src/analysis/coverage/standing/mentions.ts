@@ -6,14 +6,9 @@ import type { Mention } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
 import { adjacent } from '../text/adjacent.ts';
 import { type Passage, whereIs, zoneFor } from '../text/passage.ts';
-import { standsAsNoun } from './noun.ts';
+import { NEVER_ALONE } from './neighbour-words.ts';
 import { metWord, type PhraseIndex, type Sought } from './phrase-index.ts';
-
-/**
- * A phrase is scattered where its words stand in one sentence, in any order, with at most this many others
- * between them. Common practice, no source: further apart they no longer speak of one thing.
- */
-const SCATTER = 6;
+import { readThing, type SpokenThing, speaksOf } from './spoken-thing.ts';
 
 type Found = Pick<Mention, 'passage' | 'from' | 'to' | 'grade'> & { readonly head: number };
 
@@ -32,11 +27,8 @@ interface Place {
 }
 
 /** The phrase as a run of words from a word of a passage on, or undefined. */
-const runAt = (
-  { passage, number }: Place,
-  { phrase, ...wanted }: Sought,
-  start: number,
-): Found | undefined => {
+const runAt = ({ passage, number }: Place, wanted: Sought, start: number): Found | undefined => {
+  const { phrase } = wanted;
   let [folded, key] = ['', ''];
   const found = (to: number, grade: Found['grade']): Found => ({
     passage: number,
@@ -64,28 +56,26 @@ const runAt = (
   return stems ? found(start + phrase.words.length - 1, 'same stem') : undefined;
 };
 
+/** The phrase with its words in any order in what speaks of the thing that a head is. */
 const scatteredAt = (
   { passage: { words }, number }: Place,
   phrase: Phrase,
-  head: number,
+  { head, stretch }: SpokenThing,
 ): Found | undefined => {
   const others = phrase.words.filter((word, i) => i !== phrase.head && !emptyWords.has(word.folded));
   if (others.length === 0) return undefined;
-  const sentence = words[head]?.sentence;
-  const reach = SCATTER + others.length;
+  const around = stretch();
   let [from, to] = [head, head];
   for (const other of others) {
     let nearest: number | undefined;
-    for (let away = 1; away <= reach && nearest === undefined; away++)
-      for (const at of [head - away, head + away]) {
-        const word = words[at];
-        if (word && word.sentence === sentence && isOne(other, word)) nearest ??= at;
-      }
+    for (let at = around.from; at < around.to; at++) {
+      const isNearer = nearest === undefined || Math.abs(at - head) < Math.abs(nearest - head);
+      if (at !== head && isNearer && isOne(other, words[at] as Word)) nearest = at;
+    }
     if (nearest === undefined) return undefined;
     from = Math.min(from, nearest);
     to = Math.max(to, nearest);
   }
-  if (to - from + 1 - (others.length + 1) > SCATTER) return undefined;
   return { passage: number, from, to, grade: 'scattered', head };
 };
 
@@ -96,14 +86,22 @@ const PASSAGE = 2 ** 20;
 
 const spotOf = (passage: number, word: number): number => passage * PASSAGE + word;
 
+/** A word that stands for a thing, and where. */
+interface SpokenAt {
+  readonly place: Place;
+  readonly thing: SpokenThing;
+}
+
 /** What a phrase has found, each word serving it once. */
 interface MentionSearch {
   readonly found: Found[];
   readonly taken: Set<number>;
   /** Everywhere it stands as a run of words. */
   readonly runs: Found[];
-  /** Where its head stands as a noun, for a phrase of two words and more. */
-  readonly heads: { readonly place: Place; readonly word: number }[];
+  /** Where its head stands for the thing, for a phrase of two words and more. */
+  readonly heads: SpokenAt[];
+  /** Where another of its words stands for the thing. */
+  readonly telling: SpokenAt[];
 }
 
 const take = ({ found, taken }: MentionSearch, mention: Found | undefined): void => {
@@ -124,12 +122,32 @@ const takeRuns = (search: MentionSearch): void => {
     for (const run of search.runs.filter((one) => one.grade === grade).sort(inOrder)) take(search, run);
 };
 
-/** Adds what is less than a run: the phrase's words scattered over a sentence, and its head alone. */
-const addLooser = (search: MentionSearch, phrase: Phrase, modifiers: ReadonlySet<number>): void => {
-  for (const { place, word } of search.heads) take(search, scatteredAt(place, phrase, word));
-  for (const { place, word } of search.heads)
-    if (!modifiers.has(spotOf(place.number, word)))
-      take(search, { passage: place.number, from: word, to: word, grade: 'head only', head: word });
+const oneWord = ({ place, thing: { head } }: SpokenAt): Found => ({
+  passage: place.number,
+  from: head,
+  to: head,
+  grade: 'head only',
+  head,
+});
+
+/** Adds what is less than a run: the phrase's words scattered around its head, its head alone, a word that means it. */
+const addLooser = (
+  search: MentionSearch,
+  { phrase, known }: Sought,
+  modifiers: ReadonlySet<number>,
+): void => {
+  for (const { place, thing } of search.heads) take(search, scatteredAt(place, phrase, thing));
+  const isFree = ({ place, thing }: SpokenAt): boolean => !modifiers.has(spotOf(place.number, thing.head));
+  const needsMore = NEVER_ALONE.has(phrase.words[phrase.head]?.key ?? '');
+  for (const spoken of search.heads)
+    if (isFree(spoken) && (!needsMore || spoken.thing.isToldBy(known))) take(search, oneWord(spoken));
+  for (const spoken of search.telling) if (isFree(spoken)) take(search, oneWord(spoken));
+};
+
+/** Whether a word that is not a phrase's head can mean it: things that are told in the plural are no single one. */
+const agrees = (word: Word, { phrase }: Sought): boolean => {
+  const head = phrase.words[phrase.head];
+  return head === undefined || head.key === head.folded || word.key !== word.folded;
 };
 
 /** Adds what each phrase may have to do with some words of a passage, by the phrase's number. */
@@ -139,30 +157,39 @@ const addSearches = (
   { from, to }: WordRange,
   index: PhraseIndex,
 ): void => {
-  const { words } = place.passage;
+  const { passage } = place;
+  const { words } = passage;
   const searchFor = (number: number): MentionSearch => {
     const known = searches.get(number);
     if (known) return known;
-    const made: MentionSearch = { found: [], taken: new Set(), runs: [], heads: [] };
+    const made: MentionSearch = { found: [], taken: new Set(), runs: [], heads: [], telling: [] };
     searches.set(number, made);
     return made;
   };
   for (let at = from; at < to; at++) {
-    const { begins, heads } = metWord(index, words[at] as Word);
-    if (begins.length === 0 && heads.length === 0) continue;
-    let noun: boolean | undefined;
-    const isNoun = (): boolean => {
-      noun ??= !index.english || standsAsNoun(words, at);
-      return noun;
+    const { begins, heads, telling } = metWord(index, words[at] as Word);
+    if (begins.length + heads.length + telling.length === 0) continue;
+    // Read once for all phrases, and only where one asks.
+    let thing: SpokenThing | undefined;
+    const thingFor = (phrase: number): SpokenThing | undefined => {
+      thing ??= readThing(passage, at, index);
+      return speaksOf(thing, (index.sought[phrase] as Sought).known) ? thing : undefined;
     };
     for (const phrase of begins) {
       const sought = index.sought[phrase] as Sought;
       const run = runAt(place, sought, at);
-      if (run && (sought.phrase.words.length > 1 || run.to > run.from || isNoun()))
+      if (run && (sought.phrase.words.length > 1 || run.to > run.from || thingFor(phrase)))
         searchFor(phrase).runs.push(run);
     }
-    if (heads.length > 0 && isNoun())
-      for (const phrase of heads) searchFor(phrase).heads.push({ place, word: at });
+    for (const phrase of heads) {
+      const spoken = thingFor(phrase);
+      if (spoken) searchFor(phrase).heads.push({ place, thing: spoken });
+    }
+    for (const phrase of telling) {
+      const spoken = thingFor(phrase);
+      if (spoken && agrees(words[at] as Word, index.sought[phrase] as Sought))
+        searchFor(phrase).telling.push({ place, thing: spoken });
+    }
   }
 };
 
@@ -190,11 +217,13 @@ const mentionsFrom = (
   }
   const mentions = new Map<number, readonly Mention[]>();
   for (const [number, search] of searches) {
-    const { phrase, item } = index.sought[number] as Sought;
-    addLooser(search, phrase, modifiers);
+    const sought = index.sought[number] as Sought;
+    addLooser(search, sought, modifiers);
     mentions.set(
       number,
-      search.found.sort(inOrder).flatMap((found) => mentionAt(passages[found.passage], found, item) ?? []),
+      search.found
+        .sort(inOrder)
+        .flatMap((found) => mentionAt(passages[found.passage], found, sought.item) ?? []),
     );
   }
   return mentions;
@@ -202,9 +231,9 @@ const mentionsFrom = (
 
 /**
  * Mentions of some phrases in some passages, by the phrase's number, each phrase's in reading order; a phrase without
- * any may be left out. A word serves a phrase once, by the best grade it can; the head alone counts where it is a
- * noun and does not itself stand before the head of another phrase ("seed" in "seed tray" is no seed). Linear in
- * the words of the passages.
+ * any may be left out. A word serves a phrase once, by the best grade it can. A word alone, head or not, counts where it
+ * stands for the thing (`readThing`) and not before the head of another phrase ("seed" in "seed tray" is no seed). A
+ * mention depends on nothing outside its sentence. Linear in the words of the passages.
  */
 export const mentionsOf = (
   passages: readonly Passage[],

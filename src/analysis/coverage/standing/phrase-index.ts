@@ -1,6 +1,8 @@
 /** The phrases of some items, made ready to be met word by word. */
 import type { Word } from '../../language/language.ts';
 import type { Phrase } from '../phrases/phrase.ts';
+import type { ItemRecord } from './known-words.ts';
+import { type KnownItem, knownItemsOf, tellingWordsOf } from './telling.ts';
 
 /** A phrase with its forms written as one word, so that spaces and hyphens need not be looked at. */
 export interface Sought {
@@ -9,12 +11,15 @@ export interface Sought {
   readonly phrase: Phrase;
   readonly folded: string;
   readonly key: string;
+  readonly known: KnownItem;
 }
 
 /** An item and its phrases. */
-interface Named {
+export interface Named {
   readonly slug: string;
   readonly phrases: readonly Phrase[];
+  /** What else is known of it; without it, its phrases are all that is. */
+  readonly record?: ItemRecord;
 }
 
 /** The phrases of some items, made ready to be met word by word; each map gives numbers of phrases. */
@@ -29,6 +34,10 @@ export interface PhraseIndex {
   readonly byStem: ReadonlyMap<string, readonly number[]>;
   /** By the key of the head, phrases of two words and more. */
   readonly byHead: ReadonlyMap<string, readonly number[]>;
+  /** By the key of a word before the head that means the thing when it stands alone. */
+  readonly byTelling: ReadonlyMap<string, readonly number[]>;
+  /** Names in which no word is a thing, by the key of each of their words. */
+  readonly names: ReadonlyMap<string, readonly (readonly Word[])[]>;
   /** What each word that was met may have to do with, by its text: a text has the same few words again and again. */
   readonly met: Map<string, MetWord>;
 }
@@ -38,6 +47,8 @@ interface MetWord {
   readonly begins: readonly number[];
   /** Phrases that it is the head of. */
   readonly heads: readonly number[];
+  /** Phrases that it may mean by itself, though it is not their head. */
+  readonly telling: readonly number[];
 }
 
 /** What a word may have to do with. */
@@ -48,15 +59,16 @@ export const metWord = (index: PhraseIndex, { text, folded, key, stem }: Word): 
   const word = {
     begins: [...new Set(begins.flatMap((numbers) => numbers ?? []))],
     heads: index.byHead.get(key) ?? [],
+    telling: index.byTelling.get(key) ?? [],
   };
   index.met.set(text, word);
   return word;
 };
 
-const put = (map: Map<string, number[]>, form: string, number: number): void => {
+const put = <T>(map: Map<string, T[]>, form: string, value: T): void => {
   const list = map.get(form);
-  if (list) list.push(number);
-  else map.set(form, [number]);
+  if (list) list.push(value);
+  else map.set(form, [value]);
 };
 
 const putBeginnings = (map: Map<string, number[]>, form: string, number: number): void => {
@@ -65,13 +77,16 @@ const putBeginnings = (map: Map<string, number[]>, form: string, number: number)
 
 /** The index of the phrases of some items; linear in their letters. */
 export const phraseIndexOf = (items: readonly Named[], english: boolean): PhraseIndex => {
-  const sought = items.flatMap(({ slug, phrases }) =>
+  const known = knownItemsOf(items);
+  const telling = english ? tellingWordsOf(items) : [];
+  const sought = items.flatMap(({ slug, phrases }, i) =>
     phrases.map(
       (phrase): Sought => ({
         item: slug,
         phrase,
         folded: phrase.words.map(({ folded }) => folded).join(''),
         key: phrase.words.map(({ key }) => key).join(''),
+        known: known[i] as KnownItem,
       }),
     ),
   );
@@ -80,8 +95,13 @@ export const phraseIndexOf = (items: readonly Named[], english: boolean): Phrase
     byKey: new Map<string, number[]>(),
     byStem: new Map<string, number[]>(),
     byHead: new Map<string, number[]>(),
+    byTelling: new Map<string, number[]>(),
+    names: new Map<string, (readonly Word[])[]>(),
   };
-  for (const [number, { phrase, folded, key }] of sought.entries()) {
+  const tellingBySlug = new Map(items.map(({ slug }, i) => [slug, telling[i]]));
+  for (const name of items.flatMap(({ record }) => record?.names ?? []))
+    for (const { key } of name) put(maps.names, key, name);
+  for (const [number, { item, phrase, folded, key }] of sought.entries()) {
     const [first] = phrase.words;
     const head = phrase.words[phrase.head];
     if (!first) continue;
@@ -89,6 +109,8 @@ export const phraseIndexOf = (items: readonly Named[], english: boolean): Phrase
     putBeginnings(maps.byKey, key, number);
     put(maps.byStem, first.stem, number);
     if (head && phrase.words.length > 1) put(maps.byHead, head.key, number);
+    for (const word of phrase.words.slice(0, phrase.head))
+      if (tellingBySlug.get(item)?.has(word.key)) put(maps.byTelling, word.key, number);
   }
   return { sought, english, ...maps, met: new Map() };
 };

@@ -2,6 +2,7 @@
 import type { Mention } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
 import type { Passage } from '../text/passage.ts';
+import type { ItemRecord } from './known-words.ts';
 import { mentionsOf } from './mentions.ts';
 import { type PhraseIndex, phraseIndexOf } from './phrase-index.ts';
 import { standingOf } from './standing.ts';
@@ -16,6 +17,8 @@ export interface TalliedItem {
   /** Its words that keep their capitals inside a sentence, by how they are typed. */
   readonly capitals: ReadonlyMap<string, string>;
   readonly phrases: readonly Phrase[];
+  /** What else is known of it; without it, its phrases are all that is. */
+  readonly record?: ItemRecord;
 }
 
 /** One phrase of one item, and where it is met. */
