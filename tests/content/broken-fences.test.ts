@@ -6,6 +6,7 @@ import { frontMatterOf } from '../../src/content/record-file.ts';
 import { itemSchema } from '../../src/content/schemas.ts';
 import { validate } from '../../src/content/validate.ts';
 import { pasted } from '../support/pasted.ts';
+import { sourcesOf, wholeBox } from '../support/whole-box.ts';
 import { BROKEN_FENCES, type BrokenFence, FENCES_ASIDE } from './broken-fences.ts';
 
 const PATH = 'cycles/2026-01/items/01-pot.md';
@@ -166,4 +167,19 @@ describe('lines of dashes', () => {
       { numRuns: 500 },
     );
   });
+});
+
+test.each([
+  ['that no one can place', '---\nname: Pot\nkind: pot\n\nIts story.\n\nprice: dear\n', 'front-matter'],
+  ['that are missing though nothing else is there', 'Just a story.\n', 'front-matter'],
+  ['in another encoding', '---\nname: P\0ot\n---\n', 'encoding'],
+])('lines of dashes %s are all that is found in the box', (_, text, rule) => {
+  const files = {
+    'box.md':
+      '---\nname: A Box\nurl: https://example.org/\nlang: en\ntimeZone: Europe/London\ncurrency: GBP\ndescription: A box.\nauthor: A. Writer\ncalls: {join: {address: "https://example.org/join", text: Join}}\ncall: join\n---\n',
+    'cycles/2026-01/cycle.md':
+      '---\ntheme: First\nsummary: A teapot and a tin of tea, and how the two of them came to be in one box in the end.\nshipped: 2026-01-06\nreveal: 2026-01-20T19:00\n---\n',
+    [PATH]: text,
+  };
+  expect(wholeBox(sourcesOf(files)).diagnostics.map((one) => one.rule)).toEqual([rule]);
 });

@@ -37,11 +37,11 @@ const RECORD =
 const SEARCHES = 'phrase;count\ncafé “pot”;226\nthéière;1.204\n';
 const PARCELS = 'shipped;delivered;carrier\n2026-03-01;2026-03-04;Café Post\n2026-03-02;;Röhre\n';
 
-const parcels = async (bytes: Uint8Array, chunk?: number) => {
+const parcels = async (bytes: Uint8Array, chunk?: number, carrier = 'carrier') => {
   const path = join(await temporary({ 'parcels.csv': bytes }), 'parcels.csv');
   const reader = await readInto(
     path,
-    () => parcelsReader({ file: 'parcels.csv', format: {}, timeZone: 'UTC', asOf: 20_516 }),
+    () => parcelsReader({ file: 'parcels.csv', format: { carrier }, timeZone: 'UTC', asOf: 20_516 }),
     chunk,
   );
   return reader.end();
@@ -88,6 +88,15 @@ describe.each(SAVED)('a file saved as %s', (_, saved) => {
     ['letters whose code ends in zero', 'name: Āā Ѐ \u3000 一'],
   ])('is read in any script: %s', (_script, fields) => {
     expect(decodeText(saved(`---\n${fields}\n---\n`))).toBe(`---\n${fields}\n---\n`);
+  });
+});
+
+describe.each(SAVED)('a long list saved as %s', (_, saved) => {
+  test.each([0, 1, 2, 3])('is told by its beginning, wherever that ends: %i signs further', async (shift) => {
+    const rows = Array.from({ length: 700 }, () => '2026-03-01;2026-03-04;🍵🫖').join('\n');
+    const text = `shipped;delivered;carrier${'x'.repeat(shift)}\n${rows}\n`;
+    const list = await parcels(saved(text), 1021, `carrier${'x'.repeat(shift)}`);
+    expect(list.value?.counts).toMatchObject([{ carrier: '🍵🫖', count: 700 }]);
   });
 });
 
