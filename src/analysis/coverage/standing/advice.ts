@@ -3,7 +3,7 @@ import type { Language } from '../../language/language.ts';
 import { isAtAim } from '../aim.ts';
 import type { Edit } from '../coverage.ts';
 import type { Passage } from '../text/passage.ts';
-import { REWRITES, type Rewrite, type Sought, summaryNaming } from './rewrites.ts';
+import { inDescription, inPicture, inStory, type Rewrite, type Sought, summaryNaming } from './rewrites.ts';
 import { rewritten } from './rewriting.ts';
 import { strengthOf } from './standing.ts';
 import { type TalliedItem, type Tally, talliedAgain } from './tally.ts';
@@ -94,10 +94,9 @@ export const adviceFor = (
       .toSorted(
         (a, b) => standingOf(draft, a.slug) - standingOf(draft, b.slug) || (a.slug < b.slug ? -1 : 1),
       );
-  const [inPicture, inDescription, inStory] = REWRITES;
-  const mend = (rewriteOf: (typeof REWRITES)[number] | undefined): void => {
+  const mend = (rewriteOf: (sought: Sought) => Rewrite | undefined): void => {
     for (const item of weakestFirst())
-      if (rewriteOf && isShort(item) && (uses.get(item.slug) ?? 0) < MOST_OF_ONE_ITEM)
+      if (isShort(item) && (uses.get(item.slug) ?? 0) < MOST_OF_ONE_ITEM)
         tried(item, rewriteOf(soughtFor(item)));
   };
   const mendSummary = (): void => {

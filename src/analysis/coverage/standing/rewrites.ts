@@ -186,7 +186,7 @@ const isNamedIn = ({ entries }: Sought, zone: Zone): boolean =>
   );
 
 /** The text of the item's first picture, begun with what it shows or with its head called by its name. */
-const inPicture = (sought: Sought): Rewrite | undefined => {
+export const inPicture = (sought: Sought): Rewrite | undefined => {
   if (isNamedIn(sought, 'picture text')) return undefined;
   const { passages, item } = sought;
   for (const [number, passage] of passages.entries()) {
@@ -208,7 +208,7 @@ const inPicture = (sought: Sought): Rewrite | undefined => {
 };
 
 /** The description, where its bare head or the pronoun that it begins with means the thing. */
-const inDescription = (sought: Sought): Rewrite | undefined => {
+export const inDescription = (sought: Sought): Rewrite | undefined => {
   if (isNamedIn(sought, 'section')) return undefined;
   const { passages, item } = sought;
   const number = passages.findIndex(
@@ -236,7 +236,7 @@ const mayTakeName = (passage: Passage, at: number, phrase: Phrase): boolean => {
 };
 
 /** One sentence of the item's own story. */
-const inStory = (sought: Sought): Rewrite | undefined => {
+export const inStory = (sought: Sought): Rewrite | undefined => {
   if (isNamedIn(sought, 'section')) return undefined;
   const { passages, item } = sought;
   let begun = false;
@@ -256,13 +256,6 @@ const inStory = (sought: Sought): Rewrite | undefined => {
   }
   return undefined;
 };
-
-/** Places in the order in which they are mended: what nobody reads as a text first, the story last. */
-export const REWRITES: readonly ((sought: Sought) => Rewrite | undefined)[] = [
-  inPicture,
-  inDescription,
-  inStory,
-];
 
 /**
  * A name as it is listed among others: with its article, where it is one thing; and with its kind behind it, where the
