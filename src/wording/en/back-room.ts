@@ -63,7 +63,7 @@ export const backRoom = {
     kept: { begin: 'When each piece was made or went out, as cycle.md says in', end: '.' },
     /** Around an example of the key. */
     unkept: {
-      begin: 'When a piece has been made or has gone out, write the day into cycle.md,',
+      begin: 'When a piece has been made or has gone out, write the day into cycle.md under “made”, as',
       end: ', and the habit is seen here.',
     },
     label: 'Pieces by box',
