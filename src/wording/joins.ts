@@ -15,7 +15,12 @@ interface Joins {
 const beside = (...parts: readonly string[]): string => parts.join(' · ');
 
 const bare: Joins = {
-  title: { title: beside, themeTitle: beside, bareTitle: beside },
+  title: {
+    title: (things, theme, month, trade) =>
+      beside(...[things, theme, month, trade].filter((part) => part !== undefined)),
+    themeTitle: beside,
+    bareTitle: beside,
+  },
   kind: {
     title: (kind) => kind,
     summary: (_count, _from, _to, names) => `${names}.`,

@@ -177,19 +177,28 @@ test.each([
 
 test('a title names the things and keeps the theme, in as many letters as a result shows', () => {
   const cycle = { year: 2026, month: 3, theme: 'First Sowings' };
-  const named = (short: string) => ({ short, name: short.toLowerCase() });
-  const titles = (...things: readonly { short: string; name: string }[]) =>
+  const named = (short: string, kind = short.toLowerCase()) => ({ short, name: short.toLowerCase(), kind });
+  const titles = (...things: readonly { short: string; name: string; kind: string }[]) =>
     titlesOf(things, cycle, 'en-GB', cycleWords);
-  expect(titles(...['Wooden seed tray', 'Four seed packets', 'Dibber', 'Mister'].map(named))).toEqual([
+  expect(
+    titles(...['Wooden seed tray', 'Four seed packets', 'Dibber', 'Mister'].map((one) => named(one))),
+  ).toEqual([
     'Wooden seed tray and four seed packets: First Sowings, March 2026',
     'First Sowings: wooden seed tray, four seed packets and dibber',
     'Wooden seed tray: First Sowings, March 2026',
   ]);
   expect(titles(named('Tray'))).toEqual(['Tray: First Sowings, March 2026', 'First Sowings: tray']);
   expect(titles()).toEqual(['First Sowings: the March 2026 box']);
-  const tin = { short: 'Bun, muffin and pudding tin', name: 'bun, muffin and pudding tin' };
-  const whisk = { short: 'Danish dough whisk', name: 'Danish dough whisk' };
+  const tin = { short: 'Bun, muffin and pudding tin', name: 'bun, muffin and pudding tin', kind: 'tin' };
+  const whisk = { short: 'Danish dough whisk', name: 'Danish dough whisk', kind: 'whisk' };
   expect(titles(whisk, tin)[1]).toBe('First Sowings: Danish dough whisk; bun, muffin and pudding tin');
+  // Who looks for something for a dog types the dog.
+  const [rope, chew, towel] = [named('Rope toy', 'dog toy'), named('Beef chew', 'dog chew'), named('Towel')];
+  expect(titles(rope, chew, towel)[0]).toBe('Rope toy and beef chew: First Sowings, the March 2026 dog box');
+  expect(titles(named('Dog lead', 'dog lead'), chew)[0]).toBe(
+    'Dog lead and beef chew: First Sowings, March 2026',
+  );
+  expect(titles(rope, named('Towel'), named('Mug'), named('Lamp'))[0]).not.toContain('dog');
   const long = named('Set of six hand-thrown stoneware dessert bowls with lids of beech');
   expect(titles(long)[0]).toContain(long.short);
 });
