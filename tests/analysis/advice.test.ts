@@ -245,6 +245,85 @@ describe('advice', () => {
   });
 });
 
+describe('advice on random boxes', () => {
+  const THINGS = ['Seed tin', 'Boot brush', 'Olive wood spoon', 'Plant labels', 'Rain gauge', 'Linen apron'];
+  const SENTENCES = [
+    'Nobody in our house remembers who wanted it, or why the morning felt so long.',
+    'You will need the HEAD again in autumn, when the leaves are down and the days are short.',
+    'It was made in a shed behind the station by two people who used to make lanterns.',
+    'Keep the HEAD dry.',
+    'A HEAD like this lasts for years if you oil it once before the winter comes.',
+    'She said “the HEAD is the best thing in this house” and went back to her soup.',
+    'Fill it at noon, put it on the sill, and wash it by hand when the week is over.',
+  ];
+  const item = fc.record({
+    story: fc.array(fc.constantFrom(...SENTENCES), { minLength: 3, maxLength: 8 }),
+    cut: fc.nat(7),
+    description: fc.constantFrom('It keeps for years.', 'A HEAD for every day.', 'Made for small places.'),
+  });
+  const boxes = fc
+    .record({
+      names: fc.shuffledSubarray(THINGS, { minLength: 2, maxLength: 4 }),
+      items: fc.array(item, { minLength: 4, maxLength: 4 }),
+      summary: fc.constantFrom(
+        'What we packed, and how it came to be.',
+        'What we packed',
+        'A spoon, and more.',
+      ),
+    })
+    .map(({ names, items, summary }): Texts => {
+      const said = (text: string, name: string): string =>
+        text.replaceAll('HEAD', name.split(' ').at(-1) ?? '');
+      return Object.fromEntries([
+        [CYCLE, cycleText('A box for spring.', { summary })],
+        ...names.map((name, i) => {
+          const { story, cut, description } = items[i] ?? { story: [], cut: 0, description: '' };
+          const paragraphs = [story.slice(0, cut), story.slice(cut)].map((part) =>
+            said(part.join(' '), name),
+          );
+          const path = `cycles/2026-03/items/0${i + 1}-${name.toLowerCase().replaceAll(' ', '-')}.md`;
+          const kind = name.toLowerCase().replace(/s$/, '');
+          return [
+            path,
+            itemText(name, kind, paragraphs.filter(Boolean).join('\n\n'), {
+              description: said(description, name),
+            }),
+          ];
+        }),
+      ]);
+    });
+  /** Does an edit at its line: another item may say the same sentence. */
+  const doneAt = (texts: Texts, { at, before, after }: Edit): Texts => {
+    const lines = (texts[at.file] as string).split('\n');
+    const line = lines[at.line - 1] as string;
+    const from = Math.max(0, line.indexOf(before));
+    expect(line).toContain(before);
+    lines[at.line - 1] = line.slice(0, from) + after + line.slice(from + before.length);
+    return { ...texts, [at.file]: lines.join('\n') };
+  };
+
+  test('promises what comes true, whatever the order, and is silent when it is done', async () => {
+    let given = 0;
+    await fc.assert(
+      fc.asyncProperty(boxes, fc.boolean(), async (texts, isTurned) => {
+        const first = await coverageFor(texts, 0.85);
+        given += first.advice.length;
+        expect(first.advice.length).toBeLessThanOrEqual(5);
+        const edits = isTurned ? first.advice.toReversed() : first.advice;
+        const after = await coverageFor(edits.reduce(doneAt, texts), 0.85);
+        for (const { slug, promised, standing } of first.items) {
+          expect(promised).toBeGreaterThanOrEqual(standing);
+          expect(standings(after)[slug]).toBeCloseTo(promised, 9);
+        }
+        if (first.advice.length < 5) expect(after.advice).toEqual([]);
+      }),
+      { numRuns: 60 },
+    );
+    // What advises nothing keeps every promise.
+    expect(given).toBeGreaterThan(60);
+  });
+});
+
 describe('an honest record', () => {
   // Other names, whatever they are: made of words that the text has, and of words that it has not.
   const name = fc
