@@ -1,6 +1,6 @@
 /** How long an owner waits with the workspace held open. */
 import { spawnSync } from 'node:child_process';
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, symlinkSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { bundleScript } from './bundle.ts';
 
@@ -22,14 +22,13 @@ export const editLatency = async (
   edits: number,
   asOf: string,
 ): Promise<readonly EditTime[]> => {
-  // What the script loads from outside its bundle is looked for from here.
-  const NODE_PATH = join(ROOT, 'node_modules');
   const beside = join(dirname(content), 'held-open');
   mkdirSync(beside, { recursive: true });
+  // What the script loads from outside its bundle is looked for beside it.
+  symlinkSync(join(ROOT, 'node_modules'), join(beside, 'node_modules'));
   const script = await bundleScript('held-open', beside);
   const words = [script, content, String(edits), join(ROOT, 'templates'), join(ROOT, 'dist/browser'), asOf];
   const { status, stdout, stderr } = spawnSync(process.execPath, words, {
-    env: { ...process.env, NODE_PATH },
     encoding: 'utf8',
     maxBuffer: 1 << 26,
   });
