@@ -35,6 +35,11 @@ describe('what people typed', () => {
     });
   });
 
+  test('is nothing else where it is a packed thing but for a letter', () => {
+    const typed = [search('wooden seed tray', 40), search('woodden seed tray', 9), search('seed trap', 3)];
+    expect(askedForOf(typed, ITEMS, english).others).toEqual([{ phrase: 'seed trap', count: 3 }]);
+  });
+
   test('is told once on the back room’s first page, escaped, and nowhere where no list is', async () => {
     const files = {
       'box.md': BOX,
