@@ -219,14 +219,14 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
   const ownOf = async (subject: Subject): Promise<{ readonly own: OwnCoverage; readonly key: string }> => {
     const { cycle, textKey } = subject;
     const others = cycle.items.map(({ kind }) => names.get(kind) ?? []);
-    const boxName = box.settings.name;
-    const key = digestOf('own coverage', textKey, boxName, searchesDigest, aim, others);
+    const { name, description } = box.settings;
+    const key = digestOf('own coverage', textKey, name, description, searchesDigest, aim, others);
     const make = async (): Promise<OwnCoverage> => {
       const known = recallData(memory, key) as OwnCoverage | undefined;
       if (known) return known;
       const own = await coverage.ownCoverage({
         cycle,
-        boxName,
+        box: { name, description },
         passages: passagesOf(cycle),
         searches: searches(),
         aim,

@@ -56,7 +56,7 @@ const indexes = box.cycles.map((cycle) => indexArticle(articleOf(cycle, readingO
 const ownOf = (cycle: Cycle) =>
   ownCoverage({
     cycle,
-    boxName: box.settings.name,
+    box: box.settings,
     passages: readingOf(cycle),
     searches: searchIndexOf(box.searches, english),
     aim: 0.7,

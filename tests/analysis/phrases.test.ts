@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { audienceOf } from '../../src/analysis/coverage/phrases/audience.ts';
 import { phrasesOf } from '../../src/analysis/coverage/phrases/phrases.ts';
 import { searchIndexOf } from '../../src/analysis/coverage/phrases/typed.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
@@ -71,7 +72,7 @@ describe('the phrases of an item', () => {
     const cave = weights(item({ name: 'Felt cat cave', kind: 'cat bed', brand: '' }));
     expect(cave).toMatchObject({ 'cat bed': 4, 'felt cat cave': 3, 'cat cave': 2 });
     const bites = item({ name: 'Salmon bites for kittens', kind: 'cat treat', brand: '' });
-    expect(textsOf(bites)).toEqual(['cat treat', 'salmon bites']);
+    expect(textsOf(bites)).toEqual(['cat treat', 'salmon bites', 'treat for cats']);
     expect(cave).not.toHaveProperty('cave');
   });
 
@@ -151,6 +152,37 @@ describe('the phrases of an item', () => {
     const texts = phrasesOf(item({ name, kind, material }), [], english).map(({ text }) => text);
     for (const text of typed) expect(texts).toContain(text);
     for (const text of never) expect(texts).not.toContain(text);
+  });
+
+  test.each([
+    ['Lick mat', 'lick mat', 'dog', ['dog lick mat', 'lick mat for dogs'], []],
+    ['Drying coat', 'dog drying coat', undefined, ['dog drying coat', 'drying coat for dogs'], []],
+    ['Scratch post', 'cat scratch post', 'cat', ['scratch post for cats'], ['cat cat scratch post']],
+    ['Boot brush', 'boot brush', undefined, ['boot brush'], ['dog boot brush']],
+    ['Laid writing pad, A5', 'writing pad', undefined, ['a5 writing pad'], []],
+    ['Sealing wax sticks, set of four', 'sealing wax', undefined, ['sealing wax sticks'], []],
+    [
+      'Two long sticks of red sealing wax',
+      'sealing wax',
+      undefined,
+      [],
+      ['two long sticks of red sealing wax'],
+    ],
+  ])('of %s, kind %s, in a box for %s, are typed', (name, kind, audience, typed, never) => {
+    const short = name.split(',')[0] ?? name;
+    const one = item({ name, kind, inText: { short, name: short.toLowerCase(), kind } });
+    const texts = phrasesOf(one, [], english, audience).map(({ text }) => text);
+    for (const text of typed) expect(texts).toContain(text);
+    for (const text of never) expect(texts).not.toContain(text);
+  });
+
+  test.each([
+    ['A monthly box for dogs who go out in all weathers.', 'dog'],
+    ['Toys and treats for cats.', 'cat'],
+    ['A box for people who garden on windowsills, packed by two people and a dog.', undefined],
+    ['Hot dogs and what goes with them.', undefined],
+  ])('a box that says “%s” is for %s', (description, audience) => {
+    expect(audienceOf(description, english)).toBe(audience);
   });
 
   test('never say a colour or a material twice', () => {

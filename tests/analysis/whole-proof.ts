@@ -35,7 +35,7 @@ export const proofIn = async (
   const passages = passagesIn(cycle);
   const own = await ownCoverage({
     cycle,
-    boxName: box.settings.name,
+    box: box.settings,
     passages,
     searches,
     aim,

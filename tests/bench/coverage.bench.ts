@@ -141,7 +141,7 @@ const measure = async (articles: number): Promise<Measured> => {
     bytes.push(await timed(steps, 'index', () => encodeIndex(indexArticle(articleOf(cycle, passages)))));
     const input = {
       cycle,
-      boxName: box.settings.name,
+      box: box.settings,
       passages,
       searches,
       aim: 0.7,

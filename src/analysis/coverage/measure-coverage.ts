@@ -5,11 +5,12 @@
  * on the phrases of the first half and on the indexes of all articles. Both are plain data and survive JSON; the
  * passages, by far the largest part, are read anew when a proof is shown.
  */
-import type { Item } from '../../model/box.ts';
+import type { BoxSettings, Item } from '../../model/box.ts';
 import type { Language } from '../language/language.ts';
 import { isAtAim } from './aim.ts';
 import type { Coverage, ItemCoverage, Limit, Mention, PhraseCoverage, SharedPassage } from './coverage.ts';
 import { overRepetitionsOf } from './over-repetition.ts';
+import { audienceOf } from './phrases/audience.ts';
 import type { Phrase } from './phrases/phrase.ts';
 import { phrasesOf } from './phrases/phrases.ts';
 import type { TypedSearches } from './phrases/typed.ts';
@@ -83,8 +84,8 @@ interface OwnCoverageInput {
     readonly titles?: readonly string[];
     readonly items: readonly Item[];
   };
-  /** What the box is called: words of its name speak of no thing. */
-  readonly boxName: string;
+  /** Words of the box's name speak of no thing; its description may say what animal all of it is for. */
+  readonly box: Pick<BoxSettings, 'name' | 'description'>;
   /** The cycle's, as `passagesOf` gives them. */
   readonly passages: readonly Passage[];
   /** What people typed. */
@@ -134,7 +135,8 @@ const typedOf = (entries: readonly TalliedPhrase[]): Pick<ItemCoverage, 'typed'>
  * the other names of the cycle's kinds and the strangers among its things. Nothing in it depends on other articles.
  */
 export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage> => {
-  const { cycle, boxName, passages, searches, aim, language, otherNames, strangers } = input;
+  const { cycle, box, passages, searches, aim, language, otherNames, strangers } = input;
+  const audience = audienceOf(box.description, language);
   const tallied = cycle.items.map(
     (item): TalliedItem => ({
       slug: item.slug,
@@ -142,8 +144,8 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
       name: item.inText.name,
       kind: item.inText.kind,
       capitals: capitalsIn([item.inText.name, item.inText.kind]),
-      phrases: phrasesOf(item, searches, language),
-      record: itemRecordOf(item, language, boxName),
+      phrases: phrasesOf(item, searches, language, audience),
+      record: itemRecordOf(item, language, box.name),
     }),
   );
   const tally = tallyOf(passages, tallied, language.english);

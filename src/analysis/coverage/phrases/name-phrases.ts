@@ -127,7 +127,7 @@ const singleQualities = (thing: Thing): readonly NamePhrase[] => {
 };
 
 /** More of them than one: WordNet and our lists have both in the singular. */
-const pluralOf = (noun: string): string => {
+export const pluralOf = (noun: string): string => {
   if (singularOf(noun) !== noun) return noun;
   if (/[^aeiou]y$/.test(noun)) return `${noun.slice(0, -1)}ies`;
   return /(?:s|x|z|ch|sh)$/.test(noun) ? `${noun}es` : `${noun}s`;

@@ -2,9 +2,10 @@
 import type { Item, Search } from '../../../model/box.ts';
 import type { Language, Word } from '../../language/language.ts';
 import { titledGoods, wideGoods } from '../../language/lexicon/goods.ts';
-import { prepositions } from '../../language/lexicon/grammar.ts';
+import { candidateOf, type PhraseCandidate } from './candidate.ts';
+import { kindPhrasesOf } from './kind-phrases.ts';
 import { asTyped, type NameOrigin, type ReadName, readName, titleOf } from './name.ts';
-import { describes, isColour, isGeneral, isGoods, isMaterial } from './name-words.ts';
+import { isColour, isGeneral, isGoods, isMaterial } from './name-words.ts';
 import type { Origin, Phrase } from './phrase.ts';
 import { statedQualities } from './stated-qualities.ts';
 import { type ItemWords, searchIndexOf, type TypedSearches, typedFor } from './typed.ts';
@@ -43,9 +44,6 @@ const NAME_WEIGHTS: Readonly<Record<NameOrigin, number>> = {
 const QUALITIES_OF_A_NAME = 2;
 const LONG_NAME_WEIGHT = 1;
 
-/** What one quality before a kind weighs. */
-const QUALITY_WEIGHT = 0.5;
-
 /** Who types a title knows the thing already; who does not, types its kind. */
 const TITLE_WEIGHT = 2;
 const TITLE_WITH_KIND_WEIGHT = 0.5;
@@ -60,14 +58,6 @@ const SEARCH_WEIGHT = 4;
 
 /** More than a dozen phrases cannot be written about five things without crowding. Common practice, no source. */
 const MOST_PHRASES = 12;
-
-interface PhraseCandidate {
-  readonly text: string;
-  readonly words: readonly Word[];
-  readonly head: number;
-  readonly origin: Origin;
-  readonly weight: number;
-}
 
 /** House plant, house-plant and houseplant are one, and so are singular and plural. */
 const keyOf = (words: readonly Word[]): string => words.map(({ key }) => key).join('');
@@ -133,19 +123,6 @@ const isWider = (kind: ReadName, name: ReadName, language: Language): boolean =>
   );
 };
 
-const candidateOf = (
-  text: string,
-  head: number,
-  origin: Origin,
-  weight: number,
-  language: Language,
-): readonly PhraseCandidate[] => {
-  const words = language.words(text);
-  return words.length === 0
-    ? []
-    : [{ text, words, head: Math.max(0, Math.min(head, words.length - 1)), origin, weight }];
-};
-
 /** What a record's field says, taken whole. */
 const asWritten = (
   value: string,
@@ -204,41 +181,6 @@ const ofName = (
   });
 };
 
-/** More words before a kind that has its own are a description. */
-const MOST_BEFORE_KIND = 2;
-
-/**
- * The name's qualities before the record's kind, where that says more than the name's noun: "ceramic coffee dripper" of a
- * ceramic dripper of kind coffee dripper.
- */
-const ofNameBeforeKind = (item: Item, name: ReadName, language: Language): readonly PhraseCandidate[] => {
-  const kind = language.words(asTyped(item.kind));
-  const head = kind.at(-1);
-  if (!head || kind.length < 2) return [];
-  return name.phrases.flatMap(({ text, head: at }) => {
-    const words = language.words(text);
-    const before = words.slice(0, at);
-    const isAlike = at === words.length - 1 && words[at]?.key === head.key;
-    if (!isAlike || before.length === 0 || before.length > MOST_BEFORE_KIND) return [];
-    if (before.some(({ key }) => kind.some((word) => word.key === key))) return [];
-    // A thing before a thing is the name's own way to say what it is: no "valve coffee tin", but "pour over coffee dripper".
-    if (!before.every(describes) && !before.some(({ folded }) => prepositions.has(folded))) return [];
-    const whole = `${text.slice(0, before.at(-1)?.end ?? 0)} ${asTyped(item.kind)}`;
-    const part: Origin = { from: 'name', part: 'name without its other qualities' };
-    return candidateOf(whole, before.length + kind.length - 1, part, QUALITY_WEIGHT, language);
-  });
-};
-
-/** "500 piece puzzle": of what comes in pieces people type how many, before the name's noun and before the kind. */
-const ofPieces = (item: Item, name: ReadName, language: Language): readonly PhraseCandidate[] => {
-  const count = /\b(\d{1,5})[\s-]?(?:piece|pc)s?\b/i.exec(item.name)?.[1];
-  if (count === undefined) return [];
-  const part: Origin = { from: 'name', part: 'kind with its size' };
-  return [...new Set([name.kind, asTyped(item.kind)])].flatMap((noun) =>
-    candidateOf(`${count} piece ${noun}`, language.words(noun).length + 1, part, QUALITY_WEIGHT, language),
-  );
-};
-
 /** `base`: the noun that they stand before. */
 const ofQualities = (item: Item, base: string, language: Language): readonly PhraseCandidate[] => {
   const noun = language.words(base);
@@ -258,6 +200,7 @@ const candidatesOf = (
   item: Item,
   read: ReadItem | undefined,
   language: Language,
+  audience: string | undefined,
 ): readonly PhraseCandidate[] => {
   const others = item.also.flatMap((value) =>
     asWritten(value, { from: 'also', value }, PHRASE_WEIGHTS.also / item.also.length, language),
@@ -272,9 +215,7 @@ const candidatesOf = (
     ...asWritten(item.kind, { from: 'kind' }, widened ? BROADER_KIND_WEIGHT : PHRASE_WEIGHTS.kind, language),
     ...others,
     ...(titled ? ofTitle(item, kind, language) : ofName(name, kind, widened, language)),
-    ...(titled || widened
-      ? []
-      : [...ofNameBeforeKind(item, name, language), ...ofPieces(item, name, language)]),
+    ...(titled || widened ? [] : kindPhrasesOf(item, name, language, audience)),
     ...ofQualities(item, base, language),
   ];
 };
@@ -346,16 +287,21 @@ const merged = (own: readonly PhraseCandidate[], typed: readonly PhraseCandidate
 /**
  * The phrases of an item: its kind, its name with and without its qualities or, where that is a title, whole, its other
  * names, its kind with its material, colour and maker, and what people typed for it; at most a dozen, the weightiest first, ties in the
- * order of the alphabet. In other languages than English: kind, other names and what people typed.
+ * order of the alphabet. `audience` is the animal that the whole box is for. In other languages than English: kind, other
+ * names and what people typed.
  */
 export const phrasesOf = (
   item: Item,
   searches: TypedSearches | readonly Search[],
   language: Language,
+  audience?: string,
 ): readonly Phrase[] => {
   const index = 'byEnding' in searches ? searches : searchIndexOf(searches, language);
   const read = readItem(item, language);
-  const phrases = merged(candidatesOf(item, read, language), typedCandidates(item, read, index, language));
+  const phrases = merged(
+    candidatesOf(item, read, language, audience),
+    typedCandidates(item, read, index, language),
+  );
   return [...phrases]
     .sort((a, b) => b.weight - a.weight || (a.text < b.text ? -1 : a.text > b.text ? 1 : 0))
     .slice(0, MOST_PHRASES);

@@ -95,7 +95,7 @@ export const colourful = wordSet(`
   apron bag bandana beanie blanket bow bowl candle cardigan coat cup curtain cushion dress glove gloves hat headband jug
   jumper lampshade lead leash mug napkin notebook notecard pencil pen pillow pot planter purse ribbon rug sandal scarf shawl shirt
   skirt slipper sock socks sweater sweatshirt tablecloth tee throw towel twine umbrella vase wallet yarn can collar
-  harness journal`);
+  harness journal ink wax thread paint floss`);
 
 /** What is sold in several scents; what is eaten and drunk comes in flavours anyway. */
 export const scented = wordSet(`
