@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { itemRecordOf } from '../../src/analysis/coverage/mentions/known-words.ts';
+import { mentionsOf } from '../../src/analysis/coverage/mentions/mentions.ts';
+import { phraseIndexOf } from '../../src/analysis/coverage/mentions/phrase-index.ts';
 import { phrasesOf } from '../../src/analysis/coverage/phrases/phrases.ts';
-import { itemRecordOf } from '../../src/analysis/coverage/standing/known-words.ts';
-import { mentionsOf } from '../../src/analysis/coverage/standing/mentions.ts';
-import { phraseIndexOf } from '../../src/analysis/coverage/standing/phrase-index.ts';
 import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
 import { zonedWords } from '../../src/analysis/coverage/text/zoning.ts';
 import { sentenceSpans } from '../../src/text/sentences.ts';

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Mention } from '../../src/analysis/coverage/coverage.ts';
+import { mentionsOf, withinLonger } from '../../src/analysis/coverage/mentions/mentions.ts';
+import { phraseIndexOf } from '../../src/analysis/coverage/mentions/phrase-index.ts';
 import type { Phrase } from '../../src/analysis/coverage/phrases/phrase.ts';
-import { mentionsOf, withinLonger } from '../../src/analysis/coverage/standing/mentions.ts';
-import { phraseIndexOf } from '../../src/analysis/coverage/standing/phrase-index.ts';
 import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
 import { zonedWords } from '../../src/analysis/coverage/text/zoning.ts';
 import { sentenceSpans } from '../../src/text/sentences.ts';

@@ -7,8 +7,12 @@
  */
 import type { BoxSettings, Item } from '../../model/box.ts';
 import type { Language } from '../language/language.ts';
+import { adviceFor } from './advice/advice.ts';
+import { capitalsIn } from './advice/capitals.ts';
 import { isAtAim } from './aim.ts';
 import type { Coverage, ItemCoverage, Limit, Mention, PhraseCoverage, SharedPassage } from './coverage.ts';
+import { itemRecordOf } from './mentions/known-words.ts';
+import { withinLonger } from './mentions/mentions.ts';
 import { overRepetitionsOf } from './over-repetition.ts';
 import { audienceOf } from './phrases/audience.ts';
 import type { Phrase } from './phrases/phrase.ts';
@@ -16,11 +20,7 @@ import { phrasesOf } from './phrases/phrases.ts';
 import type { TypedSearches } from './phrases/typed.ts';
 import { readingOf } from './reading.ts';
 import type { Comparison, PhraseRival } from './rivals/comparison.ts';
-import { adviceFor } from './standing/advice.ts';
 import { calledOf } from './standing/called.ts';
-import { capitalsIn } from './standing/capitals.ts';
-import { itemRecordOf } from './standing/known-words.ts';
-import { withinLonger } from './standing/mentions.ts';
 import { placesOf } from './standing/standing.ts';
 import { type TalliedItem, type TalliedPhrase, tallyOf } from './standing/tally.ts';
 import type { Stranger } from './strangers/untold.ts';

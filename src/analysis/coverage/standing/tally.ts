@@ -1,10 +1,10 @@
 /** Every phrase of every item against an article, kept passage by passage, so that one changed passage is counted anew alone. */
 import type { Mention } from '../coverage.ts';
+import type { ItemRecord } from '../mentions/known-words.ts';
+import { mentionsOf } from '../mentions/mentions.ts';
+import { type PhraseIndex, phraseIndexOf } from '../mentions/phrase-index.ts';
 import type { Phrase } from '../phrases/phrase.ts';
 import type { Passage } from '../text/passage.ts';
-import type { ItemRecord } from './known-words.ts';
-import { mentionsOf } from './mentions.ts';
-import { type PhraseIndex, phraseIndexOf } from './phrase-index.ts';
 import { standingOf } from './standing.ts';
 
 /** An item as the tally needs it. */

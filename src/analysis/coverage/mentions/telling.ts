@@ -2,8 +2,8 @@
 import type { Word } from '../../language/language.ts';
 import { colours, materials, shades } from '../../language/lexicon/qualities.ts';
 import type { Phrase } from '../phrases/phrase.ts';
+import type { Named } from './known-words.ts';
 import { BORDERS } from './neighbour-words.ts';
-import type { Named } from './phrase-index.ts';
 import { COMES_IN_SORTS, SPEAKS_FOR_ITSELF } from './sorts.ts';
 import { isGeneral } from './word-nature.ts';
 

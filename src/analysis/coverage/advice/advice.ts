@@ -2,11 +2,11 @@
 import type { Language } from '../../language/language.ts';
 import { isAtAim } from '../aim.ts';
 import type { Edit } from '../coverage.ts';
+import { strengthOf } from '../standing/standing.ts';
+import { type TalliedItem, type Tally, talliedAgain } from '../standing/tally.ts';
 import type { Passage } from '../text/passage.ts';
 import { inDescription, inPicture, inStory, type Rewrite, type Sought, summaryNaming } from './rewrites.ts';
 import { rewritten } from './rewriting.ts';
-import { strengthOf } from './standing.ts';
-import { type TalliedItem, type Tally, talliedAgain } from './tally.ts';
 
 /** What to change, and what it would bring. */
 export interface Advice {

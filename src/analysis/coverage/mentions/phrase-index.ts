@@ -1,7 +1,7 @@
 /** The phrases of some items, made ready to be met word by word. */
 import type { Word } from '../../language/language.ts';
 import type { Phrase } from '../phrases/phrase.ts';
-import type { ItemRecord } from './known-words.ts';
+import type { Named } from './known-words.ts';
 import { type KnownItem, knownItemsOf, tellingWordsOf } from './telling.ts';
 
 /** A phrase with its forms written as one word, so that spaces and hyphens need not be looked at. */
@@ -12,14 +12,6 @@ export interface Sought {
   readonly folded: string;
   readonly key: string;
   readonly known: KnownItem;
-}
-
-/** An item and its phrases. */
-export interface Named {
-  readonly slug: string;
-  readonly phrases: readonly Phrase[];
-  /** What else is known of it; without it, its phrases are all that is. */
-  readonly record?: ItemRecord;
 }
 
 /** The phrases of some items, made ready to be met word by word; each map gives numbers of phrases. */

@@ -8,14 +8,14 @@ import type { Language } from '../../language/language.ts';
 import { determiners, prepositions } from '../../language/lexicon/grammar.ts';
 import type { EditAction, Mention } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
+import { strengthOf } from '../standing/standing.ts';
+import type { TalliedItem, TalliedPhrase } from '../standing/tally.ts';
 import { adjacent } from '../text/adjacent.ts';
 import { type Passage, whereIs, type ZonedWord, zoneFor } from '../text/passage.ts';
 import { sentenceSpan } from '../text/sentence-text.ts';
 import type { Zone } from '../text/zones.ts';
 import { withCapitals } from './capitals.ts';
 import type { TextChange } from './rewriting.ts';
-import { strengthOf } from './standing.ts';
-import type { TalliedItem, TalliedPhrase } from './tally.ts';
 
 /** A change that might be advised. */
 export interface Rewrite {
