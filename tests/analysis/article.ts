@@ -1,7 +1,10 @@
 /** A whole small box, read from texts as the edge would hand them over, for tests of coverage. */
 
+import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
+import { zonedWords } from '../../src/analysis/coverage/text/zoning.ts';
 import { languageFor } from '../../src/analysis/language/language.ts';
 import type { Box } from '../../src/model/box.ts';
+import { sentenceSpans } from '../../src/text/sentences.ts';
 import { type Sources, sourcesOf as sourcesFrom, wholeBox } from '../support/whole-box.ts';
 
 export const BOX = `---
@@ -59,3 +62,16 @@ export const boxOf = (texts: Readonly<Record<string, string>>): Box => {
 
 export const english = await languageFor('en-GB');
 export const NOW = Date.UTC(2026, 5, 1);
+
+/** A paragraph that the author wrote, in the body of an article. */
+export const paragraphOf = (text: string): Passage => ({
+  form: 'paragraph',
+  text,
+  words: zonedWords(english, text, sentenceSpans(text, 'en'), { zone: 'body' }, () => ({
+    line: 1,
+    column: 1,
+  })),
+  file: 'cycle.md',
+  written: true,
+  running: true,
+});

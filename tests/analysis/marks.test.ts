@@ -3,10 +3,7 @@ import { itemRecordOf } from '../../src/analysis/coverage/mentions/known-words.t
 import { mentionsOf } from '../../src/analysis/coverage/mentions/mentions.ts';
 import { phraseIndexOf } from '../../src/analysis/coverage/mentions/phrase-index.ts';
 import { phrasesOf } from '../../src/analysis/coverage/phrases/phrases.ts';
-import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
-import { zonedWords } from '../../src/analysis/coverage/text/zoning.ts';
-import { sentenceSpans } from '../../src/text/sentences.ts';
-import { boxOf, cycleText, english, itemText } from './article.ts';
+import { boxOf, cycleText, english, itemText, paragraphOf } from './article.ts';
 import { KEPT_ASIDE, LOOKED_AT, type MarkedItem, type MarkedTrade } from './mark-cases.ts';
 
 const itemsOf = ({ items }: MarkedTrade) => {
@@ -47,18 +44,6 @@ const readMarks = (marked: string): { readonly text: string; readonly marks: rea
   return { text: text + marked.slice(from), marks };
 };
 
-const passageOf = (text: string): Passage => ({
-  form: 'paragraph',
-  text,
-  words: zonedWords(english, text, sentenceSpans(text, 'en'), { zone: 'body' }, () => ({
-    line: 1,
-    column: 1,
-  })),
-  file: 'cycle.md',
-  written: true,
-  running: true,
-});
-
 const touches = (a: Omit<Mark, 'speaks'>, b: Omit<Mark, 'speaks'>): boolean =>
   a.item === b.item && a.start < b.end && b.start < a.end;
 
@@ -76,7 +61,7 @@ const judged = (trade: MarkedTrade) => {
   let [right, wanted, marked] = [0, 0, 0];
   for (const line of trade.text) {
     const { text, marks } = readMarks(line);
-    const passage = passageOf(text);
+    const passage = paragraphOf(text);
     const found: Omit<Mark, 'speaks'>[] = [];
     for (const [number, mentions] of mentionsOf([passage], index)) {
       const item = items.findIndex(({ slug }) => slug === index.sought[number]?.item);

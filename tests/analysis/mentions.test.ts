@@ -4,22 +4,7 @@ import type { Mention } from '../../src/analysis/coverage/coverage.ts';
 import { mentionsOf, withinLonger } from '../../src/analysis/coverage/mentions/mentions.ts';
 import { phraseIndexOf } from '../../src/analysis/coverage/mentions/phrase-index.ts';
 import type { Phrase } from '../../src/analysis/coverage/phrases/phrase.ts';
-import type { Passage } from '../../src/analysis/coverage/text/passage.ts';
-import { zonedWords } from '../../src/analysis/coverage/text/zoning.ts';
-import { sentenceSpans } from '../../src/text/sentences.ts';
-import { english } from './article.ts';
-
-const passage = (text: string): Passage => ({
-  form: 'paragraph',
-  text,
-  words: zonedWords(english, text, sentenceSpans(text, 'en'), { zone: 'body' }, () => ({
-    line: 1,
-    column: 1,
-  })),
-  file: 'cycle.md',
-  written: true,
-  running: true,
-});
+import { english, paragraphOf } from './article.ts';
 
 const phrase = (text: string, head?: number): Phrase => {
   const words = english.words(text);
@@ -33,11 +18,11 @@ const phrase = (text: string, head?: number): Phrase => {
 };
 
 const found = (text: string, wanted: Phrase): readonly Mention[] =>
-  mentionsOf([passage(text)], phraseIndexOf([{ slug: 'item', phrases: [wanted] }], true)).get(0) ?? [];
+  mentionsOf([paragraphOf(text)], phraseIndexOf([{ slug: 'item', phrases: [wanted] }], true)).get(0) ?? [];
 
 /** `grade: the words`, each mention. */
 const said = (text: string, wanted: string, head?: number): readonly string[] => {
-  const { words } = passage(text);
+  const { words } = paragraphOf(text);
   return found(text, phrase(wanted, head)).map(
     ({ grade, from, to }) => `${grade}: ${text.slice(words[from]?.start, words[to]?.end)}`,
   );
@@ -169,7 +154,7 @@ describe('a head alone', () => {
     const record = { known: english.words('A ribbed cap of blue merino by Millrace Caps'), names: [] };
     const item = { slug: 'cap', phrases: [cap] };
     const grades = (text: string, known: boolean) =>
-      mentionsOf([passage(text)], phraseIndexOf([known ? { ...item, record } : item], true)).get(0) ?? [];
+      mentionsOf([paragraphOf(text)], phraseIndexOf([known ? { ...item, record } : item], true)).get(0) ?? [];
     expect(grades('This merino cap.', false)).toEqual([]);
     expect(grades('This merino cap.', true)).toHaveLength(1);
     expect(grades('This felt and merino cap.', true)).toHaveLength(1);
@@ -181,7 +166,7 @@ describe('a head alone', () => {
     const known = english.words('Millrace Caps The Cap');
     const names = [english.words('Millrace Caps'), english.words('The Cap Letter')];
     const index = phraseIndexOf([{ slug: 'cap', phrases: [cap], record: { known, names } }], true);
-    const counted = (text: string) => (mentionsOf([passage(text)], index).get(0) ?? []).length;
+    const counted = (text: string) => (mentionsOf([paragraphOf(text)], index).get(0) ?? []).length;
     expect(counted('We met Millrace Caps in March.')).toBe(0);
     expect(counted('Read the Cap Letter.')).toBe(0);
     expect(counted('We met the Millrace caps in March.')).toBe(1);
@@ -201,7 +186,7 @@ describe('a head alone', () => {
   test('counts in other languages wherever it stands', () => {
     const phrases = [phrase('zinc kanne'), phrase('tee set')];
     const index = phraseIndexOf([{ slug: 'item', phrases }], false);
-    const found = mentionsOf([passage('Eine schöne Kanne Kaffee, ein Set.')], index);
+    const found = mentionsOf([paragraphOf('Eine schöne Kanne Kaffee, ein Set.')], index);
     expect([found.get(0)?.length, found.get(1)?.length]).toEqual([1, 1]);
   });
 });
@@ -210,7 +195,9 @@ describe('a word before the head, alone,', () => {
   const earrings = { slug: 'earrings', phrases: [phrase('gold hoop earrings')] };
   const mentioned = (text: string, ...others: readonly string[]) => {
     const items = [earrings, ...others.map((other) => ({ slug: other, phrases: [phrase(other)] }))];
-    return (mentionsOf([passage(text)], phraseIndexOf(items, true)).get(0) ?? []).map(({ grade }) => grade);
+    return (mentionsOf([paragraphOf(text)], phraseIndexOf(items, true)).get(0) ?? []).map(
+      ({ grade }) => grade,
+    );
   };
 
   test('means the thing by the grade of a bare head', () => {
@@ -243,8 +230,8 @@ test('a word that stands before the head of another thing is not that thing', ()
     { slug: 'seeds', phrases: [phrase('vegetable seeds')] },
   ];
   const text = 'A seed tray, and seeds.';
-  const seeds = mentionsOf([passage(text)], phraseIndexOf(items, true)).get(1);
-  expect(seeds?.map(({ grade, from }) => [grade, passage(text).words[from]?.text])).toEqual([
+  const seeds = mentionsOf([paragraphOf(text)], phraseIndexOf(items, true)).get(1);
+  expect(seeds?.map(({ grade, from }) => [grade, paragraphOf(text).words[from]?.text])).toEqual([
     ['head only', 'seeds'],
   ]);
 });
@@ -280,7 +267,7 @@ describe('for any text', () => {
   test('mentions lie in the text, in order', () => {
     fc.assert(
       fc.property(text, (some) => {
-        const { words } = passage(some);
+        const { words } = paragraphOf(some);
         const mentions = found(some, phrase('seed tray'));
         for (const { from, to } of mentions) {
           expect(from).toBeLessThanOrEqual(to);

@@ -28,6 +28,10 @@ export interface Mention {
   readonly at: Location;
 }
 
+/** Whether a mention says a phrase as such: in the very words, or singular for plural. */
+export const isClear = ({ grade }: Pick<Mention, 'grade'>): boolean =>
+  grade === 'exact' || grade === 'inflected';
+
 /** What one place adds to an item's standing. */
 export interface PlaceStanding {
   readonly zone: Zone;

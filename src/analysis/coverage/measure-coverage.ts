@@ -6,11 +6,20 @@
  * passages, by far the largest part, are read anew when a proof is shown.
  */
 import type { BoxSettings, Item } from '../../model/box.ts';
+import { itemAt } from '../../text/item-at.ts';
 import type { Language } from '../language/language.ts';
 import { adviceFor } from './advice/advice.ts';
 import { capitalsIn } from './advice/capitals.ts';
 import { isAtAim } from './aim.ts';
-import type { Coverage, ItemCoverage, Limit, Mention, PhraseCoverage, SharedPassage } from './coverage.ts';
+import {
+  type Coverage,
+  type ItemCoverage,
+  isClear,
+  type Limit,
+  type Mention,
+  type PhraseCoverage,
+  type SharedPassage,
+} from './coverage.ts';
 import { itemRecordOf } from './mentions/known-words.ts';
 import { withinLonger } from './mentions/mentions.ts';
 import { overRepetitionsOf } from './over-repetition.ts';
@@ -104,9 +113,7 @@ const ownMention = ({ passage, from, to, zone, grade, within }: Mention): OwnMen
 
 /** Whether the article says a phrase where people read it. */
 const isSaid = ({ mentions }: TalliedPhrase): boolean =>
-  mentions.some(
-    ({ zone, grade }) => zone !== 'structured data' && (grade === 'exact' || grade === 'inflected'),
-  );
+  mentions.some((mention) => mention.zone !== 'structured data' && isClear(mention));
 
 /** The other names that the text says, and those it does not. */
 const reachOf = (entries: readonly TalliedPhrase[]): ItemCoverage['reach'] => {
@@ -156,8 +163,9 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
     passages,
     language,
   );
-  const items = cycle.items.map((item) => {
-    const entries = tally.entries.filter((entry) => entry.item.slug === item.slug);
+  const items = cycle.items.map((item, i) => {
+    const own = itemAt(tallied, i);
+    const entries = tally.entries.filter((entry) => entry.item === own);
     const mentions = withinLonger(entries);
     return {
       slug: item.slug,
@@ -166,14 +174,14 @@ export const ownCoverage = async (input: OwnCoverageInput): Promise<OwnCoverage>
       shortName: item.inText.short,
       kind: item.kind,
       standing: tally.standings.get(item.slug) ?? 0,
-      places: placesOf(entries, { hasPicture: item.pictures.length > 0 }),
+      places: placesOf(entries, own),
       reach: reachOf(entries),
       ...typedOf(entries),
       promised: promised.get(item.slug) ?? 0,
       thin: thin.some((part) => part.item === item.slug),
       called: calledOf(item, passages, language),
       otherNames: otherNames.get(item.kind) ?? [],
-      phrases: entries.map(({ phrase }, i) => ({ phrase, mentions: mentions[i] ?? [] })),
+      phrases: entries.map(({ phrase }, k) => ({ phrase, mentions: mentions[k] ?? [] })),
     };
   });
   return {

@@ -1,7 +1,7 @@
 /** Phrases said too often, and the sentences to thin out. */
 
 import { itemAt, lastOf } from '../../text/item-at.ts';
-import type { Mention, OverRepetition } from './coverage.ts';
+import { isClear, type Mention, type OverRepetition } from './coverage.ts';
 import { normalDeviation, type TextPart } from './dispersion.ts';
 import type { Phrase } from './phrases/phrase.ts';
 import { isRunning } from './rivals/article.ts';
@@ -118,8 +118,6 @@ const sentencesOf = (
     .sort((a, b) => b.mentions - a.mentions || a.text.length - b.text.length);
 };
 
-const isNear = ({ grade }: Mention): boolean => grade === 'exact' || grade === 'inflected';
-
 const spotsOf = ({ passage, from, to }: Mention): readonly string[] =>
   Array.from({ length: to - from + 1 }, (_, i) => `${passage} ${from + i}`);
 
@@ -143,7 +141,7 @@ export const overRepetitionsOf = (
 
   const crowded = longestFirst.flatMap(({ slug, phrase, mentions }): readonly OverRepetition[] => {
     const counted = mentions
-      .filter((one) => isNear(one) && running.before[one.passage] !== undefined)
+      .filter((one) => isClear(one) && running.before[one.passage] !== undefined)
       .filter((one) => !spotsOf(one).every((spot) => blamed.has(spot)))
       .sort((a, b) => a.passage - b.passage || a.from - b.from);
     const rate = running.words === 0 ? 0 : (100 * counted.length) / running.words;

@@ -43,9 +43,8 @@ export const compareBy = (
     .map(([name, own]): Group => {
       const tally = tallyOf(own);
       const parcels = parcelsIn(tally);
-      const [mine, theirs] = [true, false].map((isOwn) =>
-        worked.filter((one) => (one[key] === name) === isOwn),
-      );
+      const mine = worked.filter((one) => one[key] === name);
+      const theirs = worked.filter((one) => one[key] !== name);
       const arrivals = own
         .filter(({ state }) => state === 'delivered')
         .map(({ shipped, days }) => shipped + days);
@@ -60,7 +59,7 @@ export const compareBy = (
         half: dayOfShare(curveOf(histogramOf(own)), 0.5),
         newest: arrivals.length > 0 ? arrivals.reduce((a, b) => Math.max(a, b)) : undefined,
         overdue,
-        pace: paceOf(mine ?? [], theirs ?? [], byName.size),
+        pace: paceOf(mine, theirs, byName.size),
       });
     })
     .sort((a, b) => b.parcels - a.parcels || (a.name < b.name ? -1 : 1));

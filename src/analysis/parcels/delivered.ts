@@ -10,7 +10,6 @@ import { ROUNDING } from './rounding.ts';
 export interface Delivered {
   /** Every parcel of the list, those that have yet to leave, were lost and were sent back among them. */
   readonly parcels: number;
-  readonly delivered: number;
   /** Those that were lost or sent back. */
   readonly gone: number;
   /** Those that may still arrive and those that have, as a share of all. */
@@ -30,7 +29,6 @@ export const deliveredOf = (counts: readonly ParcelCount[], wanted: number): Del
   const gone = tally.lost + tally.returned;
   return {
     parcels,
-    delivered: tally.delivered,
     gone,
     most: parcels === 0 ? 1 : (parcels - gone) / parcels,
     isOutOfReach: parcels > 0 && parcels - gone < wanted * parcels - ROUNDING,

@@ -137,9 +137,6 @@ export const logLogLimits = ({ missing, variance }: Step): Limits | undefined =>
 export const stepAt = ({ steps }: Curve, day: number): Step | undefined =>
   steps.findLast((step) => step.day <= day);
 
-/** Share that has arrived by the end of a day, 0 to 1. */
-export const arrivedBy = (curve: Curve, day: number): number => 1 - (stepAt(curve, day)?.missing ?? 1);
-
 /** The first day by whose end a share, above 0, has arrived by a curve; undefined where it never comes to it. */
 export const dayOfShare = ({ steps }: Curve, share: number): number | undefined =>
   steps.find(({ missing }) => 1 - missing >= share - ROUNDING)?.day;

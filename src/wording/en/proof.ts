@@ -48,13 +48,10 @@ const page = {
     opens: 'A standing opens its account.',
     walking: 'A phrase’s name walks through its mentions in the text.',
     table: 'Table of items by places',
-    phraseTable: 'Table of phrases by places',
     item: 'Item',
-    phrase: 'Phrase',
     standing: 'Standing',
     below: 'below',
     thin: 'thin',
-    mentions: (count: number) => `, ${count} mentions`,
     ofItem: (number: number) => `item ${number}`,
   },
   text: {

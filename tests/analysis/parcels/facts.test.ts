@@ -3,21 +3,14 @@ import { compareBy } from '../../../src/analysis/parcels/compare.ts';
 import { forecastOf } from '../../../src/analysis/parcels/expected.ts';
 import { type ParcelsFactsInput, parcelsFacts } from '../../../src/analysis/parcels/facts.ts';
 import { histogramOf } from '../../../src/analysis/parcels/histogram.ts';
-import {
-  arrivedBy,
-  curveBy,
-  curveOf,
-  dayOfShare,
-  endingsOf,
-  stepAt,
-} from '../../../src/analysis/parcels/incidence.ts';
+import { curveBy, curveOf, dayOfShare, endingsOf, stepAt } from '../../../src/analysis/parcels/incidence.ts';
 import { logRank } from '../../../src/analysis/parcels/log-rank.ts';
 import { overdueOf } from '../../../src/analysis/parcels/overdue.ts';
 import { continued, horizonOf } from '../../../src/analysis/parcels/pooled.ts';
 import { sendingsOf } from '../../../src/analysis/parcels/sendings.ts';
 import type { ParcelCount, Parcels } from '../../../src/model/box.ts';
 import { dateOfDay, dayOfDate } from '../../../src/text/days.ts';
-import { PLACEBO, parcel, SIX_MP, seeded, times } from './parcels.ts';
+import { arrivedBy, PLACEBO, parcel, SIX_MP, seeded, times } from './parcels.ts';
 
 const hist = histogramOf;
 const LEFT = dayOfDate('2026-03-03');

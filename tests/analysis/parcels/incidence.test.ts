@@ -2,15 +2,9 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { histogramOf } from '../../../src/analysis/parcels/histogram.ts';
-import {
-  arrivedBy,
-  curveOf,
-  dayOfShare,
-  logLogLimits,
-  standardError,
-} from '../../../src/analysis/parcels/incidence.ts';
+import { curveOf, dayOfShare, logLogLimits, standardError } from '../../../src/analysis/parcels/incidence.ts';
 import type { ParcelCount } from '../../../src/model/box.ts';
-import { logLimits, PLACEBO, parcel, SIX_MP, seeded, times } from './parcels.ts';
+import { arrivedBy, logLimits, PLACEBO, parcel, SIX_MP, seeded, times } from './parcels.ts';
 
 const curve = (parcels: readonly ParcelCount[]) => curveOf(histogramOf(parcels));
 const six = curve(times(SIX_MP));

@@ -1,5 +1,5 @@
 /** Parcels for tests, written short. */
-import type { Limits, Step } from '../../../src/analysis/parcels/incidence.ts';
+import { type Curve, type Limits, type Step, stepAt } from '../../../src/analysis/parcels/incidence.ts';
 import type { ParcelCount, ParcelState } from '../../../src/model/box.ts';
 
 /** One parcel that left on day `shipped` and has been `days` on its way. */
@@ -37,3 +37,6 @@ export const logLimits = ({ missing, variance }: Step): Limits | undefined => {
   const spread = (1.959963984540054 * Math.sqrt(variance)) / missing;
   return { lower: missing * Math.exp(-spread), upper: Math.min(1, missing * Math.exp(spread)) };
 };
+
+/** Share that has arrived by the end of a day, 0 to 1. */
+export const arrivedBy = (curve: Curve, day: number): number => 1 - (stepAt(curve, day)?.missing ?? 1);

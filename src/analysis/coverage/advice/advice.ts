@@ -2,10 +2,17 @@
 import type { Language } from '../../language/language.ts';
 import { isAtAim } from '../aim.ts';
 import type { Edit } from '../coverage.ts';
-import { strengthOf } from '../standing/standing.ts';
-import { type TalliedItem, type Tally, talliedAgain } from '../standing/tally.ts';
+import { type TalliedItem, type TalliedPhrase, type Tally, talliedAgain } from '../standing/tally.ts';
 import type { Passage } from '../text/passage.ts';
-import { inDescription, inPicture, inStory, type Rewrite, type Sought, summaryNaming } from './rewrites.ts';
+import {
+  inDescription,
+  inPicture,
+  inStory,
+  isNamedIn,
+  type Rewrite,
+  type Sought,
+  summaryNaming,
+} from './rewrites.ts';
 import { rewritten } from './rewriting.ts';
 
 /** What to change, and what it would bring. */
@@ -30,20 +37,6 @@ interface Draft {
 }
 
 const standingOf = ({ tally }: Draft, slug: string): number => tally.standings.get(slug) ?? 0;
-
-/** The items that a summary names clearly. */
-const namedInSummary = ({ tally }: Draft): ReadonlySet<string> =>
-  new Set(
-    tally.entries
-      .filter(
-        ({ phrase, mentions }) =>
-          strengthOf(phrase) === 1 &&
-          mentions.some(
-            ({ zone, grade }) => zone === 'summary' && (grade === 'exact' || grade === 'inflected'),
-          ),
-      )
-      .map(({ item }) => item.slug),
-  );
 
 /**
  * For each item that is short of the aim, the weakest first: its picture's text, its description, the summary for all of
@@ -82,10 +75,12 @@ export const adviceFor = (
     uses.set(item.slug, (uses.get(item.slug) ?? 0) + 1);
     return true;
   };
+  const entriesOf = (item: TalliedItem): readonly TalliedPhrase[] =>
+    draft.tally.entries.filter((entry) => entry.item === item);
   const soughtFor = (item: TalliedItem): Sought => ({
     passages: draft.passages,
     item,
-    entries: draft.tally.entries.filter((entry) => entry.item === item),
+    entries: entriesOf(item),
     language,
   });
   const weakestFirst = (): readonly TalliedItem[] =>
@@ -102,7 +97,9 @@ export const adviceFor = (
   const mendSummary = (): void => {
     const short = new Set(weakestFirst().map(({ slug }) => slug));
     if (short.size === 0) return;
-    const found = summaryNaming(draft.passages, tally.items, namedInSummary(draft), language);
+    const named = tally.items.filter((item) => isNamedIn(entriesOf(item), 'summary'));
+    const slugs = new Set(named.map(({ slug }) => slug));
+    const found = summaryNaming(draft.passages, tally.items, slugs, language);
     const [weakest] = tally.items.filter(({ slug }) => short.has(slug) && found?.slugs.includes(slug));
     if (found && weakest) tried(weakest, found.rewrite);
   };

@@ -6,7 +6,7 @@ import { itemAt, lastOf } from '../../../text/item-at.ts';
 import { listInWords } from '../../../text/list-in-words.ts';
 import type { Language } from '../../language/language.ts';
 import { determiners, prepositions } from '../../language/lexicon/grammar.ts';
-import type { EditAction, Mention } from '../coverage.ts';
+import { type EditAction, isClear } from '../coverage.ts';
 import type { Phrase } from '../phrases/phrase.ts';
 import { strengthOf } from '../standing/standing.ts';
 import type { TalliedItem, TalliedPhrase } from '../standing/tally.ts';
@@ -42,8 +42,6 @@ const LONGEST_SUMMARY = 160;
 
 /** A sentence of fewer words is too short to take a longer name well. A choice of ours. */
 const LEAST_SENTENCE = 7;
-
-const isClear = ({ grade }: Mention): boolean => grade === 'exact' || grade === 'inflected';
 
 const isFrom = ({ origins }: Phrase, from: 'kind' | 'name'): boolean =>
   origins.some((origin) => origin.from === from);
@@ -96,13 +94,7 @@ const rewriteAt = (
 };
 
 /** Puts a name in place of the bare head at a word; the article before it follows the name. */
-const namedAt = (
-  { item }: Sought,
-  number: number,
-  passage: Passage,
-  at: number,
-  phrase: Phrase,
-): Rewrite | undefined => {
+const namedAt = ({ item }: Sought, number: number, passage: Passage, at: number, phrase: Phrase): Rewrite => {
   const head = itemAt(passage.words, at);
   // Words of the name that stand before its head already are taken up, not said twice.
   let first = at;
@@ -113,7 +105,7 @@ const namedAt = (
   const before = passage.words[first - 1];
   const follows = before && adjacent(passage, first - 1) && before.sentence === head.sentence;
   const start = itemAt(passage.words, first).start;
-  const opensSentence = !follows && passage.words[first - 1]?.sentence !== head.sentence;
+  const opensSentence = before?.sentence !== head.sentence;
   const written = opensSentence ? capital(name) : name;
   const article = follows && /^an?$/.test(before.folded) ? before : undefined;
   const determined = follows && determiners.has(before.folded) ? before : undefined;
@@ -178,8 +170,8 @@ const forPronoun = ({ item }: Sought, number: number, passage: Passage): Rewrite
   });
 };
 
-/** Whether a place names the item clearly already. */
-const isNamedIn = ({ entries }: Sought, zone: Zone): boolean =>
+/** Whether a place names an item clearly already. */
+export const isNamedIn = (entries: readonly TalliedPhrase[], zone: Zone): boolean =>
   entries.some(
     ({ phrase, mentions }) =>
       strengthOf(phrase) === 1 && mentions.some((mention) => mention.zone === zone && isClear(mention)),
@@ -187,7 +179,7 @@ const isNamedIn = ({ entries }: Sought, zone: Zone): boolean =>
 
 /** The text of the item's first picture, begun with what it shows or with its head called by its name. */
 export const inPicture = (sought: Sought): Rewrite | undefined => {
-  if (isNamedIn(sought, 'picture text')) return undefined;
+  if (isNamedIn(sought.entries, 'picture text')) return undefined;
   const { passages, item } = sought;
   for (const [number, passage] of passages.entries()) {
     if (passage.form !== 'picture' || passage.item !== item.slug || !passage.written) continue;
@@ -209,7 +201,7 @@ export const inPicture = (sought: Sought): Rewrite | undefined => {
 
 /** The description, where its bare head or the pronoun that it begins with means the thing. */
 export const inDescription = (sought: Sought): Rewrite | undefined => {
-  if (isNamedIn(sought, 'section')) return undefined;
+  if (isNamedIn(sought.entries, 'section')) return undefined;
   const { passages, item } = sought;
   const number = passages.findIndex(
     ({ item: slug, field, written, form }) =>
@@ -237,7 +229,7 @@ const mayTakeName = (passage: Passage, at: number, phrase: Phrase): boolean => {
 
 /** One sentence of the item's own story. */
 export const inStory = (sought: Sought): Rewrite | undefined => {
-  if (isNamedIn(sought, 'section')) return undefined;
+  if (isNamedIn(sought.entries, 'section')) return undefined;
   const { passages, item } = sought;
   let begun = false;
   for (const [number, passage] of passages.entries()) {

@@ -14,12 +14,6 @@ type Found = Pick<Mention, 'passage' | 'from' | 'to' | 'grade'> & { readonly hea
 
 const isOne = (a: Word, b: Word): boolean => a.key === b.key || (a.stem === b.stem && mayConflate(a, b));
 
-/** Words of a passage from one on, up to and without another. */
-export interface WordRange {
-  readonly from: number;
-  readonly to: number;
-}
-
 /** A passage, and its number among those that are searched. */
 interface Place {
   readonly passage: Passage;
@@ -150,13 +144,8 @@ const agrees = (word: Word, { phrase }: Sought): boolean => {
   return head === undefined || head.key === head.folded || word.key !== word.folded;
 };
 
-/** Adds what each phrase may have to do with some words of a passage, by the phrase's number. */
-const addSearches = (
-  searches: Map<number, MentionSearch>,
-  place: Place,
-  { from, to }: WordRange,
-  index: PhraseIndex,
-): void => {
+/** Adds what each phrase may have to do with the words of a passage, by the phrase's number. */
+const addSearches = (searches: Map<number, MentionSearch>, place: Place, index: PhraseIndex): void => {
   const { passage } = place;
   const { words } = passage;
   const searchFor = (number: number): MentionSearch => {
@@ -166,8 +155,8 @@ const addSearches = (
     searches.set(number, made);
     return made;
   };
-  for (let at = from; at < to; at++) {
-    const { begins, heads, telling } = metWord(index, words[at] as Word);
+  for (const [at, word] of words.entries()) {
+    const { begins, heads, telling } = metWord(index, word);
     if (begins.length + heads.length + telling.length === 0) continue;
     // Read once for all phrases, and only where one asks.
     let thing: SpokenThing | undefined;
@@ -187,7 +176,7 @@ const addSearches = (
     }
     for (const phrase of telling) {
       const spoken = thingFor(phrase);
-      if (spoken && agrees(words[at] as Word, index.sought[phrase] as Sought))
+      if (spoken && agrees(word, index.sought[phrase] as Sought))
         searchFor(phrase).telling.push({ place, thing: spoken });
     }
   }
@@ -240,8 +229,7 @@ export const mentionsOf = (
   index: PhraseIndex,
 ): ReadonlyMap<number, readonly Mention[]> => {
   const searches = new Map<number, MentionSearch>();
-  for (const [number, passage] of passages.entries())
-    addSearches(searches, { passage, number }, { from: 0, to: passage.words.length }, index);
+  for (const [number, passage] of passages.entries()) addSearches(searches, { passage, number }, index);
   return mentionsFrom(searches, passages, index);
 };
 

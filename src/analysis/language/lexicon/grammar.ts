@@ -6,7 +6,6 @@ import {
   BE,
   CONJUNCTIONS,
   DEMONSTRATIVES,
-  DO,
   HAVE,
   POSSESSIVES,
   PREPOSITIONS,
@@ -36,9 +35,6 @@ export const emptyWords = wordsOfAll(
   ...[ARTICLES, DEMONSTRATIVES, POSSESSIVES, CONJUNCTIONS, BARE_PREPOSITIONS, QUESTION_WORDS, BE],
   wordSet('it'),
 );
-
-/** What makes a question of a phrase. */
-export const questionMakers = wordsOfAll(QUESTION_WORDS, BE, DO, wordSet('to can'));
 
 /** They close a name and say how much it is the case. */
 export const adverbs = wordSet(`
