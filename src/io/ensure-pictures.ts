@@ -1,7 +1,8 @@
 /** Sees to it that every picture that a build wants is remembered, and makes those that are not. */
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { PictureJob } from '../render/output.ts';
+import type { DrawingJob, PictureJob } from '../render/output.ts';
+import type { Asset } from '../render/templates.ts';
 import { mapConcurrently } from './map-concurrently.ts';
 import type { RememberedPictures } from './memory/remembered-pictures.ts';
 
@@ -10,6 +11,14 @@ const PHOTOS_AT_ONCE = 2;
 
 /** How many of the missing pictures are made, and how many there are. */
 export type PictureProgress = (done: number, total: number) => void;
+
+/** What pictures are made from. */
+export interface PictureGround {
+  /** The folder that holds the photos. */
+  readonly content: string;
+  /** Files of the templates; the faces that drawings are set in are among them. */
+  readonly assets: readonly Asset[];
+}
 
 const bySource = (jobs: readonly PictureJob[]): ReadonlyMap<string, readonly PictureJob[]> => {
   const photos = new Map<string, PictureJob[]>();
@@ -21,20 +30,34 @@ const bySource = (jobs: readonly PictureJob[]): ReadonlyMap<string, readonly Pic
   return photos;
 };
 
-/** Makes these pictures; `content` is the folder that holds the photos. Each is remembered as soon as it is made. */
+const isDrawing = (job: PictureJob | DrawingJob): job is DrawingJob => 'drawing' in job;
+
+/** Makes these pictures. Each is remembered as soon as it is made. */
 export const makeRemembered = async (
-  content: string,
-  jobs: readonly PictureJob[],
+  { content, assets }: PictureGround,
+  jobs: readonly (PictureJob | DrawingJob)[],
   memory: RememberedPictures,
   onProgress: PictureProgress = () => {},
 ): Promise<void> => {
   if (jobs.length === 0) return;
-  const { makePictures } = await import('./make-picture.ts');
   let done = 0;
-  await mapConcurrently(PHOTOS_AT_ONCE, [...bySource(jobs)], async ([source, ofPhoto]) => {
-    await makePictures(await readFile(join(content, source)), ofPhoto, async (job, picture) => {
-      memory.keep(job.key, picture);
-      onProgress(++done, jobs.length);
+  const keep = (job: PictureJob | DrawingJob, picture: Uint8Array): void => {
+    memory.keep(job.key, picture);
+    onProgress(++done, jobs.length);
+  };
+  const drawings = jobs.filter(isDrawing);
+  const photos = bySource(jobs.filter((job): job is PictureJob => !isDrawing(job)));
+  if (photos.size > 0) {
+    const { makePictures } = await import('./make-picture.ts');
+    await mapConcurrently(PHOTOS_AT_ONCE, [...photos], async ([source, ofPhoto]) => {
+      await makePictures(await readFile(join(content, source)), ofPhoto, async (job, picture) =>
+        keep(job, picture),
+      );
     });
-  });
+  }
+  if (drawings.length > 0) {
+    const { openDrawingTable } = await import('./make-drawing.ts');
+    const draw = await openDrawingTable({ content, assets });
+    await mapConcurrently(PHOTOS_AT_ONCE, drawings, async (job) => keep(job, await draw(job.drawing)));
+  }
 };

@@ -134,10 +134,11 @@ const unique = (files: readonly BuiltFile[]): readonly BuiltFile[] => {
 const uniquePictures = (pictures: readonly PictureOutput[]): readonly PictureOutput[] => {
   const byPath = new Map<string, PictureOutput>();
   for (const picture of pictures) {
-    const other = byPath.get(picture.path);
+    const place = `${picture.where}/${picture.path}`;
+    const other = byPath.get(place);
     if (other && other.picture.key !== picture.picture.key)
-      throw new Error(`Two different pictures of one path: ${picture.path}`);
-    byPath.set(picture.path, picture);
+      throw new Error(`Two different pictures of one path: ${place}`);
+    byPath.set(place, picture);
   }
   return [...byPath.values()];
 };
@@ -201,7 +202,7 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
   const shared = await carryOut(common, making);
   const known = [...plans.flatMap(([, plan]) => plan.pictures ?? []), ...shared.pictures];
   const pictures = uniquePictures([
-    ...known.filter(({ picture }) => hasPicture(share, picture)),
+    ...known.filter((picture) => hasPicture(share, picture)),
     ...made.pictures,
   ]);
   const planned = plans.flatMap(([, plan]) => plan.diagnostics ?? []);

@@ -1,5 +1,5 @@
 /** One of several shares of the work: builds on several machines make one each, and what they remember is put together. */
-import type { PictureJob } from '../render/output.ts';
+import type { PictureOutput } from '../render/output.ts';
 
 export interface Share {
   /** From 1. */
@@ -38,13 +38,13 @@ export const documentsFor = <Document extends { readonly path: string }>(
   };
 };
 
-/** Whether a share makes a picture that all shares know of: the one that has its photo's cycle does, so each photo is opened once. */
-export const hasPicture = (
-  share: Share | undefined,
-  { source, key }: Pick<PictureJob, 'source' | 'key'>,
-): boolean => {
+/**
+ * Whether a share makes a picture that all shares know of: the one that has its photo's cycle does, so each photo is opened
+ * once. A drawing belongs to the cycle that its path names.
+ */
+export const hasPicture = (share: Share | undefined, { path, picture }: PictureOutput): boolean => {
   if (!share) return true;
-  const cycle = cycleIn(source);
+  const cycle = cycleIn('source' in picture ? picture.source : path);
   if (cycle !== undefined) return hasCycle(share, cycle);
-  return Number.parseInt(key.slice(0, 8), 16) % share.of === share.number - 1;
+  return Number.parseInt(picture.key.slice(0, 8), 16) % share.of === share.number - 1;
 };

@@ -29,7 +29,7 @@ import type { Target } from '../model/story.ts';
 import { lastOf } from '../text/item-at.ts';
 import type { Wording } from '../wording/wording.ts';
 import { type Html, trusted } from './html.ts';
-import type { PictureOutput } from './output.ts';
+import type { PictureJob, PictureOutput } from './output.ts';
 import { type PictureLayout, type PictureParts, pictureParts } from './pictures.ts';
 import { storySchema } from './story-schema.ts';
 import { typeset, typesetRuns } from './typeset.ts';
@@ -60,7 +60,7 @@ export interface StoryOptions {
 /** A story as markup, with the pictures it names and what was found in it. */
 export interface RenderedStory {
   readonly html: Html;
-  readonly outputs: readonly PictureOutput[];
+  readonly outputs: readonly PictureOutput<PictureJob>[];
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -151,8 +151,8 @@ const onlyChild = (paragraph: Paragraph): Node | undefined => {
   return children.length === 1 ? children[0] : undefined;
 };
 
-const dressPictures = (tree: Root, options: StoryOptions): readonly PictureOutput[] => {
-  const outputs: PictureOutput[] = [];
+const dressPictures = (tree: Root, options: StoryOptions): readonly PictureOutput<PictureJob>[] => {
+  const outputs: PictureOutput<PictureJob>[] = [];
   const picture = (node: Image, shown: Picture): RootContent => {
     const alt = node.alt || shown.alt;
     const { layout, page, away } = options;

@@ -1,4 +1,5 @@
 /** Files as data. Channels describe them, one place writes them, and only when nothing must be fixed. */
+import type { Drawing } from './drawing.ts';
 
 /** `site` is public; `backroom` is private and never published. */
 export type Where = 'site' | 'backroom';
@@ -21,11 +22,18 @@ export interface PictureJob {
   readonly key: string;
 }
 
-/** A picture to be made. */
-export interface PictureOutput {
+/** How one drawing is made: a JPEG of words and pictures set together, laid out by the room `drawing`. */
+export interface DrawingJob {
+  readonly drawing: Drawing;
+  /** Stands for all that the file is made of, as a picture's does. */
+  readonly key: string;
+}
+
+/** A picture to be made, of one photo or drawn. */
+export interface PictureOutput<Job extends PictureJob | DrawingJob = PictureJob | DrawingJob> {
   readonly where: Where;
   readonly path: string;
-  readonly picture: PictureJob;
+  readonly picture: Job;
 }
 
 /**

@@ -51,7 +51,7 @@ export interface PictureParts {
     readonly eager: boolean;
     readonly class?: string;
   };
-  readonly outputs: readonly PictureOutput[];
+  readonly outputs: readonly PictureOutput<PictureJob>[];
 }
 
 type Format = PictureJob['format'];
@@ -85,7 +85,7 @@ const rendition = (
   height: number,
   format: Format,
   mark?: NonNullable<PictureJob['mark']>,
-): PictureOutput => {
+): PictureOutput<PictureJob> => {
   const job = {
     source: picture.file,
     hash: picture.hash,
@@ -127,7 +127,7 @@ export const awayPicture = (
   picture: Picture,
   layout: PictureLayout,
   { most = AWAY_WIDTH, mark }: { readonly most?: number; readonly mark?: 'play' } = {},
-): PictureOutput => {
+): PictureOutput<PictureJob> => {
   const widths = fittingWidths(picture, layout);
   const width = widths.filter((one) => one <= most).at(-1) ?? itemAt(widths, 0);
   return rendition(picture, width, heightAt(width, picture, layout), 'jpeg', mark);
@@ -149,9 +149,9 @@ export const pictureParts = (
     return { sources: [], img, outputs: [one] };
   }
   const widths = fittingWidths(picture, layout);
-  const renditions = (format: Format): readonly PictureOutput[] =>
+  const renditions = (format: Format): readonly PictureOutput<PictureJob>[] =>
     widths.map((width) => rendition(picture, width, heightAt(width, picture, layout), format));
-  const srcset = (outputs: readonly PictureOutput[]): string =>
+  const srcset = (outputs: readonly PictureOutput<PictureJob>[]): string =>
     outputs.map((output) => `${relativeAddress(page, output.path)} ${output.picture.width}w`).join(', ');
   const modern = modernFormats.map((format) => ({ format, outputs: renditions(format) }));
   const plain = renditions('jpeg');
@@ -183,7 +183,7 @@ export const pictureMarkup = (
   layout: PictureLayout,
   page: string,
   options: PictureOptions = {},
-): { readonly html: Html; readonly outputs: readonly PictureOutput[] } => {
+): { readonly html: Html; readonly outputs: readonly PictureOutput<PictureJob>[] } => {
   const { sources, img, outputs } = pictureParts(picture, layout, page, options);
   if (options.away) {
     const plain = html`<img src="${img.src}" width="${img.width}" height="${img.height}" alt="${img.alt}">`;
@@ -208,7 +208,7 @@ export const widestPath = (picture: PictureSource, layout: PictureLayout): strin
 const LOGO_SIDE = 512;
 
 /** The one file of a logo, whole. What may have see-through parts stays a PNG, which every mail program shows. */
-export const logoPicture = (logo: PictureSource): PictureOutput => {
+export const logoPicture = (logo: PictureSource): PictureOutput<PictureJob> => {
   const [longer, shorter] = [Math.max(logo.width, logo.height), Math.min(logo.width, logo.height)];
   // Lettering may be longer, so that it is high enough.
   const share = Math.min(1, Math.max(LOGO_SIDE / longer, LEAST_LOGO / shorter));
@@ -218,7 +218,7 @@ export const logoPicture = (logo: PictureSource): PictureOutput => {
 };
 
 /** The picture of a link preview: 1200 × 630 pixels or, from a smaller photo, the largest of that shape. */
-export const socialPicture = (picture: PictureSource): PictureOutput => {
+export const socialPicture = (picture: PictureSource): PictureOutput<PictureJob> => {
   const share = Math.min(1, picture.width / SOCIAL_WIDTH, picture.height / SOCIAL_HEIGHT);
   const pixels = (length: number): number => Math.max(1, Math.floor(length * share));
   return rendition(picture, pixels(SOCIAL_WIDTH), pixels(SOCIAL_HEIGHT), 'jpeg');

@@ -26,7 +26,7 @@ import type { Proved } from '../pipeline/proofs.ts';
 import { type SealedCycle, sealedIn } from '../pipeline/sealed.ts';
 import type { Share } from '../pipeline/share.ts';
 import { unchangedUntil } from '../pipeline/validity.ts';
-import type { PictureOutput } from '../render/output.ts';
+import type { PictureOutput, Where } from '../render/output.ts';
 import { pageLang } from '../render/page-lang.ts';
 import { publicAddresses } from '../render/public-addresses.ts';
 import { compileTemplates } from '../render/templates.ts';
@@ -126,17 +126,17 @@ const published = async (
   makePicture: (picture: PictureOutput) => Promise<void>,
 ): Promise<readonly Published[]> => {
   const { folders, pictures: memory, onWait } = options;
-  const documents = (where: 'site' | 'backroom'): readonly PublishedFile[] =>
-    files
+  const filesOf = (where: Where): readonly PublishedFile[] => [
+    ...files
       .filter((file) => file.where === where)
-      .map(({ path, key, step, content }) => ({ path, key, step, bring: content }));
-  const site = [
-    ...documents('site'),
-    ...pictures.map((one) => pictureFile(one, memory, () => makePicture(one))),
+      .map(({ path, key, step, content }) => ({ path, key, step, bring: content })),
+    ...pictures
+      .filter((picture) => picture.where === where)
+      .map((one) => pictureFile(one, memory, () => makePicture(one))),
   ];
   const targets: readonly Target[] = [
-    { dir: folders.site, files: site, ...sealedFirst(box, asOf) },
-    { dir: folders.backroom, files: documents('backroom') },
+    { dir: folders.site, files: filesOf('site'), ...sealedFirst(box, asOf) },
+    { dir: folders.backroom, files: filesOf('backroom') },
   ];
   return publish(targets, onWait ? { onWait } : {});
 };
@@ -246,7 +246,7 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
   const missing = built.pictures.filter(({ picture }) => !pictures.has(picture.key));
   const make = (some: readonly PictureOutput[], onProgress?: PictureProgress): Promise<void> =>
     makeRemembered(
-      workspace.folder.path,
+      { content: workspace.folder.path, assets: templates.assets },
       some.map(({ picture }) => picture),
       pictures,
       onProgress,

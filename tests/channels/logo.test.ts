@@ -48,7 +48,8 @@ describe('the file of a logo', () => {
   ] as const)('%s of %s pixels is %s, whole, and never enlarged', async (file, [width, height], wanted) => {
     const [made, ...others] = await logoFile(boxWith({ file: `photos/${file}`, width, height }));
     expect(others).toEqual([]);
-    expect(made && [made.picture.width, made.picture.height, made.picture.format]).toEqual(wanted);
+    const [w, h, format] = wanted;
+    expect(made?.picture).toMatchObject({ width: w, height: h, format });
   });
 
   test('is not there where the box has none', async () => {

@@ -105,9 +105,10 @@ describe('a share', () => {
   test('has each picture alone, whether its photo is a cycle’s or not', () => {
     const sources = ['cycles/2026-01/photos/a.jpg', 'cycles/2026-02/photos/b.jpg', 'logo.png', 'us.jpg'];
     for (const [i, source] of sources.entries()) {
-      const job = { key: `${i}a34567890`, source };
-      expect(shares.filter((share) => hasPicture(share, job))).toHaveLength(1);
-      expect(hasPicture(undefined, job)).toBe(true);
+      const job = { key: `${i}a34567890`, source, hash: '', width: 1, height: 1, format: 'jpeg' } as const;
+      const picture = { where: 'site', path: `pictures/${i}.jpg`, picture: job } as const;
+      expect(shares.filter((share) => hasPicture(share, picture))).toHaveLength(1);
+      expect(hasPicture(undefined, picture)).toBe(true);
     }
   });
 

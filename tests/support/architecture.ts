@@ -26,7 +26,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     ...['analysis', 'channels', 'content', 'diagnostics', 'io', 'model', 'pipeline', 'render', 'text'],
     'wording',
   ],
-  io: ['content', 'render', 'text'],
+  drawing: ['render', 'text'],
+  io: ['content', 'drawing', 'render', 'text'],
   // Words are cut and stemmed by one module on both sides, and an index is asked by the code that made it.
   browser: ['analysis', 'model', 'text', 'wording'],
   desk: ['workspace', 'io', 'render', 'wording', 'diagnostics'],
@@ -37,6 +38,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 const TYPES_ONLY: Readonly<Record<string, readonly string[]>> = {
   analysis: ['diagnostics'],
   wording: ['model', 'analysis', 'diagnostics'],
+  drawing: ['render'],
   io: ['content', 'render'],
 };
 
@@ -55,6 +57,8 @@ const ONLY_IN: Readonly<Record<string, string>> = {
   'remark-html': 'render',
   sharp: 'io',
   'heic-decode': 'io',
+  fontkit: 'drawing',
+  harfbuzzjs: 'drawing',
   natural: 'analysis',
   'wink-nlp': 'analysis',
   'wink-eng-lite-web-model': 'analysis',
