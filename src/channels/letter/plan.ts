@@ -17,7 +17,7 @@ export const planLetters = ({ box, asOf }: ChannelInput): ChannelPlan => {
   const sender = settings.email === undefined ? undefined : mailAddress(settings.email);
   return {
     documents: cycles.flatMap((cycle) => {
-      const told = { cycle, settings, call: callFor(box, cycle, asOf) };
+      const told = { cycle, settings, call: callFor(box, cycle, asOf, 'letter') };
       // A letter that waits for its parcels bears the moment of its build.
       const message = { told, sent: cycle.reveal ?? asOf };
       const file = (name: string): string => `${cycle.id}/${name}`;
