@@ -243,7 +243,9 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
   if (mustFixAny(built.diagnostics)) return refused(built.diagnostics);
 
   onStage('pictures');
-  const missing = built.pictures.filter(({ picture }) => !pictures.has(picture.key));
+  // One picture may stand in both folders.
+  const byKey = new Map(built.pictures.map((one) => [one.picture.key, one]));
+  const missing = [...byKey.values()].filter(({ picture }) => !pictures.has(picture.key));
   const make = (some: readonly PictureOutput[], onProgress?: PictureProgress): Promise<void> =>
     makeRemembered(
       { content: workspace.folder.path, assets: templates.assets },
