@@ -3,6 +3,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Cycle, Picture } from '../model/box.ts';
 import { dateInZone, isoInstant, lastChanged, mendedOn, monthName } from '../model/calendar.ts';
+import { chaptersOf } from '../model/chapters.ts';
 import { revealedAt } from '../model/seal.ts';
 import { itemAtHead } from '../model/telling.ts';
 import { absoluteAddress, articlePath } from '../render/addresses.ts';
@@ -21,12 +22,15 @@ import type { MadeDocument } from '../render/output.ts';
 import { linker, pageText } from '../render/page.ts';
 import { pageLang } from '../render/page-lang.ts';
 import { socialPicture, widestPath } from '../render/pictures.ts';
+import type { Recording } from '../render/recording-data.ts';
 import { type Frames, framesOf, type PageFrame } from '../render/site-facts.ts';
 import { articleGraph, jsonLdScript, type ListedProduct } from '../render/structured-data.ts';
 import type { Templates } from '../render/templates.ts';
 import { typeset } from '../render/typeset.ts';
 import { defined } from '../text/defined.ts';
 import { longDate } from '../text/long-date.ts';
+import { joinsFor } from '../wording/joins.ts';
+import type { Wording } from '../wording/wording.ts';
 import {
   colourSheet,
   type PlanningChannel,
@@ -135,6 +139,21 @@ const productsOf = ({ site, cycle, items }: ArticleFacts): ReadonlyMap<string, L
     ]),
   );
 
+/** The live's recording as structured data names it; undefined where nobody wrote down the day, which it needs. */
+const recordingOf = ({ site, cycle }: ArticleFacts, { live }: Wording): Recording | undefined => {
+  const { replay } = cycle;
+  if (replay?.recorded === undefined) return undefined;
+  return defined({
+    name: joinsFor(site.lang).recording(cycle.theme, monthName(cycle, site.lang), site.name),
+    address: replay.address,
+    recorded: replay.recorded,
+    minutes: replay.minutes,
+    chapters: chaptersOf(cycle).map((chapter) =>
+      defined({ name: live.chapterTitle(chapter), start: chapter.start, end: chapter.knownEnd }),
+    ),
+  });
+};
+
 const articlePage = (
   data: ArticleData,
   { templates, wording }: Tools,
@@ -172,6 +191,7 @@ const articlePage = (
           cycle,
           image: preview && absoluteAddress(site, preview.path),
           products: productsOf(facts),
+          recording: recordingOf(facts, wording),
         }),
       ),
     },

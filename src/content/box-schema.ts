@@ -21,11 +21,18 @@ import {
   wholePicture,
 } from './fields.ts';
 import { isDatePattern } from './parcel-dates.ts';
-import { callKind, clipLength, piece } from './piece-fields.ts';
+import { callKind, callMarks, clipLength, piece } from './piece-fields.ts';
 
 const call = (where: string, words: string) => ({
   address: described(address, 'Where it leads', `https://tinandtansy.example/${where}`),
   text: described(text, 'What the link says', words),
+  from: v.optional(
+    described(
+      callMarks,
+      'What each piece adds to the address, so that your shop can tell which of them brought people; it says which piece, never who. The live’s is read out and typed by hand: keep it short, or leave it out',
+      { letter: '?via=letter' },
+    ),
+  ),
 });
 /** Weekdays as box.md names them, Monday first (ISO 8601). */
 export const WEEKDAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];

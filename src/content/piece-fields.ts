@@ -1,6 +1,7 @@
 /** What a record may say of the pieces of a reveal, and of the call. */
 import * as v from 'valibot';
 import { nearest } from '../diagnostics/nearest.ts';
+import { isQuery } from '../text/query.ts';
 import { date, described, group, is } from './fields.ts';
 import { CALL_KINDS, CLIP_LENGTHS, PIECES } from './vocabulary.ts';
 
@@ -13,6 +14,20 @@ export const piece = v.picklist(PIECES, ({ input }) => {
 export const madeDates = group(
   v.entriesFromList(PIECES, v.optional(described(date, 'The day', '2026-03-19'))),
   'dates by piece',
+);
+/** What each piece adds to a call's address. */
+export const callMarks = group(
+  v.entriesFromList(
+    PIECES,
+    v.optional(
+      described(
+        is(isQuery, 'what the shop is to see in the address, a name and a word, as ?via=letter'),
+        'Its mark',
+        '?via=letter',
+      ),
+    ),
+  ),
+  'marks by piece',
 );
 /** One of the calls. */
 export const callKind = v.picklist(CALL_KINDS, 'join, waitList or spare');

@@ -74,6 +74,8 @@ export interface CallTerms {
   readonly text: string;
   /** Places left, for `join`, where the box counts them. */
   readonly places?: number;
+  /** What a piece adds to the address so that its readers can be told apart: a query without its `?`. */
+  readonly from?: Readonly<Partial<Record<Piece, string>>>;
 }
 
 /** Where the business is, in schema.org's names. */

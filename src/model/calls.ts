@@ -1,11 +1,13 @@
 /** The one rule of what a visitor can do now. */
-import type { Box, CallKind, Cycle, Item, Moment } from './box.ts';
+import { withQuery } from '../text/query.ts';
+import type { Box, CallKind, CallTerms, Cycle, Item, Moment, Piece } from './box.ts';
 import { dateInZone } from './calendar.ts';
 import { isSealed } from './seal.ts';
 
 /** A call that holds. */
 export interface Call {
   readonly kind: CallKind;
+  /** With the mark of the piece that it is asked for. */
   readonly address: string;
   readonly text: string;
   /** Places left, where the box counts them. */
@@ -38,16 +40,29 @@ const canBeHad = (
   return anySpareOnSale(shelf, asOf, settings.timeZone);
 };
 
+/** Where a call leads from a piece: its address with the piece's own mark, where it has one. */
+export const addressFrom = ({ address, from }: CallTerms, piece: Piece): string => {
+  const mark = from?.[piece];
+  return mark === undefined ? address : withQuery(address, mark);
+};
+
 /**
  * The call that holds. Three are tried in this order: the cycle's own, the box's, the wait list. The first that has an
  * address and is open is given; undefined if none is, because no call is better than one that leads to a closed door.
- * What the box asks for is worked out once, however many cycles are asked for.
+ * What the box asks for is worked out once, however many cycles are asked for. A piece has the address with its own mark;
+ * what is no piece, as the first page, has it as it is.
  */
-export const callsAsOf = (box: Box, asOf: Moment): ((cycle: Cycle | undefined) => Call | undefined) => {
+export const callsAsOf = (
+  box: Box,
+  asOf: Moment,
+  piece?: Piece,
+): ((cycle: Cycle | undefined) => Call | undefined) => {
   const { call, calls } = box.settings;
   const callOf = (kind: CallKind | undefined): Call | undefined => {
     const terms = kind && calls[kind];
-    return terms && { kind, ...terms };
+    if (!terms) return undefined;
+    const { from: _, ...said } = terms;
+    return { kind, ...said, address: piece ? addressFrom(terms, piece) : terms.address };
   };
   const boxCall = callOf(
     ([call, 'waitList'] as const).find((kind) => calls[kind] && canBeHad(kind, box, undefined, asOf)),
@@ -58,9 +73,9 @@ export const callsAsOf = (box: Box, asOf: Moment): ((cycle: Cycle | undefined) =
   };
 };
 
-/** The call that holds at a moment, for a cycle or for the box: see `callsAsOf`. */
-export const callFor = (box: Box, cycle: Cycle | undefined, asOf: Moment): Call | undefined =>
-  callsAsOf(box, asOf)(cycle);
+/** The call that holds at a moment, for a cycle or for the box, as a piece gives it: see `callsAsOf`. */
+export const callFor = (box: Box, cycle: Cycle | undefined, asOf: Moment, piece?: Piece): Call | undefined =>
+  callsAsOf(box, asOf, piece)(cycle);
 
 /** An address as it is said: without what a browser adds by itself. */
 export const saidAddress = (address: string): string =>

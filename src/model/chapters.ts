@@ -14,6 +14,8 @@ export interface Chapter {
   readonly start: number;
   /** The next one's start; the last ends with the recording. */
   readonly end: number;
+  /** The same, absent where nobody wrote down how long the recording is: for what may say nothing that is not known. */
+  readonly knownEnd?: number;
   /** Whether somebody who missed the live would look for it. */
   readonly sought: boolean;
 }
@@ -26,16 +28,19 @@ const SOUGHT: ReadonlySet<string> = new Set(['chosen', 'mishap', 'whole', 'peek'
 /** The chapters of a cycle's recording in order; none where no times are known. They neither overlap nor leave gaps. */
 export const chaptersOf = ({ replay, items }: Pick<Cycle, 'replay' | 'items'>): readonly Chapter[] => {
   const beats = replay?.beats ?? [];
+  const length = (replay?.minutes ?? 0) * 60;
   return beats.map(({ name, at }, i) => {
     const kind = namedKind(name);
     const item = items.find(({ slug }) => slug === name);
-    const end = beats[i + 1]?.at ?? Math.max((replay?.minutes ?? 0) * 60, at + LAST_CHAPTER);
+    const next = beats[i + 1]?.at;
+    const knownEnd = next ?? (length > at ? length : undefined);
     return {
       name,
       ...(kind ? { kind } : {}),
       ...(item && !kind ? { item: item.name } : {}),
       start: at,
-      end,
+      end: next ?? Math.max(length, at + LAST_CHAPTER),
+      ...(knownEnd === undefined ? {} : { knownEnd }),
       sought: item !== undefined || SOUGHT.has(name),
     };
   });

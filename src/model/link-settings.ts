@@ -7,6 +7,7 @@ import { CALL_KINDS } from '../content/vocabulary.ts';
 import type { Checked, Diagnostic, Location, ReportFinding } from '../diagnostics/diagnostic.ts';
 import { defined, exact } from '../text/defined.ts';
 import type { BoxSettings, CallKind, CallTerms, RevealHabit, Subscription } from './box.ts';
+import { markFindings, marksOf } from './call-marks.ts';
 import { linkLogo } from './link-logo.ts';
 import { type LinkTargets, linkStory, sourceOf } from './link-stories.ts';
 import { moneyOf } from './money.ts';
@@ -39,7 +40,8 @@ const habitOf = ({ share, weekdays, time }: NonNullable<BoxRecord['reveal']>): R
   });
 
 const callsOf = (calls: NonNullable<BoxRecord['calls']>): BoxSettings['calls'] => {
-  const terms = (call: (typeof calls)[CallKind]): CallTerms | undefined => call && defined(call);
+  const terms = (call: (typeof calls)[CallKind]): CallTerms | undefined =>
+    call && defined({ ...call, from: call.from && marksOf(call.from) });
   return exact<BoxSettings['calls']>({
     join: terms(calls.join),
     waitList: terms(calls.waitList),
@@ -66,6 +68,7 @@ const subscriptionOf = (
 const settingsOf = (record: Usable<BoxRecord>, targets: LinkTargets, report: ReportFinding): BoxSettings => {
   const { value } = record;
   const calls = callsOf(value.calls ?? {});
+  for (const finding of markFindings(record)) report(finding);
   if (value.call && !calls[value.call]) report(callWithoutAddress(value.call, record.locationOf(['call'])));
   const call = value.call ?? 'join';
   if (!calls[call] && !value.call) {

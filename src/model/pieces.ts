@@ -26,6 +26,7 @@ export type PaperName =
   | 'chapters'
   | 'article'
   | 'letter'
+  | 'letter preview'
   | 'letter page'
   | 'letter text'
   | 'letter message'
@@ -56,6 +57,7 @@ export const papersInOrder: readonly Paper[] = [
     name: 'letter',
     file: 'letter-sheet.html',
     more: [
+      { name: 'letter preview', file: 'letter-preview.html' },
       { name: 'letter page', file: 'letter.html' },
       { name: 'letter text', file: 'letter.txt' },
       { name: 'letter message', file: 'letter.eml' },

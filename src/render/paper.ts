@@ -8,6 +8,12 @@ import { pageLang } from './page-lang.ts';
 import type { Templates } from './templates.ts';
 import { typeset } from './typeset.ts';
 
+/** The line at the head of every paper of the back room: the way back to its first page, and that it is private. */
+export const backRoomLine = (
+  { name, lang }: Pick<BoxSettings, 'name' | 'lang'>,
+  { backRoom }: Pick<Wording, 'backRoom'>,
+) => ({ backRoom: backRoom.of(typeset(name, lang)), isPrivate: backRoom.isPrivate });
+
 interface PaperWords {
   readonly title: (month: string, theme: string, box: string) => string;
   readonly heading: (month: string) => string;
@@ -35,8 +41,7 @@ export const paperHead = <Words extends PaperWords>(
     lang: own,
     textLang: lang,
     pageTitle: words.title(month, theme, name),
-    backRoom: wording.backRoom.of(name),
-    isPrivate: wording.backRoom.isPrivate,
+    ...backRoomLine(settings, wording),
     heading: words.heading(month),
     theme,
     scheme: schemeElement(cycle.palette),

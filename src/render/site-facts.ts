@@ -34,7 +34,10 @@ export interface CallFacts {
   readonly subscription?: Pick<Subscription, 'name' | 'price'>;
 }
 
-/** The frames and calls of a box's pages at a moment: for a page about one cycle, else for a page about the box. */
+/**
+ * The frames and calls of a box's pages at a moment: for a page about one cycle, which is its article, else for a page
+ * about the box, which is no piece.
+ */
 export interface Frames {
   readonly frame: (cycle?: Cycle) => PageFrame;
   readonly call: (cycle?: Cycle) => CallFacts;
@@ -42,7 +45,8 @@ export interface Frames {
 
 /** The frames of a box's pages at a moment. */
 export const framesOf = (box: Box, asOf: Moment): Frames => {
-  const callOf = callsAsOf(box, asOf);
+  const [ofBox, ofArticle] = [callsAsOf(box, asOf), callsAsOf(box, asOf, 'article')];
+  const callOf = (cycle: Cycle | undefined): Call | undefined => (cycle ? ofArticle : ofBox)(cycle);
   const site = siteFactsOf(box.settings);
   const last = box.cycles.at(-1);
   const newest = last && articlePath(last);

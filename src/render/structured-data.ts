@@ -34,6 +34,7 @@ import {
 } from './addresses.ts';
 import { type Html, trusted } from './html.ts';
 import { logoPicture, socialPicture } from './pictures.ts';
+import { type Recording, videoObject } from './recording-data.ts';
 import { scriptJson } from './script-data.ts';
 import type { SiteFacts } from './site-facts.ts';
 
@@ -194,14 +195,17 @@ const subscriptionProduct = (site: SiteFacts, terms: Subscription, call: Call | 
   };
 };
 
-/** An article's graph. `image` is an absolute address; `products` are by item slug, their images absolute addresses too. */
+/** An article's graph. `image` is an absolute address; `products` are by item slug, their images absolute addresses too.
+ * A recording needs the image, and is mentioned: the page leads to it and does not hold it (`recording-data.ts`).
+ */
 export const articleGraph = (input: {
   readonly site: SiteFacts;
   readonly cycle: OpenCycle;
   readonly image?: string | undefined;
   readonly products: ReadonlyMap<string, ListedProduct>;
+  readonly recording?: Recording | undefined;
 }): object => {
-  const { site, cycle, image, products } = input;
+  const { site, cycle, image, products, recording } = input;
   const address = absoluteAddress(site, articlePath(cycle));
   const list: ItemList = {
     '@type': 'ItemList',
@@ -216,6 +220,15 @@ export const articleGraph = (input: {
       }),
     ),
   };
+  const video =
+    recording && image !== undefined
+      ? videoObject({
+          id: `${address}#recording`,
+          recording,
+          thumbnail: image,
+          publisher: organizationId(site),
+        })
+      : undefined;
   const article: Article = {
     '@type': 'BlogPosting',
     '@id': `${address}#article`,
@@ -231,9 +244,11 @@ export const articleGraph = (input: {
     isPartOf: { '@id': websiteId(site) },
     inLanguage: site.lang,
     mainEntity: list,
+    ...(video ? { mentions: { '@id': video['@id'] } } : {}),
   };
   return graphOf([
     article,
+    ...(video ? [video] : []),
     breadcrumbs(address, [
       [site.name, site.url],
       [cycle.title, address],

@@ -10,6 +10,7 @@ interface Joins {
   readonly kind: Pick<Wording['site']['kind'], 'title' | 'summary' | 'more'>;
   readonly letter: Wording['letter']['lines'];
   readonly post: Wording['clip']['post']['contents'];
+  readonly recording: Wording['structuredData']['recording'];
 }
 
 const beside = (...parts: readonly string[]): string => parts.join(' · ');
@@ -28,12 +29,19 @@ const bare: Joins = {
   },
   letter: { leadSubject: (lead) => lead, themeSubject: beside, promise: () => '' },
   post: beside,
+  recording: beside,
 };
 
 /** The lines for a box in a language (BCP 47). */
 export const joinsFor = (lang: string): Joins => {
   const wording = wordingFor(lang);
   if (!isWordedIn(wording, lang)) return bare;
-  const { cycle, site, letter, clip } = wording;
-  return { title: cycle, kind: site.kind, letter: letter.lines, post: clip.post.contents };
+  const { cycle, site, letter, clip, structuredData } = wording;
+  return {
+    title: cycle,
+    kind: site.kind,
+    letter: letter.lines,
+    post: clip.post.contents,
+    recording: structuredData.recording,
+  };
 };

@@ -61,6 +61,7 @@ export interface SealedUntil extends SealedCycle {
 /** What a build did, as plain data. */
 export interface BuildReport {
   readonly pages: number;
+  /** One that stands in both folders counts once. */
   readonly pictures: number;
   /** Pictures that were made now. */
   readonly newPictures: number;
@@ -243,7 +244,9 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
   if (mustFixAny(built.diagnostics)) return refused(built.diagnostics);
 
   onStage('pictures');
-  const missing = built.pictures.filter(({ picture }) => !pictures.has(picture.key));
+  // One picture may stand in both folders.
+  const byKey = new Map(built.pictures.map((one) => [one.picture.key, one]));
+  const missing = [...byKey.values()].filter(({ picture }) => !pictures.has(picture.key));
   const make = (some: readonly PictureOutput[], onProgress?: PictureProgress): Promise<void> =>
     makeRemembered(
       { content: workspace.folder.path, assets: templates.assets },
@@ -252,7 +255,7 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
       onProgress,
     );
   await make(missing, options.onPictures);
-  const counts = { pictures: built.pictures.length, newPictures: missing.length };
+  const counts = { pictures: byKey.size, newPictures: missing.length };
   if (share) return { kind: 'shared out', diagnostics: built.diagnostics, ...counts };
 
   onStage('publish');

@@ -12,6 +12,7 @@ import { runSheet } from '../../src/channels/live/index.ts';
 import { parseMarkdown } from '../../src/content/markdown.ts';
 import { readTemplates } from '../../src/io/read-templates.ts';
 import type { Box, BoxSettings, Cycle, Item } from '../../src/model/box.ts';
+import { pieceOrder } from '../../src/model/pieces.ts';
 import { unsealed } from '../../src/model/seal.ts';
 import { completenessOf } from '../../src/pipeline/completeness/completeness.ts';
 import { keyOf } from '../../src/pipeline/documents.ts';
@@ -124,6 +125,18 @@ const edits: Readonly<Record<string, Edit>> = {
       calls: {
         ...given.settings.calls,
         join: { address: 'https://oak.example/join', text: 'Join', places: 0 },
+      },
+    }),
+  'the mark of a piece in a call': (given, at, n, word) =>
+    onSettings(given, {
+      calls: {
+        ...given.settings.calls,
+        join: {
+          address: 'https://oak.example/join',
+          text: 'Join',
+          places: 4,
+          from: { [pieceOrder[(at + n) % pieceOrder.length] ?? 'letter']: `via=${word}` },
+        },
       },
     }),
   'the box’s name': (given, _at, _n, word) => onSettings(given, { name: word }),

@@ -173,6 +173,11 @@ const edit: fc.Arbitrary<Edit> = fc.oneof(
   fc.constant(ofSettings({ palette: ['#204060'], email: 'hello@sillandsprig.example' })),
   fc.constant(ofSettings({ logo: picture({ file: 'photos/logo.png' }) })),
   fc.constant(ofSettings({ calls: { spare: { address: 'https://x.example/', text: 'Spares' } } })),
+  fc.constantFrom('article' as const, 'letter' as const).map((piece) =>
+    ofSettings({
+      calls: { join: { address: 'https://x.example/', text: 'Join', from: { [piece]: 'via=x' } } },
+    }),
+  ),
   fc.constant(ofSettings({ url: 'https://sillandsprig.example/box/' })),
 );
 

@@ -305,9 +305,9 @@ describe('a finding', () => {
 });
 
 describe('a replay', () => {
-  const replay = (beats: string, minutes = 10) =>
+  const replay = (beats: string, minutes = '  minutes: 10\n') =>
     linked(
-      `live: {mishap: It broke., chosen: By hand., minutes: 9}\nreplay:\n  address: https://video.example/1\n  minutes: ${minutes}\n  beats:\n${beats}`,
+      `live: {mishap: It broke., chosen: By hand., minutes: 9}\nreplay:\n  address: https://video.example/1\n${minutes}  beats:\n${beats}`,
     );
 
   test('gives chapters that follow each other to the end', () => {
@@ -319,9 +319,9 @@ describe('a replay', () => {
         title: chapterTitle({ name: chapter.name, ...defined({ kind, item }) }),
       })),
     ).toEqual([
-      { name: 'hook', title: 'The beginning', start: 0, end: 250, sought: false },
-      { name: 'teapot', title: 'Teapot', start: 250, end: 300, sought: true },
-      { name: 'questions-2', title: 'Questions', start: 300, end: 600, sought: false },
+      { name: 'hook', title: 'The beginning', start: 0, end: 250, knownEnd: 250, sought: false },
+      { name: 'teapot', title: 'Teapot', start: 250, end: 300, knownEnd: 300, sought: true },
+      { name: 'questions-2', title: 'Questions', start: 300, end: 600, knownEnd: 600, sought: false },
     ]);
   });
 
@@ -336,6 +336,19 @@ describe('a replay', () => {
 
   test('may have a beat in the last minute, since its minutes are whole and may have been rounded down', () => {
     expect(replay('    teapot: "10:59"\n').findings).toEqual([]);
+  });
+
+  test.each([
+    ['of unknown length', '    hook: "0:00"\n    teapot: "4:10"\n', '', [250, undefined]],
+    [
+      'that begins in the last minute',
+      '    hook: "0:00"\n    teapot: "10:20"\n',
+      undefined,
+      [620, undefined],
+    ],
+  ])('has no known end of a chapter %s', (_, beats, minutes, ends) => {
+    const { cycle: one } = replay(beats, minutes);
+    expect(chaptersOf(one as Cycle).map(({ knownEnd }) => knownEnd)).toEqual(ends);
   });
 
   test('is linked to at a moment as the W3C’s Media Fragments have it', () => {

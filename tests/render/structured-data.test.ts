@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Cycle } from '../../src/model/box.ts';
 import { isOpen } from '../../src/model/seal.ts';
 import { htmlSource } from '../../src/render/html.ts';
+import type { Recording } from '../../src/render/recording-data.ts';
 import { siteFactsOf } from '../../src/render/site-facts.ts';
 import {
   articleGraph,
@@ -42,7 +43,22 @@ const whole = box({
   cycles: [cycle({ items: [full] })],
 });
 const site = siteFactsOf(whole.settings);
-const article = (items = [full], more: Partial<Cycle> = {}, onSale = true) => {
+const recording: Recording = {
+  name: 'First Sowings, opened live',
+  address: 'https://video.example/first-sowings',
+  recorded: '2026-03-19',
+  minutes: 24,
+  chapters: [
+    { name: 'How it begins', start: 0, end: 142 },
+    { name: 'Brass plant mister', start: 142 },
+  ],
+};
+const article = (
+  items = [full],
+  more: Partial<Cycle> = {},
+  onSale = true,
+  shownWith: { readonly recording?: Recording; readonly image?: string | undefined } = {},
+) => {
   const shown = cycle({ items, ...more });
   if (!isOpen(shown, Date.UTC(2026, 11, 31))) throw new Error('Expected a cycle that may be shown');
   return articleGraph({
@@ -52,6 +68,7 @@ const article = (items = [full], more: Partial<Cycle> = {}, onSale = true) => {
     products: new Map([
       ['plant-mister', { images: ['https://sillandsprig.example/pictures/b.jpg'], onSale }],
     ]),
+    ...shownWith,
   });
 };
 const mister = {
@@ -87,6 +104,7 @@ describe('structured data', () => {
   // The published vocabulary of schema.org, release 29.4.
   test.each([
     ['article', article()],
+    ['article with a recording', article([full], {}, true, { recording })],
     ['home', home],
     ['catalogue', catalogueGraph({ site, items: [mister], words })],
     ['page of a kind', kind],
@@ -133,6 +151,54 @@ describe('structured data', () => {
       expect(graph).toMatchObject({
         '@graph': expect.arrayContaining([expect.objectContaining({ '@type': 'Organization', logo })]),
       });
+  });
+
+  const videoIn = (graph: object) =>
+    (graph as { '@graph': { '@type': string }[] })['@graph'].find((node) => node['@type'] === 'VideoObject');
+
+  test('a recording is where people watch it, with its chapters as the record has them', () => {
+    const graph = article([full], {}, true, { recording });
+    expect(videoIn(graph)).toEqual({
+      '@type': 'VideoObject',
+      '@id': 'https://sillandsprig.example/boxes/2026-03-first-sowings.html#recording',
+      name: 'First Sowings, opened live',
+      url: 'https://video.example/first-sowings',
+      thumbnailUrl: 'https://sillandsprig.example/pictures/a.jpg',
+      uploadDate: '2026-03-19',
+      duration: 'PT24M',
+      publisher: { '@id': 'https://sillandsprig.example/#organization' },
+      hasPart: [
+        {
+          '@type': 'Clip',
+          name: 'How it begins',
+          startOffset: 0,
+          endOffset: 142,
+          url: 'https://video.example/first-sowings#t=0',
+        },
+        {
+          '@type': 'Clip',
+          name: 'Brass plant mister',
+          startOffset: 142,
+          url: 'https://video.example/first-sowings#t=142',
+        },
+      ],
+    });
+    expect(articleOf(graph)).toMatchObject({
+      mentions: { '@id': 'https://sillandsprig.example/boxes/2026-03-first-sowings.html#recording' },
+    });
+  });
+  test('nothing of a recording is made up', () => {
+    const { minutes: _, ...unmeasured } = recording;
+    const bare = videoIn(article([full], {}, true, { recording: { ...unmeasured, chapters: [] } }));
+    expect(bare).not.toHaveProperty('duration');
+    expect(bare).not.toHaveProperty('hasPart');
+    expect(bare).not.toHaveProperty('contentUrl');
+    expect(bare).not.toHaveProperty('embedUrl');
+    // Without a thumbnail it would be an error to those who read it.
+    const blind = article([full], {}, true, { recording, image: undefined });
+    expect(videoIn(blind)).toBeUndefined();
+    expect(articleOf(blind)).not.toHaveProperty('mentions');
+    expect(videoIn(article())).toBeUndefined();
   });
 
   test('an item that is sold out, or was never spare, has no offer', () => {

@@ -22,8 +22,27 @@ test('every paper is linked from the index, and every link of it leads to a pape
   const index = read('index.html');
   const links = [...index.matchAll(/href="(\d{4}-[^"]+)"/g)].map(([, href]) => href as string);
   expect(links.filter((href) => !existsSync(join(backroom, href)))).toEqual([]);
-  const papers = filesBelow(backroom).filter((path) => path !== 'index.html');
+  // Pictures are a paper's own.
+  const papers = filesBelow(backroom).filter(
+    (path) => path !== 'index.html' && !path.includes('/letter-pictures/'),
+  );
   expect(papers.filter((path) => !links.includes(path))).toEqual([]);
+});
+
+/** What is sent, or looks as if it were. */
+const LETTERS = /\/letter(?:-preview)?\.html$/;
+
+test('every working paper leads back to the first page, and says that it is private', () => {
+  const papers = filesBelow(backroom).filter((path) => /\/.*\.html$/.test(path) && !LETTERS.test(path));
+  expect(papers.length).toBeGreaterThan(50);
+  const stray = papers.filter((path) => {
+    const html = read(path);
+    return (
+      !html.includes('<a href="../index.html">Back room of Sill &amp; Sprig</a>') ||
+      !html.includes('Private:')
+    );
+  });
+  expect(stray).toEqual([]);
 });
 
 test('every piece of the demo carries what it must', () => {

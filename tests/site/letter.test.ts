@@ -1,4 +1,4 @@
-import { copyFileSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -214,6 +214,28 @@ test('the sheet of a sealed cycle says that its pictures come with the reveal', 
   expect(dateInZone(asOf, 'Europe/London') < '2026-04-23').toBe(true);
   expect(read('2026-04', 'letter-sheet.html')).toContain('Sealed until 23 April 2026');
   expect(read('2026-03', 'letter-sheet.html')).not.toContain('Sealed');
+});
+
+test('a letter that is still to be sent has a preview with its own pictures beside it, and is the same', () => {
+  const previews = filesBelow(backroom).filter((path) => path.endsWith('/letter-preview.html'));
+  expect(previews).toEqual(['2026-03/letter-preview.html', '2026-04/letter-preview.html']);
+  const sources = (html: string): readonly string[] =>
+    [...html.matchAll(/ src="([^"]*)"/g)].map(([, src = '']) => src);
+  for (const id of ['2026-03', '2026-04']) {
+    const [sent, preview] = [read(id, 'letter.html'), read(id, 'letter-preview.html')];
+    expect(sources(preview).length).toBeGreaterThan(5);
+    expect(sources(preview).filter((src) => !existsSync(join(backroom, id, decodeURI(src))))).toEqual([]);
+    // What goes out is read elsewhere.
+    expect(sources(sent).filter((src) => !src.startsWith('https://sillandsprig.example/pictures/'))).toEqual(
+      [],
+    );
+    const bare = (html: string): string =>
+      html.replace(/ src="[^"]*"/g, '').replace(/(<title>|aria-label=")Preview: /g, '$1');
+    expect(bare(preview)).toBe(bare(sent));
+    expect(read(id, 'letter.eml')).not.toContain('letter-pictures');
+    expect(read(id, 'letter-sheet.html').match(/<iframe src="letter-preview\.html"/g)).toHaveLength(2);
+  }
+  expect(read('2026-02', 'letter-sheet.html').match(/<iframe src="letter\.html"/g)).toHaveLength(2);
 });
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');

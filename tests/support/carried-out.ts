@@ -83,7 +83,8 @@ export const carriedOut = async <Input extends ChannelInput>(
     outputs: [
       ...made
         .flatMap(({ result }) => result.outputs)
-        .map((output): Output => ({ ...output, where: channel.where })),
+        // A picture says itself which folder it is of.
+        .map((output): Output => ('picture' in output ? output : { ...output, where: channel.where })),
       ...(plan.pictures ?? []),
     ],
     diagnostics: [...(plan.diagnostics ?? []), ...made.flatMap(({ result }) => result.diagnostics)],

@@ -11,7 +11,7 @@ export const planClips = ({ box, asOf }: ChannelInput): ChannelPlan => {
   if (!makesPiece(settings, 'clip')) return { documents: [] };
   return {
     documents: cycles.flatMap((cycle) => {
-      const told = { cycle, settings, call: callFor(box, cycle, asOf) };
+      const told = { cycle, settings, call: callFor(box, cycle, asOf, 'clip') };
       return [
         plannedDocument(
           `${cycle.id}/clip-sheet.html`,

@@ -8,6 +8,7 @@ import { findingViews } from '../../render/findings.ts';
 import { lastingId } from '../../render/lasting-id.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { pageLang } from '../../render/page-lang.ts';
+import { backRoomLine } from '../../render/paper.ts';
 import { spokenWordsFor } from '../../render/spoken-words.ts';
 import { typeset } from '../../render/typeset.ts';
 import { isWordedIn } from '../../wording/wording.ts';
@@ -73,6 +74,7 @@ const pageView = (
     lang: own,
     textLang: lang,
     pageTitle: words.title(month, typeset(settings.name, lang)),
+    ...backRoomLine(settings, wording),
     heading: words.heading(month),
     scheme: schemeElement(settings.palette),
     when: words.when(wording.calendar.revealDay(revealDay(cycle, timeZone, own)), sealed),

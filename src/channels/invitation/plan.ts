@@ -24,7 +24,8 @@ const dataFor = (box: Box, cycle: Cycle, asOf: Moment): InvitationData => {
   return {
     cycle,
     settings,
-    call: callFor(box, cycle, cycle.reveal ?? asOf),
+    // It leads to the live and not to the call, which is said there: the live is as long as on its own run sheet.
+    call: callFor(box, cycle, cycle.reveal ?? asOf, 'live'),
     ...(before?.peek ? { peekBefore: before.peek.text } : {}),
     // Findings, which name the place, are for what is to come.
     ...(before && sealed ? { peekAt: locationIn(before.source, 'peek.text', 'peek') } : {}),

@@ -14,7 +14,7 @@ declare module '../../render/templates.ts' {
 }
 
 /** What stands in the head of a letter's page, and its colours. */
-interface LetterHead {
+export interface LetterHead {
   readonly subject: string;
   readonly preheader: string;
   /** The cycle's colours, one to five. */

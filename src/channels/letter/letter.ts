@@ -17,10 +17,12 @@ import { typeset } from '../../render/typeset.ts';
 import { defined } from '../../text/defined.ts';
 import { sentencesOf } from '../../text/sentences.ts';
 import {
+  inSite,
   itemPicture,
   type LetterLogo,
   type LetterPicture,
   letterLogo,
+  type PictureAddress,
   peekPicture,
   topPicture,
 } from './pictures.ts';
@@ -76,9 +78,14 @@ export interface Letter {
   readonly unsubscribe?: string;
 }
 
-const letterItem = ({ cycle, settings }: LetterInput, item: Item, cautionText: CautionWords): LetterItem => {
+const letterItem = (
+  { cycle, settings }: LetterInput,
+  item: Item,
+  cautionText: CautionWords,
+  addressOf: PictureAddress,
+): LetterItem => {
   const { lang } = settings;
-  const picture = itemPicture(settings, cycle, item);
+  const picture = itemPicture(addressOf, cycle, item);
   const line = item.lead ? item.description : (item.goesWith ?? sentencesOf(item.description, lang)[0] ?? '');
   return defined({
     number: item.number,
@@ -107,14 +114,18 @@ const hookOf = (cycle: Cycle, lang: string): string | undefined => {
   return first ? typeset(first.text, lang) : undefined;
 };
 
-/** The letter of a cycle. */
-export const letterOf = (input: LetterInput, cautionText: CautionWords): Letter => {
+/** The letter of a cycle, its pictures in the site, or where `addressOf` says. */
+export const letterOf = (
+  input: LetterInput,
+  cautionText: CautionWords,
+  addressOf: PictureAddress = inSite(input.settings),
+): Letter => {
   const { cycle, settings, call } = input;
   const { lang, postalAddress, subscription } = settings;
   const { replay, peek } = cycle;
   const article = absoluteAddress(settings, articlePath(cycle));
-  const top = topPicture(settings, cycle);
-  const shownPeek = peekPicture(settings, cycle);
+  const top = topPicture(addressOf, cycle);
+  const shownPeek = peekPicture(addressOf, cycle);
   const hook = hookOf(cycle, lang);
   const country = postalAddress?.addressCountry;
   const postal = Object.values({
@@ -127,7 +138,7 @@ export const letterOf = (input: LetterInput, cautionText: CautionWords): Letter 
   return defined({
     lang,
     boxName: typeset(settings.name, lang),
-    logo: letterLogo(settings),
+    logo: letterLogo(addressOf, settings),
     month: monthName(cycle, pageLang(lang)),
     theme: typeset(cycle.theme, lang),
     title: typeset(cycle.title, lang),
@@ -135,7 +146,7 @@ export const letterOf = (input: LetterInput, cautionText: CautionWords): Letter 
     top: top ? { ...top, href: replay?.address ?? article } : undefined,
     replay,
     hook,
-    items: itemsOf(cycle).map((item) => letterItem(input, item, cautionText)),
+    items: itemsOf(cycle).map((item) => letterItem(input, item, cautionText, addressOf)),
     wholeBox: cycle.wholeBox?.caption ? typeset(cycle.wholeBox.caption, lang) : undefined,
     voices: cycle.voices.map(({ text, name, given }) => ({
       text: typeset(text, lang),

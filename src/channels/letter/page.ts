@@ -1,22 +1,23 @@
 /** The letter as files: as it is read, without markup, as a whole message, and the sheet for sending it. */
 
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import type { BoxSettings, Moment } from '../../model/box.ts';
+import type { BoxSettings, Cycle, Moment } from '../../model/box.ts';
 import { mailDate, monthName, revealDay } from '../../model/calendar.ts';
 import { documentText, schemeElement } from '../../render/document.ts';
 import { lastingId } from '../../render/lasting-id.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { pageLang } from '../../render/page-lang.ts';
+import { backRoomLine } from '../../render/paper.ts';
 import { typeset } from '../../render/typeset.ts';
 import { rememberedFor } from '../../text/remembered.ts';
 import { utf8Length } from '../../text/utf8.ts';
 import { joinsFor } from '../../wording/joins.ts';
 import type { Tools } from '../channel.ts';
 import { LETTER_BYTES, sizeFinding } from './findings.ts';
-import { letterHtml } from './html.ts';
+import { type LetterHead, letterHtml } from './html.ts';
 import { type Letter, type LetterInput, letterOf } from './letter.ts';
 import { mailAddress, messageText } from './message.ts';
-import { letterFiles } from './pictures.ts';
+import { inPreview, letterFiles, previewFiles } from './pictures.ts';
 import { letterText } from './plain-text.ts';
 import { type Line, PREHEADER_LENGTH, preheadersOf, SUBJECT_LENGTH, subjectsOf } from './subjects.ts';
 
@@ -37,6 +38,8 @@ interface MessageData {
 interface LetterSheetData {
   readonly told: LetterInput;
   readonly sealed: boolean;
+  /** Whether there is a preview to look at. */
+  readonly preview: boolean;
 }
 
 /** A letter with what lists of mail show of it, the chosen line first. */
@@ -57,14 +60,15 @@ const headed = rememberedFor((input: LetterInput, { wording }: Tools): Headed =>
   };
 });
 
+const headOf = ({ subjects, preheaders }: Headed, { palette }: Cycle): LetterHead => ({
+  subject: subjects[0]?.text ?? '',
+  preheader: preheaders[0]?.text ?? '',
+  palette,
+});
+
 const htmlOf = rememberedFor((input: LetterInput, tools: Tools): string => {
-  const { letter, subjects, preheaders } = headed(input, tools);
-  const head = {
-    subject: subjects[0]?.text ?? '',
-    preheader: preheaders[0]?.text ?? '',
-    palette: input.cycle.palette,
-  };
-  return letterHtml(letter, head, tools);
+  const made = headed(input, tools);
+  return letterHtml(made.letter, headOf(made, input.cycle), tools);
 });
 
 /** The one https address of RFC 8058, as a header can bear it; a placeholder is none. */
@@ -81,6 +85,22 @@ const senderOf = ({ email, url }: BoxSettings): string =>
 export const letterPage = (input: LetterInput, tools: Tools): MadeDocument<Diagnostic> => ({
   content: htmlOf(input, tools),
 });
+
+/** The letter to look at before the site is published: the same, but for its window's title and its own pictures. */
+export const letterPreview = (input: LetterInput, tools: Tools): MadeDocument<Diagnostic> => {
+  const { cycle, settings } = input;
+  const { wording } = tools;
+  const head = headOf(headed(input, tools), cycle);
+  const subject = wording.letter.page.preview(head.subject);
+  return {
+    content: letterHtml(
+      letterOf(input, wording.cautions.text, inPreview(cycle)),
+      { ...head, subject },
+      tools,
+    ),
+    pictures: previewFiles(settings, cycle),
+  };
+};
 
 /** The letter without markup. */
 export const plainLetter = (input: LetterInput, tools: Tools): MadeDocument<Diagnostic> => ({
@@ -111,7 +131,12 @@ const linesView = (heading: string, lines: readonly Line[], most: number) => ({
   wordings: lines.map(({ text, length }) => ({ text, length, isCutOff: length > most })),
 });
 
-const sheetView = ({ told, sealed }: LetterSheetData, made: Headed, bytes: number, { wording }: Tools) => {
+const sheetView = (
+  { told, sealed, preview }: LetterSheetData,
+  made: Headed,
+  bytes: number,
+  { wording }: Tools,
+) => {
   const { cycle, settings, call } = told;
   const { lang, timeZone } = settings;
   const words = wording.letter.sheet;
@@ -121,7 +146,9 @@ const sheetView = ({ told, sealed }: LetterSheetData, made: Headed, bytes: numbe
     /** Of the sheet, which is in the wording's own language. */
     lang: wording.lang,
     pageTitle: words.title(month, typeset(settings.name, lang)),
-    heading: words.heading(month, typeset(cycle.theme, lang)),
+    ...backRoomLine(settings, wording),
+    heading: words.heading(month),
+    theme: typeset(cycle.theme, lang),
     scheme: schemeElement(cycle.palette),
     sealed: sealed && wording.calendar.sealedUntil(revealDay(cycle, timeZone, pageLang(lang))),
     lists: [
@@ -136,6 +163,7 @@ const sheetView = ({ told, sealed }: LetterSheetData, made: Headed, bytes: numbe
       words.kilobytes((bytes / 1000).toFixed(1)),
       words.kilobytes(String(LETTER_BYTES / 1000)),
     ),
+    preview,
     replay: cycle.replay?.address,
     call: call && { address: call.address, words: words.test.callWords(call.text) },
   };

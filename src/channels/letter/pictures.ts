@@ -1,11 +1,36 @@
-/** The letter's pictures: full addresses in it, files in the site, because a reader's program fetches them from there. */
+/**
+ * The letter's pictures: full addresses in it, files in the site, because a reader's program fetches them from there. A
+ * preview has its own beside it, because until the site is published nothing stands at those addresses, and because nobody
+ * knows the way from the back room to the site.
+ */
 import type { BoxSettings, Cycle, Item, Picture } from '../../model/box.ts';
-import { absoluteAddress } from '../../render/addresses.ts';
+import { absoluteAddress, relativeAddress } from '../../render/addresses.ts';
 import { itemPlate, widePlate } from '../../render/layouts.ts';
 import type { PictureOutput } from '../../render/output.ts';
 import { awayPicture, logoPicture } from '../../render/pictures.ts';
 
-/** A picture in the site, by its full address. */
+/** Where a letter finds a picture, by its site path. */
+export type PictureAddress = (path: string) => string;
+
+/** In the site, for whoever gets the letter. */
+export const inSite =
+  (settings: BoxSettings): PictureAddress =>
+  (path) =>
+    absoluteAddress(settings, path);
+
+/** A cycle's preview in the back room. */
+export const previewPath = ({ id }: Pick<Cycle, 'id'>): string => `${id}/letter-preview.html`;
+
+const besidePreview = ({ id }: Pick<Cycle, 'id'>, path: string): string =>
+  `${id}/letter-pictures/${path.slice(path.lastIndexOf('/') + 1)}`;
+
+/** Beside a preview. */
+export const inPreview =
+  (cycle: Pick<Cycle, 'id'>): PictureAddress =>
+  (path) =>
+    relativeAddress(previewPath(cycle), besidePreview(cycle, path));
+
+/** A picture by its address. */
 export interface LetterPicture {
   readonly src: string;
   readonly alt: string;
@@ -47,20 +72,20 @@ const itemFile = (cycle: Cycle, { pictures, lead }: Item): Placed | undefined =>
 const peekFile = ({ peek }: Cycle): Placed | undefined =>
   peek?.picture && { picture: peek.picture, file: awayPicture(peek.picture, itemPlate, { most: ACROSS }) };
 
-const shownIn = (settings: BoxSettings, placed: Placed | undefined): LetterPicture | undefined =>
-  placed && { src: absoluteAddress(settings, placed.file.path), alt: placed.picture.alt };
+const shownAt = (addressOf: PictureAddress, placed: Placed | undefined): LetterPicture | undefined =>
+  placed && { src: addressOf(placed.file.path), alt: placed.picture.alt };
 
 /** The picture at the head of a letter. */
-export const topPicture = (settings: BoxSettings, cycle: Cycle): LetterPicture | undefined =>
-  shownIn(settings, topFile(cycle));
+export const topPicture = (addressOf: PictureAddress, cycle: Cycle): LetterPicture | undefined =>
+  shownAt(addressOf, topFile(cycle));
 
 /** An item's picture: its first that is not at the head already. */
-export const itemPicture = (settings: BoxSettings, cycle: Cycle, item: Item): LetterPicture | undefined =>
-  shownIn(settings, itemFile(cycle, item));
+export const itemPicture = (addressOf: PictureAddress, cycle: Cycle, item: Item): LetterPicture | undefined =>
+  shownAt(addressOf, itemFile(cycle, item));
 
 /** The peek's picture. */
-export const peekPicture = (settings: BoxSettings, cycle: Cycle): LetterPicture | undefined =>
-  shownIn(settings, peekFile(cycle));
+export const peekPicture = (addressOf: PictureAddress, cycle: Cycle): LetterPicture | undefined =>
+  shownAt(addressOf, peekFile(cycle));
 
 /** A logo at the head of a letter, in CSS pixels. */
 export interface LetterLogo extends LetterPicture {
@@ -77,8 +102,10 @@ const MOST_LETTERING = { width: 260, height: 64 };
 const MOST_MARK = { width: 56, height: 56 };
 
 /** The box's logo at the head of a letter. */
-export const letterLogo = (settings: BoxSettings): LetterLogo | undefined => {
-  const { logo } = settings;
+export const letterLogo = (
+  addressOf: PictureAddress,
+  { logo }: Pick<BoxSettings, 'logo'>,
+): LetterLogo | undefined => {
   if (!logo) return undefined;
   const { path, picture } = logoPicture(logo);
   const isName = logo.width >= LETTERING * logo.height;
@@ -87,7 +114,7 @@ export const letterLogo = (settings: BoxSettings): LetterLogo | undefined => {
   const pixels = (length: number): number => Math.max(1, Math.round(length * share));
   const [width, height] = [pixels(picture.width), pixels(picture.height)];
   // The name beside a mark says what it is.
-  return { src: absoluteAddress(settings, path), alt: isName ? logo.alt : '', width, height, isName };
+  return { src: addressOf(path), alt: isName ? logo.alt : '', width, height, isName };
 };
 
 /** Every file that a cycle's letter names. No story is read for it. */
@@ -97,3 +124,11 @@ export const letterFiles = ({ logo }: BoxSettings, cycle: Cycle): readonly Pictu
     (placed) => (placed ? [placed.file] : []),
   ),
 ];
+
+/** The same files beside the preview of a cycle's letter. */
+export const previewFiles = (settings: BoxSettings, cycle: Cycle): readonly PictureOutput[] =>
+  letterFiles(settings, cycle).map(({ path, picture }) => ({
+    where: 'backroom',
+    path: besidePreview(cycle, path),
+    picture,
+  }));

@@ -16,7 +16,7 @@ export const planLive = ({ box, asOf }: ChannelInput): ChannelPlan => {
       const sheet = {
         cycle,
         settings,
-        call: callFor(box, cycle, asOf),
+        call: callFor(box, cycle, asOf, 'live'),
         next: boxAfter(box, cycle),
         sealed: isSealed(cycle, asOf),
       };

@@ -5,7 +5,7 @@ import type { Completeness, CycleCompleteness } from '../../model/carried.ts';
 import { piecesOf } from '../../model/pieces.ts';
 import type { Wording } from '../../wording/wording.ts';
 import { type FileReading, lackedBy, stateOf, toldIn } from './facts.ts';
-import { findingFor, missingPieces, titleInFinding } from './findings.ts';
+import { findingFor, idleMarks, missingPieces, titleInFinding } from './findings.ts';
 import { soughtIn } from './sought.ts';
 
 /** What is asked about a box's pieces. */
@@ -54,6 +54,10 @@ export const completenessOf = async (input: CompletenessInput): Promise<Complete
   const whole = found.map((one) => one.whole);
   return {
     whole,
-    diagnostics: [...missingPieces(input.box, whole), ...found.flatMap(({ diagnostics }) => diagnostics)],
+    diagnostics: [
+      ...missingPieces(input.box, whole),
+      ...idleMarks(input.box),
+      ...found.flatMap(({ diagnostics }) => diagnostics),
+    ],
   };
 };

@@ -1,10 +1,13 @@
 /** What is wrong with pieces that do not say what they must. */
+
+import { CALL_KINDS } from '../../content/vocabulary.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { Box } from '../../model/box.ts';
 import type { CarriedThing, CycleCompleteness, PieceState } from '../../model/carried.ts';
 import { locationIn } from '../../model/location-in.ts';
-import { piecesOf } from '../../model/pieces.ts';
+import { pieceOrder, piecesOf } from '../../model/pieces.ts';
 import type { Wording } from '../../wording/wording.ts';
+import { duties } from './duties.ts';
 import type { SoughtThing } from './sought.ts';
 
 /** A rule for a thing's kind; a call's words and its address are one rule. */
@@ -67,3 +70,17 @@ export const missingPieces = (box: Box, found: readonly CycleCompleteness[]): re
       fix: `Take \`${piece}\` out of \`pieces\` in box.md until it is made`,
     }));
   });
+
+/** Marks of the call for pieces that do not lead to it. */
+export const idleMarks = ({ settings }: Box): readonly Diagnostic[] =>
+  CALL_KINDS.flatMap((kind) =>
+    pieceOrder
+      .filter((piece) => settings.calls[kind]?.from?.[piece] !== undefined && !duties[piece].callAddress)
+      .map((piece) => ({
+        weight: 'note',
+        rule: 'call-mark',
+        location: locationIn(settings.source, `calls.${kind}.from.${piece}`, `calls.${kind}`, 'name'),
+        message: `Unexpected mark for \`${piece}\`, expected one for a piece that leads to the call`,
+        fix: `Take \`${piece}\` out of \`from\`: the ${piece} does not lead to the call`,
+      })),
+  );

@@ -1,7 +1,7 @@
 /** What is looked for in a cycle's pieces, from its records alone. */
 import type { Location } from '../../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Moment, Piece } from '../../model/box.ts';
-import { callFor, saidAddress } from '../../model/calls.ts';
+import { addressFrom, callFor, saidAddress } from '../../model/calls.ts';
 import type { CarriedThing } from '../../model/carried.ts';
 import { cautionsOf } from '../../model/cautions.ts';
 import { locationIn } from '../../model/location-in.ts';
@@ -18,6 +18,8 @@ export interface SoughtThing {
   readonly texts: SoughtTexts;
   /** What will do for a piece that has not the time for more. */
   readonly begun?: SoughtTexts;
+  /** What will do as well in a piece, because it differs in what is that piece's own alone. */
+  readonly ownOf?: (piece: Piece) => readonly string[];
   /** Asked only for a finding, because it is read from the record’s file. */
   readonly location: Location;
   /** As a finding calls it. */
@@ -41,8 +43,10 @@ export const isOwed = (thing: CarriedThing, duty: Duty): boolean => {
 };
 
 /** What is looked for of a thing in the files of a piece. */
-export const soughtTexts = ({ texts, begun = texts }: SoughtThing, piece: Piece): SoughtTexts =>
-  duties[piece].peek === 'whole' ? texts : begun;
+export const soughtTexts = ({ texts, begun = texts, ownOf }: SoughtThing, piece: Piece): SoughtTexts => {
+  const own = ownOf?.(piece) ?? [];
+  return (duties[piece].peek === 'whole' ? texts : begun).map((forms) => [...new Set([...forms, ...own])]);
+};
 
 const itemThings = ({ items }: Cycle, { cautions }: Wording): readonly SoughtThing[] =>
   items.flatMap((item): readonly SoughtThing[] => {
@@ -85,10 +89,14 @@ const peekThings = ({ peek, live, source }: Cycle, lang: string): readonly Sough
       ]
     : [];
 
+/** An address in the forms in which a piece may say it. */
+const formsOf = (address: string): readonly string[] => [address, saidAddress(address)];
+
 const callThings = (box: Box, cycle: Cycle, asOf: Moment): readonly SoughtThing[] => {
   const call = callFor(box, cycle, asOf);
-  const { source } = box.settings;
-  if (!call) return [];
+  const { source, calls } = box.settings;
+  const terms = call && calls[call.kind];
+  if (!call || !terms) return [];
   return [
     {
       thing: { kind: 'call', text: call.text },
@@ -100,11 +108,13 @@ const callThings = (box: Box, cycle: Cycle, asOf: Moment): readonly SoughtThing[
     },
     {
       thing: { kind: 'address' },
-      texts: [[call.address, saidAddress(call.address)]],
+      // Without the piece's mark, or with it where it stands in the middle, as before a fragment.
+      texts: [formsOf(terms.address)],
+      ownOf: (piece) => formsOf(addressFrom(terms, piece)),
       get location() {
         return locationIn(source, `calls.${call.kind}.address`, 'calls', 'name');
       },
-      called: `the call’s address ${call.address}`,
+      called: `the call’s address ${terms.address}`,
     },
   ];
 };

@@ -34,6 +34,8 @@ const lines = {
 
 /** The letter as a page. */
 const page = {
+  /** The window's title of what is only to be looked at. */
+  preview: (subject: string): string => `Preview: ${subject}`,
   label: (month: string, theme: string): string => `The ${month} box · ${theme}`,
   watch: 'Watch the live opening again',
   minutes,
@@ -79,7 +81,7 @@ const text = {
 /** The sheet for whoever sends it. */
 const sheet = {
   title: (month: string, box: string): string => `Sending the letter · ${month} · ${box}`,
-  heading: (month: string, theme: string): string => `Sending the letter of ${month}, ${theme}`,
+  heading: (month: string): string => `Sending the letter of ${month}`,
   sealed:
     'Its pictures and the article it leads to are in the site only after that: build and publish first, then send.',
   subjects: 'Subject',
@@ -117,9 +119,10 @@ const sheet = {
   /** Around the links that are to be tried. */
   test: {
     begin: 'Send it to yourself. Look at it on a phone and with pictures off, follow the links',
-    film: 'to',
+    /** Before the first of the two links. */
+    first: 'to',
     filmWords: 'the film',
-    call: 'and to',
+    second: 'and to',
     callWords: (words: string): string => `“${words}”`,
     end: ', and then send it to everybody.',
   },
@@ -129,6 +132,14 @@ const sheet = {
   kilobytes: (size: string): string => `${size} kB`,
   looks: {
     heading: 'As it looks',
+    /** Around the preview, before and after the name of what is to be sent. */
+    preview: {
+      begin: 'Shown here is',
+      middle:
+        'whose pictures lie beside it, so that they can be seen before the site is published. What you send is',
+      end: ': its pictures are the site’s.',
+    },
+    published: 'Its pictures come from the published site.',
     desk: 'On a desk',
     deskTitle: 'The letter on a desk',
     phone: 'On a phone',

@@ -20,6 +20,7 @@ const papers: Readonly<Record<PaperName, string>> = {
   chapters: 'chapters of the recording',
   article: titles.article,
   letter: titles.letter,
+  'letter preview': 'preview with pictures',
   'letter page': 'as it is read',
   'letter text': 'plain text',
   'letter message': 'whole message',

@@ -213,6 +213,23 @@ describe('pictures', () => {
     expect(paths(AFTER + 1)).toEqual(['pictures/box-play-960', 'pictures/bees-play-960']);
   });
 
+  test('of what is still to be sent lie beside its preview, and nothing in the back room is of what was sent before', async () => {
+    const { outputs } = await made(given);
+    const beside = outputs.filter(({ path }) => /preview|letter-pictures/.test(path));
+    expect(beside.map(({ where, path }) => `${where} ${path.split('.')[0]}`)).toEqual([
+      'backroom 2026-03/letter-preview',
+      'backroom 2026-03/letter-pictures/box-play-960',
+      'backroom 2026-04/letter-preview',
+      'backroom 2026-04/letter-pictures/bees-play-960',
+    ]);
+    const later = await made(given, AFTER + 1);
+    expect(later.outputs.filter(({ path }) => /2026-03.*(?:preview|letter-pictures)/.test(path))).toEqual([]);
+    // The site's own files under another name, so that none is made twice.
+    const site = new Set(picturesOf(given, AFTER + 1).map(({ picture: { key } }) => key));
+    const keys = beside.flatMap((output) => ('picture' in output ? [output.picture.key] : []));
+    expect(keys.filter((key) => !site.has(key))).toEqual([]);
+  });
+
   test('show of an item what is not at the top already, wide for the lead item and narrower for another', () => {
     const hero = picture({ file: 'cycles/2026-03/photos/first.jpg' });
     const second = picture({ file: 'cycles/2026-03/photos/second.jpg' });
