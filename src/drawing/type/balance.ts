@@ -9,6 +9,9 @@ export interface Breakable {
   readonly costOf: (last: number) => number;
 }
 
+/** From this cost on a place parts what belongs together: a word, or a number and what it counts. */
+export const PARTS_WORD = 4;
+
 /** First and last piece of a line. */
 export type LineSpan = readonly [first: number, last: number];
 

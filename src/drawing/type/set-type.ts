@@ -1,5 +1,12 @@
 /** Words as shapes: what a text looks like when it is set in our own faces, in lines of most equal length. */
-import { allWithin, type Breakable, balancedLines, fewestLines, type LineSpan } from './balance.ts';
+import {
+  allWithin,
+  type Breakable,
+  balancedLines,
+  fewestLines,
+  type LineSpan,
+  PARTS_WORD,
+} from './balance.ts';
 import { innerPlaces, type Place, placesOf } from './break-places.ts';
 import type { Faces, Hand } from './faces.ts';
 import { type Letter, type Letters, lettersOf } from './letters.ts';
@@ -163,6 +170,26 @@ interface Chosen {
   readonly fits: boolean;
 }
 
+/** Shares of a size that are tried where it parts what belongs together. */
+const KINDER = [0.96, 0.92, 0.88];
+
+const partings = ({ costOf, count }: Breakable, spans: readonly LineSpan[]): number =>
+  spans.filter(([, last]) => last < count - 1 && costOf(last) >= PARTS_WORD).length;
+
+/** A size, or one up to an eighth smaller that parts fewer words and numbers on as many lines. */
+const kinderSize = (broken: Broken, size: number, { width, least }: TypeSpec): number => {
+  const lines = fewestLines(broken, width / size);
+  const partedAt = (one: number): number => partings(broken, balancedLines(broken, width / one));
+  let [best, fewest] = [size, partedAt(size)];
+  for (const share of KINDER) {
+    const smaller = Math.floor((size * share) / SIZE_STEP) * SIZE_STEP;
+    if (fewest === 0 || smaller < least) break;
+    const parted = partedAt(smaller);
+    if (parted < fewest && fewestLines(broken, width / smaller) <= lines) [best, fewest] = [smaller, parted];
+  }
+  return best;
+};
+
 const chooseSize = (prepared: Prepared, spec: TypeSpec): Chosen => {
   const { width, lines, lang } = spec;
   const least = Math.min(spec.size, spec.least);
@@ -170,11 +197,12 @@ const chooseSize = (prepared: Prepared, spec: TypeSpec): Chosen => {
     allWithin(broken, width / size) && fewestLines(broken, width / size) <= most;
   const whole = breakAt(prepared, placesOf(prepared.letters.text, lang));
   const size = largestSize(spec, holds(whole, lines));
-  if (size !== undefined) return { broken: whole, size, fits: true };
+  if (size !== undefined) return { broken: whole, size: kinderSize(whole, size, spec), fits: true };
   const inside = brokenInside(prepared, whole, width / least, lang);
   const fewest = fewestLines(inside, width / least);
   const fits = fewest <= lines && allWithin(inside, width / least);
-  // As few breaks inside words as at the least size, and then as large as they allow.
+  if (!fits) return { broken: inside, size: least, fits };
+  // As few lines as at the least size, and then as large as they allow.
   return { broken: inside, size: largestSize(spec, holds(inside, fewest)) ?? least, fits };
 };
 
@@ -220,7 +248,9 @@ export const setText: SetText = (text, spec, faces) => {
     capHeight: rounded(capHeightOf(prepare('H', { ...spec, spacing: 0 }, faces)) * size),
     width: Math.max(0, ...lines.map(({ width }) => width)),
     height: first && last ? rounded(last.ink.bottom - first.ink.top + leading * (lines.length - 1)) : 0,
-    lacking: [...new Set(letters.letters.filter(({ face }) => !face).map((letter) => letter.text))],
+    lacking: [
+      ...new Set(letters.letters.filter(({ face, parts }) => !face && !parts).map((letter) => letter.text)),
+    ],
     fits,
   };
 };
