@@ -80,15 +80,18 @@ const faceFor = (faces: readonly Face[], letter: string): Face | undefined => {
 
 const RIGHT_TO_LEFT = /^(?:ar|fa|he|iw|ps|sd|ug|ur|yi|dv|ckb|syr)\b/i;
 
+const RIGHT_TO_LEFT_LETTER =
+  /[\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}]/u;
+
 const SIGN = /^[\p{Script=Common}\p{Script=Inherited}]+$/u;
 
 /**
- * The letters of a text in NFC. A sign that scripts share is drawn by the face of the letter before it where that has
+ * The letters of a text in NFC. A text of a language that is written from right to left is so as a whole as soon as one
+ * of its letters is; any other as its first letter is (UAX #9, P2 and P3). A sign that scripts share is drawn by the face of the letter before it where that has
  * it, so that a comma fits the word that it follows.
  */
 export const lettersOf = (text: string, lang: string, faces: readonly Face[]): Letters => {
-  const isStrong = /[\p{L}]/u.test(text);
-  const base = isStrong ? 'auto' : RIGHT_TO_LEFT.test(lang) ? 'rtl' : 'ltr';
+  const base = RIGHT_TO_LEFT.test(lang) && RIGHT_TO_LEFT_LETTER.test(text) ? 'rtl' : 'auto';
   const { levels, paragraphs } = bidi.getEmbeddingLevels(text, base);
   const letters: Letter[] = [];
   const graphemes = graphemesOf(text, lang);

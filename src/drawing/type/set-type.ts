@@ -1,4 +1,5 @@
 /** Words as shapes: what a text looks like when it is set in our own faces, in lines of most equal length. */
+import { lazily } from '../../text/lazy.ts';
 import {
   allWithin,
   type Breakable,
@@ -81,7 +82,20 @@ const readable = (text: string): string =>
 interface Prepared {
   readonly letters: Letters;
   readonly shapeOf: (from: number, end: number, hyphen: boolean) => ShapedLine;
+  /** Ems of a stretch inside the whole, where its ends are no ends of lines. */
+  readonly advanceOf: (from: number, end: number, hyphen: boolean) => number;
 }
+
+/** What each letter of a text adds to its width, summed up to each place (UTF-16). */
+const advancesIn = (text: string, whole: ShapedLine): readonly number[] => {
+  const own = new Array<number>(text.length + 1).fill(0);
+  for (const { at, advance } of whole.placed) own[at + 1] = (own[at + 1] ?? 0) + advance;
+  let sum = 0;
+  return own.map((one) => {
+    sum += one;
+    return sum;
+  });
+};
 
 const prepare = (text: string, { hand, lang, spacing = 0 }: TypeSpec, faces: Faces): Prepared => {
   const order = faces.inOrder(hand, lang);
@@ -89,7 +103,7 @@ const prepare = (text: string, { hand, lang, spacing = 0 }: TypeSpec, faces: Fac
   const options = { lang, spacing, harfbuzz: faces.harfbuzz };
   // The hyphen stands behind the text, as a run of its own.
   const withHyphen: Letters = { ...letters, text: `${text} -` };
-  const hyphenAfter = (letter: Letter): Letter => ({
+  const hyphenAfter = (letter: Pick<Letter, 'level'>): Letter => ({
     text: '-',
     from: text.length + 1,
     to: text.length + 2,
@@ -97,6 +111,8 @@ const prepare = (text: string, { hand, lang, spacing = 0 }: TypeSpec, faces: Fac
     script: 'Zyyy',
     level: letter.level,
   });
+  const sums = lazily(() => advancesIn(text, shapeLine(withHyphen, letters.letters, options)));
+  const hyphenWidth = lazily(() => shapeLine(withHyphen, [hyphenAfter({ level: 0 })], options).advance);
   const known = new Map<string, ShapedLine>();
   return {
     letters,
@@ -110,6 +126,8 @@ const prepare = (text: string, { hand, lang, spacing = 0 }: TypeSpec, faces: Fac
       known.set(key, shaped);
       return shaped;
     },
+    advanceOf: (from, end, hyphen) =>
+      (sums()[end] ?? 0) - (sums()[from] ?? 0) + (hyphen ? hyphenWidth() + spacing : 0),
   };
 };
 
@@ -117,22 +135,38 @@ const prepare = (text: string, { hand, lang, spacing = 0 }: TypeSpec, faces: Fac
 const breadthOf = ({ advance, ink }: ShapedLine): number =>
   Math.max(advance, ink?.right ?? 0) - Math.min(0, ink?.left ?? 0);
 
+/** Ems that the ends of a line may change of its width: what hangs over, and how a letter is shaped at an end. */
+const ENDS = 1;
+
+/** Rounding must not decide whether a line fits. */
+const NEARLY = 1e-6;
+
 /** A text that may be broken at some places. */
 interface Broken extends Breakable {
   readonly places: readonly Place[];
   readonly lineOf: (span: LineSpan) => ShapedLine;
 }
 
-const breakAt = ({ shapeOf }: Prepared, places: readonly Place[]): Broken => {
+const breakAt = ({ shapeOf, advanceOf }: Prepared, places: readonly Place[]): Broken => {
   const lineOf = ([first, last]: LineSpan): ShapedLine => {
     const { end = 0, hyphen = false } = places[last] ?? {};
     return shapeOf(places[first - 1]?.next ?? 0, end, hyphen);
+  };
+  const widthOf = (first: number, last: number): number => {
+    const { end = 0, hyphen = false } = places[last] ?? {};
+    return advanceOf(places[first - 1]?.next ?? 0, end, hyphen);
   };
   return {
     places,
     lineOf,
     count: places.length,
-    widthOf: (first, last) => breadthOf(lineOf([first, last])),
+    widthOf,
+    // Shaping is what takes time, and few lines are so near to the width that they have to be shaped to be judged.
+    isWithin: (first, last, width) => {
+      const nearly = widthOf(first, last);
+      if (Math.abs(nearly - width) > ENDS) return nearly < width;
+      return breadthOf(lineOf([first, last])) <= width + NEARLY;
+    },
     costOf: (last) => places[last]?.cost ?? 0,
   };
 };
@@ -142,7 +176,7 @@ const brokenInside = (prepared: Prepared, broken: Broken, width: number, lang: s
   const { text } = prepared.letters;
   const inside = (of: Broken, anywhere: boolean): Broken => {
     const places = of.places.flatMap((place, i) => {
-      if (of.widthOf(i, i) <= width) return [place];
+      if (of.isWithin(i, i, width)) return [place];
       return [...innerPlaces(text, of.places[i - 1]?.next ?? 0, place.end, lang, anywhere), place];
     });
     return breakAt(prepared, places);

@@ -10,6 +10,8 @@ interface Placed {
   readonly unit: number;
   readonly x: number;
   readonly y: number;
+  /** Ems to the next shape of its run. */
+  readonly advance: number;
   /** Where its letter begins in the text. */
   readonly at: number;
 }
@@ -103,9 +105,9 @@ const shapeStretch = (
   const placed: Placed[] = [];
   let x = 0;
   for (const [i, { g, cl, dx, dy, ax }] of glyphs.entries()) {
-    placed.push({ outline: face.outline(g), unit, x: x + dx * unit, y: dy * unit, at: cl });
-    x += ax * unit;
-    if (glyphs[i + 1]?.cl !== cl) x += gap;
+    const advance = ax * unit + (glyphs[i + 1]?.cl === cl ? 0 : gap);
+    placed.push({ outline: face.outline(g), unit, x: x + dx * unit, y: dy * unit, advance, at: cl });
+    x += advance;
   }
   return { placed, advance: x };
 };
@@ -134,7 +136,8 @@ const shapeParts = (parts: readonly Part[], run: Run, options: ShapeOptions): Sh
     const [ink, all] = [inkOf(mark.placed), inkOf(placed)];
     if (!ink || !all || !letter) continue;
     const shift = markShift(parts[i + 1]?.text ?? '', ink, letter, all);
-    for (const one of mark.placed) placed.push({ ...one, x: one.x + shift.x, y: one.y + shift.y });
+    for (const one of mark.placed)
+      placed.push({ ...one, x: one.x + shift.x, y: one.y + shift.y, advance: 0 });
   }
   const at = run.letters[0]?.from ?? 0;
   return { placed: placed.map((one) => ({ ...one, at })), advance: whole?.advance ?? 0 };
@@ -148,7 +151,14 @@ const shapeRun = (run: Run, text: string, options: ShapeOptions): ShapedRun => {
     return shapeStretch(face, { text, from: first?.from ?? 0, to: letters.at(-1)?.to ?? 0 }, run, options);
   const across = FRAME_ADVANCE + options.spacing;
   return {
-    placed: letters.map(({ from }, i) => ({ outline: FRAME, unit: 0.001, x: i * across, y: 0, at: from })),
+    placed: letters.map(({ from }, i) => ({
+      outline: FRAME,
+      unit: 0.001,
+      x: i * across,
+      y: 0,
+      advance: across,
+      at: from,
+    })),
     advance: letters.length * across,
   };
 };
