@@ -7,8 +7,9 @@ export type FilmMove = 'nearer' | 'farther' | 'rightward' | 'leftward';
 
 /** The owner's own filmed piece, to be seen instead of a still. */
 export interface FilmTake {
-  /** Path in the content folder. */
-  readonly file: string;
+  /** The cycle's id, and the file's name in its `takes/` or `photos/`. */
+  readonly cycle: string;
+  readonly name: string;
   /** Seconds from its start. */
   readonly from: number;
 }

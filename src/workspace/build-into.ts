@@ -33,12 +33,14 @@ import { codeOf } from '../text/error-code.ts';
 import { remembered } from '../text/remembered.ts';
 import {
   currentCycles,
+  type FilmGround,
   type FilmMade,
   type FilmTools,
   filmFile,
   type KeyedFilm,
   keyedFilms,
   makeAndKeep,
+  takeFindings,
 } from './films.ts';
 import { readLists } from './parcel-lists.ts';
 import type { Workspace } from './workspace.ts';
@@ -227,23 +229,28 @@ interface Filming {
  * run that is stopped meanwhile leaves a back room without them.
  */
 const addFilms = async (
-  { folder }: Workspace,
+  ground: FilmGround,
   films: readonly KeyedFilm[],
   { box, asOf }: Pick<BuildInput, 'box' | 'asOf'>,
-  { films: tools, templates, without, onStage }: BuildIntoOptions,
+  { films: tools, without, onStage }: BuildIntoOptions,
   add: () => Promise<void>,
 ): Promise<Filming> => {
   const wanted = new Set(tools.cycles ?? currentCycles(box, asOf));
   const missing = films.filter(({ cycle, key }) => wanted.has(cycle) && !tools.made.has(key));
-  if (missing.length === 0) return { made: [], toMake: [], isWhole: true, diagnostics: [] };
+  const diagnostics: Diagnostic[] = [
+    ...takeFindings(
+      films.filter(({ cycle }) => wanted.has(cycle)),
+      ground,
+    ),
+  ];
+  if (missing.length === 0) return { made: [], toMake: [], isWhole: true, diagnostics };
   if (without?.has('film'))
-    return { made: [], toMake: missing.map(({ cycle }) => cycle), isWhole: true, diagnostics: [] };
+    return { made: [], toMake: missing.map(({ cycle }) => cycle), isWhole: true, diagnostics };
   onStage?.('films');
   const made: FilmMade[] = [];
-  const diagnostics: Diagnostic[] = [];
   // The newest first: it is what is waited for.
   for (const film of [...missing].reverse()) {
-    const one = await makeAndKeep(film, { content: folder.path, templates }, tools);
+    const one = await makeAndKeep(film, ground, tools);
     made.push(one.film);
     diagnostics.push(...one.diagnostics);
     await add();
@@ -278,6 +285,11 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
   if (!found || mustFixAny(diagnostics)) return refused(diagnostics);
 
   const { box } = found;
+  const filmGround: FilmGround = {
+    content: workspace.folder.path,
+    templates,
+    ...(options.films.ffmpeg !== undefined && { ffmpeg: options.films.ffmpeg }),
+  };
   const input: BuildInput = {
     box,
     asOf,
@@ -292,7 +304,7 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
     onStage,
     ...(without && { without }),
     ...(share && { share }),
-    hasFilm: (film) => keyedFilms([film], templates).some(({ key }) => options.films.made.has(key)),
+    hasFilm: (film) => keyedFilms([film], filmGround).some(({ key }) => options.films.made.has(key)),
   };
   const built = await buildSite(input);
   if (mustFixAny(built.diagnostics)) return refused(built.diagnostics);
@@ -311,7 +323,7 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
   if (share) return { kind: 'shared out', diagnostics: built.diagnostics, ...counts };
 
   onStage('publish');
-  const films = keyedFilms(built.films, templates);
+  const films = keyedFilms(built.films, filmGround);
   const publishing: PublishOptions = options.onWait ? { onWait: options.onWait } : {};
   const remake = (picture: PictureOutput): Promise<void> => make([picture]);
   const [site, backroom] = await publish(targetsOf(built, films, input, options, remake), publishing);
@@ -320,7 +332,7 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
   const addresses = await writeDown(workspace, box, asOf, options);
   const next = nextBuild(box, asOf);
   let id = backroom?.id;
-  const filming = await addFilms(workspace, films, input, options, async () => {
+  const filming = await addFilms(filmGround, films, input, options, async () => {
     const again = await buildSite({ ...input, onStage: () => {} });
     const [, target] = targetsOf(again, films, input, options, remake);
     const [added] = await publish([{ ...target, ...(id !== undefined && { after: id }) }], publishing);

@@ -1,5 +1,5 @@
 /** The clip as a film: its shots over the stills that there are, and its words in time. */
-import type { Cycle, Picture } from '../../model/box.ts';
+import type { Cycle, Picture, Take } from '../../model/box.ts';
 import type { LiveInput } from '../../model/cues.ts';
 import { FILM_FILE } from '../../model/pieces.ts';
 import { schemesOf } from '../../render/colours.ts';
@@ -33,6 +33,9 @@ const hookStill = ({ items, hero }: Cycle, shots: readonly Shot[]): Picture | un
   return [...(items[0]?.pictures ?? []), ...(hero ? [hero] : [])].find(({ hash }) => !shown.has(hash));
 };
 
+const takeFor = ({ takes }: Cycle, { kind, item }: Shot): Take | undefined =>
+  kind === 'hook' ? takes?.hook : kind === 'whole' ? takes?.whole : item?.take;
+
 const withoutScheme = (address: string): string =>
   address.replace(/^https?:\/\/(?:www\.)?/, '').replace(/\/$/, '');
 
@@ -42,6 +45,7 @@ export const filmOf = (clip: Clip, { cycle, settings, call }: LiveInput): Film =
   const at = (milliseconds: number): number => Math.round((milliseconds * FILM_SIZE.rate) / 1000);
   const first = hookStill(cycle, clip.shots);
   const shots = clip.shots.map((shot, place): FilmShot => {
+    const take = takeFor(cycle, shot);
     const still = shot.kind === 'hook' ? first : shot.still;
     return {
       from: at(shot.start),
@@ -50,6 +54,7 @@ export const filmOf = (clip: Clip, { cycle, settings, call }: LiveInput): Film =
         still && shot.kind !== 'call'
           ? { view: 'still', still: sourceOf(still), move: moveOf(shot, place) }
           : { view: 'card', ground: shot.kind === 'hook' ? 'accent' : 'paper' },
+      ...(take && { take: { ...take, cycle: cycle.id } }),
       words: shot.overlays.map(({ start, end, text }) => ({ from: at(start), to: at(end), text })),
       ...(shot.kind === 'call' && call
         ? { under: { address: withoutScheme(call.address), name: settings.name } }

@@ -7,7 +7,7 @@ import { type FrameBox, type LaidWords, layWords, platePlace } from '../../drawi
 import { NEAREST, type Part, partAt } from '../../drawing/film/motion.ts';
 import type { Faces } from '../../drawing/type/faces.ts';
 import { setText } from '../../drawing/type/set-type.ts';
-import type { Film, FilmShot } from '../../render/film.ts';
+import type { Film, FilmShot, FilmTake } from '../../render/film.ts';
 import type { PictureSource } from '../../render/pictures.ts';
 import { makePictures } from '../make-picture.ts';
 import {
@@ -16,10 +16,12 @@ import {
   type Planes,
   plainPlanes,
   planesOf,
+  planesOver,
   putLayer,
   putPart,
   rgbAt,
 } from './planes.ts';
+import { takeFrames } from './take.ts';
 
 /** Words as a layer, from a frame up to another. */
 interface TimedLayer {
@@ -89,6 +91,13 @@ const rasterize = async (svg: string, width: number, top: number, height: number
 
 const rgbNumbers = (hex: string): [number, number, number] => [...rgbOf(hex)] as [number, number, number];
 
+/** A take fills the frame: words stand as over a still that does. */
+const TAKEN = {
+  view: 'still',
+  still: { file: '', hash: '', width: 9, height: 16 },
+  move: 'nearer',
+} as const satisfies FilmShot['seen'];
+
 /** Frames between two looks at what is under the words. */
 const LOOK_EVERY = 5;
 /** Pixels around a line's ink that count as under it. */
@@ -96,22 +105,27 @@ const AROUND = 4;
 /** Every so many pixels one is looked at. */
 const LOOK_AT = 2;
 
-/** The colours under some words over all the time that they stand, each once, in steps of 4 of 256. */
+/** The colours under some words in a painted frame, each once, in steps of 4 of 256, added to those found before. */
+const lookUnder = ({ ink }: LaidWords, canvas: Planes, found: Map<number, Rgb>): void => {
+  for (const { left, top, width, height } of ink) {
+    const last = Math.min(canvas.height, Math.ceil(top + height) + AROUND);
+    const right = Math.min(canvas.width, Math.ceil(left + width) + AROUND);
+    for (let y = Math.max(0, Math.floor(top) - AROUND); y < last; y += LOOK_AT)
+      for (let x = Math.max(0, Math.floor(left) - AROUND); x < right; x += LOOK_AT) {
+        // Rounded to the lighter side, so that what is promised holds for each of them.
+        const [r, g, b] = rgbAt(canvas, x, y).map((value) => Math.min(255, Math.ceil(value) | 3));
+        const rgb: Rgb = [r ?? 0, g ?? 0, b ?? 0];
+        found.set((rgb[0] << 16) | (rgb[1] << 8) | rgb[2], rgb);
+      }
+  }
+};
+
+/** The colours under some words over all the time that they stand. */
 const coloursUnder = async (words: LaidWords, paint: Paint, canvas: Planes): Promise<readonly Rgb[]> => {
   const found = new Map<number, Rgb>();
   const look = async (frame: number): Promise<void> => {
     await paint(frame, canvas);
-    for (const { left, top, width, height } of words.ink) {
-      const last = Math.min(canvas.height, Math.ceil(top + height) + AROUND);
-      const right = Math.min(canvas.width, Math.ceil(left + width) + AROUND);
-      for (let y = Math.max(0, Math.floor(top) - AROUND); y < last; y += LOOK_AT)
-        for (let x = Math.max(0, Math.floor(left) - AROUND); x < right; x += LOOK_AT) {
-          // Rounded to the lighter side, so that what is promised holds for each of them.
-          const [r, g, b] = rgbAt(canvas, x, y).map((value) => Math.min(255, Math.ceil(value) | 3));
-          const rgb: Rgb = [r ?? 0, g ?? 0, b ?? 0];
-          found.set((rgb[0] << 16) | (rgb[1] << 8) | rgb[2], rgb);
-        }
-    }
+    lookUnder(words, canvas, found);
   };
   for (let frame = words.from; frame < words.to; frame += LOOK_EVERY) await look(frame);
   await look(words.to - 1);
@@ -149,17 +163,31 @@ export interface SceneGround {
   readonly mostEnlarged: number;
   /** Whether a still of this shape may fill the frame. */
   readonly fillsFrame: (still: PictureSource) => boolean;
+  /** What takes are read by; without it stills stand for them. */
+  readonly ffmpeg?: string;
+  /** A take's absolute path; undefined where its file is missing. */
+  readonly pathOf: (take: FilmTake) => string | undefined;
+  readonly onTake: (take: FilmTake, problem: TakeProblem) => void;
+}
+
+/** Why a take was not cut in: how many seconds of it there are from where it was to begin. */
+export interface TakeProblem {
+  readonly seconds: number;
+  readonly needed: number;
 }
 
 /** The same veil for all words of a shot, so that it does not flicker. */
-const veilFor = async (words: readonly LaidWords[], paint: Paint, film: Film): Promise<number> => {
-  const canvas = plainPlanes(film.width, film.height, [0, 0, 0]);
-  const colours: Rgb[] = [];
-  for (const one of words) colours.push(...(await coloursUnder(one, paint, canvas)));
-  const { night, onNight } = film.colours;
+const veilOver = (colours: readonly Rgb[], { colours: { night, onNight } }: Film): number => {
   const strength = weakestVeil(colours, { veil: rgbOf(night), words: rgbOf(onNight) });
   if (strength === undefined) throw new Error(`Expected ${onNight} to reach ${WORDS_CONTRAST} upon ${night}`);
   return strength === 0 ? 0 : Math.min(1, strength + SPARE);
+};
+
+const underAll = async (words: readonly LaidWords[], paint: Paint, film: Film): Promise<readonly Rgb[]> => {
+  const canvas = plainPlanes(film.width, film.height, [0, 0, 0]);
+  const colours: Rgb[] = [];
+  for (const one of words) colours.push(...(await coloursUnder(one, paint, canvas)));
+  return colours;
 };
 
 const layersOf = async (
@@ -179,8 +207,48 @@ const layersOf = async (
   return layers;
 };
 
+/**
+ * A shot that shows a take; undefined where it cannot be read, or is too short, which is said. It is read twice: the words
+ * have to be readable over every frame of it, and none is kept.
+ */
+const openTake = async (shot: FilmShot, film: Film, ground: SceneGround): Promise<Scene | undefined> => {
+  const { take, from, to } = shot;
+  const { ffmpeg } = ground;
+  const path = take && ground.pathOf(take);
+  if (take === undefined || path === undefined || ffmpeg === undefined) return undefined;
+  const stretch = { path, from: take.from, frames: to - from };
+  const words = layWords({ ...shot, seen: TAKEN }, film, { faces: ground.faces, setText });
+  const spoken = words.filter(({ ink }) => ink.length > 0);
+  const found = new Map<number, Rgb>();
+  let frame = from;
+  for await (const bytes of takeFrames(ffmpeg, stretch, film)) {
+    const planes = planesOver(bytes, film.width, film.height);
+    for (const one of spoken)
+      if (frame % LOOK_EVERY === 0 && one.from <= frame && frame < one.to) lookUnder(one, planes, found);
+    frame += 1;
+  }
+  if (frame < to) {
+    ground.onTake(take, { seconds: (frame - from) / film.rate, needed: (to - from) / film.rate });
+    return undefined;
+  }
+  const strength = veilOver([...found.values()], film);
+  const veil = strength > 0 ? { strength, top: Math.min(...spoken.map(topOf)) - AROUND } : undefined;
+  const frames = takeFrames(ffmpeg, stretch, film);
+  const paint: Paint = async (_, into) => {
+    const next = await frames.next();
+    if (next.done) throw new Error(`Expected ${take.name} to be as long as it was`);
+    const planes = planesOver(next.value, film.width, film.height);
+    into.y.set(planes.y);
+    into.u.set(planes.u);
+    into.v.set(planes.v);
+  };
+  return { paint, words, layers: await layersOf(words, film, veil) };
+};
+
 /** Opens a shot. What it holds is some megabytes, however long it lasts. */
 export const openScene = async (shot: FilmShot, film: Film, ground: SceneGround): Promise<Scene> => {
+  const taken = await openTake(shot, film, ground);
+  if (taken) return taken;
   const { width, height, rate, colours } = film;
   const { seen, from, to } = shot;
   const { faces, mostEnlarged } = ground;
@@ -222,7 +290,7 @@ export const openScene = async (shot: FilmShot, film: Film, ground: SceneGround)
   };
   const words = laid(paper ? place : undefined);
   const spoken = words.filter(({ ink }) => ink.length > 0);
-  const strength = paper || spoken.length === 0 ? 0 : await veilFor(spoken, paint, film);
+  const strength = paper || spoken.length === 0 ? 0 : veilOver(await underAll(spoken, paint, film), film);
   const veil = strength > 0 ? { strength, top: Math.min(...spoken.map(topOf)) - AROUND } : undefined;
   return { paint, words, layers: await layersOf(words, film, veil) };
 };

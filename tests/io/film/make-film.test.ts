@@ -78,6 +78,7 @@ const make = async (given: Awaited<ReturnType<typeof film>>, program?: string) =
     assets,
     mostEnlarged: MOST_ENLARGED,
     fillsFrame: (still) => fillsFrame(still, given.film),
+    pathOf: (take) => join(given.content, take.name),
     ...(program !== undefined && { ffmpeg: program }),
   });
   const file = join(given.content, 'film.mp4');
@@ -244,6 +245,84 @@ describe.skipIf(ffmpeg === undefined)('a film', () => {
     expect(blue.length).toBeGreaterThan(66);
     expect(blue.length).toBeLessThan(78);
     expect(frame[0]).toBeGreaterThan(240);
+  });
+});
+
+describe.skipIf(ffmpeg === undefined)('a filmed piece of the owner’s', () => {
+  /** Red and green one above the other, as a phone held upright writes it: side by side, with a note to turn it. */
+  const phoneFilm = (file: string, codec: readonly string[], seconds = 2): void => {
+    const plain = `${file}.side.mp4`;
+    const drawn = `color=c=green:s=320x240:r=25:d=${seconds},drawbox=x=0:y=0:w=160:h=240:c=red:t=fill`;
+    execFileSync('ffmpeg', [
+      '-v',
+      'error',
+      '-f',
+      'lavfi',
+      '-i',
+      drawn,
+      ...codec,
+      '-pix_fmt',
+      'yuv420p',
+      plain,
+    ]);
+    execFileSync('ffmpeg', ['-v', 'error', '-i', plain, '-c', 'copy', '-metadata:s:v:0', 'rotate=90', file]);
+  };
+  const withTake = async (name: string, from = 0) => {
+    const given = await film();
+    const [shot] = given.film.shots;
+    if (!shot) throw new Error('Expected a shot');
+    const take = { cycle: '2026-03', name, from };
+    return { ...given, film: { ...given.film, frames: 20, shots: [{ ...shot, take }] } };
+  };
+  const H264 = ['-c:v', 'libx264'];
+  const HEVC = ['-c:v', 'libx265', '-x265-params', 'log-level=none', '-tag:v', 'hvc1'];
+
+  test.each([
+    ['H.264', H264],
+    ['HEVC', HEVC],
+  ])('in %s is cut in, turned as the phone was held, with words that can be read', async (_, codec) => {
+    const given = await withTake('take.mov', 0.5);
+    phoneFilm(join(given.content, 'take.mov'), codec);
+    const made = await make(given, ffmpeg);
+    expect(made.takes).toEqual([]);
+    expect(probed(made.file).streams).toMatchObject([{ nb_read_frames: '20', ...SIZE }, {}]);
+    const frame = frameOf(made.file, 5);
+    const at = (row: number) => [
+      ...frame.subarray((row * SIZE.width + 108) * 3, (row * SIZE.width + 109) * 3),
+    ];
+    // A quarter turn: degrees against the clock, as ffprobe reads the note. Counter-clockwise, the left half ends below.
+    const [{ side_data_list: notes } = {}] = probed(join(given.content, 'take.mov')).streams;
+    const [{ rotation }] = notes as unknown as [{ readonly rotation: number }];
+    expect(Math.abs(rotation)).toBe(90);
+    const [red, green] = rotation === 90 ? [at(225), at(40)] : [at(40), at(225)];
+    expect(red?.[0]).toBeGreaterThan(2 * (red?.[1] ?? 255));
+    expect(green?.[1]).toBeGreaterThan(2 * (green?.[0] ?? 255));
+  });
+
+  test('that is too short, damaged or without a program to read it gives way to the still', async () => {
+    const short = await withTake('take.mp4', 1.8);
+    phoneFilm(join(short.content, 'take.mp4'), H264);
+    const made = await make(short, ffmpeg);
+    expect(made.takes).toMatchObject([{ take: { name: 'take.mp4' }, needed: 20 / 30 }]);
+    expect(made.takes[0]?.seconds).toBeGreaterThan(0);
+    expect(probed(made.file).streams[0]).toMatchObject({ nb_read_frames: '20' });
+
+    const damaged = await withTake('take.mp4');
+    await writeFile(join(damaged.content, 'take.mp4'), 'no film');
+    expect((await make(damaged, ffmpeg)).takes).toMatchObject([{ seconds: 0 }]);
+
+    const alone = await withTake('take.mp4');
+    phoneFilm(join(alone.content, 'take.mp4'), H264);
+    expect(await make(alone)).toMatchObject({ encoder: 'embedded', takes: [] });
+  });
+
+  test('that is a list of other addresses is not followed', async () => {
+    const given = await withTake('take.mp4');
+    await writeFile(
+      join(given.content, 'take.mp4'),
+      '#EXTM3U\n#EXTINF:2,\nhttp://127.0.0.1:9/x.ts\n#EXT-X-ENDLIST\n',
+    );
+    expect((await make(given, ffmpeg)).takes).toMatchObject([{ seconds: 0 }]);
   });
 });
 
