@@ -166,7 +166,7 @@ export const cycleSchema = v.strictObject({
         },
         'filmed pieces',
       ),
-      'Your own filmed pieces for the film’s other shots, from takes/ or photos/',
+      'Your own filmed pieces for the film’s other shots, from takes/',
     ),
   ),
   invitation: v.optional(

@@ -69,7 +69,7 @@ export const itemSchema = v.strictObject({
   take: v.optional(
     described(
       filmedPiece,
-      'Your own filmed piece of it, from takes/ or photos/, for the film; with where to begin, where it is not the start',
+      'Your own filmed piece of it, from takes/, for the film; with where to begin, where it is not the start',
       'seed-tray.mov 0:04',
     ),
   ),

@@ -21,7 +21,7 @@ const READ = [
   /^cycles\/[^/]+\/cycle\.md$/,
   ITEM_FILE,
   PARCELS_FILE,
-  /^cycles\/[^/]+\/(?:takes|photos)\/[^/]+\.(?:mp4|mov|m4v)$/i,
+  /^cycles\/[^/]+\/takes\/[^/]+\.(?:mp4|mov|m4v)$/i,
 ];
 
 /**

@@ -272,7 +272,7 @@ export interface BoxValue {
 
 /** A filmed piece of the owner's, as a record names it. */
 export interface Take {
-  /** The file's name in the cycle's `takes/` or `photos/`. */
+  /** The file's name in the cycle's `takes/`. */
   readonly name: string;
   /** Seconds from its start. */
   readonly from: number;

@@ -7,7 +7,7 @@ export type FilmMove = 'nearer' | 'farther' | 'rightward' | 'leftward';
 
 /** The owner's own filmed piece, to be seen instead of a still. */
 export interface FilmTake {
-  /** The cycle's id, and the file's name in its `takes/` or `photos/`. */
+  /** The cycle's id, and the file's name in its `takes/`. */
   readonly cycle: string;
   readonly name: string;
   /** Seconds from its start. */

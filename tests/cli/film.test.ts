@@ -70,7 +70,8 @@ describe('a film', () => {
     expect(await readFile(join(dir, 'backroom/index.html'), 'utf8')).toContain('2026-03/clip.mp4');
 
     expect((await lidlore(dir, ['build', ...AS_OF])).stdout).toContain('Nothing has changed');
-    await appendFile(join(dir, 'content/cycles/2026-03/cycle.md'), 'And a word more.\n');
+    // A word that the film does not show.
+    await appendFile(join(dir, 'content/cycles/2026-03/items/01-basket.md'), '\nRinse it at the end.\n');
     expect((await lidlore(dir, ['build', ...AS_OF])).stdout).not.toContain('Made the film');
 
     const item = join(dir, 'content/cycles/2026-03/items/01-basket.md');

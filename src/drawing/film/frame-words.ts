@@ -54,7 +54,7 @@ export const safePart = (frame: Pick<Film, 'width' | 'height'>): FrameBox => {
 const SPECS = {
   said: { hand: 'text', size: 78, least: 60, lines: 4, leading: 1.16 },
   spoken: { hand: 'display', size: 132, least: 76, lines: 7, leading: 1.08 },
-  address: { hand: 'text', size: 66, least: 56, lines: 3, leading: 1.16 },
+  address: { hand: 'text', size: 92, least: 56, lines: 3, leading: 1.16 },
   name: { hand: 'text', size: 58, least: 56, lines: 2, leading: 1.16 },
 } as const;
 

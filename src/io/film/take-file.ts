@@ -3,15 +3,10 @@ import { statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { FilmTake } from '../../render/film.ts';
 
-const FOLDERS = ['takes', 'photos'];
-
 const found = (content: string, { cycle, name }: FilmTake) => {
-  for (const folder of FOLDERS) {
-    const path = join(content, 'cycles', cycle, folder, name);
-    const stat = statSync(path, { throwIfNoEntry: false });
-    if (stat?.isFile()) return { path, stat };
-  }
-  return undefined;
+  const path = join(content, 'cycles', cycle, 'takes', name);
+  const stat = statSync(path, { throwIfNoEntry: false });
+  return stat?.isFile() ? { path, stat } : undefined;
 };
 
 /** Absolute; undefined where there is no such file. */
