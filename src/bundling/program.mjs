@@ -1,7 +1,8 @@
 /** The program, bundled. */
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { isBuiltin } from 'node:module';
+import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'rolldown';
 
@@ -26,6 +27,9 @@ const programDigest = () => {
   add('package-lock.json');
   return hash.digest('hex').slice(0, 32);
 };
+
+/** What is started by itself, from a file of its own. */
+const OUTSIDE = ['io/film/encode-piece.cjs'];
 
 const loadedDependencies = new Set();
 
@@ -113,5 +117,9 @@ export const bundleProgram = async () => {
     logLevel: 'warn',
   });
   checkDependencies();
+  for (const file of OUTSIDE) {
+    mkdirSync(dirname(path(`../dist/${file}`)), { recursive: true });
+    copyFileSync(path(file), path(`../dist/${file}`));
+  }
   return output.flatMap((chunk) => Object.keys(chunk.modules ?? {}));
 };

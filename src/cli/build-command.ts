@@ -18,9 +18,10 @@ interface Remembered {
 }
 
 /** The public folder, where no other is named. */
-const SITE = 'site';
+export const SITE = 'site';
 
-const foldersFor = ({ content, memory, beside, folder }: ContentFolder) => ({
+/** The folders that a build of some content works in. */
+export const foldersFor = ({ content, memory, beside, folder }: ContentFolder) => ({
   content,
   memory,
   templates: beside('templates'),
@@ -69,7 +70,7 @@ export const buildCommand = async (values: Values, environment: Environment): Pr
     ...(share && { share }),
   });
   // Addresses that could not be written down are tried again by the next build, though nothing has changed.
-  if (outcome.kind === 'published' && outcome.addresses !== 'refused') {
+  if (outcome.kind === 'published' && outcome.isWhole && outcome.addresses !== 'refused') {
     const { validity, diagnostics, report, addresses } = outcome;
     rememberBuild(folders, asked, validity, seen, { diagnostics, report } satisfies Remembered, addresses);
   }

@@ -86,6 +86,8 @@ const asJson = (
     kept,
     replaced,
     newAddresses: report.newAddresses,
+    films: report.films,
+    filmsToMake: report.filmsToMake,
     stages,
   };
 };
@@ -97,7 +99,7 @@ const sayDone = (
   told: Told,
 ): void => {
   const { environment, place, folders, stages } = told;
-  const { sealed, proofs, kept, replaced, newAddresses } = report;
+  const { sealed, proofs, kept, replaced, newAddresses, films, filmsToMake } = report;
   sayFindings(diagnostics, told);
   const lines = [
     first,
@@ -107,6 +109,10 @@ const sayDone = (
     ...(proofs.length > 0
       ? [words.readProofs(join(shown(environment.cwd, folders.backroom), 'CYCLE', 'proof.html'))]
       : []),
+    ...films.map((film) =>
+      words.film({ ...film, file: join(shown(environment.cwd, folders.backroom), film.path) }),
+    ),
+    ...(filmsToMake.length > 0 ? [words.filmsToMake(filmsToMake)] : []),
     ...(newAddresses > 0 ? [words.addresses(newAddresses, place.showFile(ADDRESSES_FILE))] : []),
     ...kept.map(words.kept),
     ...replaced.map(words.replaced),
@@ -131,7 +137,13 @@ export const sayPublished = (diagnostics: readonly Diagnostic[], report: BuildRe
 /** That nothing has changed, and all else that a build would say. Gives the exit status. */
 export const sayUnchanged = (diagnostics: readonly Diagnostic[], report: BuildReport, told: Told): number => {
   // The newest cycle's proof is always told, and stands last; whether this run read anything at all is none of the owner's.
-  const unchanged = { ...report, newPictures: 0, proofs: report.proofs.slice(-1), newAddresses: 0 };
+  const unchanged = {
+    ...report,
+    newPictures: 0,
+    proofs: report.proofs.slice(-1),
+    newAddresses: 0,
+    films: [],
+  };
   if (isJson(told)) sayJson(told, asJson(diagnostics, unchanged, told));
   else sayDone(words.unchanged(report), diagnostics, unchanged, told);
   return EXIT.done;

@@ -9,7 +9,7 @@ export interface Option {
 
 /** A command of the program. */
 export interface Command {
-  readonly name: 'build' | 'proof' | 'parcels' | 'phrases';
+  readonly name: 'build' | 'proof' | 'film' | 'parcels' | 'phrases';
   /** What it is called on, as the usage shows it: `[CYCLE]` for at most one, `[NAME…]` for any number; absent for none. */
   readonly operands?: string;
   readonly options: readonly Option[];
@@ -42,6 +42,13 @@ export const commands: readonly Command[] = [
     options: [content, { name: 'aim', value: 'STANDING' }, asOf, json],
     run: async (values, edge, operands) =>
       (await import('./proof-command.ts')).proofCommand(values, edge, operands),
+  },
+  {
+    name: 'film',
+    operands: '[CYCLE]',
+    options: [content, { name: 'out', value: 'DIR' }, { name: 'backroom', value: 'DIR' }, asOf, json],
+    run: async (values, edge, operands) =>
+      (await import('./film-command.ts')).filmCommand(values, edge, operands),
   },
   {
     name: 'parcels',

@@ -41,3 +41,13 @@ export const progress = (edge: Environment, label: string): ((done: number, tota
     edge.stderr.write(`${label}: ${words.of(done, total)}${done === total ? '' : `, ${left}`}\n`);
   };
 };
+
+/** A listener for films, one after another. */
+export const filmProgress = (edge: Environment): ((cycle: string, done: number, total: number) => void) => {
+  const known = new Map<string, (done: number, total: number) => void>();
+  return (cycle, done, total) => {
+    const listener = known.get(cycle) ?? progress(edge, words.film(cycle));
+    known.set(cycle, listener);
+    listener(done, total);
+  };
+};

@@ -2,6 +2,7 @@
 
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { findFfmpeg } from '../io/film/find-ffmpeg.ts';
 import type { BuildFolders } from '../io/last-build.ts';
 import { rememberedPictures } from '../io/memory/remembered-pictures.ts';
 import { refusal } from '../io/publish/index.ts';
@@ -15,7 +16,7 @@ import { openWorkspace } from '../workspace/workspace.ts';
 import { sayMustFix, sayPublished, saySharedOut } from './build-report.ts';
 import type { ContentFolder } from './content-folder.ts';
 import type { Environment, Values } from './environment.ts';
-import { progress } from './progress.ts';
+import { filmProgress, progress } from './progress.ts';
 import { stopWatch } from './stages.ts';
 import { withMemory } from './with-memory.ts';
 
@@ -35,11 +36,14 @@ export interface BuildRun {
   /** The moment up to which what is shown is public; absent for another folder than the usual one. */
   readonly publicUntil?: number;
   readonly share?: Share;
+  /** The cycles whose films are made; those that matter now where none are named. */
+  readonly films?: readonly string[];
 }
 
 /** Builds and reports. `refused`: the folders cannot be published to. */
 export const runBuild = async (run: BuildRun): Promise<BuildOutcome | { readonly kind: 'refused' }> => {
-  const { environment, asOf, folders, program, without, publicUntil, share } = run;
+  const { environment, asOf, folders, program, without, publicUntil, share, films } = run;
+  const ffmpeg = findFfmpeg(environment.env.PATH);
   const say = (text: string): unknown => environment.stderr.write(`${text}\n`);
   const refused = share
     ? undefined
@@ -68,6 +72,12 @@ export const runBuild = async (run: BuildRun): Promise<BuildOutcome | { readonly
       templates,
       pictures: rememberedPictures(join(folders.memory, 'pictures')),
       without,
+      films: {
+        made: rememberedPictures(join(folders.memory, 'films')),
+        ...(ffmpeg !== undefined && { ffmpeg }),
+        ...(films && { cycles: films }),
+        onFilm: filmProgress(environment),
+      },
       ...(publicUntil !== undefined && { publicUntil }),
       ...(share && { share }),
       onStage: watch.begin,

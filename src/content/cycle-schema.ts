@@ -16,7 +16,7 @@ import {
   text,
   wholeNumber,
 } from './fields.ts';
-import { callKind, clipLength, clockTime, madeDates } from './piece-fields.ts';
+import { callKind, clipLength, clockTime, filmedPiece, madeDates } from './piece-fields.ts';
 
 /** What `reveal` says where the parcels decide. */
 export const WHEN_DELIVERED = 'when-delivered';
@@ -156,6 +156,18 @@ export const cycleSchema = v.strictObject({
   ),
   clip: v.optional(
     described(clipLength, 'How long this cycle’s short video should last; the box’s without it', 15),
+  ),
+  takes: v.optional(
+    described(
+      group(
+        {
+          hook: v.optional(described(filmedPiece, 'For the first words', 'hands.mov')),
+          whole: v.optional(described(filmedPiece, 'For the whole box', 'box-open.mov 0:02')),
+        },
+        'filmed pieces',
+      ),
+      'Your own filmed pieces for the film’s other shots, from takes/',
+    ),
   ),
   invitation: v.optional(
     described(

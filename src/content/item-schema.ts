@@ -19,6 +19,7 @@ import {
   text,
   wholeNumber,
 } from './fields.ts';
+import { filmedPiece } from './piece-fields.ts';
 import { CATEGORIES } from './vocabulary.ts';
 
 const category = v.pipe(list(v.picklist([...CATEGORIES, 'none'], `${CATEGORIES.join(', ')} or none`)));
@@ -65,6 +66,13 @@ export const itemSchema = v.strictObject({
     ),
   ),
   image: v.optional(described(list(picture), 'Pictures from photos/')),
+  take: v.optional(
+    described(
+      filmedPiece,
+      'Your own filmed piece of it, from takes/, for the film; with where to begin, where it is not the start',
+      'seed-tray.mov 0:04',
+    ),
+  ),
   goesWith: v.optional(
     described(
       text,

@@ -33,6 +33,11 @@ export const callMarks = group(
 export const callKind = v.picklist(CALL_KINDS, 'join, waitList or spare');
 /** How long the short video is to be. */
 export const clipLength = v.picklist(CLIP_LENGTHS, '15, 30 or 60, in seconds');
+/** A file that a phone filmed, and where in it to begin. */
+export const filmedPiece = is(
+  (value) => /^[^/\\]+\.(?:mp4|mov|m4v)(?: +\d{1,2}:[0-5]\d)?$/i.test(value.trim()),
+  'the name of a filmed piece, as seed-tray.mov, or with where to begin, as seed-tray.mov 0:04',
+);
 /** A place in a recording, as players show it. */
 export const clockTime = is(
   (value) => /^(?:(?:\d{1,2}:)?[0-5]?\d:[0-5]\d|\d{1,5})$/.test(value),

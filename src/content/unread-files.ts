@@ -21,6 +21,7 @@ const READ = [
   /^cycles\/[^/]+\/cycle\.md$/,
   ITEM_FILE,
   PARCELS_FILE,
+  /^cycles\/[^/]+\/takes\/[^/]+\.(?:mp4|mov|m4v)$/i,
 ];
 
 /**
@@ -37,7 +38,7 @@ const isLeftBehind = (path: string): boolean =>
 const DOCUMENT = /\.(?:docx?|odt|rtf|pages|pdf|html?|xlsx?|ods|numbers|webarchive|eml)$/i;
 /** Endings of texts that would be a record under another name. */
 const TEXT = /(?:\.(?:md|mdx|mkd|mdown|markdown|txt|text|yaml|yml))+\s*$/i;
-const FOLDERS = ['cycles', 'items', 'photos'];
+const FOLDERS = ['cycles', 'items', 'photos', 'takes'];
 const FILES = ['box.md', 'cycle.md', 'searches.csv', 'addresses.csv', 'parcels.csv'];
 
 const nameOf = (path: string): string => path.slice(path.lastIndexOf('/') + 1);

@@ -257,6 +257,8 @@ export interface Item {
   readonly gtin?: string;
   readonly pictures: readonly Picture[];
   readonly goesWith?: string;
+  /** Its own filmed piece, for the film. */
+  readonly take?: Take;
   readonly spare?: Spare;
   readonly hazards: Hazards;
   readonly story: Story;
@@ -268,6 +270,14 @@ export interface BoxValue {
   readonly total: Money;
   /** Day of those prices. */
   readonly on: PlainDate;
+}
+
+/** A filmed piece of the owner's, as a record names it. */
+export interface Take {
+  /** The file's name in the cycle's `takes/`. */
+  readonly name: string;
+  /** Seconds from its start. */
+  readonly from: number;
 }
 
 /** One sending. */
@@ -308,6 +318,8 @@ export interface Cycle {
   readonly live?: LiveWords;
   /** Seconds that this cycle's short video lasts, where it is not the box's usual length. */
   readonly clip?: ClipLength;
+  /** Filmed pieces for the film's shots that are of no one thing. */
+  readonly takes?: { readonly hook?: Take; readonly whole?: Take };
   /** What the invitation says to make people come, where its record gives it. */
   readonly invitation?: { readonly hook?: string };
   /** The day on which each piece was made or went out, where the record says. */

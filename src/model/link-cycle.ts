@@ -16,6 +16,7 @@ import { boxValueOf } from './link-value.ts';
 import { paragraphsOf } from './paragraphs.ts';
 import { recordPicture } from './pictures.ts';
 import { addressOf, setFindings, slugFor } from './set-findings.ts';
+import { takeOf } from './take.ts';
 import { type TitleWords, titlesOf } from './title.ts';
 
 /** What a cycle's linking depends on besides its own files. */
@@ -165,6 +166,7 @@ const cycleOf = (
     replay: replayOf(record, value, items, report),
     live: liveWordsOf(record, value, items, report),
     clip: value.clip,
+    takes: value.takes && defined({ hook: takeOf(value.takes.hook), whole: takeOf(value.takes.whole) }),
     peek,
     call: value.call,
     value: value.value && boxValueOf(record, value.value, items, settings.currency, report),

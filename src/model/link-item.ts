@@ -10,6 +10,7 @@ import { type LinkTargets, linkStory, sourceOf } from './link-stories.ts';
 import { moneyOf } from './money.ts';
 import { recordPicture } from './pictures.ts';
 import { slugFor } from './set-findings.ts';
+import { takeOf } from './take.ts';
 
 /** The cycle that an item is in, as far as the item depends on it. */
 interface ItemPlace {
@@ -74,6 +75,7 @@ export const linkItem = (
     gtin: value.gtin,
     pictures,
     goesWith: value.goesWith,
+    take: takeOf(value.take),
     spare,
     hazards: hazardsOf(value),
     story: linkStory(record, targets, undefined, report),

@@ -32,7 +32,11 @@ export type PaperName =
   | 'letter message'
   | 'clip sheet'
   | 'clip subtitles'
-  | 'clip SubRip';
+  | 'clip SubRip'
+  | 'film';
+
+/** The clip as a film, by its name in the cycle's folder. */
+export const FILM_FILE = 'clip.mp4';
 
 /** A paper of a cycle. */
 interface Paper {
@@ -67,6 +71,7 @@ export const papersInOrder: readonly Paper[] = [
     name: 'clip sheet',
     file: 'clip-sheet.html',
     more: [
+      { name: 'film', file: FILM_FILE },
       { name: 'clip subtitles', file: 'clip.vtt' },
       { name: 'clip SubRip', file: 'clip.srt' },
     ],

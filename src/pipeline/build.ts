@@ -4,6 +4,7 @@ import { channels, closingChannels } from '../channels/index.ts';
 import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment } from '../model/box.ts';
 import { unsealed } from '../model/seal.ts';
+import type { FilmOutput } from '../render/film.ts';
 import type { PictureOutput, Step, Where } from '../render/output.ts';
 import type { Templates } from '../render/templates.ts';
 import { digestOf } from '../text/digest.ts';
@@ -40,6 +41,8 @@ export interface BuildInput {
   readonly diagnostics: readonly Diagnostic[];
   readonly without?: ReadonlySet<Leavable>;
   readonly share?: Share;
+  /** Whether a film is made already, so that papers may lead to it. */
+  readonly hasFilm?: (film: FilmOutput) => boolean;
   /** Called as each stage begins; the core has no clock, but the edge may time it so. */
   readonly onStage?: (stage: Stage) => void;
 }
@@ -58,6 +61,8 @@ export interface BuildResult {
   readonly files: readonly BuiltFile[];
   /** Each once. */
   readonly pictures: readonly PictureOutput[];
+  /** Films that the back room is to have, whether or not they are made. */
+  readonly films: readonly FilmOutput[];
   readonly diagnostics: readonly Diagnostic[];
   /** Of the newest cycle, and of every cycle whose proof was made now. */
   readonly proofs: readonly Proved[];
@@ -81,6 +86,7 @@ const byCycle = (a: KeyedDocument, b: KeyedDocument): number => {
 interface MadeFiles {
   readonly files: readonly BuiltFile[];
   readonly pictures: readonly PictureOutput[];
+  readonly films: readonly FilmOutput[];
   readonly diagnostics: readonly Diagnostic[];
   /** Paths of the documents that were made now. */
   readonly fresh: ReadonlySet<string>;
@@ -89,6 +95,7 @@ interface MadeFiles {
 const carryOut = async (documents: readonly KeyedDocument[], making: Making): Promise<MadeFiles> => {
   const files: BuiltFile[] = [];
   const pictures: PictureOutput[] = [];
+  const films: FilmOutput[] = [];
   const diagnostics: Diagnostic[] = [];
   const fresh = new Set<string>();
   for (const document of [...documents].sort(byCycle)) {
@@ -106,9 +113,10 @@ const carryOut = async (documents: readonly KeyedDocument[], making: Making): Pr
         content: async () => making.memory.recall(named.key) ?? partOf(document, named.key, making),
       });
     pictures.push(...facts.pictures);
+    films.push(...facts.films);
     diagnostics.push(...facts.diagnostics);
   }
-  return { files, pictures, diagnostics, fresh };
+  return { files, pictures, films, diagnostics, fresh };
 };
 
 /** A fragment that was forgotten is made again with its document. */
@@ -166,7 +174,7 @@ const plansOf = (
 export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
   const { box, asOf, templates, program, memory, wordnet, kept, diagnostics: found, without, share } = input;
   const onStage = input.onStage ?? (() => {});
-  if (mustFixAny(found)) return { files: [], pictures: [], diagnostics: found, proofs: [] };
+  if (mustFixAny(found)) return { files: [], pictures: [], films: [], diagnostics: found, proofs: [] };
   const { lang } = box.settings;
   // The language chooses the wording.
   const tooling = digestOf(program, input.templatesDigest, lang);
@@ -210,6 +218,7 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     return {
       files: [],
       pictures,
+      films: [],
       diagnostics: distinct([...found, ...proven, ...planned, ...made.diagnostics, ...shared.diagnostics]),
       proofs: [],
     };
@@ -228,7 +237,10 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     box,
     proofs,
     parcels,
-    files: made.files.map(({ where, path }) => ({ where, path })),
+    files: [...made.files, ...made.films.filter((film) => input.hasFilm?.(film))].map(({ where, path }) => ({
+      where,
+      path,
+    })),
     completeness: whole,
   };
   const closingPlans = closingChannels.map(({ where, plan }) => [where, plan(last)] as const);
@@ -245,10 +257,11 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     ...closing.diagnostics,
     ...lacking,
   ]);
-  if (mustFixAny(diagnostics)) return { files: [], pictures: [], diagnostics, proofs: [] };
+  if (mustFixAny(diagnostics)) return { files: [], pictures: [], films: [], diagnostics, proofs: [] };
   return {
     files: unique([...made.files, ...closing.files]),
     pictures,
+    films: made.films,
     diagnostics,
     proofs: summaries(made.fresh),
   };

@@ -4,6 +4,7 @@
  */
 import type { PlannedDocument, PlannedFragment, Tools } from '../channels/channel.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { FilmOutput } from '../render/film.ts';
 import type { PictureOutput, Step, Where } from '../render/output.ts';
 import { digestOf } from '../text/digest.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
@@ -27,6 +28,7 @@ export interface NamedFragment {
 /** What is known of a made document or fragment without its content. */
 export interface MadeFacts {
   readonly pictures: readonly PictureOutput[];
+  readonly films: readonly FilmOutput[];
   readonly diagnostics: readonly Diagnostic[];
   /** Fragments of it that are published by themselves. */
   readonly named: readonly NamedFragment[];
@@ -95,10 +97,11 @@ const make = async (
     making.tools,
     parts.map((part) => part.content()),
   );
-  const { content, pictures = [], diagnostics = [] } = made;
+  const { content, pictures = [], films = [], diagnostics = [] } = made;
   const own = pathOf && typeof content === 'string' ? [{ path: pathOf(content), key }] : [];
   const facts: MadeFacts = {
     pictures: [...pictures, ...parts.flatMap((part) => part.facts.pictures)],
+    films: [...films, ...parts.flatMap((part) => part.facts.films)],
     diagnostics: [...diagnostics, ...parts.flatMap((part) => part.facts.diagnostics)],
     named: [...own, ...parts.flatMap((part) => part.facts.named)],
   };

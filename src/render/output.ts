@@ -1,5 +1,6 @@
 /** Files as data. Channels describe them, one place writes them, and only when nothing must be fixed. */
 import type { Drawing } from './drawing.ts';
+import type { FilmOutput } from './film.ts';
 
 /** `site` is public; `backroom` is private and never published. */
 export type Where = 'site' | 'backroom';
@@ -46,6 +47,8 @@ export type Step = 'asset' | 'page' | 'list';
 export interface MadeDocument<Finding> {
   readonly content: string | Uint8Array;
   readonly pictures?: readonly PictureOutput[];
+  /** Films that go with it. */
+  readonly films?: readonly FilmOutput[];
   /** What was found in an author's words on the way. */
   readonly diagnostics?: readonly Finding[];
 }

@@ -6,7 +6,6 @@ import { makeRemembered, type PictureProgress } from '../io/ensure-pictures.ts';
 import type { BuildFolders, Validity } from '../io/last-build.ts';
 import type { RememberedPictures } from '../io/memory/remembered-pictures.ts';
 import {
-  type Published,
   type PublishedFile,
   type PublishOptions,
   publish,
@@ -19,7 +18,7 @@ import { dateInZone, revealDay } from '../model/calendar.ts';
 import { unsealed } from '../model/seal.ts';
 import { type AsOf, momentFor } from '../pipeline/as-of.ts';
 import { boxAsOf } from '../pipeline/box-as-of.ts';
-import { type BuildResult, buildSite, type Stage } from '../pipeline/build.ts';
+import { type BuildInput, type BuildResult, buildSite, type Stage } from '../pipeline/build.ts';
 import type { Leavable } from '../pipeline/leavable.ts';
 import { type NextBuild, nextBuild } from '../pipeline/next-build.ts';
 import type { Proved } from '../pipeline/proofs.ts';
@@ -32,6 +31,17 @@ import { publicAddresses } from '../render/public-addresses.ts';
 import { compileTemplates } from '../render/templates.ts';
 import { codeOf } from '../text/error-code.ts';
 import { remembered } from '../text/remembered.ts';
+import {
+  currentCycles,
+  type FilmGround,
+  type FilmMade,
+  type FilmTools,
+  filmFile,
+  type KeyedFilm,
+  keyedFilms,
+  makeAndKeep,
+  takeFindings,
+} from './films.ts';
 import { readLists } from './parcel-lists.ts';
 import type { Workspace } from './workspace.ts';
 
@@ -41,6 +51,7 @@ export interface BuildIntoOptions {
   readonly templates: ReadTemplates;
   readonly pictures: RememberedPictures;
   readonly without?: ReadonlySet<Leavable>;
+  readonly films: FilmTools;
   /**
    * The moment up to which what is shown is public, so that its addresses are written down beside the records; absent
    * where the site goes into a folder that is not the usual one.
@@ -48,7 +59,7 @@ export interface BuildIntoOptions {
   readonly publicUntil?: Moment;
   /** Makes its share of the work into the memory, and publishes nothing. */
   readonly share?: Share;
-  readonly onStage?: (stage: Stage | 'pictures' | 'publish') => void;
+  readonly onStage?: (stage: Stage | 'pictures' | 'publish' | 'films') => void;
   readonly onPictures?: PictureProgress;
   readonly onWait?: PublishOptions['onWait'];
 }
@@ -76,6 +87,9 @@ export interface BuildReport {
   readonly replaced: readonly string[];
   /** How many addresses were written down now. */
   readonly newAddresses: number;
+  /** Films that were made now, and the cycles that matter now whose film is still to be made. */
+  readonly films: readonly FilmMade[];
+  readonly filmsToMake: readonly string[];
 }
 
 export type BuildOutcome = { readonly diagnostics: readonly Diagnostic[] } & (
@@ -85,6 +99,8 @@ export type BuildOutcome = { readonly diagnostics: readonly Diagnostic[] } & (
       readonly kind: 'published';
       readonly report: BuildReport;
       readonly validity: Validity;
+      /** Whether all is there that was asked for: else it has to be tried again, though nothing has changed. */
+      readonly isWhole: boolean;
       /** What was added to the list of addresses; `refused` where the disk took nothing, and it has to be tried again. */
       readonly addresses?: Added | 'refused';
     }
@@ -119,14 +135,15 @@ const sealedFirst = (box: Box, asOf: Moment): Pick<Target, 'first'> =>
     ? {}
     : { first: (_path, gone) => [...gone].some((path) => path.endsWith('.html')) };
 
-const published = async (
+/** The two folders with all that is to be in them. */
+const targetsOf = (
   { files, pictures }: BuildResult,
-  box: Box,
-  asOf: Moment,
+  films: readonly KeyedFilm[],
+  { box, asOf }: Pick<BuildInput, 'box' | 'asOf'>,
   options: BuildIntoOptions,
   makePicture: (picture: PictureOutput) => Promise<void>,
-): Promise<readonly Published[]> => {
-  const { folders, pictures: memory, onWait } = options;
+): readonly [site: Target, backroom: Target] => {
+  const { folders, pictures: memory, films: tools } = options;
   const filesOf = (where: Where): readonly PublishedFile[] => [
     ...files
       .filter((file) => file.where === where)
@@ -135,11 +152,11 @@ const published = async (
       .filter((picture) => picture.where === where)
       .map((one) => pictureFile(one, memory, () => makePicture(one))),
   ];
-  const targets: readonly Target[] = [
+  const made = films.filter(({ key }) => tools.made.has(key)).map((film) => filmFile(film, tools.made));
+  return [
     { dir: folders.site, files: filesOf('site'), ...sealedFirst(box, asOf) },
-    { dir: folders.backroom, files: filesOf('backroom') },
+    { dir: folders.backroom, files: [...filesOf('backroom'), ...made] },
   ];
-  return publish(targets, onWait ? { onWait } : {});
 };
 
 interface WrittenDown {
@@ -200,6 +217,49 @@ const compiledOf = remembered(({ files, assets, scripts }: ReadTemplates) =>
   compileTemplates(files, assets, scripts),
 );
 
+interface Filming {
+  readonly made: readonly FilmMade[];
+  /** Cycles that matter now whose film is not there. */
+  readonly toMake: readonly string[];
+  readonly isWhole: boolean;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/**
+ * Makes the films that are wanted and not remembered, once all else is published; `add` puts them into the back room. A
+ * run that is stopped meanwhile leaves a back room without them.
+ */
+const addFilms = async (
+  ground: FilmGround,
+  films: readonly KeyedFilm[],
+  { box, asOf }: Pick<BuildInput, 'box' | 'asOf'>,
+  { films: tools, without, onStage }: BuildIntoOptions,
+  add: () => Promise<void>,
+): Promise<Filming> => {
+  const wanted = new Set(tools.cycles ?? currentCycles(box, asOf));
+  const missing = films.filter(({ cycle, key }) => wanted.has(cycle) && !tools.made.has(key));
+  const diagnostics: Diagnostic[] = [
+    ...takeFindings(
+      films.filter(({ cycle }) => wanted.has(cycle)),
+      ground,
+    ),
+  ];
+  if (missing.length === 0) return { made: [], toMake: [], isWhole: true, diagnostics };
+  if (without?.has('film'))
+    return { made: [], toMake: missing.map(({ cycle }) => cycle), isWhole: true, diagnostics };
+  onStage?.('films');
+  const made: FilmMade[] = [];
+  // The newest first: it is what is waited for.
+  for (const film of [...missing].reverse()) {
+    const one = await makeAndKeep(film, ground, tools);
+    made.push(one.film);
+    diagnostics.push(...one.diagnostics);
+    await add();
+  }
+  tools.made.forgetOthers(new Set(films.map(({ key }) => key)));
+  return { made, toMake: [], isWhole: true, diagnostics };
+};
+
 /**
  * Makes everything that the box asks for as of a moment, as far as it is not remembered, and puts it into its folders. Where
  * anything must be fixed, the folders stay as they were; what a stopped run left half done there is finished.
@@ -226,7 +286,12 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
   if (!found || mustFixAny(diagnostics)) return refused(diagnostics);
 
   const { box } = found;
-  const built = await buildSite({
+  const filmGround: FilmGround = {
+    content: workspace.folder.path,
+    templates,
+    ...(options.films.ffmpeg !== undefined && { ffmpeg: options.films.ffmpeg }),
+  };
+  const input: BuildInput = {
     box,
     asOf,
     parcels,
@@ -240,7 +305,9 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
     onStage,
     ...(without && { without }),
     ...(share && { share }),
-  });
+    hasFilm: (film) => keyedFilms([film], filmGround).some(({ key }) => options.films.made.has(key)),
+  };
+  const built = await buildSite(input);
   if (mustFixAny(built.diagnostics)) return refused(built.diagnostics);
 
   onStage('pictures');
@@ -259,14 +326,25 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
   if (share) return { kind: 'shared out', diagnostics: built.diagnostics, ...counts };
 
   onStage('publish');
-  const [site, backroom] = await published(built, box, asOf, options, (picture) => make([picture]));
+  const films = keyedFilms(built.films, filmGround);
+  const publishing: PublishOptions = options.onWait ? { onWait: options.onWait } : {};
+  const remake = (picture: PictureOutput): Promise<void> => make([picture]);
+  const [site, backroom] = await publish(targetsOf(built, films, input, options, remake), publishing);
   // Where none was made, none has lost its use.
   if (missing.length > 0) pictures.forgetOthers(new Set(built.pictures.map(({ picture }) => picture.key)));
   const addresses = await writeDown(workspace, box, asOf, options);
   const next = nextBuild(box, asOf);
+  let id = backroom?.id;
+  const filming = await addFilms(filmGround, films, input, options, async () => {
+    const again = await buildSite({ ...input, onStage: () => {} });
+    const [, target] = targetsOf(again, films, input, options, remake);
+    const [added] = await publish([{ ...target, ...(id !== undefined && { after: id }) }], publishing);
+    id = added?.id ?? id;
+  });
   return {
     kind: 'published',
-    diagnostics: [...built.diagnostics, ...addresses.diagnostics],
+    isWhole: addresses.added !== 'refused' && filming.isWhole,
+    diagnostics: [...built.diagnostics, ...addresses.diagnostics, ...filming.diagnostics],
     ...(addresses.added && { addresses: addresses.added }),
     validity: { from: asOf, until: unchangedUntil(box, asOf) },
     report: {
@@ -278,6 +356,8 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
       ...(next && { next }),
       proofs: built.proofs,
       newAddresses: addresses.count,
+      films: filming.made,
+      filmsToMake: filming.toMake,
       kept: [site, backroom].flatMap((one) => one?.kept ?? []),
       replaced: [site, backroom].flatMap((one) => one?.replaced ?? []),
     },

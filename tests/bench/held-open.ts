@@ -41,6 +41,7 @@ const timesOf = async (memory: Memory): Promise<readonly EditTime[]> => {
       folders: { site: beside('site'), backroom: beside('backroom') },
       templates,
       pictures,
+      films: { made: rememberedPictures(join(beside('.lidlore'), 'films')), cycles: [] },
     });
   const articleOf = (story: string): string => {
     const cycle = workspace.snapshot().box?.cycles.find(({ id }) => story.startsWith(`cycles/${id}/`));

@@ -17,6 +17,8 @@ const SHORTEST = 1000;
 interface Overlay {
   /** One or two, none longer than `LINE_LENGTH`. */
   readonly lines: readonly string[];
+  /** The same in one run, for who breaks it by its looks. */
+  readonly text: string;
   /** Milliseconds that reading them takes at least. */
   readonly least: number;
 }
@@ -199,7 +201,11 @@ export const overlaysOf = (text: string, lang: string, names: readonly string[] 
     const from = ways[to]?.from ?? 0;
     const at = breakOf(units, widthOf, from, to)?.at ?? from;
     const lines = [units.slice(from, at), units.slice(at, to)].map(joined).filter((line) => line !== '');
-    overlays.unshift({ lines, least: readingTime(lines.join(' '), lang) });
+    overlays.unshift({
+      lines,
+      text: joined(units.slice(from, to)),
+      least: readingTime(lines.join(' '), lang),
+    });
     to = from;
   }
   return overlays;

@@ -16,6 +16,7 @@ import { graphemeCount, wordCount } from '../../text/segments.ts';
 import { joinsFor } from '../../wording/joins.ts';
 import type { Wording } from '../../wording/wording.ts';
 import type { Tools } from '../channel.ts';
+import { filmOutput } from './film.ts';
 import { clipFindings } from './findings.ts';
 import { LINE_LENGTH, LINES, READING_SPEED } from './overlay.ts';
 import { type Clip, clipOf, fastestReading, isTooWide, leftUpright, type Shot } from './shots.ts';
@@ -121,6 +122,7 @@ export const clipSheetPage = (data: ClipSheetData, tools: Tools): MadeDocument<D
   const page = tools.templates.render('clip-sheet', sheetView(clip, data, tools));
   return {
     content: documentText(page),
+    films: filmOutput(clip, data.told),
     diagnostics: clipFindings(clip, { cycle: data.told.cycle, sealed: data.sealed }),
   };
 };

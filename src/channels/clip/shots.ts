@@ -20,6 +20,8 @@ interface TimedOverlay {
   readonly start: number;
   readonly end: number;
   readonly lines: readonly string[];
+  /** The same in one run. */
+  readonly text: string;
 }
 
 /** One shot of a video. */
@@ -64,7 +66,11 @@ interface ShotDraft {
 interface Talk {
   readonly text: string;
   /** Each with the milliseconds that it is shown, said aloud and read. */
-  readonly overlays: readonly { readonly lines: readonly string[]; readonly time: number }[];
+  readonly overlays: readonly {
+    readonly lines: readonly string[];
+    readonly text: string;
+    readonly time: number;
+  }[];
   /** Milliseconds of the shot at least. */
   readonly time: number;
 }
@@ -79,8 +85,9 @@ type Cutting = (text: string) => Talk;
 const cuttingAt = (speech: Speech, names: readonly string[], leastShot: number): Cutting => {
   const known = new Map<string, Talk>();
   const cut = (text: string): Talk => {
-    const overlays = overlaysOf(text, speech.lang, names).map(({ lines, least }) => ({
+    const overlays = overlaysOf(text, speech.lang, names).map(({ lines, text: run, least }) => ({
       lines,
+      text: run,
       time: Math.max(least, Math.ceil(secondsToSay(lines.join(' '), speech) * 1000)),
     }));
     return {
@@ -296,11 +303,11 @@ export const clipOf = (
       say: talk.text,
       start: from,
       end: start,
-      overlays: talk.overlays.map(({ lines, time }, n) => {
+      overlays: talk.overlays.map(({ lines, text, time }, n) => {
         const begin = at;
         // What is left of the shot goes to its last words.
         at = n === talk.overlays.length - 1 ? start : at + time;
-        return { start: begin, end: at, lines };
+        return { start: begin, end: at, lines, text };
       }),
     };
   });

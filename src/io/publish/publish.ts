@@ -29,9 +29,16 @@ export interface Target {
   readonly files: readonly PublishedFile[];
   /** Whether one of the files of ours that go is taken away before all else: one of a cycle that is sealed again. `gone` are all that go. */
   readonly first?: (path: string, gone: ReadonlySet<string>) => boolean;
+  /**
+   * The `id` that a publish before gave: where another run has published since, nothing is done, because this one knows
+   * less than that.
+   */
+  readonly after?: string;
 }
 
 export interface Published {
+  /** Of all that stands in the folder now, as `Target.after` takes it. */
+  readonly id: string;
   readonly files: number;
   readonly bytes: number;
   /** Paths written, and taken away, by this run, sorted. */
@@ -85,6 +92,7 @@ const removeMade = async ({ dir, made }: Opened, fs: FileSystem): Promise<void> 
 };
 
 const publishedBy = ({ plan, journal, bytes, replaced }: Staged): Published => ({
+  id: journal.next.id,
   files: plan.wanted.length,
   bytes,
   written: journal.place.map(({ path }) => path).sort(),
@@ -102,7 +110,7 @@ const publishedBy = ({ plan, journal, bytes, replaced }: Staged): Published => (
  * file, replaced or taken away in the usual order, and what it had still to put in place never gets there.
  * So nothing of a cycle that was sealed in between appears, not even for a moment.
  *
- * Rejects with a `PublishFailure` that says whether anything was changed, or with our own bug where nothing was. Ask `refusal` first.
+ * Gives nothing where a target was overtaken by another run. Rejects with a `PublishFailure` that says whether anything was changed, or with our own bug where nothing was. Ask `refusal` first.
  */
 export const publish = async (
   targets: readonly Target[],
@@ -125,6 +133,12 @@ export const publish = async (
     }
     const plans: Plan[] = [];
     for (const one of opened) plans.push(await plan(one, fs));
+    const isOvertaken = ({ after }: Target, i: number): boolean =>
+      after !== undefined && plans[i]?.state.manifest?.id !== after;
+    if (targets.some(isOvertaken)) {
+      isWhole = true;
+      return [];
+    }
     const isHalfWay = ({ state }: Plan): boolean => state.journal !== undefined;
     halfWay = plans.some(isHalfWay);
     for (const { dir, state } of plans) await discard(dir, fs, (name) => name !== state.journal?.staging);

@@ -33,7 +33,7 @@ const commands = ({ aim, share }: Defaults) =>
         backroom: 'the private papers (default: backroom, beside the content folder)',
         'as-of':
           "build as if it were then: 2026-03-27 (the end of that day), 2026-03-27T19:00 (in the box's time zone), or with an offset, 2026-03-27T19:00Z (default: now)",
-        without: 'leave a part out: proof',
+        without: 'leave parts out: proof, film, or both as proof,film',
         share: 'make only one of several shares, 1/4, into what is remembered, and publish nothing',
         json: jsonObject,
       },
@@ -58,6 +58,22 @@ const commands = ({ aim, share }: Defaults) =>
         ['lidlore proof', 'the newest cycle'],
         ['lidlore proof 2026-02 --aim 0.8', 'an earlier one, by a higher aim'],
         ['lidlore proof --json > proof.json', 'with every mention and its place'],
+      ],
+    },
+    film: {
+      summary: 'make the short film of a cycle',
+      about:
+        'Builds as lidlore build does, and makes the film of the cycle that is named, however old it is: backroom/CYCLE/clip.mp4, upright, as long as the clip sheet says, with its shots, its words and a silent sound track. Without a name, the films that matter now: of the box that was shown last and of the next one. Where ffmpeg is installed it is used, because it is faster and its files are smaller; nothing has to be installed. A film that is there already, made of the same pictures and words, is not made again.',
+      options: {
+        content: contentOption,
+        out: 'the public site (default: site, beside the content folder)',
+        backroom: 'the private papers (default: backroom, beside the content folder)',
+        'as-of': 'build as if it were then; written as for build (default: now)',
+        json: jsonObject,
+      },
+      examples: [
+        ['lidlore film', 'those of the newest cycle and of the next one'],
+        ['lidlore film 2025-11', 'that of an earlier one'],
       ],
     },
     parcels: {
@@ -165,6 +181,7 @@ const failures = {
 const progress = {
   photos: 'Looking at photos',
   pictures: 'Making pictures',
+  film: (cycle: string) => `Making the film of ${cycle}, frame`,
   of: (done: number, total: number) => `${done} of ${total}`,
   secondsLeft: (seconds: number) => `${seconds} s left`,
   minutesLeft: (minutes: number) => `${minutes} min left`,
@@ -236,6 +253,16 @@ const build = {
     `Nothing has changed: ${counted(found.pages, 'page')} and ${counted(found.pictures, 'picture')} stand as they were, ${counted(found.files, 'file')}, ${size(found.bytes)}.`,
   sharedOut: (memory: string, pictures: number, made: number) =>
     `Made a share of the build into ${memory}: ${counted(pictures, 'picture')} of it, ${made} new. Nothing was published; lidlore build without --share puts all of it together.`,
+  film: (film: {
+    readonly cycle: string;
+    readonly file: string;
+    readonly seconds: number;
+    readonly bytes: number;
+    readonly encoder: 'ffmpeg' | 'embedded';
+  }) =>
+    `Made the film of ${film.cycle} (${Math.round(film.seconds)} s, ${size(film.bytes)}, ${film.encoder === 'ffmpeg' ? 'with ffmpeg' : 'with the encoder that comes along; ffmpeg, once installed, is faster'}): ${film.file}`,
+  filmsToMake: (cycles: readonly string[]) =>
+    `Not made yet: ${cycles.length === 1 ? 'the film' : 'the films'} of ${cycles.join(' and ')}. Make ${cycles.length === 1 ? 'it' : 'them'} with lidlore film.`,
   readProofs: (path: string) => `Read the proofs in ${path}`,
   addresses: (count: number, file: string) =>
     `Wrote ${counted(count, 'new address', 'new addresses')} into ${file}; keep it with your records.`,

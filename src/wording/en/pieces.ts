@@ -27,6 +27,7 @@ const papers: Readonly<Record<PaperName, string>> = {
   'clip sheet': titles.clip,
   'clip subtitles': 'subtitles, WebVTT',
   'clip SubRip': 'SubRip',
+  film: 'Film',
 };
 
 /** What pieces, their papers and what they carry are called. */

@@ -18,6 +18,7 @@ describe('publishing', () => {
     const [published] = await publish([{ dir: site, files: [file('index.html', 'two')] }]);
     expect(await contents(site)).toEqual({ 'index.html': 'two' });
     expect(published).toEqual({
+      id: intact(site),
       files: 1,
       bytes: 3,
       written: ['index.html'],
@@ -27,6 +28,19 @@ describe('publishing', () => {
     });
     expect((await readdir(site)).sort()).toEqual(['.lidlore', 'index.html']);
     expect(await readdir(dir)).toEqual(['site']);
+  });
+
+  it('does nothing where another run has published since, and goes on where none has', async () => {
+    const site = join(await temporary(), 'site');
+    const [first] = await publish([{ dir: site, files: [file('a.html', 'one')] }]);
+    const after = first?.id ?? '';
+    const [second] = await publish([{ dir: site, files: [file('a.html', 'one'), file('film.mp4')], after }]);
+    expect(second?.written).toEqual(['film.mp4']);
+    await publish([{ dir: site, files: [file('a.html', 'newer')] }]);
+    const late = { dir: site, files: [file('a.html', 'one'), file('b.mp4')], after: second?.id ?? '' };
+    expect(await publish([late])).toEqual([]);
+    expect(await contents(site)).toEqual({ 'a.html': 'newer' });
+    expect((await readdir(site)).sort()).toEqual(['.lidlore', 'a.html']);
   });
 
   it('keeps what it did not make, folders, links and hidden files too, and says so', async () => {
