@@ -1,14 +1,12 @@
 /** How much room text takes on a terminal, and text laid out in it. */
+import { graphemesOf } from '../text/segments.ts';
 import { wrapLines } from '../text/wrap.ts';
 
 /** UAX #11, East Asian Width: the blocks whose characters are Wide or Fullwidth, as most terminals draw them. */
 const WIDE =
   /^[\u1100-\u115f\u2e80-\u303e\u3041-\u33ff\u3400-\u4dbf\u4e00-\u9fff\ua000-\ua4cf\ua960-\ua97f\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff01-\uff60\uffe0-\uffe6\u{1f300}-\u{1f64f}\u{1f680}-\u{1f6ff}\u{1f900}-\u{1faff}\u{20000}-\u{3fffd}]/u;
 
-const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
-
-const signsOf = (text: string): readonly string[] =>
-  [...graphemes.segment(text)].map(({ segment }) => segment);
+const signsOf = (text: string): readonly string[] => graphemesOf(text, 'en');
 
 const cellsOfSign = (sign: string): number => (WIDE.test(sign) ? 2 : 1);
 

@@ -6,7 +6,7 @@
  * written by hand, no source.
  */
 import { primaryLanguage } from './language-tag.ts';
-import { segmenterFor } from './segments.ts';
+import { segmentsOf } from './segments.ts';
 import { wordSet } from './word-set.ts';
 
 /** A span of a text, as offsets in UTF-16 units: `end` is the first that is no longer in it. */
@@ -137,7 +137,7 @@ export const sentenceSpans = (text: string, lang: string): readonly Span[] => {
   const language = LANGUAGES[primary] ?? OTHER;
   const starts: number[] = [];
   let start = 0;
-  for (const { segment, index } of segmenterFor(lang, 'sentence').segment(text)) {
+  for (const { segment, index } of segmentsOf(text, lang, 'sentence')) {
     const closing = index > 0 && primary === 'fr' ? (CLOSING.exec(segment)?.[0].length ?? 0) : 0;
     const opening = OPENING_LAST.exec(text.slice(Math.max(0, index - MOST_OPENING), index))?.[0].length ?? 0;
     const at = index + closing - opening;
