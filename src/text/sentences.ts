@@ -113,7 +113,7 @@ const goesOn = (begun: string, next: string, primary: string, language: Abbrevia
 };
 
 /** A stop, a space and a figure: UAX #29 reads on wherever small letters follow the figure. */
-const BEFORE_FIGURE = /([\p{L}\p{N}]{4,})\.["”’)\]]*\s+(?=\d)/gu;
+const BEFORE_FIGURE = /(?<![\p{L}\p{N}])([\p{L}\p{N}]{4,})\.["”’)\]]*\s+(?=\d)/gu;
 
 const startsIn = (segment: string, language: Abbreviations): readonly number[] =>
   [...segment.matchAll(BEFORE_FIGURE)]
