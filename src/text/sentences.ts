@@ -6,6 +6,7 @@
  * written by hand, no source.
  */
 import { primaryLanguage } from './language-tag.ts';
+import { ownValue } from './own-value.ts';
 import { segmentsOf } from './segments.ts';
 import { wordSet } from './word-set.ts';
 
@@ -134,7 +135,7 @@ const ONE_SENTENCE = /^[A-Za-z\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u00ff0-9 'â€™"â€
 export const sentenceSpans = (text: string, lang: string): readonly Span[] => {
   if (ONE_SENTENCE.test(text)) return [{ start: 0, end: text.length }];
   const primary = primaryLanguage(lang);
-  const language = LANGUAGES[primary] ?? OTHER;
+  const language = ownValue(LANGUAGES, primary) ?? OTHER;
   const starts: number[] = [];
   let start = 0;
   for (const { segment, index } of segmentsOf(text, lang, 'sentence')) {
