@@ -1,14 +1,25 @@
 /** How much room text takes on a terminal, and text laid out in it. */
+import { graphemesOf } from '../text/segments.ts';
 import { wrapLines } from '../text/wrap.ts';
 
 /** UAX #11, East Asian Width: the blocks whose characters are Wide or Fullwidth, as most terminals draw them. */
 const WIDE =
   /^[\u1100-\u115f\u2e80-\u303e\u3041-\u33ff\u3400-\u4dbf\u4e00-\u9fff\ua000-\ua4cf\ua960-\ua97f\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff01-\uff60\uffe0-\uffe6\u{1f300}-\u{1f64f}\u{1f680}-\u{1f6ff}\u{1f900}-\u{1faff}\u{20000}-\u{3fffd}]/u;
 
-const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+/** Signs that command a terminal instead of being seen (ECMA-48's control characters); line ends and tabs are none. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
+const COMMANDS = /[\0-\x08\x0b-\x1f\x7f-\x9f]/g;
 
-const signsOf = (text: string): readonly string[] =>
-  [...graphemes.segment(text)].map(({ segment }) => segment);
+/** Takes a terminal back to the beginning of its line, and empties that. */
+export const CLEAR_LINE = '\r\x1b[K';
+
+/** Text as a terminal may be given it, whoever wrote it: of commands only our own first `CLEAR_LINE` is left. */
+export const harmless = (text: string): string =>
+  text.startsWith(CLEAR_LINE)
+    ? CLEAR_LINE + text.slice(CLEAR_LINE.length).replace(COMMANDS, '\ufffd')
+    : text.replace(COMMANDS, '\ufffd');
+
+const signsOf = (text: string): readonly string[] => graphemesOf(text, 'en');
 
 const cellsOfSign = (sign: string): number => (WIDE.test(sign) ? 2 : 1);
 

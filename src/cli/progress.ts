@@ -1,6 +1,7 @@
 /** How far a long stage is: a bar where somebody watches, plain lines elsewhere. */
 import { performance } from 'node:perf_hooks';
 import { commandLine } from '../wording/en/command-line.ts';
+import { CLEAR_LINE } from './cells.ts';
 import type { Environment } from './environment.ts';
 
 const { progress: words } = commandLine;
@@ -28,7 +29,7 @@ export const progress = (edge: Environment, label: string): ((done: number, tota
       const filled = Math.round((done / total) * BAR);
       const bar = '#'.repeat(filled) + '.'.repeat(BAR - filled);
       edge.stderr.write(
-        done === total ? '\r\x1b[K' : `\r\x1b[K${label} [${bar}] ${words.of(done, total)}, ${left}`,
+        done === total ? CLEAR_LINE : `${CLEAR_LINE}${label} [${bar}] ${words.of(done, total)}, ${left}`,
       );
       return;
     }

@@ -3,7 +3,8 @@ import { readFile } from 'node:fs/promises';
 import { isPublishFailure } from '../io/publish/failure.ts';
 import { codeOf } from '../text/error-code.ts';
 import { commandLine } from '../wording/en/command-line.ts';
-import type { Environment } from './environment.ts';
+import { harmless } from './cells.ts';
+import type { Environment, OutputStream } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 import { commandHelp, programHelp } from './help.ts';
 import { readWords } from './read-words.ts';
@@ -22,8 +23,27 @@ const diskRefusal = (error: unknown): string | undefined => {
     : undefined;
 };
 
+/** A stream on which nothing that an author wrote commands the terminal. */
+const guarded = (stream: OutputStream): OutputStream => ({
+  write: (text) => stream.write(harmless(text)),
+});
+
+const guardedEnvironment = (outside: Environment): Environment => ({
+  cwd: outside.cwd,
+  env: outside.env,
+  isTTY: outside.isTTY,
+  columns: outside.columns,
+  // Opened only by the command that reads it.
+  get stdin() {
+    return outside.stdin;
+  },
+  stdout: guarded(outside.stdout),
+  stderr: guarded(outside.stderr),
+});
+
 /** Runs the command that `words` (without the program's name) ask for; gives the exit status. Never rejects. */
-export const run = async (words: readonly string[], edge: Environment): Promise<number> => {
+export const run = async (words: readonly string[], outside: Environment): Promise<number> => {
+  const edge = guardedEnvironment(outside);
   try {
     const asked = readWords(words);
     switch (asked.kind) {

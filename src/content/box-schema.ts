@@ -16,6 +16,7 @@ import {
   list,
   picture,
   price,
+  siteAddress,
   text,
   wholeNumber,
   wholePicture,
@@ -41,7 +42,7 @@ const PACE = 'words a minute from 60 to 300, as 150';
 
 export const boxSchema = v.strictObject({
   name: described(text, 'The box’s name', 'Tin & Tansy'),
-  url: described(address, 'Address of the published site', 'https://tinandtansy.example/'),
+  url: described(siteAddress, 'Address of the published site', 'https://tinandtansy.example/'),
   lang: described(is(isLanguage, 'a language, as en-GB or fr'), 'Language of the articles', 'en-GB'),
   timeZone: described(
     is(isTimeZone, 'a time zone by its continent and city, as Europe/London'),

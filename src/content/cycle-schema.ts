@@ -11,6 +11,7 @@ import {
   group,
   is,
   list,
+  namingText,
   picture,
   price,
   text,
@@ -24,7 +25,7 @@ export const WHEN_DELIVERED = 'when-delivered';
 const MOMENT = 'a date and time that exist, as 2026-03-19T19:00';
 
 export const cycleSchema = v.strictObject({
-  theme: described(text, 'The cycle’s theme', 'First Sowings'),
+  theme: described(namingText, 'The cycle’s theme', 'First Sowings'),
   title: v.optional(
     described(
       text,

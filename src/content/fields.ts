@@ -1,5 +1,6 @@
 /** The kinds of values that fields of records hold, each with what was expected instead. */
 import * as v from 'valibot';
+import { utf8Length } from '../text/utf8.ts';
 import { currencyDecimals, isAddress, isDate } from './codes.ts';
 
 /** What a person would type for a text; `expected` is what was meant where there is none. */
@@ -42,6 +43,23 @@ export const listOrNone = v.union([none, list(text)], 'a text or a list of texts
 export const date = is(isDate, 'a date that exists, as 2026-03-19');
 /** An absolute http or https address. */
 export const address = is(isAddress, 'an address that begins with https:// or http://');
+/** Whether an address names a place and nothing in it or for one person: others are written behind it. */
+const isPlaceAlone = (text: string): boolean => {
+  if (!isAddress(text) || /[?#]/.test(text)) return false;
+  const { username, password } = new URL(text);
+  return username === '' && password === '';
+};
+/** The address of a site. A host of other letters than ASCII's is written as IDNA has it (RFC 5890), which every reader knows. */
+export const siteAddress = v.pipe(
+  address,
+  v.check(isPlaceAlone, 'the site’s address alone, without `?`, `#`, or a name and a password'),
+  v.transform((text) =>
+    text.replace(
+      /^(https?:\/\/)([^/]*[^\0-\x7f][^/]*)/i,
+      (_, scheme, host) => scheme + new URL(`http://${host}`).host,
+    ),
+  ),
+);
 /** A currency, ISO 4217. */
 export const currency = is(
   (code) => currencyDecimals(code) !== undefined,
@@ -62,10 +80,19 @@ export const colours = v.pipe(
   v.minLength(1, ONE_TO_FIVE),
   v.maxLength(5, ONE_TO_FIVE),
 );
+/**
+ * Bytes that a file's name may have of a text (POSIX NAME_MAX is 255), with room for a month, a hash and an ending, and
+ * for what a publish adds while it stages.
+ */
+const NAME_BYTES = 180;
+const MOST_OF_NAME = `at most ${NAME_BYTES} letters, ${NAME_BYTES / 3} in Chinese or Japanese`;
+const fitsName = (value: string): boolean => utf8Length(value) <= NAME_BYTES;
+/** A text that also names a file of the site. */
+export const namingText = is(fitsName, `a text of ${MOST_OF_NAME}`);
 /** A part of an address: what stands in it as it is in every script. */
-export const addressPart = is(
-  (value) => /^[\p{L}\p{M}\p{N}-]+$/u.test(value),
-  'letters, digits and hyphens alone, as hand-rake',
+export const addressPart = v.pipe(
+  is((value) => /^[\p{L}\p{M}\p{N}-]+$/u.test(value), 'letters, digits and hyphens alone, as hand-rake'),
+  v.check(fitsName, `an address of ${MOST_OF_NAME}`),
 );
 /** No name begins with a dot: `..` would lead out of the site, and a hidden file is published by few hosts. */
 const NAME = '[\\p{L}\\p{M}\\p{N}_~-][\\p{L}\\p{M}\\p{N}._~-]*';

@@ -5,6 +5,7 @@ import { type Document, isMap, isNode, isPair, isSeq, LineCounter, visit, type Y
 import type { Diagnostic, Location } from '../diagnostics/diagnostic.ts';
 import { type Fenced, type FenceFault, fencesOf } from './fences.ts';
 import { parseMarkdown } from './markdown.ts';
+import { BOUNDS, type Excess, excessIn, tooDeep } from './markdown-bounds.ts';
 import { type FormFault, mendFields } from './mend-fields.ts';
 import type { ParsedFile } from './record-file.ts';
 import { schemaOf } from './record-schema.ts';
@@ -49,8 +50,8 @@ const placesIn = (map: YAMLMap, at: (offset: number) => Location): Map<string, L
 /** A first line of dashes; what it captures is the language that it claims. */
 const OPENING = /^---[ \t]*([^\r\n]*)\r?\n/;
 
-/** Passages within passages that a body may hold: deeper is noise, and what walks the tree would run out of room. */
-const DEEPEST = 100;
+/** Passages within passages that a tree may have: each list is two, a list and its entry. */
+const DEEPEST = 2 * BOUNDS.depth + 20;
 
 const depthOf = (tree: Root): number => {
   let depth = 0;
@@ -59,21 +60,26 @@ const depthOf = (tree: Root): number => {
   return depth;
 };
 
+const excessFinding = (file: string, { rule, line, found, expected, fix }: Excess): Diagnostic => ({
+  weight: 'must fix',
+  rule,
+  location: { file, line, column: 1 },
+  message: `Unexpected ${found}, expected ${expected}`,
+  fix,
+});
+
 const bodyOf = (file: string, text: string, diagnostics: Diagnostic[]): Root => {
-  try {
-    const tree = parseMarkdown(text);
-    if (depthOf(tree) <= DEEPEST) return tree;
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-  }
-  diagnostics.push({
-    weight: 'must fix',
-    rule: 'markdown-depth',
-    location: { file, line: 1, column: 1 },
-    message: `Unexpected text, expected at most ${DEEPEST} lists and quotations within one another`,
-    fix: 'Take out the rows of `>` or `*`',
-  });
+  const tree = parseMarkdown(text);
+  if (depthOf(tree) <= DEEPEST) return tree;
+  diagnostics.push(excessFinding(file, tooDeep(1)));
   return { type: 'root', children: [] };
+};
+
+/** The fields of a text whose story begins before a line; nothing where they are not whole there. */
+const fieldsBefore = (text: string, line: number): string => {
+  const lines = text.split('\n', line - 1);
+  const end = lines.findIndex((one, i) => i > 0 && one.trimEnd() === '---');
+  return end < 0 ? '' : `${lines.slice(0, end + 1).join('\n')}\n`;
 };
 
 /** A fault of the fields' form in words. `first` is the number of the file's line that is the first of the fields' text. */
@@ -136,8 +142,13 @@ const asMeant = ({ lines, fields = { from: 0, to: 0 }, body }: Fenced): string =
   ].join('\n');
 
 /** Front matter and body of a record, as plain data. What is wrong with it is reported, never thrown. */
-export const parseFile = ({ path: file, text }: TextSource): ParsedFile => {
+export const parseFile = ({ path: file, text: whole }: TextSource): ParsedFile => {
   const diagnostics: Diagnostic[] = [];
+  const excess = excessIn(whole);
+  if (excess) diagnostics.push(excessFinding(file, excess));
+  // Of a text that is too much the fields alone are looked at.
+  const text = excess ? fieldsBefore(whole, excess.line) : whole;
+  if (excess && text === '') return { fields: [], body: { type: 'root', children: [] }, diagnostics };
   const top: Location = { file, line: 1, column: 1 };
   const refuse = (rule: string, location: Location, message: string, fix: string): void => {
     diagnostics.push({ weight: 'must fix', rule, location, message, fix });

@@ -13,6 +13,7 @@ import {
   is,
   list,
   listOrNone,
+  namingText,
   none,
   picture,
   price,
@@ -37,7 +38,7 @@ export const itemSchema = v.strictObject({
   formerly: v.optional(
     described(list(addressPart), 'Its earlier anchors: links to them lead to it still', ['sowing-tray']),
   ),
-  kind: described(text, 'The common noun people say, singular', 'seed tray'),
+  kind: described(namingText, 'The common noun people say, singular', 'seed tray'),
   also: v.optional(described(list(text), 'Other names people use', ['seedling tray', 'seed box'])),
   lead: v.optional(
     described(v.boolean('true or false'), 'true on the one item the box was built around', true),

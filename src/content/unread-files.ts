@@ -9,6 +9,8 @@ export interface StandingFile {
   readonly path: string;
   /** A link to nothing, or something else that has no content. */
   readonly isBroken: boolean;
+  /** A text that is too long to be read. */
+  readonly isTooBig?: boolean;
   /** Whether it is looked at as a photo: a record may name it wherever it lies. */
   readonly isPhoto: boolean;
 }
@@ -170,6 +172,12 @@ const broken = (path: string): Found => ({
   fix: 'Put the file there, or take the link away',
 });
 
+const TOO_BIG: Found = {
+  weight: 'must fix',
+  message: unread('text of many million letters', 'one that somebody wrote'),
+  fix: 'Take out what was pasted by mistake, or keep the file outside the content folder',
+};
+
 /**
  * A finding for each file that no rule reads, and one for each folder that no rule reads. Must fix where a record was
  * meant, because what an item says of allergens would be missing from the page; look at for the rest; nothing for what
@@ -177,15 +185,16 @@ const broken = (path: string): Found => ({
  */
 export const unreadFindings = (files: readonly StandingFile[]): readonly Diagnostic[] => {
   const folders = new Set<string>();
-  return files.flatMap(({ path, isBroken, isPhoto }): readonly Diagnostic[] => {
+  return files.flatMap(({ path, isBroken, isTooBig, isPhoto }): readonly Diagnostic[] => {
     const isRead = READ.some((one) => one.test(path)) || isPhoto;
-    if ((isRead && !isBroken) || isLeftBehind(path)) return [];
+    if ((isRead && !isBroken && !isTooBig) || isLeftBehind(path)) return [];
     const place = (file: string, found: Found): Diagnostic => ({
       rule: 'file-unread',
       location: { file, line: 1, column: 1 },
       ...found,
     });
     if (isBroken) return [place(path, broken(path))];
+    if (isTooBig) return [place(path, TOO_BIG)];
     // The folder has a finding of its own, and what is in it is not looked at one by one.
     const month = /^cycles\/([^/]+)\//.exec(path)?.[1];
     if (month !== undefined && !MONTH.test(month)) return [];

@@ -8,7 +8,7 @@ import { digestOf } from '../text/digest.ts';
 import { sha256 } from '../text/hash.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
 import { decodeText } from './decode-text.ts';
-import { isBroken, isTooFresh, type ListedFile } from './list-files.ts';
+import { isBroken, isTooFresh, type ListedFile, sizeIn } from './list-files.ts';
 import { mapConcurrently } from './map-concurrently.ts';
 
 /** A file of the content folder, and what is known of it. */
@@ -30,6 +30,13 @@ export type Progress = (done: number, total: number) => void;
 export const isParcels = (path: string): boolean => /(^|\/)parcels\.csv$/i.test(path);
 export const isText = (path: string): boolean => /\.(md|csv)$/i.test(path) && !isParcels(path);
 export const isPhoto = (path: string): boolean => /\.(jpe?g|png|webp|avif|hei[cf]|tiff?|gif)$/i.test(path);
+
+/** Bytes of a text that is read: far more than a record may have in any encoding, or a list of searches has. */
+const MOST_BYTES = { record: 4_000_000, list: 32_000_000 } as const;
+
+/** Whether a text is so long that it is not read: nobody wrote it. */
+export const isTooBig = ({ path, stamp }: Pick<ListedFile, 'path' | 'stamp'>): boolean =>
+  isText(path) && sizeIn(stamp) > (/\.md$/i.test(path) ? MOST_BYTES.record : MOST_BYTES.list);
 
 /** Raise when a look at the same photo finds something else. */
 const PROBE_VERSION = 1;
@@ -77,7 +84,11 @@ export const knowFiles = async (
   for (const file of listed) {
     const old = before.get(file.path);
     if (old?.stamp === file.stamp) known.set(file.path, old);
-    else if (!isBroken(file) && (isText(file.path) || isPhoto(file.path) || isParcels(file.path)))
+    else if (
+      !isBroken(file) &&
+      !isTooBig(file) &&
+      (isText(file.path) || isPhoto(file.path) || isParcels(file.path))
+    )
       changed.push(file);
     else known.set(file.path, { path: file.path, stamp: file.stamp, hash: '' });
   }

@@ -87,6 +87,9 @@ const listed = (path: string, { size, mtimeMs, ctimeMs, ino }: Stats): ListedFil
   size,
 });
 
+/** Bytes of the file that a stamp is of; none of what is broken. */
+export const sizeIn = (stamp: string): number => (stamp === BROKEN ? 0 : Number.parseInt(stamp, 10));
+
 const broken = (path: string): ListedFile => ({ path, stamp: BROKEN, changed: 0, size: 0 });
 
 /** One file below `dir` as `listFiles` lists it; undefined where there is none, or something else. */

@@ -6,6 +6,9 @@ import { digestOf } from '../text/digest.ts';
 import { sha256 } from '../text/hash.ts';
 import { listedIfThere, listFiles } from './list-files.ts';
 
+/** What a page may load, by its ending; beside it the licence of a font goes with the font. */
+const PUBLISHED = /\.(?:css|js|json|svg|png|jpe?g|webp|avif|gif|ico|woff2?|ttf|otf)$|-OFL\.txt$/i;
+
 const TEXTS = /\.(css|svg|txt|js|json)$/i;
 
 /** The scripts that compiling made for visitors' browsers; none where the program runs uncompiled. */
@@ -27,6 +30,8 @@ export interface ReadTemplates {
   readonly files: readonly TemplateFile[];
   readonly assets: readonly Asset[];
   readonly scripts: readonly Asset[];
+  /** The author's files that are neither templates nor anything a page loads: they are published nowhere. Paths in that folder. */
+  readonly strays: readonly string[];
   /** Of all of them: equal digests mean equal templates. */
   readonly digest: string;
 }
@@ -38,7 +43,12 @@ export const readTemplates = ({ own, theirs, scripts }: TemplateFolders): ReadTe
   const files: TemplateFile[] = [];
   const assets: Asset[] = [];
   const digests: string[] = [];
+  const strays: string[] = [];
   for (const [path, dir] of [...from].sort(([a], [b]) => (a < b ? -1 : 1))) {
+    if (!path.endsWith('.eta') && !PUBLISHED.test(path)) {
+      strays.push(path);
+      continue;
+    }
     const bytes = readFileSync(join(dir, path));
     digests.push(path, sha256(bytes));
     if (path.endsWith('.eta'))
@@ -53,5 +63,5 @@ export const readTemplates = ({ own, theirs, scripts }: TemplateFolders): ReadTe
   }
   const made = scripts === undefined ? [] : readScripts(scripts);
   for (const { path, bytes } of made) digests.push(path, sha256(bytes));
-  return { files, assets, scripts: made, digest: digestOf(digests) };
+  return { files, assets, scripts: made, strays, digest: digestOf(digests) };
 };

@@ -2,9 +2,11 @@
  * What is said and shown at each beat of a live, in the order of telling. Drawn from the same records and stories as the
  * article; the owner's own words in `live` of cycle.md go first.
  */
+
 import { suggestedCategory } from '../content/hurtful-kinds.ts';
 import type { Location } from '../diagnostics/diagnostic.ts';
 import { defined } from '../text/defined.ts';
+import { ownValue } from '../text/own-value.ts';
 import { sentencesOf } from '../text/sentences.ts';
 import type { BeatKind } from './beat-names.ts';
 import type { BoxSettings, Category, Cycle, Item, LiveWords } from './box.ts';
@@ -182,7 +184,7 @@ const showOf = ({ items }: Cycle, item: Item): readonly Direction[] => {
 
 const itemCue = (context: CueContext, item: Item): Cue => {
   const { live, speech } = context;
-  const own = live.items?.[item.slug];
+  const own = ownValue(live.items, item.slug);
   const [first] = paragraphsOf(item.story.tree, item.story.file);
   const drawn = firstSentences(first?.text ?? item.description, item.lead ? DRAWN.lead : DRAWN.item, speech);
   const goesWith = item.goesWith === undefined ? [] : sentencesOf(item.goesWith, speech.lang);

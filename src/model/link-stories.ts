@@ -25,6 +25,9 @@ export const sourceOf = ({ file, fields, text }: FrontMatter): RecordSource => (
 
 const isRelative = (url: string): boolean => url !== '' && !/^(?:[a-z][a-z\d+.-]*:|\/|#|\?)/i.test(url);
 
+/** As much of an address as tells its author which one is meant: one of `data:` is the picture itself. */
+const shownAddress = (url: string): string => (url.length > 60 ? `${url.slice(0, 57)}…` : url);
+
 /** A relative address from a file, as a path of the content folder; RFC 3986 §5.2.4. */
 const resolved = (file: string, url: string): string | undefined => {
   try {
@@ -112,6 +115,14 @@ export const linkStory = (
         );
         resolutions.push(picture);
         if (picture) node.data = { ...node.data, picture };
+      } else {
+        report({
+          weight: 'must fix',
+          rule: 'picture-elsewhere',
+          location: locationOf(node),
+          message: `Unexpected picture at \`${shownAddress(node.url)}\`, expected one in photos/: a visitor’s browser is never sent to another place`,
+          fix: `Save the picture in photos/ and write ![${node.alt}](${file === 'box.md' ? '' : file.includes('/items/') ? '../' : ''}photos/NAME.jpg)`,
+        });
       }
     }
     if (node.type === 'leafDirective' && (slugs === undefined || parent?.type !== 'root')) {

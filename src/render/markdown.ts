@@ -95,12 +95,13 @@ const dressLinks = (tree: Root, addressOf: StoryOptions['addressOf']): void => {
     if (isExternal(node.url)) node.data = { ...node.data, hProperties: { rel: ['noopener'] } };
     return undefined;
   });
-  visit(tree, 'definition', (node: Definition) => {
-    if (!isExternal(node.url)) return;
-    visit(tree, 'linkReference', (link) => {
-      if (link.identifier === node.identifier)
-        link.data = { ...link.data, hProperties: { rel: ['noopener'] } };
-    });
+  const outward = new Set<string>();
+  visit(tree, 'definition', ({ url, identifier }: Definition) => {
+    if (isExternal(url)) outward.add(identifier);
+  });
+  if (outward.size === 0) return;
+  visit(tree, 'linkReference', (link) => {
+    if (outward.has(link.identifier)) link.data = { ...link.data, hProperties: { rel: ['noopener'] } };
   });
 };
 

@@ -3,6 +3,7 @@
 import type { Picture } from '../model/box.ts';
 import { LEAST_LOGO } from '../model/logo-size.ts';
 import { itemAt, lastOf } from '../text/item-at.ts';
+import { cutToBytes } from '../text/utf8.ts';
 import { relativeAddress } from './addresses.ts';
 import { type Html, html, joinHtml } from './html.ts';
 import type { PictureJob, PictureOutput } from './output.ts';
@@ -78,6 +79,9 @@ const baseName = (file: string): string => {
 /** Of a key, in a published name: enough that two of a site's pictures never share one. */
 const NAMED_DIGITS = 10;
 
+/** Bytes that a photo's own name takes of a picture's; width, hash and ending come after it (POSIX NAME_MAX is 255). */
+const NAME_BYTES = 180;
+
 /** One rendition. Its name changes when the photo's bytes or the way it is made change, and only then. */
 const rendition = (
   picture: PictureSource,
@@ -96,7 +100,7 @@ const rendition = (
     ...(mark && { mark }),
   };
   const key = jobKey(job);
-  const name = [baseName(picture.file), ...(mark ? [mark] : []), width].join('-');
+  const name = [cutToBytes(baseName(picture.file), NAME_BYTES), ...(mark ? [mark] : []), width].join('-');
   return {
     where: 'site',
     path: `pictures/${name}.${key.slice(0, NAMED_DIGITS)}.${extensions[format]}`,

@@ -18,7 +18,7 @@ const quotesByLanguage: Record<string, Quotes> = {
 };
 
 /** Addresses of pages and of people, which are to be copied as they are. */
-const ADDRESS = /(?:https?:\/\/|www\.)[^\s<>"]+|[\w.+-]+@[\w-]+(?:\.[\w-]+)+/giu;
+const ADDRESS = /(?:https?:\/\/|www\.)[^\s<>"]+|(?<![\w.+-])[\w.+-]+@[\w-]+(?:\.[\w-]+)+/giu;
 
 const OPENS_AFTER = /^$|[\s([{<–—‘“„‚«/\u202f]/u;
 const LETTER = /[\p{L}\p{N}]/u;

@@ -6,7 +6,8 @@
  * written by hand, no source.
  */
 import { primaryLanguage } from './language-tag.ts';
-import { segmenterFor } from './segments.ts';
+import { ownValue } from './own-value.ts';
+import { segmentsOf } from './segments.ts';
 import { wordSet } from './word-set.ts';
 
 /** A span of a text, as offsets in UTF-16 units: `end` is the first that is no longer in it. */
@@ -113,7 +114,7 @@ const goesOn = (begun: string, next: string, primary: string, language: Abbrevia
 };
 
 /** A stop, a space and a figure: UAX #29 reads on wherever small letters follow the figure. */
-const BEFORE_FIGURE = /([\p{L}\p{N}]{4,})\.["”’)\]]*\s+(?=\d)/gu;
+const BEFORE_FIGURE = /(?<![\p{L}\p{N}])([\p{L}\p{N}]{4,})\.["”’)\]]*\s+(?=\d)/gu;
 
 const startsIn = (segment: string, language: Abbreviations): readonly number[] =>
   [...segment.matchAll(BEFORE_FIGURE)]
@@ -134,10 +135,10 @@ const ONE_SENTENCE = /^[A-Za-z\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u00ff0-9 '’"�
 export const sentenceSpans = (text: string, lang: string): readonly Span[] => {
   if (ONE_SENTENCE.test(text)) return [{ start: 0, end: text.length }];
   const primary = primaryLanguage(lang);
-  const language = LANGUAGES[primary] ?? OTHER;
+  const language = ownValue(LANGUAGES, primary) ?? OTHER;
   const starts: number[] = [];
   let start = 0;
-  for (const { segment, index } of segmenterFor(lang, 'sentence').segment(text)) {
+  for (const { segment, index } of segmentsOf(text, lang, 'sentence')) {
     const closing = index > 0 && primary === 'fr' ? (CLOSING.exec(segment)?.[0].length ?? 0) : 0;
     const opening = OPENING_LAST.exec(text.slice(Math.max(0, index - MOST_OPENING), index))?.[0].length ?? 0;
     const at = index + closing - opening;

@@ -11,3 +11,7 @@ export const utf8Text = (bytes: Uint8Array): string => decoder.decode(bytes);
 
 /** How many bytes a text has. */
 export const utf8Length = (text: string): number => utf8Bytes(text).length;
+
+/** The beginning of a text that has at most so many bytes; no sign is cut in two. */
+export const cutToBytes = (text: string, most: number): string =>
+  utf8Length(text) <= most ? text : utf8Text(utf8Bytes(text).subarray(0, most)).replace(/\ufffd+$/, '');

@@ -12,7 +12,7 @@ import { unreadFindings } from '../content/unread-files.ts';
 import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import { ADDRESSES_FILE } from '../io/addresses-file.ts';
-import type { KnownFile } from '../io/know-files.ts';
+import { isTooBig, type KnownFile } from '../io/know-files.ts';
 import { isBroken } from '../io/list-files.ts';
 import type { Box, Cycle, Search, ShownAddress } from '../model/box.ts';
 import type { LinkTargets } from '../model/link-stories.ts';
@@ -88,7 +88,9 @@ const byCycle = (files: ReadonlyMap<string, KnownFile>): ReadonlyMap<string, rea
   return new Map([...folders].sort(([a], [b]) => (a < b ? -1 : 1)));
 };
 
-const isRecord = (file: KnownFile): boolean => file.path.endsWith('.md') && !isBroken(file);
+const isReadable = (file: KnownFile): boolean => !isBroken(file) && !isTooBig(file);
+
+const isRecord = (file: KnownFile): boolean => file.path.endsWith('.md') && isReadable(file);
 
 const targetsOfCycle = ({ id, items }: Cycle): readonly (readonly [string, Target])[] => [
   [`cycles/${id}/cycle.md`, { cycle: id }],
@@ -122,7 +124,7 @@ export const assembler = (
 
   const wholeFile = (path: string): KnownFile | undefined => {
     const file = files.get(path);
-    return file && !isBroken(file) ? file : undefined;
+    return file && isReadable(file) ? file : undefined;
   };
 
   const textOf = ({ path, hash, text }: KnownFile): RecordText => ({
@@ -273,6 +275,7 @@ export const assembler = (
           [...files.values()].map((file) => ({
             path: file.path,
             isBroken: isBroken(file),
+            isTooBig: isTooBig(file),
             isPhoto: file.photo !== undefined,
           })),
         ),

@@ -260,6 +260,15 @@ const addFilms = async (
   return { made, toMake: [], isWhole: true, diagnostics };
 };
 
+/** An owner's notes are not published by chance. */
+const strayFinding = (path: string): Diagnostic =>
+  lookAt(
+    'template-stray',
+    { file: `templates/${path}`, line: 1, column: 1 },
+    `Unexpected file \`${path}\`, expected templates, style sheets, scripts, pictures and fonts alone; it is not published`,
+    'Keep it outside the folder templates/',
+  );
+
 /**
  * Makes everything that the box asks for as of a moment, as far as it is not remembered, and puts it into its folders. Where
  * anything must be fixed, the folders stay as they were; what a stopped run left half done there is finished.
@@ -272,7 +281,12 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
   const compiled = compiledOf(templates);
   const parcels = await readLists(workspace, asOf);
   const found = linked && boxAsOf(linked, parcels, shown, asOf);
-  const diagnostics = [...read, ...compiled.diagnostics, ...(found?.diagnostics ?? [])];
+  const diagnostics = [
+    ...read,
+    ...compiled.diagnostics,
+    ...templates.strays.map(strayFinding),
+    ...(found?.diagnostics ?? []),
+  ];
 
   const refused = async (all: readonly Diagnostic[]): Promise<BuildOutcome> => {
     const sealed = found ? sealedIn(found.box, asOf) : [];

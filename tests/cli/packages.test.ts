@@ -32,6 +32,7 @@ const LICENCES = [
   'MIT',
   'MPL-2.0',
   'OFL-1.1',
+  'Python-2.0',
 ];
 
 describe('what an install brings along', () => {

@@ -1,6 +1,7 @@
 /** What the analysis knows of a language: its words, and which of them are one. */
 import { fold } from '../../text/fold.ts';
 import { primaryLanguage } from '../../text/language-tag.ts';
+import { segmentsOf } from '../../text/segments.ts';
 import { singularOf } from '../../text/singular.ts';
 import { stemmerFor } from './stemmer.ts';
 
@@ -52,7 +53,6 @@ export const languageFor = async (tag: string): Promise<Language> => {
   const primary = primaryLanguage(tag);
   const english = primary === 'en';
   const stemmer = await stemmerFor(primary);
-  const wordBreaks = new Intl.Segmenter(tag, { granularity: 'word' });
   // A shop writes the same few thousand words all year: each is folded and stemmed once.
   const known = new Map<string, Forms>();
 
@@ -83,7 +83,7 @@ export const languageFor = async (tag: string): Promise<Language> => {
         for (const { 0: found, index } of text.matchAll(PLAIN_WORD)) words.push(word(found, index));
         return words;
       }
-      for (const { segment, index, isWordLike } of wordBreaks.segment(text))
+      for (const { segment, index, isWordLike } of segmentsOf(text, tag, 'word'))
         if (isWordLike) words.push(word(segment, index));
       return words;
     },

@@ -46,6 +46,12 @@ export interface UnpackedIndex {
   readonly postings: ReadonlyMap<string, readonly Postings[]>;
 }
 
+/** Documents that a part may have: far more than are ever in one, so that harmed bytes ask for no memory. */
+const MOST_DOCUMENTS = 1_000_000;
+
+/** A file of the index that was cut short on its way, or that another program wrote. */
+const harmed = (expected: string): Error => new Error(`Unexpected index, expected ${expected}`);
+
 /** Who has a stem that nobody has. */
 const NOBODY: Postings = { documents: [], times: [] };
 
@@ -53,6 +59,7 @@ const DIGITS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_
 /** Five bits a sign; the sixth says that more follow (after the VLQ of source maps, without the sign bit). */
 const BITS = 5;
 const MORE = 1 << BITS;
+const NOUGHT = DIGITS.charCodeAt(0);
 const VALUE_OF = new Uint8Array(128);
 for (let i = 0; i < DIGITS.length; i += 1) VALUE_OF[DIGITS.charCodeAt(i)] = i;
 
@@ -67,16 +74,23 @@ const numberText = (value: number): string => {
   return text;
 };
 
+/** Signs of the largest number that is written: five times five bits and what is left of a signed word. */
+const MOST_SIGNS = 6;
+
+/** Reads one number after the other. Throws at what is no number, and where the text is over. */
 const numberReader = (text: string): (() => number) => {
   let at = 0;
   return () => {
     let value = 0;
-    for (let shift = 0; ; shift += BITS) {
-      const sign = VALUE_OF[text.charCodeAt(at)] as number;
+    for (let signs = 0; signs < MOST_SIGNS; signs += 1) {
+      const code = text.charCodeAt(at);
+      const sign = VALUE_OF[code];
+      if (sign === undefined || (sign === 0 && code !== NOUGHT)) break;
       at += 1;
-      value += (sign & (MORE - 1)) << shift;
+      value += (sign & (MORE - 1)) << (signs * BITS);
       if (sign < MORE) return value;
     }
+    throw harmed(`a number at ${at}`);
   };
 };
 
@@ -89,11 +103,12 @@ const sharedLetters = (a: string, b: string): number => {
 /** Most letters that one sign of base 36 can count. */
 const MOST_SHARED = 35;
 
+/** A word may have a space in it: one sign that folds to a whole blessing, or an accent that stands by itself. */
 const packWords = (words: readonly string[]): string =>
   words
     .map((word, i) => {
       const shared = Math.min(MOST_SHARED, sharedLetters(words[i - 1] ?? '', word));
-      return shared.toString(36) + word.slice(shared);
+      return shared.toString(36) + word.slice(shared).replace(/[ %]/g, encodeURIComponent);
     })
     .join(' ');
 
@@ -102,7 +117,8 @@ const unpackWords = (text: string): readonly string[] => {
   return text === ''
     ? []
     : text.split(' ').map((entry) => {
-        last = last.slice(0, Number.parseInt(entry.charAt(0), 36)) + entry.slice(1);
+        const rest = entry.slice(1).replace(/%2([05])/g, (_, digit) => (digit === '0' ? ' ' : '%'));
+        last = last.slice(0, Number.parseInt(entry.charAt(0), 36)) + rest;
         return last;
       });
 };
@@ -142,15 +158,18 @@ export const packIndex = ({ first, count, fields, forms, postings }: UnpackedInd
   };
 };
 
-/** The part as it was before it was packed. */
+/** The part as it was before it was packed. Throws at what no packing gives, and comes to an end with any text. */
 export const unpackIndex = ({ d: [first, count], f, w, r, s, p }: PackedIndex): UnpackedIndex => {
+  if (!(count >= 0 && count <= MOST_DOCUMENTS)) throw harmed('a number of documents');
   const ways = r.map((way) => {
     const comma = way.indexOf(',');
     return { less: Number(way.slice(0, comma)), more: way.slice(comma + 1) };
   });
   const nextWay = numberReader(s);
   const forms = unpackWords(w).map((word) => {
-    const { less, more } = ways[nextWay()] as { less: number; more: string };
+    const way = ways[nextWay()];
+    if (!way) throw harmed(`a way from "${word}" to its stem`);
+    const { less, more } = way;
     return { word, stem: less === 0 && more === '' ? word : word.slice(0, word.length - less) + more };
   });
   const next = numberReader(p);
@@ -162,6 +181,7 @@ export const unpackIndex = ({ d: [first, count], f, w, r, s, p }: PackedIndex): 
     for (let i = 0, document = -1; i < having; i += 1) {
       const step = next();
       document += (step >>> 1) + 1;
+      if (document >= count) throw harmed(`a document before ${count}`);
       documents.push(document);
       times.push(step & 1 ? next() : 1);
     }

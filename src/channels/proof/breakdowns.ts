@@ -89,8 +89,10 @@ const mentionLinks = (
   );
   const links = [...new Set(here.map(({ file }) => file))].map((name) => {
     const inFile = here.filter(({ file }) => file === name);
+    const inLine = new Map<number, number>();
+    for (const { line } of inFile) inLine.set(line, (inLine.get(line) ?? 0) + 1);
     const each = inFile.map(({ line, column, index }) => {
-      const alone = inFile.filter((other) => other.line === line).length === 1;
+      const alone = inLine.get(line) === 1;
       return html`<a href="#${anchorOf(index)}">${alone ? line : `${line}:${column}`}</a>`;
     });
     return html`${shortFile(name, coverage.cycle)} ${joinHtml(each, ', ')}`;

@@ -16,11 +16,15 @@ export interface Compounds {
   readonly digest: string;
 }
 
+/** Letters of the longest word that is cut, more than the longest that anybody prints: what is longer is no word. */
+const MOST_LETTERS = 100;
+
 type Halves = readonly [first: number, second: number];
 
 /** Every way to cut a word in two that are words too. */
 const halvesOf = (key: string, vocabulary: Words): readonly Halves[] => {
   const found: Halves[] = [];
+  if (key.length > MOST_LETTERS) return found;
   for (let cut = LEAST_LETTERS; cut <= key.length - LEAST_LETTERS; cut += 1) {
     const first = vocabulary.find(hashOf(key, 0, cut));
     const second = first < 0 ? -1 : vocabulary.find(hashOf(key, cut));
