@@ -21,7 +21,7 @@ import {
   wholePicture,
 } from './fields.ts';
 import { isDatePattern } from './parcel-dates.ts';
-import { callKind, clipLength, piece } from './piece-fields.ts';
+import { callKind, cardLook, clipLength, piece } from './piece-fields.ts';
 
 const call = (where: string, words: string) => ({
   address: described(address, 'Where it leads', `https://tinandtansy.example/${where}`),
@@ -240,6 +240,7 @@ export const boxSchema = v.strictObject({
     ),
   ),
   clip: v.optional(described(clipLength, 'How long the short video should last; 30 without it', 30)),
+  cards: v.optional(described(cardLook, 'The picture cards; `plate` without it')),
   formerly: v.optional(
     described(
       formerPages,

@@ -16,7 +16,7 @@ import {
   text,
   wholeNumber,
 } from './fields.ts';
-import { callKind, clipLength, clockTime, madeDates } from './piece-fields.ts';
+import { callKind, cardLook, clipLength, clockTime, madeDates } from './piece-fields.ts';
 
 /** What `reveal` says where the parcels decide. */
 export const WHEN_DELIVERED = 'when-delivered';
@@ -156,6 +156,12 @@ export const cycleSchema = v.strictObject({
   ),
   clip: v.optional(
     described(clipLength, 'How long this cycle’s short video should last; the box’s without it', 15),
+  ),
+  cards: v.optional(
+    described(
+      cardLook,
+      'This cycle’s picture cards, where they differ from the box’s; a past cycle with it keeps its cards',
+    ),
   ),
   invitation: v.optional(
     described(

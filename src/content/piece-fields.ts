@@ -2,7 +2,7 @@
 import * as v from 'valibot';
 import { nearest } from '../diagnostics/nearest.ts';
 import { date, described, group, is } from './fields.ts';
-import { CALL_KINDS, CLIP_LENGTHS, PIECES } from './vocabulary.ts';
+import { CALL_KINDS, CARD_LAYOUTS, CLIP_LENGTHS, PIECES } from './vocabulary.ts';
 
 /** One of the pieces. */
 export const piece = v.picklist(PIECES, ({ input }) => {
@@ -18,6 +18,19 @@ export const madeDates = group(
 export const callKind = v.picklist(CALL_KINDS, 'join, waitList or spare');
 /** How long the short video is to be. */
 export const clipLength = v.picklist(CLIP_LENGTHS, '15, 30 or 60, in seconds');
+/** How the picture cards look. */
+export const cardLook = group(
+  {
+    layout: v.optional(
+      described(
+        v.picklist(CARD_LAYOUTS, CARD_LAYOUTS.join(' or ')),
+        'How the cards are laid out: `plate`, words over a mounted picture, or `broadside`, a picture that fills the sheet',
+        'broadside',
+      ),
+    ),
+  },
+  'what the cards look like',
+);
 /** A place in a recording, as players show it. */
 export const clockTime = is(
   (value) => /^(?:(?:\d{1,2}:)?[0-5]?\d:[0-5]\d|\d{1,5})$/.test(value),

@@ -1,6 +1,6 @@
 /** The box with every link resolved: what channels and analysis read. Plain data, no methods. */
 import type { Root } from 'mdast';
-import type { CALL_KINDS, CATEGORIES, CLIP_LENGTHS, PIECES } from '../content/vocabulary.ts';
+import type { CALL_KINDS, CARD_LAYOUTS, CATEGORIES, CLIP_LENGTHS, PIECES } from '../content/vocabulary.ts';
 import type { Location } from '../diagnostics/diagnostic.ts';
 import type { InText } from './in-text.ts';
 import type { Target } from './story.ts';
@@ -99,6 +99,13 @@ export type Piece = (typeof PIECES)[number];
 /** Seconds that a short video lasts. */
 export type ClipLength = (typeof CLIP_LENGTHS)[number];
 
+export type CardLayout = (typeof CARD_LAYOUTS)[number];
+
+/** What the picture cards look like. */
+export interface CardLook {
+  readonly layout?: CardLayout;
+}
+
 /** When the box is usually revealed. */
 export interface RevealHabit {
   /** Share of the parcels that should have arrived before, above 0 and below 1. */
@@ -134,6 +141,7 @@ export interface BoxSettings {
   /** Words a minute at which the owner speaks. */
   readonly pace?: number;
   readonly clip?: ClipLength;
+  readonly cards?: CardLook;
   readonly profiles: readonly string[];
   /** Site paths of pages that are gone, each with the address of the site that it sends on to. */
   readonly formerly?: Readonly<Record<string, string>>;
@@ -306,6 +314,8 @@ export interface Cycle {
   readonly live?: LiveWords;
   /** Seconds that this cycle's short video lasts, where it is not the box's usual length. */
   readonly clip?: ClipLength;
+  /** How its picture cards look, where they differ from the box's. */
+  readonly cards?: CardLook;
   /** What the invitation says to make people come, where its record gives it. */
   readonly invitation?: { readonly hook?: string };
   /** The day on which each piece was made or went out, where the record says. */

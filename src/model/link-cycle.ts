@@ -165,6 +165,7 @@ const cycleOf = (
     replay: replayOf(record, value, items, report),
     live: liveWordsOf(record, value, items, report),
     clip: value.clip,
+    cards: value.cards && defined(value.cards),
     peek,
     call: value.call,
     value: value.value && boxValueOf(record, value.value, items, settings.currency, report),

@@ -31,7 +31,9 @@ export type PaperName =
   | 'letter message'
   | 'clip sheet'
   | 'clip subtitles'
-  | 'clip SubRip';
+  | 'clip SubRip'
+  | 'cards'
+  | 'card texts';
 
 /** A paper of a cycle. */
 interface Paper {
@@ -69,6 +71,7 @@ export const papersInOrder: readonly Paper[] = [
       { name: 'clip SubRip', file: 'clip.srt' },
     ],
   },
+  { name: 'cards', file: 'cards.html', more: [{ name: 'card texts', file: 'cards.txt' }] },
 ];
 
 /** The papers that a piece is told in, each of which has to say all of it. The article is in the site. */
@@ -78,4 +81,5 @@ export const formsOfPiece: Readonly<Record<Piece, readonly string[]>> = {
   article: [],
   letter: ['letter.html', 'letter.txt'],
   clip: ['clip-sheet.html'],
+  cards: ['cards.html', 'cards.txt'],
 };

@@ -9,6 +9,7 @@ const titles: Readonly<Record<Piece, string>> = {
   article: 'Article',
   letter: 'Letter',
   clip: 'Clip sheet',
+  cards: 'Cards',
 };
 
 const papers: Readonly<Record<PaperName, string>> = {
@@ -26,6 +27,8 @@ const papers: Readonly<Record<PaperName, string>> = {
   'clip sheet': titles.clip,
   'clip subtitles': 'subtitles, WebVTT',
   'clip SubRip': 'SubRip',
+  cards: titles.cards,
+  'card texts': 'picture texts',
 };
 
 /** What pieces, their papers and what they carry are called. */
