@@ -21,6 +21,7 @@ import type { MadeDocument } from '../render/output.ts';
 import { linker, pageText } from '../render/page.ts';
 import { pageLang } from '../render/page-lang.ts';
 import { socialPicture, widestPath } from '../render/pictures.ts';
+import { sharePicture } from '../render/share-picture.ts';
 import { type Frames, framesOf, type PageFrame } from '../render/site-facts.ts';
 import { articleGraph, jsonLdScript, type ListedProduct } from '../render/structured-data.ts';
 import type { Templates } from '../render/templates.ts';
@@ -137,7 +138,7 @@ const productsOf = ({ site, cycle, items }: ArticleFacts): ReadonlyMap<string, L
 
 const articlePage = (
   data: ArticleData,
-  { templates, wording }: Tools,
+  { templates, wording, faces }: Tools,
   [colours = '']: readonly string[],
 ): MadeDocument<Diagnostic> => {
   const { frame, facts } = data;
@@ -154,6 +155,7 @@ const articlePage = (
   const body = templates.render('article', articleView(drawing, data, templates));
   const social = cycle.wholeBox ?? cycle.hero;
   const preview = social && socialPicture(social);
+  const share = sharePicture(cycle, site, faces);
   const content = pageText(
     {
       frame,
@@ -165,7 +167,7 @@ const articlePage = (
       body,
       published: isoInstant(revealedAt(cycle)),
       modified: mendedOn(cycle, site.timeZone) && lastChanged(cycle, site.timeZone),
-      social,
+      drawn: share,
       graph: jsonLdScript(
         articleGraph({
           site,
@@ -179,7 +181,11 @@ const articlePage = (
   );
   return {
     content,
-    pictures: [...drawing.pictures, ...(preview ? [preview] : [])],
+    pictures: [
+      ...drawing.pictures,
+      ...(preview ? [preview] : []),
+      { where: share.where, path: share.path, picture: share.picture },
+    ],
     diagnostics: drawing.diagnostics,
   };
 };

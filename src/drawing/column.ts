@@ -222,7 +222,8 @@ export const columnFor = (
   };
   const readable =
     firstIn(wanted, [...richDetails(drawing.entries), ...bareDetails(SCALES)]) ??
-    firstIn(most, bareDetails(SCALES));
+    // The smallest that can be read takes least from the pictures.
+    firstIn(most, bareDetails(SCALES.slice(-1)));
   if (readable) return readable;
   const small = firstIn(most, bareDetails(SMALLEST)) ?? tried({ line: -1, relation: false, scale: 0.2 });
   return { ...small, fits: false };

@@ -31,12 +31,13 @@ export const windowFor = (
     : { width: w, height: h };
 };
 
-/** A picture taller than this for its width leaves no room for words. */
+/** A picture taller than this for its width leaves no room for words; a lower one may be cut at its sides to be this high. */
 const TALLEST = 1.25;
+const LOWEST = 0.86;
 
-/** Pixels that pictures side by side are high at most, each so wide: as high as they are themselves, so that none is cut at its sides. */
+/** Pixels that pictures side by side are high at most, each so wide: about as high as they are themselves, so that little is cut at their sides. */
 export const tallestOf = (
   pictures: readonly Pick<DrawnPicture, 'width' | 'height'>[],
   width: number,
 ): number =>
-  Math.round(width * Math.min(TALLEST, Math.max(0, ...pictures.map((one) => one.height / one.width))));
+  Math.round(width * Math.min(TALLEST, Math.max(LOWEST, ...pictures.map((one) => one.height / one.width))));

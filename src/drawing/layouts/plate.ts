@@ -49,9 +49,14 @@ const windowsIn = (drawing: Drawing, pictures: readonly number[], room: Box): re
   });
 };
 
+/** From the head's band to the words. */
+const HEAD = 70;
+/** Where words begin: under the head, which may stand where an app lays its controls. */
+const topOf = ({ safe }: Drawing): number => Math.max(safe.top, MARGIN + HEAD - 12);
+
 /** The head of a sheet: the cycle's colours, and a rule that goes on from them. */
 const headOf = (drawing: Drawing, width: number): readonly Patch[] => {
-  const y = drawing.safe.top - (drawing.shape === 'card' ? 76 : 36);
+  const y = topOf(drawing) - HEAD;
   const band = Math.round(width * 0.3);
   return [
     ...paletteBand(drawing.palette, { x: MARGIN, y, width: band, height: 18 }),
@@ -84,7 +89,7 @@ const sheetOf = (
 /** Words alone: large, with the cycle's colours as the picture. */
 const typeAlone = (drawing: Drawing, set: Setting): Sheet => {
   const width = drawing.width - 2 * MARGIN;
-  const top = drawing.safe.top;
+  const top = topOf(drawing);
   const room = drawing.height - drawing.safe.bottom - top;
   const style = drawing.entries.length > 1 ? plateStyle : alone(plateStyle);
   const column = columnFor(drawing, style, { width, wanted: room, most: room, gap: ENTRY_GAP }, set);
@@ -99,7 +104,7 @@ const typeAlone = (drawing: Drawing, set: Setting): Sheet => {
 export const plateSheet = (drawing: Drawing, set: Setting): Sheet => {
   const pictures = picturesOf(drawing);
   const width = drawing.width - 2 * MARGIN;
-  const { top } = drawing.safe;
+  const top = topOf(drawing);
   const foot = drawing.height - MARGIN - MOUNT;
   const lowest = drawing.height - drawing.safe.bottom;
   if (pictures.length === 0) return typeAlone(drawing, set);

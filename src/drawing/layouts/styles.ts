@@ -1,7 +1,7 @@
 /** How words are written in each layout, in pixels of a sheet 1080 wide. */
 import type { RoleStyle, Style } from '../column.ts';
 
-const text = { hand: 'text', size: 56, lines: 9, leading: 1.2, tone: 'ink', above: 30 } as const;
+const text = { hand: 'text', size: 56, lines: 9, leading: 1.2, tone: 'ink', above: 34 } as const;
 const label: RoleStyle = {
   ...text,
   size: 54,
@@ -39,8 +39,8 @@ export const broadsideStyle: Style = {
 export const shared = (style: Style): Style => ({
   ...style,
   name: { ...style.name, size: Math.min(76, style.name.size), least: 56, above: 22 },
-  line: { ...style.line, size: 54, above: 20 },
-  relation: { ...style.relation, size: 54, above: 20 },
+  line: { ...style.line, size: 54, above: 26 },
+  relation: { ...style.relation, size: 54, above: 24 },
   caution: { ...style.caution, above: 24 },
 });
 
