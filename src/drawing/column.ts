@@ -46,12 +46,18 @@ export interface Column {
 /** Ems of capitals' height in the text face, until the type itself says: for nothing but the first guess. */
 const GUESSED_CAPITALS = 0.63;
 
-/** How much of its words an entry shows, richest first. `line`: from which of the lines on; -1 for none. */
+/** How much of its words an entry shows. `line`: which of the lines; -1 for none. */
 interface Detail {
   readonly line: number;
   readonly relation: boolean;
-  /** Of the sizes wanted. */
+}
+
+const BARE: Detail = { line: -1, relation: false };
+
+/** What is shown of each entry, and at which share of the sizes wanted. */
+interface Words {
   readonly scale: number;
+  readonly shown: readonly Detail[];
 }
 
 /** Of the sizes wanted, what all words may shrink to together before they stand where a picture would. */
@@ -59,17 +65,36 @@ const SCALES = [1, 0.9, 0.8, 0.7];
 /** Smaller than can be read on a phone: for more words than any sheet holds, so that none is lost. */
 const SMALLEST = [0.6, 0.5, 0.4, 0.3, 0.2];
 
-const richDetails = (entries: readonly DrawnEntry[]): readonly Detail[] => {
+/** All entries alike, richest first. */
+const richWords = (entries: readonly DrawnEntry[]): readonly Words[] => {
+  const alike = (scale: number, detail: Detail): Words => ({ scale, shown: entries.map(() => detail) });
   const most = Math.max(0, ...entries.map(({ lines }) => lines.length));
   const related = entries.some(({ relation }) => relation !== undefined);
-  const withLine = Array.from({ length: most }, (_, line) =>
-    [1, 0.9].map((scale) => ({ line, relation: true, scale })),
-  ).flat();
-  return [...withLine, ...(related ? [1, 0.9].map((scale) => ({ line: -1, relation: true, scale })) : [])];
+  const details = [
+    ...Array.from({ length: most }, (_, line) => ({ line, relation: true })),
+    ...(related ? [{ line: -1, relation: true }] : []),
+  ];
+  return details.flatMap((detail) => [1, 0.9].map((scale) => alike(scale, detail)));
 };
 
-const bareDetails = (scales: readonly number[]): readonly Detail[] =>
-  scales.map((scale) => ({ line: -1, relation: false, scale }));
+const bareWords = (entries: readonly DrawnEntry[], scales: readonly number[]): readonly Words[] =>
+  scales.map((scale) => ({ scale, shown: entries.map(() => BARE) }));
+
+/** The same with a little more of one entry: how each goes with the others first, then a line of each. */
+const richerWords = ({ scale, shown }: Words, entries: readonly DrawnEntry[]): readonly Words[] => {
+  const withMore = (at: number, more: Partial<Detail>): Words => ({
+    scale,
+    shown: shown.map((detail, n) => (n === at ? { ...detail, ...more } : detail)),
+  });
+  return [
+    ...entries.flatMap(({ relation }, at) =>
+      relation !== undefined && !shown[at]?.relation ? [withMore(at, { relation: true })] : [],
+    ),
+    ...entries.flatMap(({ lines }, at) =>
+      (shown[at]?.line ?? 0) < 0 ? lines.map((_, line) => withMore(at, { line })) : [],
+    ),
+  ];
+};
 
 /** Space between ink of one line and the next within a text, at least, in ems. */
 const LEAST_BETWEEN = 0.06;
@@ -131,7 +156,7 @@ const columnWith = (
   style: Style,
   width: number,
   gap: number,
-  detail: Detail,
+  { scale, shown }: Words,
   set: Setting,
   floor: number,
 ): Column => {
@@ -142,10 +167,10 @@ const columnWith = (
   const add = (role: WordRole, text: string, first: boolean): { top: number; bottom: number } => {
     const { hand, size, least = floor, lines, leading, spacing, tone, above } = style[role];
     const indent = role === 'caution' ? CAUTION_INDENT : 0;
-    const smallest = Math.min(size, least) * Math.min(1, detail.scale < 0.7 ? detail.scale / 0.7 : 1);
+    const smallest = Math.min(size, least) * Math.min(1, scale < 0.7 ? scale / 0.7 : 1);
     const spec: TypeSpec = {
       hand,
-      size: Math.max(smallest, size * detail.scale),
+      size: Math.max(smallest, size * scale),
       least: smallest,
       width: width - indent,
       lines,
@@ -155,7 +180,7 @@ const columnWith = (
     };
     const type = role === 'name' ? setName(text, spec, set) : set(text, spec);
     if (type.lines.some(({ ink }) => ink.right - ink.left > width - indent + 1)) fits = false;
-    const top = first ? y : y + above * Math.max(detail.scale, 0.7);
+    const top = first ? y : y + above * Math.max(scale, 0.7);
     const { baselines, bottom } = baselinesFrom(type, top);
     placed.push({ role, text, type, tone, baselines, indent });
     y = bottom;
@@ -165,7 +190,7 @@ const columnWith = (
     if (n > 0) y += gap;
     const top = y;
     let cautions: { top: number; bottom: number } | undefined;
-    textsOf(entry, detail).forEach(({ role, text }, at) => {
+    textsOf(entry, shown[n] ?? BARE).forEach(({ role, text }, at) => {
       const span = add(role, text, at === 0);
       if (role === 'caution') cautions = { top: cautions?.top ?? span.top, bottom: span.bottom };
     });
@@ -212,32 +237,47 @@ export const columnFor = (
   set: Setting,
 ): Column => {
   const floor = leastEm(drawing, set);
-  const tried = (detail: Detail): Column => columnWith(drawing, style, width, gap, detail, set, floor);
-  const firstIn = (room: number, details: readonly Detail[]): Column | undefined => {
-    for (const detail of details) {
-      const column = tried(detail);
-      if (column.fits && column.height <= room) return column;
+  const tried = (words: Words): Column => columnWith(drawing, style, width, gap, words, set, floor);
+  const firstIn = (room: number, choices: readonly Words[]) => {
+    for (const words of choices) {
+      const column = tried(words);
+      if (column.fits && column.height <= room) return { words, column };
     }
     return undefined;
   };
-  const readable =
-    firstIn(wanted, [...richDetails(drawing.entries), ...bareDetails(SCALES)]) ??
+  const { entries } = drawing;
+  const found =
+    firstIn(wanted, [...richWords(entries), ...bareWords(entries, SCALES)]) ??
     // The smallest that can be read takes least from the pictures.
-    firstIn(most, bareDetails(SCALES.slice(-1)));
-  if (readable) return readable;
-  const small = firstIn(most, bareDetails(SMALLEST)) ?? tried({ line: -1, relation: false, scale: 0.2 });
+    firstIn(most, bareWords(entries, SCALES.slice(-1)));
+  if (found) {
+    let best = found;
+    for (let more = firstIn(wanted, richerWords(best.words, entries)); more; ) {
+      best = more;
+      more = firstIn(wanted, richerWords(best.words, entries));
+    }
+    return best.column;
+  }
+  const small =
+    firstIn(most, bareWords(entries, SMALLEST))?.column ??
+    tried({ scale: 0.2, shown: entries.map(() => BARE) });
   return { ...small, fits: false };
 };
 
-/** The column's blocks with its left top corner at a place; lines that run from the right end at its right side. */
-export const blocksAt = ({ placed }: Column, x: number, y: number, width: number): readonly SetBlock[] =>
-  placed.map(({ role, text, type, tone, baselines, indent }) => ({
+/**
+ * The column's blocks with its left top corner at a place. Where the first name runs from the right, all stand at the
+ * column's right side, and elsewhere each line that does.
+ */
+export const blocksAt = ({ placed }: Column, x: number, y: number, width: number): readonly SetBlock[] => {
+  const isRight = placed.find(({ role }) => role === 'name')?.type.lines[0]?.rightToLeft === true;
+  return placed.map(({ role, text, type, tone, baselines, indent }) => ({
     role,
     text,
     type,
     tone,
     origins: type.lines.map((line, n) => ({
-      x: line.rightToLeft ? x + width - indent - line.width : x + indent,
+      x: isRight || line.rightToLeft ? x + width - indent - line.width : x + indent,
       y: y + (baselines[n] ?? 0),
     })),
   }));
+};

@@ -39,8 +39,8 @@ export interface Card {
   readonly call?: Call;
 }
 
-/** Signs of a line at most: three lines of a card. A choice of ours. */
-const LONGEST_LINE = 120;
+/** Signs of a line at most: five lines of a card. A choice of ours. */
+const LONGEST_LINE = 170;
 
 /** The layout without a word about it. */
 const USUAL_LAYOUT: CardLayout = 'plate';

@@ -1,6 +1,6 @@
 /** What is printed around words and pictures: rules, frames and the cycle's own colours. */
 import type { Drawing } from '../../render/drawing.ts';
-import { CAUTION_INDENT, type Column } from '../column.ts';
+import type { Column } from '../column.ts';
 import type { Box, Patch, Tone } from '../sheet.ts';
 
 /** Pixels of a rule that is seen on a phone, and of one that is only felt. */
@@ -54,7 +54,7 @@ export const paletteSteps = (palette: Drawing['palette'], { x, y, width, height 
 
 /** The rule that cautions stand behind, on the side where their lines begin. */
 export const cautionRules = (column: Column, x: number, y: number, width: number): readonly Patch[] => {
-  const isRight = column.placed.some(({ role, type }) => role === 'caution' && type.lines[0]?.rightToLeft);
+  const isRight = column.placed.some(({ role, type }) => role === 'name' && type.lines[0]?.rightToLeft);
   return column.entries.flatMap(({ cautions }) =>
     cautions
       ? [
@@ -79,5 +79,3 @@ export const entryRules = (
   gap: number,
 ): readonly Patch[] =>
   column.entries.slice(1).map(({ top }) => rule(x, Math.round(y + top - gap / 2), width, 'soft'));
-
-export { CAUTION_INDENT };

@@ -1,7 +1,7 @@
 /** How words are written in each layout, in pixels of a sheet 1080 wide. */
 import type { RoleStyle, Style } from '../column.ts';
 
-const text = { hand: 'text', size: 56, lines: 9, leading: 1.2, tone: 'ink', above: 34 } as const;
+const text = { hand: 'text', size: 56, lines: 9, leading: 1.2, tone: 'ink', above: 38 } as const;
 const label: RoleStyle = {
   ...text,
   size: 54,
@@ -11,7 +11,7 @@ const label: RoleStyle = {
   tone: 'soft',
   above: 0,
 };
-const caution: RoleStyle = { ...text, size: 54, lines: 40, leading: 1.18, above: 34 };
+const caution: RoleStyle = { ...text, size: 54, lines: 40, leading: 1.18, above: 42 };
 const call: RoleStyle = { ...text, hand: 'italic', size: 68, lines: 3, leading: 1.14, above: 56 };
 
 /** A nursery list's entry: quiet, upright, its remarks in italics. */
@@ -41,7 +41,7 @@ export const shared = (style: Style): Style => ({
   name: { ...style.name, size: Math.min(76, style.name.size), least: 56, above: 22 },
   line: { ...style.line, size: 54, above: 26 },
   relation: { ...style.relation, size: 54, above: 24 },
-  caution: { ...style.caution, above: 24 },
+  caution: { ...style.caution, above: 30 },
 });
 
 /** Words with no picture beside them. */
