@@ -41,3 +41,6 @@ export const tallestOf = (
   width: number,
 ): number =>
   Math.round(width * Math.min(TALLEST, Math.max(LOWEST, ...pictures.map((one) => one.height / one.width))));
+
+/** Pixels that one picture, and each of two, is high at least: a lower strip shows no thing whole, and is left out for the words' sake. */
+export const leastHeight = (pictures: number): number => (pictures === 1 ? 360 : 220);

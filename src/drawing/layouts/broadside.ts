@@ -2,7 +2,7 @@
 import type { Drawing } from '../../render/drawing.ts';
 import { blocksAt, columnFor, type Setting } from '../column.ts';
 import type { Patch, PictureWindow, Sheet } from '../sheet.ts';
-import { tallestOf, windowFor } from '../windows.ts';
+import { leastHeight, tallestOf, windowFor } from '../windows.ts';
 import { cautionRules, entryRules, paletteBand } from './ornaments.ts';
 import { alone, broadsideStyle, shared } from './styles.ts';
 
@@ -12,8 +12,6 @@ const BETWEEN_PICTURES = 8;
 const ENTRY_GAP = 64;
 /** Pixels over which a picture begins to melt above the words. */
 const MELT_ABOVE = 220;
-/** A picture lower than this is left out for the words' sake, in pixels. */
-const LEAST_PICTURE = 260;
 /** Share of the height that words leave to pictures while they can. */
 const PICTURE_SHARE: Readonly<Record<Drawing['shape'], number>> = {
   card: 0.42,
@@ -101,7 +99,7 @@ export const broadsideSheet = (drawing: Drawing, set: Setting, standing: Standin
   const melts = standing === 'on the picture' && melting > beside;
   const height = melts ? melting : beside;
   const windows = windowsAtHead(drawing, pictures, height);
-  if (!windows || beside < LEAST_PICTURE) return typeAlone(drawing, set);
+  if (!windows || beside < leastHeight(pictures.length)) return typeAlone(drawing, set);
   const end = Math.min(...windows.map((window) => window.height));
   const covers = melts && end > y;
   // A low picture, as a panorama is, leaves the words to follow it closely.

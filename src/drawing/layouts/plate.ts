@@ -2,7 +2,7 @@
 import type { Drawing } from '../../render/drawing.ts';
 import { blocksAt, type Column, columnFor, type Setting } from '../column.ts';
 import type { Box, Patch, PictureWindow, Sheet } from '../sheet.ts';
-import { tallestOf, windowFor } from '../windows.ts';
+import { leastHeight, tallestOf, windowFor } from '../windows.ts';
 import { cautionRules, entryRules, frame, paletteBand, paletteSteps, rule } from './ornaments.ts';
 import { alone, plateStyle, shared } from './styles.ts';
 
@@ -21,8 +21,6 @@ const PICTURE_SHARE: Readonly<Record<Drawing['shape'], number>> = {
   square: 0.5,
   share: 0,
 };
-/** A picture lower than this is left out for the words' sake, in pixels. */
-const LEAST_PICTURE = 220;
 
 const picturesOf = (drawing: Drawing): readonly number[] =>
   drawing.entries.flatMap(({ picture }) => (picture === undefined ? [] : [picture]));
@@ -126,7 +124,7 @@ export const plateSheet = (drawing: Drawing, set: Setting): Sheet => {
     width: width - 2 * MOUNT,
     height: foot - from,
   });
-  if (windows.length === 0 || foot - from < LEAST_PICTURE || top + column.height > lowest)
+  if (windows.length === 0 || foot - from < leastHeight(pictures.length) || top + column.height > lowest)
     return typeAlone(drawing, set);
   return sheetOf(drawing, column, top, {
     windows,
