@@ -17,6 +17,7 @@ const draw = await openDrawing({ content, assets: assetsOfTemplates() });
 const upright = await paintedPhoto(content, 'upright.jpg', 1280, 1600);
 const dark = await paintedPhoto(content, 'dark.jpg', 1280, 1600, ['#c0a040', '#303438', '#181a1c']);
 const busy = await paintedPhoto(content, 'busy.jpg', 1280, 1600, ['#ffffff', '#000000', '#ffffff']);
+const plain = await paintedPhoto(content, 'plain.jpg', 1280, 1600, ['#828282', '#8a8a8a', '#707070']);
 const wide = await paintedPhoto(content, 'wide.jpg', 1600, 1200);
 
 const layouts = ['plate', 'broadside'] as const;
@@ -149,7 +150,7 @@ describe.each(layouts)('in the layout %s', (layout) => {
 
   // WCAG 2.2, 1.4.3, over the finished JPEG without its words; one pixel in 200 may be JPEG's own noise.
   test('every letter has a contrast of 4.5 to 1 with the very pixels under it', async () => {
-    for (const picture of [upright, dark, busy, wide])
+    for (const picture of [upright, dark, busy, wide, plain])
       for (const shape of shapes) {
         const drawn = await draw(one(shape, layout, picture, { lines: [], relation: undefined }));
         const { data, width } = await rasterOf(await drawn.jpeg('without words'));

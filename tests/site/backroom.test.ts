@@ -22,8 +22,16 @@ test('every paper is linked from the index, and every link of it leads to a pape
   const index = read('index.html');
   const links = [...index.matchAll(/href="(\d{4}-[^"]+)"/g)].map(([, href]) => href as string);
   expect(links.filter((href) => !existsSync(join(backroom, href)))).toEqual([]);
-  const papers = filesBelow(backroom).filter((path) => path !== 'index.html');
+  const isPicture = (path: string): boolean => path.endsWith('.jpg');
+  const papers = filesBelow(backroom).filter((path) => path !== 'index.html' && !isPicture(path));
   expect(papers.filter((path) => !links.includes(path))).toEqual([]);
+  // Pictures are linked from the paper that shows them.
+  const pictures = filesBelow(backroom).filter(isPicture);
+  expect(pictures.length).toBeGreaterThan(40);
+  for (const path of pictures) {
+    const [cycle = '', ...rest] = path.split('/');
+    expect(read(`${cycle}/cards.html`)).toContain(`"${rest.join('/')}"`);
+  }
 });
 
 test('every piece of the demo carries what it must', () => {
