@@ -3,32 +3,34 @@
 /** A text in pieces that no line parts further; piece `i` ends at place `i`. */
 export interface Breakable {
   readonly count: number;
-  /** Ems of the line from one piece to another, both included. */
+  /** Ems of the line from one piece to another, both included, give or take what its ends change. */
   readonly widthOf: (first: number, last: number) => number;
+  /** Whether that line with all its ink is no wider than that. */
+  readonly isWithin: (first: number, last: number, width: number) => boolean;
   /** What ending a line with a piece is as bad as: 1 is a line that is a tenth of the width too short. */
   readonly costOf: (last: number) => number;
 }
 
+/** From this cost on a place parts what belongs together: a word, or a number and what it counts. */
+export const PARTS_WORD = 4;
+
 /** First and last piece of a line. */
 export type LineSpan = readonly [first: number, last: number];
 
-/** Rounding must not decide whether a line fits. */
-const NEARLY = 1e-6;
-
 /** Fewest lines that hold the pieces, each within a width in ems; a piece wider than that has a line of its own. */
-export const fewestLines = ({ count, widthOf }: Breakable, width: number): number => {
+export const fewestLines = ({ count, isWithin }: Breakable, width: number): number => {
   let lines = 0;
   for (let first = 0; first < count; lines += 1) {
     let last = first;
-    while (last + 1 < count && widthOf(first, last + 1) <= width + NEARLY) last += 1;
+    while (last + 1 < count && isWithin(first, last + 1, width)) last += 1;
     first = last + 1;
   }
   return lines;
 };
 
 /** Whether no piece is wider than that. */
-export const allWithin = ({ count, widthOf }: Breakable, width: number): boolean => {
-  for (let i = 0; i < count; i += 1) if (widthOf(i, i) > width + NEARLY) return false;
+export const allWithin = ({ count, isWithin }: Breakable, width: number): boolean => {
+  for (let i = 0; i < count; i += 1) if (!isWithin(i, i, width)) return false;
   return true;
 };
 
@@ -37,14 +39,13 @@ export const allWithin = ({ count, widthOf }: Breakable, width: number): boolean
  * and of what their ends cost.
  */
 export const balancedLines = (pieces: Breakable, width: number): readonly LineSpan[] => {
-  const { count, widthOf, costOf } = pieces;
+  const { count, widthOf, isWithin, costOf } = pieces;
   if (count === 0) return [];
   const lines = fewestLines(pieces, width);
   const mean = widthOf(0, count - 1) / lines;
   const cost = (first: number, last: number): number => {
-    const across = widthOf(first, last);
-    if (across > width + NEARLY && last > first) return Number.POSITIVE_INFINITY;
-    return (((across - mean) / width) * 10) ** 2 + (last < count - 1 ? costOf(last) : 0);
+    if (last > first && !isWithin(first, last, width)) return Number.POSITIVE_INFINITY;
+    return (((widthOf(first, last) - mean) / width) * 10) ** 2 + (last < count - 1 ? costOf(last) : 0);
   };
   // ways[n][i]: the cheapest n lines of the first i pieces, with where the last of them begins.
   let ways: readonly ({ readonly cost: number; readonly spans: readonly LineSpan[] } | undefined)[] = [

@@ -1,6 +1,7 @@
 /** Where a text may be broken into lines, and how willingly. */
 import LineBreaker from 'linebreak';
 import { graphemesOf, wordPieces } from '../../text/segments.ts';
+import { PARTS_WORD } from './balance.ts';
 
 /** A place where a line may end. */
 export interface Place {
@@ -21,7 +22,7 @@ const COSTS = {
   /** Inside "co-op", or at a hyphen that the author allows. */
   insideWord: 8,
   /** Between two letters of one Chinese or Japanese word. */
-  insideHanWord: 4,
+  insideHanWord: PARTS_WORD,
   syllable: 20,
   anywhere: 200,
 } as const;
@@ -88,8 +89,10 @@ export const placesOf = (text: string, lang: string): readonly Place[] => {
   const addresses = [...text.matchAll(/\S+/gu)].filter(([word]) => ADDRESS.test(word));
   const isInAddress = (at: number): boolean =>
     addresses.some(({ index, 0: word }) => at > index && at < index + word.length);
+  const isInNumber = (at: number): boolean =>
+    /\d[\u2010-\u2013-]$/u.test(text.slice(0, at)) && /^\d/u.test(text.slice(at));
   const places = [...found]
-    .filter((at) => at > 0 && at < text.length && graphemes.has(at) && !isInAddress(at))
+    .filter((at) => at > 0 && at < text.length && graphemes.has(at) && !isInAddress(at) && !isInNumber(at))
     .sort((a, b) => a - b)
     .map((next): Place => {
       const end = text.slice(0, next).trimEnd().length;
@@ -99,13 +102,32 @@ export const placesOf = (text: string, lang: string): readonly Place[] => {
   return [...places, { end: text.length, next: text.length, cost: 0, hyphen: false }];
 };
 
-/** Letters that carry a syllable, and those that part two: in scripts that a hyphen parts. */
-const VOWEL = /^[aeiouyäöüæøœıаеёиоуыэюяіїєαεηιουω]/iu;
+/** Letters that carry a syllable, in scripts that a hyphen parts. */
+const VOWEL = /^[aeiouyæœøıаеиоуыэюяієαεηιουω]/iu;
 const HYPHENATED = /[\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}]/u;
-/** Two letters that stand for one sound are not parted. */
-const ONE_SOUND = /^(?:ch|ck|sch|ph|th|sh|gh|qu|ng|rh|wh|ll|ij)$/i;
+/** Consonants that begin a syllable together, the longest first; common practice of Latin alphabets, no source. */
+const ONSET = /(?:sch[lmnrw]?|s[pt]r|spl|scr|[cpst]h|[bcdfgkptv]r|[bcfgkp]l|[kgw]n|s[pt]|qu|\p{L})$/iu;
 /** Letters that stay together at either end of a word. */
 const STAYS = 3;
+
+const bare = (letter: string): string => letter.normalize('NFD').charAt(0);
+
+/** Where syllables of a word begin, counted in graphemes: before the consonants that its vowels are spoken with. */
+const syllableStarts = (graphemes: readonly string[]): ReadonlySet<number> => {
+  const starts = new Set<number>();
+  const letters = graphemes.map(bare);
+  for (let vowel = 1; vowel < letters.length; vowel += 1) {
+    if (!VOWEL.test(letters[vowel] ?? '') || VOWEL.test(letters[vowel - 1] ?? '')) continue;
+    let from = vowel;
+    while (from > 0 && /\p{L}/u.test(letters[from - 1] ?? '') && !VOWEL.test(letters[from - 1] ?? ''))
+      from -= 1;
+    const consonants = letters.slice(from, vowel).join('');
+    const start = vowel - (ONSET.exec(consonants)?.[0].length ?? 0);
+    // Without a vowel before it there is no syllable before it.
+    if (from > 0 && start >= STAYS && letters.length - start >= STAYS) starts.add(start);
+  }
+  return starts;
+};
 
 /**
  * Places inside one word (its slice of the text, without spaces), to be used where it is wider than a line. An address
@@ -122,13 +144,13 @@ export const innerPlaces = (
   const word = text.slice(from, to);
   const graphemes = graphemesOf(word, lang);
   const isAddress = ADDRESS.test(word);
+  const syllables = syllableStarts(graphemes);
   const places: Place[] = [];
   let at = from;
   for (const [i, grapheme] of graphemes.entries()) {
     at += grapheme.length;
     const next = graphemes[i + 1];
     if (next === undefined) break;
-    const bare = (one: string): string => one.normalize('NFD').charAt(0);
     if (isAddress) {
       const isSign = /[./?&=#_@-]/.test(next) && !/[./?&=#_@:-]/.test(grapheme);
       if (isSign || anywhere)
@@ -136,15 +158,7 @@ export const innerPlaces = (
       continue;
     }
     const hyphen = HYPHENATED.test(grapheme) && HYPHENATED.test(next);
-    const after = graphemes[i + 2] ?? '';
-    const isSyllable =
-      hyphen &&
-      i + 1 >= STAYS &&
-      graphemes.length - i - 1 >= STAYS &&
-      !VOWEL.test(bare(next)) &&
-      VOWEL.test(bare(after)) &&
-      graphemes.slice(0, i + 1).some((one) => VOWEL.test(bare(one))) &&
-      !ONE_SOUND.test(bare(grapheme) + bare(next));
+    const isSyllable = hyphen && syllables.has(i + 1);
     if (isSyllable) places.push({ end: at, next: at, cost: COSTS.syllable, hyphen });
     else if (anywhere) places.push({ end: at, next: at, cost: COSTS.anywhere, hyphen });
   }

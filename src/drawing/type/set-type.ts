@@ -1,5 +1,13 @@
 /** Words as shapes: what a text looks like when it is set in our own faces, in lines of most equal length. */
-import { allWithin, type Breakable, balancedLines, fewestLines, type LineSpan } from './balance.ts';
+import { lazily } from '../../text/lazy.ts';
+import {
+  allWithin,
+  type Breakable,
+  balancedLines,
+  fewestLines,
+  type LineSpan,
+  PARTS_WORD,
+} from './balance.ts';
 import { innerPlaces, type Place, placesOf } from './break-places.ts';
 import type { Faces, Hand } from './faces.ts';
 import { type Letter, type Letters, lettersOf } from './letters.ts';
@@ -74,7 +82,20 @@ const readable = (text: string): string =>
 interface Prepared {
   readonly letters: Letters;
   readonly shapeOf: (from: number, end: number, hyphen: boolean) => ShapedLine;
+  /** Ems of a stretch inside the whole, where its ends are no ends of lines. */
+  readonly advanceOf: (from: number, end: number, hyphen: boolean) => number;
 }
+
+/** What each letter of a text adds to its width, summed up to each place (UTF-16). */
+const advancesIn = (text: string, whole: ShapedLine): readonly number[] => {
+  const own = new Array<number>(text.length + 1).fill(0);
+  for (const { at, advance } of whole.placed) own[at + 1] = (own[at + 1] ?? 0) + advance;
+  let sum = 0;
+  return own.map((one) => {
+    sum += one;
+    return sum;
+  });
+};
 
 const prepare = (text: string, { hand, lang, spacing = 0 }: TypeSpec, faces: Faces): Prepared => {
   const order = faces.inOrder(hand, lang);
@@ -82,7 +103,7 @@ const prepare = (text: string, { hand, lang, spacing = 0 }: TypeSpec, faces: Fac
   const options = { lang, spacing, harfbuzz: faces.harfbuzz };
   // The hyphen stands behind the text, as a run of its own.
   const withHyphen: Letters = { ...letters, text: `${text} -` };
-  const hyphenAfter = (letter: Letter): Letter => ({
+  const hyphenAfter = (letter: Pick<Letter, 'level'>): Letter => ({
     text: '-',
     from: text.length + 1,
     to: text.length + 2,
@@ -90,6 +111,8 @@ const prepare = (text: string, { hand, lang, spacing = 0 }: TypeSpec, faces: Fac
     script: 'Zyyy',
     level: letter.level,
   });
+  const sums = lazily(() => advancesIn(text, shapeLine(withHyphen, letters.letters, options)));
+  const hyphenWidth = lazily(() => shapeLine(withHyphen, [hyphenAfter({ level: 0 })], options).advance);
   const known = new Map<string, ShapedLine>();
   return {
     letters,
@@ -103,6 +126,8 @@ const prepare = (text: string, { hand, lang, spacing = 0 }: TypeSpec, faces: Fac
       known.set(key, shaped);
       return shaped;
     },
+    advanceOf: (from, end, hyphen) =>
+      (sums()[end] ?? 0) - (sums()[from] ?? 0) + (hyphen ? hyphenWidth() + spacing : 0),
   };
 };
 
@@ -110,22 +135,38 @@ const prepare = (text: string, { hand, lang, spacing = 0 }: TypeSpec, faces: Fac
 const breadthOf = ({ advance, ink }: ShapedLine): number =>
   Math.max(advance, ink?.right ?? 0) - Math.min(0, ink?.left ?? 0);
 
+/** Ems that the ends of a line may change of its width: what hangs over, and how a letter is shaped at an end. */
+const ENDS = 1;
+
+/** Rounding must not decide whether a line fits. */
+const NEARLY = 1e-6;
+
 /** A text that may be broken at some places. */
 interface Broken extends Breakable {
   readonly places: readonly Place[];
   readonly lineOf: (span: LineSpan) => ShapedLine;
 }
 
-const breakAt = ({ shapeOf }: Prepared, places: readonly Place[]): Broken => {
+const breakAt = ({ shapeOf, advanceOf }: Prepared, places: readonly Place[]): Broken => {
   const lineOf = ([first, last]: LineSpan): ShapedLine => {
     const { end = 0, hyphen = false } = places[last] ?? {};
     return shapeOf(places[first - 1]?.next ?? 0, end, hyphen);
+  };
+  const widthOf = (first: number, last: number): number => {
+    const { end = 0, hyphen = false } = places[last] ?? {};
+    return advanceOf(places[first - 1]?.next ?? 0, end, hyphen);
   };
   return {
     places,
     lineOf,
     count: places.length,
-    widthOf: (first, last) => breadthOf(lineOf([first, last])),
+    widthOf,
+    // Shaping is what takes time, and few lines are so near to the width that they have to be shaped to be judged.
+    isWithin: (first, last, width) => {
+      const nearly = widthOf(first, last);
+      if (Math.abs(nearly - width) > ENDS) return nearly < width;
+      return breadthOf(lineOf([first, last])) <= width + NEARLY;
+    },
     costOf: (last) => places[last]?.cost ?? 0,
   };
 };
@@ -135,7 +176,7 @@ const brokenInside = (prepared: Prepared, broken: Broken, width: number, lang: s
   const { text } = prepared.letters;
   const inside = (of: Broken, anywhere: boolean): Broken => {
     const places = of.places.flatMap((place, i) => {
-      if (of.widthOf(i, i) <= width) return [place];
+      if (of.isWithin(i, i, width)) return [place];
       return [...innerPlaces(text, of.places[i - 1]?.next ?? 0, place.end, lang, anywhere), place];
     });
     return breakAt(prepared, places);
@@ -163,6 +204,26 @@ interface Chosen {
   readonly fits: boolean;
 }
 
+/** Shares of a size that are tried where it parts what belongs together. */
+const KINDER = [0.96, 0.92, 0.88];
+
+const partings = ({ costOf, count }: Breakable, spans: readonly LineSpan[]): number =>
+  spans.filter(([, last]) => last < count - 1 && costOf(last) >= PARTS_WORD).length;
+
+/** A size, or one up to an eighth smaller that parts fewer words and numbers on as many lines. */
+const kinderSize = (broken: Broken, size: number, { width, least }: TypeSpec): number => {
+  const lines = fewestLines(broken, width / size);
+  const partedAt = (one: number): number => partings(broken, balancedLines(broken, width / one));
+  let [best, fewest] = [size, partedAt(size)];
+  for (const share of KINDER) {
+    const smaller = Math.floor((size * share) / SIZE_STEP) * SIZE_STEP;
+    if (fewest === 0 || smaller < least) break;
+    const parted = partedAt(smaller);
+    if (parted < fewest && fewestLines(broken, width / smaller) <= lines) [best, fewest] = [smaller, parted];
+  }
+  return best;
+};
+
 const chooseSize = (prepared: Prepared, spec: TypeSpec): Chosen => {
   const { width, lines, lang } = spec;
   const least = Math.min(spec.size, spec.least);
@@ -170,11 +231,12 @@ const chooseSize = (prepared: Prepared, spec: TypeSpec): Chosen => {
     allWithin(broken, width / size) && fewestLines(broken, width / size) <= most;
   const whole = breakAt(prepared, placesOf(prepared.letters.text, lang));
   const size = largestSize(spec, holds(whole, lines));
-  if (size !== undefined) return { broken: whole, size, fits: true };
+  if (size !== undefined) return { broken: whole, size: kinderSize(whole, size, spec), fits: true };
   const inside = brokenInside(prepared, whole, width / least, lang);
   const fewest = fewestLines(inside, width / least);
   const fits = fewest <= lines && allWithin(inside, width / least);
-  // As few breaks inside words as at the least size, and then as large as they allow.
+  if (!fits) return { broken: inside, size: least, fits };
+  // As few lines as at the least size, and then as large as they allow.
   return { broken: inside, size: largestSize(spec, holds(inside, fewest)) ?? least, fits };
 };
 
@@ -220,7 +282,9 @@ export const setText: SetText = (text, spec, faces) => {
     capHeight: rounded(capHeightOf(prepare('H', { ...spec, spacing: 0 }, faces)) * size),
     width: Math.max(0, ...lines.map(({ width }) => width)),
     height: first && last ? rounded(last.ink.bottom - first.ink.top + leading * (lines.length - 1)) : 0,
-    lacking: [...new Set(letters.letters.filter(({ face }) => !face).map((letter) => letter.text))],
+    lacking: [
+      ...new Set(letters.letters.filter(({ face, parts }) => !face && !parts).map((letter) => letter.text)),
+    ],
     fits,
   };
 };

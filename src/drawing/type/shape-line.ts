@@ -2,6 +2,7 @@
 import type { Face, Faces } from './faces.ts';
 import type { Letter, Letters } from './letters.ts';
 import { type Ink, type Outline, outlineOf, pathOf, withInk } from './outline.ts';
+import { markShift, type Part } from './stacked-marks.ts';
 
 /** A shape on a line, in ems from the line's left end; `unit` is the size of a unit of its outline. */
 interface Placed {
@@ -9,6 +10,10 @@ interface Placed {
   readonly unit: number;
   readonly x: number;
   readonly y: number;
+  /** Ems to the next shape of its run. */
+  readonly advance: number;
+  /** Where its letter begins in the text. */
+  readonly at: number;
 }
 
 /** A shaped line, in ems. */
@@ -39,7 +44,8 @@ const runsOf = (letters: readonly Letter[]): readonly Run[] => {
   for (const letter of letters) {
     const { face, script, level } = letter;
     const run = runs.at(-1);
-    if (run && run.face === face && run.script === script && run.level === level) run.letters.push(letter);
+    const goesOn = run && run.face === face && run.script === script && run.level === level;
+    if (goesOn && !letter.parts && !run.letters[0]?.parts) run.letters.push(letter);
     else runs.push({ face, script, level, letters: [letter] });
   }
   return runs;
@@ -67,22 +73,24 @@ export interface ShapeOptions {
   readonly harfbuzz: Faces['harfbuzz'];
 }
 
-const shapeRun = (
-  { face, script, level, letters }: Run,
-  text: string,
+interface ShapedRun {
+  readonly placed: readonly Placed[];
+  readonly advance: number;
+}
+
+interface Stretch {
+  readonly text: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A stretch of a text in one face. */
+const shapeStretch = (
+  face: Face,
+  { text, from, to }: Stretch,
+  { script, level }: Pick<Run, 'script' | 'level'>,
   { lang, spacing, harfbuzz }: ShapeOptions,
-): { readonly placed: readonly Placed[]; readonly advance: number } => {
-  const placed: Placed[] = [];
-  let x = 0;
-  if (!face) {
-    for (const _ of letters) {
-      placed.push({ outline: FRAME, unit: 0.001, x, y: 0 });
-      x += FRAME_ADVANCE + spacing;
-    }
-    return { placed, advance: x };
-  }
-  const from = letters[0]?.from ?? 0;
-  const to = letters.at(-1)?.to ?? from;
+): ShapedRun => {
   const gap = JOINED.has(script) ? 0 : spacing;
   const buffer = harfbuzz.createBuffer();
   // With the text around it, because a joined letter's shape depends on its neighbours.
@@ -94,12 +102,65 @@ const shapeRun = (
   const glyphs = buffer.json();
   buffer.destroy();
   const unit = 1 / face.unitsPerEm;
+  const placed: Placed[] = [];
+  let x = 0;
   for (const [i, { g, cl, dx, dy, ax }] of glyphs.entries()) {
-    placed.push({ outline: face.outline(g), unit, x: x + dx * unit, y: dy * unit });
-    x += ax * unit;
-    if (glyphs[i + 1]?.cl !== cl) x += gap;
+    const advance = ax * unit + (glyphs[i + 1]?.cl === cl ? 0 : gap);
+    placed.push({ outline: face.outline(g), unit, x: x + dx * unit, y: dy * unit, advance, at: cl });
+    x += advance;
   }
   return { placed, advance: x };
+};
+
+const inkOf = (placed: readonly Placed[]): Ink | undefined => {
+  let ink: Ink | undefined;
+  for (const { outline, unit, x, y } of placed)
+    if (outline.ink)
+      ink = withInk(ink, {
+        left: x + outline.ink.left * unit,
+        right: x + outline.ink.right * unit,
+        top: y + outline.ink.top * unit,
+        bottom: y + outline.ink.bottom * unit,
+      });
+  return ink;
+};
+
+/** A letter and its marks, each in a face that has it. */
+const shapeParts = (parts: readonly Part[], run: Run, options: ShapeOptions): ShapedRun => {
+  const [whole, ...marks] = parts.map(({ face, text }) =>
+    shapeStretch(face, { text, from: 0, to: text.length }, run, options),
+  );
+  const placed = [...(whole?.placed ?? [])];
+  const letter = inkOf(placed);
+  for (const [i, mark] of marks.entries()) {
+    const [ink, all] = [inkOf(mark.placed), inkOf(placed)];
+    if (!ink || !all || !letter) continue;
+    const shift = markShift(parts[i + 1]?.text ?? '', ink, letter, all);
+    for (const one of mark.placed)
+      placed.push({ ...one, x: one.x + shift.x, y: one.y + shift.y, advance: 0 });
+  }
+  const at = run.letters[0]?.from ?? 0;
+  return { placed: placed.map((one) => ({ ...one, at })), advance: whole?.advance ?? 0 };
+};
+
+const shapeRun = (run: Run, text: string, options: ShapeOptions): ShapedRun => {
+  const { face, letters } = run;
+  const [first] = letters;
+  if (first?.parts) return shapeParts(first.parts, run, options);
+  if (face)
+    return shapeStretch(face, { text, from: first?.from ?? 0, to: letters.at(-1)?.to ?? 0 }, run, options);
+  const across = FRAME_ADVANCE + options.spacing;
+  return {
+    placed: letters.map(({ from }, i) => ({
+      outline: FRAME,
+      unit: 0.001,
+      x: i * across,
+      y: 0,
+      advance: across,
+      at: from,
+    })),
+    advance: letters.length * across,
+  };
 };
 
 /** Shapes some letters of a text as a line. What follows the last letter is no part of it. */
@@ -117,16 +178,7 @@ export const shapeLine = (
   }
   if (letters.length > 0 && options.spacing !== 0 && !JOINED.has(letters.at(-1)?.script ?? ''))
     advance -= options.spacing;
-  let ink: Ink | undefined;
-  for (const { outline, unit, x, y } of placed)
-    if (outline.ink)
-      ink = withInk(ink, {
-        left: x + outline.ink.left * unit,
-        right: x + outline.ink.right * unit,
-        top: y + outline.ink.top * unit,
-        bottom: y + outline.ink.bottom * unit,
-      });
-  return { placed, advance, ink };
+  return { placed, advance, ink: inkOf(placed) };
 };
 
 /** Path data of a shaped line at a size in pixels, the baseline at y = 0. */
