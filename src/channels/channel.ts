@@ -9,6 +9,7 @@ import type { Completeness } from '../model/carried.ts';
 import type { OpenBox } from '../model/seal.ts';
 import { colourSheetPath } from '../render/assets.ts';
 import { schemeStyle } from '../render/colours.ts';
+import type { DrawingFaces } from '../render/drawing.ts';
 import type { MadeDocument, PictureOutput, Step, Where } from '../render/output.ts';
 import type { Templates } from '../render/templates.ts';
 import type { Wording } from '../wording/wording.ts';
@@ -33,6 +34,8 @@ export interface Tools {
   readonly wording: Wording;
   /** The box's own. */
   readonly language: Language;
+  /** What drawings are set in. */
+  readonly faces: DrawingFaces;
 }
 
 /** What every channel is given. */

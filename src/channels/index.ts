@@ -2,6 +2,7 @@
 import { article } from './article.ts';
 import { assets } from './assets.ts';
 import { backRoomIndex } from './back-room-index/index.ts';
+import { cards } from './cards/index.ts';
 import { catalogue } from './catalogue/index.ts';
 import type { ClosingChannel, PlanningChannel } from './channel.ts';
 import { clipSheet } from './clip/index.ts';
@@ -37,6 +38,7 @@ export const channels: readonly PlanningChannel[] = [
   letterPictures,
   letter,
   clipSheet,
+  cards,
 ];
 
 /** Those that speak of the others' files, and so are made when these are. */

@@ -33,7 +33,9 @@ export type PaperName =
   | 'clip sheet'
   | 'clip subtitles'
   | 'clip SubRip'
-  | 'film';
+  | 'film'
+  | 'cards'
+  | 'card texts';
 
 /** The clip as a film, by its name in the cycle's folder. */
 export const FILM_FILE = 'clip.mp4';
@@ -76,6 +78,7 @@ export const papersInOrder: readonly Paper[] = [
       { name: 'clip SubRip', file: 'clip.srt' },
     ],
   },
+  { name: 'cards', file: 'cards.html', more: [{ name: 'card texts', file: 'cards.txt' }] },
 ];
 
 /** The papers that a piece is told in, each of which has to say all of it. The article is in the site. */
@@ -85,4 +88,5 @@ export const formsOfPiece: Readonly<Record<Piece, readonly string[]>> = {
   article: [],
   letter: ['letter.html', 'letter.txt'],
   clip: ['clip-sheet.html'],
+  cards: ['cards.html', 'cards.txt'],
 };

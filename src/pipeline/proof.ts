@@ -54,6 +54,7 @@ export const proofOf = async ({ cycle, ...given }: ProofInput): Promise<ProofRes
     templates: NO_TEMPLATES,
     wording: wordingFor(lang),
     language: await kept.languageFor(lang),
+    faces: { digest: '', lacking: async () => [] },
   };
   const { proofs } = await proofsFor({ ...given, tools, kept, only: new Set([cycle]) });
   const proof = proofs.get(cycle);

@@ -3,6 +3,7 @@ import { backRoom } from './en/back-room.ts';
 import { backRoomPage } from './en/back-room-page.ts';
 import { browser } from './en/browser.ts';
 import { calendar } from './en/calendar.ts';
+import { cards } from './en/cards.ts';
 import { cautions } from './en/cautions.ts';
 import { clip } from './en/clip.ts';
 import { commandLine } from './en/command-line.ts';
@@ -28,6 +29,7 @@ const english = (spelling: Spelling) => ({
   backRoomPage,
   browser: browser(spelling),
   calendar,
+  cards,
   cautions: cautions(spelling),
   clip,
   commandLine,

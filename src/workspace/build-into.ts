@@ -2,6 +2,7 @@
 import { type Diagnostic, lookAt, mustFixAny } from '../diagnostics/diagnostic.ts';
 import { addAddresses } from '../io/add-addresses.ts';
 import { ADDRESSES_FILE, type Added } from '../io/addresses-file.ts';
+import { drawingFaces } from '../io/drawing-faces.ts';
 import { makeRemembered, type PictureProgress } from '../io/ensure-pictures.ts';
 import type { BuildFolders, Validity } from '../io/last-build.ts';
 import type { RememberedPictures } from '../io/memory/remembered-pictures.ts';
@@ -315,6 +316,7 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
     memory: workspace.memory,
     wordnet: workspace.wordnet,
     kept: workspace.kept,
+    faces: drawingFaces(templates.assets),
     diagnostics,
     onStage,
     ...(without && { without }),

@@ -160,6 +160,7 @@ interface Planned {
 
 const privateInput = (given: Box, asOf: number): PrivateInput => ({
   ...{ box: given, asOf, templates, language, wording },
+  faces: { digest: 'the faces', lacking: async () => [] },
   ...{ proofs: new Map(), parcels: new Map() },
 });
 

@@ -57,6 +57,7 @@ const inputOf = ({
   templates: ownTemplates,
   wording: wordingFor(lang),
   language,
+  faces: { digest: 'the faces', lacking: async () => [] },
   proofs: new Map([[coverage.cycle, { coverage, diagnostics: findings }]]),
   parcels: new Map(),
 });

@@ -104,6 +104,7 @@ const siteFrom = async (given: BuiltBox | undefined, { diagnostics }: Snapshot):
     program: 'this one',
     wordnet,
     kept: nothingKept(),
+    faces: { digest: 'the faces', lacking: async () => [] },
   });
   const textsIn = async (where: Where): Promise<ReadonlyMap<string, string>> =>
     new Map(

@@ -33,7 +33,7 @@ const commands = ({ aim, share }: Defaults) =>
         backroom: 'the private papers (default: backroom, beside the content folder)',
         'as-of':
           "build as if it were then: 2026-03-27 (the end of that day), 2026-03-27T19:00 (in the box's time zone), or with an offset, 2026-03-27T19:00Z (default: now)",
-        without: 'leave parts out: proof, film, or both as proof,film',
+        without: 'leave parts out: proof, cards or film; several with commas, as proof,film',
         share: 'make only one of several shares, 1/4, into what is remembered, and publish nothing',
         json: jsonObject,
       },

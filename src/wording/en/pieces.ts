@@ -9,6 +9,7 @@ const titles: Readonly<Record<Piece, string>> = {
   article: 'Article',
   letter: 'Letter',
   clip: 'Clip sheet',
+  cards: 'Cards',
 };
 
 const papers: Readonly<Record<PaperName, string>> = {
@@ -28,6 +29,8 @@ const papers: Readonly<Record<PaperName, string>> = {
   'clip subtitles': 'subtitles, WebVTT',
   'clip SubRip': 'SubRip',
   film: 'Film',
+  cards: titles.cards,
+  'card texts': 'picture texts',
 };
 
 /** What pieces, their papers and what they carry are called. */
