@@ -1,7 +1,7 @@
 /** A cycle's picture cards as data: what each shows and says, before anything is laid out. */
 import type { CardLayout, Cycle, Item, Picture } from '../../model/box.ts';
 import { monthName } from '../../model/calendar.ts';
-import { type Call, saidAddress } from '../../model/calls.ts';
+import { type Call, typedAddress } from '../../model/calls.ts';
 import { cautionsOf, isDanger } from '../../model/cautions.ts';
 import type { LiveInput } from '../../model/cues.ts';
 import { paragraphsOf } from '../../model/paragraphs.ts';
@@ -167,7 +167,7 @@ export const cardDrawing = ({ entries, call }: Card, shape: DrawingShape, told: 
       cautions,
       ...(picture && { picture: pictures.indexOf(picture) }),
     })),
-    ...(call && { call: { text: typeset(call.text, settings.lang), address: saidAddress(call.address) } }),
+    ...(call && { call: { text: typeset(call.text, settings.lang), address: typedAddress(settings, call) } }),
     pictures: pictures.map(drawnPicture),
   });
 };

@@ -19,7 +19,7 @@ const drawnCycles = ({ cycles }: Box, asOf: Moment): readonly Cycle[] => {
 export const planCards = ({ box, asOf }: ChannelInput): ChannelPlan => {
   const { settings } = box;
   if (!makesPiece(settings, 'cards')) return { documents: [] };
-  const callOf = callsAsOf(box, asOf);
+  const callOf = callsAsOf(box, asOf, 'cards');
   return {
     documents: drawnCycles(box, asOf).flatMap((cycle) => {
       const data = { told: { cycle, settings, call: callOf(cycle) }, sealed: isSealed(cycle, asOf) };
