@@ -76,7 +76,7 @@ test('lines are of most equal width, and none ends with an article or a number w
   expect(linesOf('Stoneware mug, 350 ml, speckled grey', { width: 760, lines: 2 })[0]).not.toMatch(/350$/);
   for (const [text, together] of [
     ['Größe und Maß: 40 × 60 cm, 3 St.', '40 × 60 cm'],
-    ['A soap from Sill & Sprig for hands', 'Sill & Sprig'],
+    ['A soap from Sill & Sprig, Ely', 'Sill & Sprig'],
     ['Handmade candle No. 5 with a wick', 'No. 5'],
   ] as const)
     for (const width of [640, 700, 760])
