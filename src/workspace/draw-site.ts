@@ -1,0 +1,96 @@
+/** A box, opened → its documents as of a moment, made as far as they are not remembered, and put nowhere. */
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { mustFixAny } from '../diagnostics/diagnostic.ts';
+import { makeRemembered, type PictureProgress } from '../io/ensure-pictures.ts';
+import type { RememberedPictures } from '../io/memory/remembered-pictures.ts';
+import type { ReadTemplates } from '../io/read-templates.ts';
+import type { Box, Moment } from '../model/box.ts';
+import { type AsOf, momentFor } from '../pipeline/as-of.ts';
+import { type BoxAsOf, boxAsOf } from '../pipeline/box-as-of.ts';
+import { type BuildResult, buildSite, type Stage } from '../pipeline/build.ts';
+import type { Leavable } from '../pipeline/leavable.ts';
+import type { ParcelsByCycle } from '../pipeline/parcels.ts';
+import type { Share } from '../pipeline/share.ts';
+import type { PictureOutput } from '../render/output.ts';
+import { compileTemplates } from '../render/templates.ts';
+import { remembered } from '../text/remembered.ts';
+import { readLists } from './parcel-lists.ts';
+import type { Workspace } from './workspace.ts';
+
+export interface DrawOptions {
+  readonly asOf: AsOf;
+  readonly templates: ReadTemplates;
+  readonly without?: ReadonlySet<Leavable>;
+  readonly share?: Share;
+  readonly onStage?: (stage: Stage) => void;
+  /**
+   * A cycle to be shown although nobody knows yet when it is revealed: as if it were revealed at that moment. For its
+   * owner's eyes alone.
+   */
+  readonly opened?: string;
+}
+
+/** What is drawn, and all that was found on the way. */
+export interface Drawn {
+  readonly asOf: Moment;
+  /** Undefined where box.md is no record. */
+  readonly found: BoxAsOf | undefined;
+  readonly parcels: ParcelsByCycle;
+  /** Undefined where something must be fixed first. */
+  readonly built: BuildResult | undefined;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Templates do not change while they are held. */
+export const compiledOf = remembered(({ files, assets, scripts }: ReadTemplates) =>
+  compileTemplates(files, assets, scripts),
+);
+
+const withOpened = (box: Box, id: string | undefined, asOf: Moment): Box =>
+  id !== undefined && box.cycles.some((cycle) => cycle.id === id && cycle.reveal === undefined)
+    ? { ...box, cycles: box.cycles.map((cycle) => (cycle.id === id ? { ...cycle, reveal: asOf } : cycle)) }
+    : box;
+
+/** Everything that the box asks for as of a moment, without its pictures. */
+export const drawSite = async (workspace: Workspace, options: DrawOptions): Promise<Drawn> => {
+  const { templates, without, share, onStage, opened } = options;
+  const { box: linked, facts, diagnostics: read, shown } = workspace.snapshot();
+  const asOf = momentFor(options.asOf, facts.timeZone);
+  const compiled = compiledOf(templates);
+  const parcels = await readLists(workspace, asOf);
+  const found = linked && boxAsOf(linked, parcels, shown, asOf);
+  const diagnostics = [...read, ...compiled.diagnostics, ...(found?.diagnostics ?? [])];
+  if (!found || mustFixAny(diagnostics)) return { asOf, found, parcels, built: undefined, diagnostics };
+  const built = await buildSite({
+    box: withOpened(found.box, opened, asOf),
+    asOf,
+    parcels,
+    templates: compiled.value,
+    templatesDigest: templates.digest,
+    program: workspace.program,
+    memory: workspace.memory,
+    wordnet: workspace.wordnet,
+    kept: workspace.kept,
+    diagnostics,
+    ...(onStage && { onStage }),
+    ...(without && { without }),
+    ...(share && { share }),
+  });
+  const isSound = !mustFixAny(built.diagnostics);
+  return { asOf, found, parcels, built: isSound ? built : undefined, diagnostics: built.diagnostics };
+};
+
+/** Makes pictures of a workspace into what is remembered. */
+export const makePictures = (
+  workspace: Workspace,
+  templates: ReadTemplates,
+  some: readonly PictureOutput[],
+  memory: RememberedPictures,
+  onProgress?: PictureProgress,
+): Promise<void> =>
+  makeRemembered(
+    { content: workspace.folder.path, assets: templates.assets },
+    some.map(({ picture }) => picture),
+    memory,
+    onProgress,
+  );
