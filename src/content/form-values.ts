@@ -70,6 +70,14 @@ const valueOfList = (typed: string, before: FieldValue | undefined): FieldValue 
   return all.length === 1 && only !== undefined && (wasOne || only === 'none') ? only : all;
 };
 
+/** What was ticked, in the order in which it stood; what is new comes after. */
+const valueOfTicks = (typed: string, before: FieldValue | undefined): FieldValue | undefined => {
+  const ticked = typed.split('\n').filter(Boolean);
+  const stood = listOf(before).map(String);
+  const kept = stood.filter((one) => ticked.includes(one));
+  return valueOfList([...kept, ...ticked.filter((one) => !stood.includes(one))].join('\n'), before);
+};
+
 /** What was typed as a value; undefined where nothing was. */
 const typedValue = (
   field: FormField,
@@ -78,7 +86,8 @@ const typedValue = (
 ): FieldValue | undefined => {
   const { sort, key } = field;
   if (sort === 'lines') return valueOfLines(typed);
-  if (sort === 'list' || sort === 'colours' || sort === 'choices') return valueOfList(typed, before);
+  if (sort === 'choices') return valueOfTicks(typed, before);
+  if (sort === 'list' || sort === 'colours') return valueOfList(typed, before);
   const text = typed.replace(/\s+$/, '');
   if (text === '') return undefined;
   if (sort === 'yes or no') return text === 'true' ? true : text === 'false' ? false : text;

@@ -5,7 +5,7 @@
 import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { sha256 } from '../text/hash.ts';
-import { replaceSeen, stateOf, syncFolder, type Written, writeWhole } from './owned-files.ts';
+import { replaceSeen, stateOf, type Written, writeWhole } from './owned-files.ts';
 
 /** A change of one file. */
 export interface Entry {
@@ -150,7 +150,6 @@ export const openHistory = (folder: string, content: string, now: () => number =
     if (after === seen) return { kind: 'written', hash: after };
     if (current) keep(current.bytes);
     if (bytes) keep(bytes);
-    syncFolder(kept);
     const entry: Entry = {
       id: next,
       at: now(),
@@ -164,7 +163,6 @@ export const openHistory = (folder: string, content: string, now: () => number =
     rmSync(`${file}.part`, { force: true });
     writeWhole(`${file}.part`, Buffer.from(JSON.stringify(entry)));
     renameSync(`${file}.part`, file);
-    syncFolder(folder);
     next += 1;
     const written = replaceSeen(content, path, seen, bytes);
     if (written.kind === 'written') {
