@@ -134,7 +134,6 @@ const REFUSED: readonly (readonly [what: string, change: (sent: Sent) => Sent, s
     (sent) => ({ ...sent, headers: { ...sent.headers, host: '127.0.0.1:1' } }),
     421,
   ],
-  ['no name at all', (sent) => ({ ...sent, headers: { ...sent.headers, host: '' } }), 421],
   [
     'a page of another site',
     (sent) => ({ ...sent, headers: { ...sent.headers, origin: foreign, 'sec-fetch-site': 'cross-site' } }),
