@@ -35,8 +35,22 @@ const replace = (old: HTMLIFrameElement, src: string): void => {
   box.append(coming);
 };
 
+/** Brings the part that is written at into sight, within its frame and without moving the page around it. */
+const bringUp = (frame: HTMLIFrameElement): void => {
+  const part = frame.contentDocument?.getElementById(frame.dataset.at ?? '');
+  if (part)
+    frame.contentWindow?.scrollTo(
+      0,
+      part.getBoundingClientRect().top + (frame.contentWindow?.scrollY ?? 0) - 12,
+    );
+};
+
 /** The frames of this page. Those that are folded away load when they are opened. */
 export const frames = (): Frames => {
+  for (const frame of document.querySelectorAll<HTMLIFrameElement>('iframe[data-at]')) {
+    if (frame.contentDocument?.readyState === 'complete') bringUp(frame);
+    frame.addEventListener('load', () => bringUp(frame), { once: true });
+  }
   for (const details of document.querySelectorAll<HTMLDetailsElement>('details[data-lazy]'))
     details.addEventListener('toggle', () => {
       if (details.open)

@@ -58,7 +58,13 @@ interface WriteView {
   readonly asOther: string | undefined;
   readonly otherEncoding: boolean;
   readonly marks: string;
-  readonly article: { readonly src: string; readonly isOlder: boolean; readonly isThere: boolean };
+  /** `part`: the anchor of what is written at. */
+  readonly article: {
+    readonly src: string;
+    readonly part: string;
+    readonly isOlder: boolean;
+    readonly isThere: boolean;
+  };
   readonly canUndo: boolean;
   readonly canRedo: boolean;
 }
@@ -174,6 +180,7 @@ const articleView = async (context: Context): Promise<WriteView['article']> => {
   const isThere = shown.files.has(path);
   return {
     src: shownAddress(asOf, isThere ? path : 'site/index.html', opened),
+    part: cycle?.items.find(({ source }) => source.file === context.rest)?.slug ?? '',
     isOlder: shown.isOlder,
     isThere: shown.files.size > 0,
   };
