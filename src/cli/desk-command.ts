@@ -41,6 +41,8 @@ const readPort = (value: string | true | undefined): number | undefined => {
   return port >= 1024 && port <= 65_535 - MORE_PORTS ? port : undefined;
 };
 
+const MINUTE = 60_000;
+
 const newKey = (): string => randomBytes(24).toString('base64url');
 
 interface DeskRun {
@@ -127,7 +129,7 @@ const runDesk = async ({
     say(words.terminal.share(networks.map((host) => `http://${host}:${served.port}/${query}`)));
   say(words.terminal.stop);
   // Made ready while the browser starts.
-  void table.findings().catch(() => undefined);
+  void table.findings(Math.floor(table.now() / MINUTE) * MINUTE).catch(() => undefined);
   if (opens) openAddress(address);
   await untilStopped();
   watched.close();

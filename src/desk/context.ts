@@ -62,6 +62,10 @@ export interface Panel {
   readonly act?: (context: Context, form: SentForm) => Promise<Outcome>;
 }
 
+/** A cycle that nobody knows the reveal of yet is shown to its owner all the same. */
+export const openedOf = ({ cycle, id }: Pick<Context, 'cycle' | 'id'>): string | undefined =>
+  cycle && cycle.reveal === undefined ? id : undefined;
+
 /** The first value of a field of a form. */
 export const sent = ({ fields }: SentForm, name: string): string | undefined => fields.get(name)?.[0];
 

@@ -9,7 +9,9 @@ import { wordingFor } from '../wording/wording.ts';
 import {
   addressOf,
   type Context,
+  momentToSee,
   type Outcome,
+  openedOf,
   PANELS,
   type Panel,
   type PanelName,
@@ -134,7 +136,7 @@ const cycleIdOf = (table: Table, path: string): string => {
 const pageAnswer = async (context: Context, name: PanelName | 'history', shown: Shown): Promise<Answer> => {
   const { table, words, lang, settings, id, token, asked } = context;
   const snapshot = table.snapshot();
-  const found = await table.findings();
+  const found = await table.findings(momentToSee(context), openedOf(context));
   const counts = (weight: string): number => found.filter((one) => one.weight === weight).length;
   const said = asked.query.get('said');
   const panelHref = (panel: PanelName): string =>
@@ -224,6 +226,14 @@ export const openDesk = (table: Table, gate: () => Gate): ((asked: Asked) => Pro
   ): Promise<Answer> => {
     if (outcome.kind === 'answer') return outcome.answer;
     if (outcome.kind === 'page') return pageAnswer(context, name, outcome);
+    // A page that saves as one writes asks for no more than what became of it.
+    const seen =
+      context.asked.headers['x-desk-quiet'] === undefined ? undefined : table.read(context.rest)?.hash;
+    if (seen !== undefined && outcome.said !== undefined)
+      return fileAnswer(
+        'saved.json',
+        JSON.stringify({ seen, said: context.words.said[outcome.said], version: String(table.version()) }),
+      );
     return { status: 303, headers: { ...GUARDED, location: withSaid(outcome.to, outcome.said) } };
   };
 

@@ -1,6 +1,7 @@
 /** Files that the desk's pages load: its own style, script and type, photos, and pages of the site and the back room. */
 import { previewPhoto } from '../io/preview-photo.ts';
 import type { Answer } from '../io/serve.ts';
+import { articlePath } from '../render/addresses.ts';
 import { schemeStyle, schemesOf } from '../render/colours.ts';
 import { htmlSource } from '../render/html.ts';
 import type { PictureOutput } from '../render/output.ts';
@@ -84,17 +85,27 @@ const pictureAnswer = async (
   picture: PictureOutput,
 ): Promise<Answer | undefined> => {
   const bytes = await table.picture(picture);
-  // Its name changes with its content.
-  return bytes && fileAnswer(path, bytes, { 'cache-control': 'private, max-age=31536000, immutable' });
+  return bytes && fileAnswer(path, bytes, isNamed(path) ? LASTING : {});
 };
+
+/** Whether a file's name changes with its content. */
+const isNamed = (path: string): boolean => /\.[\da-f]{10,}\.\w+$|\/pictures\//.test(path);
+
+const LASTING = { 'cache-control': 'private, max-age=31536000, immutable' };
 
 /** A page or file of the site or the back room as of a moment: `/shown/1774000000000/site/index.html`. */
 export const shownFile = async ({ table, asked }: Context, rest: string): Promise<Answer | undefined> => {
   const [, moment = '', opened, place = ''] =
     /^(\d{1,14})(?:~([\w-]+))?\/((?:site|backroom)\/.*)$/.exec(rest) ?? [];
   if (place === '') return undefined;
-  const shown = await table.shown(Number(moment), opened);
   const path = place.endsWith('/') ? `${place}index.html` : place;
+  const cycle = table.snapshot().box?.cycles.find((one) => path === `site/${articlePath(one)}`);
+  const article = cycle && (await table.article(cycle.id, Number(moment), opened));
+  if (article) return fileAnswer(path, article.content, { 'content-security-policy': SITE_POLICY });
+  // What has its content in its name is the same in every state, and nobody waits for it.
+  const last = isNamed(path) ? table.lastShown(Number(moment), opened) : undefined;
+  const isLast = last?.pictures.has(path) || last?.files.has(path);
+  const shown = isLast && last ? last : await table.shown(Number(moment), opened);
   const picture = shown.pictures.get(path);
   if (picture) return pictureAnswer(table, path, picture);
   const file = shown.files.get(path);
@@ -103,6 +114,7 @@ export const shownFile = async ({ table, asked }: Context, rest: string): Promis
   const saved: Record<string, string> = asked.query.has('save')
     ? { 'content-disposition': 'attachment' }
     : {};
+  if (isNamed(path)) return fileAnswer(path, content, LASTING);
   if (!path.endsWith('.html')) return fileAnswer(path, content, saved);
   const policy = path.startsWith('site/') ? SITE_POLICY : paperPolicy(utf8Text(content));
   return fileAnswer(path, content, { ...saved, 'content-security-policy': policy });

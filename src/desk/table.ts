@@ -14,7 +14,14 @@ import type { PictureOutput } from '../render/output.ts';
 import type { Templates } from '../render/templates.ts';
 import type { Snapshot } from '../workspace/assemble.ts';
 import { type BuildOutcome, buildInto } from '../workspace/build-into.ts';
-import { compiledOf, type Drawn, drawSite, makePictures } from '../workspace/draw-site.ts';
+import {
+  compiledOf,
+  type Drawn,
+  type DrawnArticle,
+  drawArticle,
+  drawSite,
+  makePictures,
+} from '../workspace/draw-site.ts';
 import { proveIn } from '../workspace/prove-cycle.ts';
 import type { Workspace } from '../workspace/workspace.ts';
 
@@ -59,10 +66,14 @@ export interface Table {
   readonly refresh: () => Promise<boolean>;
   /** What is drawn as of a moment. `opened`: a cycle that nobody knows the reveal of is shown all the same. */
   readonly shown: (asOf: Moment, opened?: string) => Promise<Shown>;
+  /** A cycle's article by itself, made before all else; undefined where there is none as of then. */
+  readonly article: (cycle: string, asOf: Moment, opened?: string) => Promise<DrawnArticle | undefined>;
+  /** What was drawn last as of a moment, of whatever state. */
+  readonly lastShown: (asOf: Moment, opened?: string) => Shown | undefined;
   readonly picture: (picture: PictureOutput) => Promise<Uint8Array | undefined>;
-  readonly coverage: (cycle: string) => Promise<Coverage | undefined>;
-  /** Everything that is wrong as of now. */
-  readonly findings: () => Promise<readonly Diagnostic[]>;
+  readonly coverage: (cycle: string, asOf: Moment) => Promise<Coverage | undefined>;
+  /** Everything that is wrong as of a moment. */
+  readonly findings: (asOf: Moment, opened?: string) => Promise<readonly Diagnostic[]>;
   readonly build: () => Promise<BuildOutcome>;
   /** Calls back after each new state, until the function that it gives is called. */
   readonly onChange: (listener: () => void) => () => void;
@@ -82,6 +93,9 @@ interface Held {
 const byPlace = <File extends { readonly where: string; readonly path: string }>(
   files: readonly File[],
 ): ReadonlyMap<string, File> => new Map(files.map((file) => [`${file.where}/${file.path}`, file]));
+
+const keyOf = (asOf: Moment, opened: string | undefined): string =>
+  `${Math.floor(asOf / MINUTE) * MINUTE} ${opened ?? ''}`;
 
 /** Lays the table. */
 export const layTable = (options: TableOptions): Table => {
@@ -139,8 +153,8 @@ export const layTable = (options: TableOptions): Table => {
   };
 
   const shown: Table['shown'] = (asOf, opened) => {
+    const key = keyOf(asOf, opened);
     const at = Math.floor(asOf / MINUTE) * MINUTE;
-    const key = `${at} ${opened ?? ''}`;
     const before = held.get(key);
     if (before?.version === version) return before.shown;
     const wanted = version;
@@ -165,13 +179,14 @@ export const layTable = (options: TableOptions): Table => {
     return pictures.recall(key);
   };
 
-  const coverage: Table['coverage'] = (cycle) => {
-    const before = proofs.get(cycle);
+  const coverage: Table['coverage'] = (cycle, asOf) => {
+    const key = `${cycle} ${asOf}`;
+    const before = proofs.get(key);
     if (before?.version === version) return before.coverage;
-    const work = inTurn(
-      async () => (await proveIn(workspace, { asOf: options.now(), cycle }, true)).coverage,
-    );
-    proofs.set(cycle, { version, coverage: work });
+    const work = inTurn(async () => (await proveIn(workspace, { asOf, cycle }, true)).coverage);
+    proofs.delete(key);
+    for (const old of [...proofs.keys()].slice(0, -MOST_HELD)) proofs.delete(old);
+    proofs.set(key, { version, coverage: work });
     return work;
   };
 
@@ -207,9 +222,14 @@ export const layTable = (options: TableOptions): Table => {
         return isNew || areNew;
       }),
     shown,
+    lastShown: (asOf, opened) => lastGood.get(keyOf(asOf, opened)),
+    article: (cycle, asOf, opened) =>
+      inTurn(() =>
+        drawArticle(workspace, { asOf, templates, ...(opened !== undefined && { opened }) }, cycle),
+      ),
     picture,
     coverage,
-    findings: async () => (await shown(options.now())).drawn.diagnostics,
+    findings: async (asOf, opened) => (await shown(asOf, opened)).drawn.diagnostics,
     build: () =>
       inTurn(() =>
         buildInto(workspace, {

@@ -1,19 +1,27 @@
 /** A box, opened → its documents as of a moment, made as far as they are not remembered, and put nowhere. */
+import { article } from '../channels/article.ts';
+import type { Tools } from '../channels/channel.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import { makeRemembered, type PictureProgress } from '../io/ensure-pictures.ts';
 import type { RememberedPictures } from '../io/memory/remembered-pictures.ts';
 import type { ReadTemplates } from '../io/read-templates.ts';
 import type { Box, Moment } from '../model/box.ts';
+import { unsealed } from '../model/seal.ts';
 import { type AsOf, momentFor } from '../pipeline/as-of.ts';
 import { type BoxAsOf, boxAsOf } from '../pipeline/box-as-of.ts';
 import { type BuildResult, buildSite, type Stage } from '../pipeline/build.ts';
+import { contentOf, factsOf, keyOf } from '../pipeline/documents.ts';
 import type { Leavable } from '../pipeline/leavable.ts';
 import type { ParcelsByCycle } from '../pipeline/parcels.ts';
+import { waitsForParcels, withReveals } from '../pipeline/reveals.ts';
 import type { Share } from '../pipeline/share.ts';
+import { articlePath } from '../render/addresses.ts';
 import type { PictureOutput } from '../render/output.ts';
 import { compileTemplates } from '../render/templates.ts';
+import { digestOf } from '../text/digest.ts';
 import { remembered } from '../text/remembered.ts';
+import { wordingFor } from '../wording/wording.ts';
 import { readLists } from './parcel-lists.ts';
 import type { Workspace } from './workspace.ts';
 
@@ -78,6 +86,49 @@ export const drawSite = async (workspace: Workspace, options: DrawOptions): Prom
   });
   const isSound = !mustFixAny(built.diagnostics);
   return { asOf, found, parcels, built: isSound ? built : undefined, diagnostics: built.diagnostics };
+};
+
+/** An article by itself, and the style sheet of its colours: what its author waits for after each word. */
+export interface DrawnArticle {
+  /** Its path in the site. */
+  readonly path: string;
+  readonly content: Uint8Array;
+}
+
+/**
+ * One cycle's article as of a moment, with nothing made beside it; undefined where something must be fixed first, or the
+ * cycle is sealed then. The bytes are those of `drawSite`.
+ */
+export const drawArticle = async (
+  workspace: Workspace,
+  { asOf: wanted, templates, opened }: DrawOptions,
+  cycle: string,
+): Promise<DrawnArticle | undefined> => {
+  const { box: linked, facts, diagnostics } = workspace.snapshot();
+  const asOf = momentFor(wanted, facts.timeZone);
+  if (!linked || mustFixAny(diagnostics)) return undefined;
+  const lists = waitsForParcels(linked) ? await readLists(workspace, asOf) : new Map();
+  const box = withOpened(withReveals(linked, lists).value, opened, asOf);
+  const { lang } = box.settings;
+  const tools: Tools = {
+    templates: compiledOf(templates).value,
+    wording: wordingFor(lang),
+    language: await workspace.kept.languageFor(lang),
+  };
+  const open = unsealed(box, asOf);
+  const path = open.cycles.find(({ id }) => id === cycle);
+  if (!path) return undefined;
+  const planned = article
+    .plan({ ...tools, asOf, box: open })
+    .documents.find((one) => one.path === articlePath(path));
+  if (!planned) return undefined;
+  const tooling = digestOf(workspace.program, templates.digest, lang);
+  const key = keyOf(`site/${planned.path}`, planned, tooling);
+  const document = { where: 'site' as const, path: planned.path, step: planned.step, key, planned };
+  const making = { memory: workspace.memory, tools, tooling };
+  const { facts: made } = await factsOf(document, making);
+  if (mustFixAny(made.diagnostics)) return undefined;
+  return { path: planned.path, content: await contentOf(document, making) };
 };
 
 /** Makes pictures of a workspace into what is remembered. */

@@ -14,7 +14,7 @@ const shown = frames();
 const story = markedStory();
 
 /** Fetches the page as it is now and puts its parts in place, the reader's own place and words left alone. */
-const refresh = async (): Promise<void> => {
+const refresh = async (isNew = true): Promise<void> => {
   const answer = await fetch(location.href, { headers: { accept: 'text/html' } });
   if (!answer.ok) return;
   const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
@@ -23,14 +23,21 @@ const refresh = async (): Promise<void> => {
   story.remark();
   points();
   copyButtons();
-  shown.renew(page);
+  if (isNew) shown.renew(page);
 };
 
+/** Milliseconds after a save until the page asks what is told about it. */
+const TELL = 150;
+let telling = 0;
+let known = document.body.dataset.version ?? '';
+
 const form = quietForm({
-  onSaved: (page) => {
-    swapParts(page);
-    story.remark();
-    shown.renew(page);
+  onSaved: (version) => {
+    known = version;
+    // The article first, because its author looks at it; then, in a pause, all that is told about it.
+    shown.again();
+    clearTimeout(telling);
+    telling = window.setTimeout(() => void refresh(false), TELL);
   },
 });
 
@@ -56,7 +63,6 @@ document.getElementById('side')?.addEventListener('click', () => {
 });
 if (localStorage.getItem('desk-side') === 'left') document.getElementById('desk')?.classList.add('turned');
 
-let known = document.body.dataset.version ?? '';
 const news = new EventSource('/news');
 news.addEventListener('version', (event) => {
   const version = String((event as MessageEvent).data);

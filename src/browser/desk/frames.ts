@@ -3,6 +3,8 @@
 interface Frames {
   /** Loads what the frames of a newer page show. */
   readonly renew: (page: Document) => void;
+  /** Loads again what the frames show. */
+  readonly again: () => void;
 }
 
 const scrollOf = (frame: HTMLIFrameElement): readonly [number, number] => [
@@ -58,6 +60,12 @@ export const frames = (): Frames => {
           frame.src = frame.dataset.src ?? '';
     });
   return {
+    again: () => {
+      for (const frame of document.querySelectorAll<HTMLIFrameElement>(
+        'iframe[data-shown][src]:not(.coming)',
+      ))
+        replace(frame, frame.contentWindow?.location.href ?? frame.src);
+    },
     renew: (page) => {
       const newer = [...page.querySelectorAll<HTMLIFrameElement>('iframe[data-shown]')];
       const here = [...document.querySelectorAll<HTMLIFrameElement>('iframe[data-shown]:not(.coming)')];

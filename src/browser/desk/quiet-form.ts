@@ -12,7 +12,7 @@ interface QuietForm {
 const seenIn = (page: Document): HTMLInputElement | null => page.querySelector<HTMLInputElement>('#seen');
 
 /** The form that saves by itself, where this page has one. */
-export const quietForm = ({ onSaved }: { readonly onSaved: (page: Document) => void }): QuietForm => {
+export const quietForm = ({ onSaved }: { readonly onSaved: (version: string) => void }): QuietForm => {
   const form = document.querySelector<HTMLFormElement>('form[data-quiet]');
   let pause = 0;
   let isDirty = false;
@@ -25,18 +25,19 @@ export const quietForm = ({ onSaved }: { readonly onSaved: (page: Document) => v
     isDirty = false;
     const answer = await fetch(whole.action, {
       method: 'POST',
+      headers: { 'x-desk-quiet': '1' },
       body: new URLSearchParams(new FormData(whole) as unknown as Record<string, string>),
     });
-    const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
-    if (answer.status !== 200) {
+    if (answer.headers.get('content-type')?.startsWith('application/json') !== true) {
       // Both versions, or why it was refused: the server says it on a page of its own.
-      isDirty = false;
       whole.submit();
       return;
     }
-    const seen = seenIn(document);
-    if (seen) seen.value = seenIn(page)?.value ?? seen.value;
-    onSaved(page);
+    const { seen, said, version }: { seen: string; said: string; version: string } = await answer.json();
+    const here = seenIn(document);
+    if (here) here.value = seen;
+    onSaved(version);
+    say(said);
   };
   const save = (): void => {
     clearTimeout(pause);

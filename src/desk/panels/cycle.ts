@@ -7,7 +7,7 @@ import { isSealed } from '../../model/seal.ts';
 import { factsOfCycle } from '../../pipeline/parcels.ts';
 import { isAtAim } from '../../pipeline/proof.ts';
 import { longDate } from '../../text/long-date.ts';
-import { addressOf, type Context, type Outcome, type Panel, sent } from '../context.ts';
+import { addressOf, type Context, momentToSee, type Outcome, type Panel, sent } from '../context.ts';
 import { edited, openRecord, saveText } from '../record.ts';
 import { picturesOf, type Step, type StepName, stepsOf } from '../steps.ts';
 
@@ -75,7 +75,7 @@ const show = async (context: Context): Promise<Outcome> => {
     (found && parcels.has(id)) || found?.box.cycles.some((one) => one.id < id && parcels.has(one.id))
       ? factsOfCycle({ box: found.box, asOf, parcels }, here)
       : undefined;
-  const coverage = await table.coverage(id);
+  const coverage = await table.coverage(id, momentToSee(context));
   const proof = coverage && {
     atAim: coverage.items.filter(({ standing, thin }) => !thin && isAtAim(standing, coverage.aim)).length,
     items: coverage.items.length,

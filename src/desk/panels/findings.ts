@@ -2,7 +2,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { heaviestFirst } from '../../diagnostics/diagnostic.ts';
 import { type FindingView, findingViews } from '../../render/findings.ts';
-import type { Context, Outcome, Panel } from '../context.ts';
+import { type Context, momentToSee, type Outcome, openedOf, type Panel } from '../context.ts';
 import { isRecordPath } from '../record.ts';
 import { placeAddress } from './proof.ts';
 
@@ -22,7 +22,7 @@ declare module '../../render/templates.ts' {
 
 const show = async (context: Context): Promise<Outcome> => {
   const { table, words, wording, id } = context;
-  const all = heaviestFirst(await table.findings());
+  const all = heaviestFirst(await table.findings(momentToSee(context), openedOf(context)));
   const isOwn = ({ location }: Diagnostic): boolean => location.file.startsWith(`cycles/${id}/`);
   const views = (some: readonly Diagnostic[]): readonly LinkedFinding[] =>
     findingViews(some, wording.findings).map((view, i) => {

@@ -1,7 +1,15 @@
 /** Pieces: every paper of the cycle as it is read, on a phone and on a desk, each with what copies and saves it. */
 import { makesPiece, papersInOrder } from '../../model/pieces.ts';
 import { articlePath } from '../../render/addresses.ts';
-import { addressOf, type Context, momentToSee, type Outcome, type Panel, shownAddress } from '../context.ts';
+import {
+  addressOf,
+  type Context,
+  momentToSee,
+  type Outcome,
+  openedOf,
+  type Panel,
+  shownAddress,
+} from '../context.ts';
 
 interface FileView {
   readonly name: string;
@@ -39,7 +47,7 @@ const TEXTS = /\.(txt|html|vtt|srt|ics)$/;
 const show = async (context: Context): Promise<Outcome> => {
   const { table, words, wording, settings, cycle, id } = context;
   const asOf = momentToSee(context);
-  const opened = cycle && cycle.reveal === undefined ? id : undefined;
+  const opened = openedOf(context);
   const shown = await table.shown(asOf, opened);
   const folder = `backroom/${id}/`;
   const view = (file: string, name: string): FileView => ({

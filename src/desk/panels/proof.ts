@@ -3,7 +3,15 @@ import type { SentForm } from '../../io/serve.ts';
 import { broughtFigures, type Coverage, type Edit, isAtAim, standingText } from '../../pipeline/proof.ts';
 import { digestOf } from '../../text/digest.ts';
 import { withAdvice } from '../advice.ts';
-import { addressOf, type Context, type Outcome, type Panel, sent, shownAddress } from '../context.ts';
+import {
+  addressOf,
+  type Context,
+  momentToSee,
+  type Outcome,
+  type Panel,
+  sent,
+  shownAddress,
+} from '../context.ts';
 import { fieldOf, type OpenRecord, openRecord, STORY, saveText } from '../record.ts';
 
 interface AdviceView {
@@ -91,7 +99,7 @@ const itemViews = (context: Context, { items, aim }: Coverage): ProofPanelView['
 
 const show = async (context: Context): Promise<Outcome> => {
   const { table, words, wording, id, token } = context;
-  const coverage = await table.coverage(id);
+  const coverage = await table.coverage(id, momentToSee(context));
   if (!coverage) return { kind: 'go', to: addressOf('findings', id) };
   const nameOf = (slug: string): string =>
     coverage.items.find((item) => item.slug === slug)?.shortName ?? slug;
@@ -128,7 +136,7 @@ const show = async (context: Context): Promise<Outcome> => {
 const act = async (context: Context, form: SentForm): Promise<Outcome> => {
   const { table, id } = context;
   const back = addressOf('proof', id);
-  const coverage = await table.coverage(id);
+  const coverage = await table.coverage(id, momentToSee(context));
   const edit = coverage?.advice.find((one) => idOf(one) === sent(form, 'edit'));
   const record = edit && recordAt(context, edit.at.file);
   const result = record && withAdvice(record, edit);

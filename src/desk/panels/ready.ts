@@ -3,7 +3,7 @@ import { mustFixAny } from '../../diagnostics/diagnostic.ts';
 import { listedIfThere } from '../../io/list-files.ts';
 import { type FindingView, findingViews } from '../../render/findings.ts';
 import type { BuildOutcome } from '../../workspace/build-into.ts';
-import { addressOf, type Context, type Outcome, type Panel } from '../context.ts';
+import { addressOf, type Context, momentToSee, type Outcome, openedOf, type Panel } from '../context.ts';
 
 interface ReadyView {
   readonly words: Context['words'];
@@ -53,7 +53,8 @@ const reportLines = ({ wording }: Context, outcome: BuildOutcome): readonly stri
 
 const page = async (context: Context, made: Made | undefined): Promise<Outcome> => {
   const { table, words, wording, id, token } = context;
-  const diagnostics = made?.outcome.diagnostics ?? (await table.findings());
+  const diagnostics =
+    made?.outcome.diagnostics ?? (await table.findings(momentToSee(context), openedOf(context)));
   const changed = made?.changed ?? [];
   const body = table.templates().render('desk/ready', {
     words,

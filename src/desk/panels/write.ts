@@ -14,6 +14,7 @@ import {
   type Context,
   momentToSee,
   type Outcome,
+  openedOf,
   type Panel,
   sent,
   shownAddress,
@@ -172,10 +173,10 @@ const photoAddress = ({ table }: Context, path: string): ((file: string) => stri
 };
 
 const articleView = async (context: Context): Promise<WriteView['article']> => {
-  const { table, cycle, id } = context;
-  const { path } = { path: cycle ? `site/${articlePath(cycle)}` : 'site/index.html' };
+  const { table, cycle } = context;
+  const path = cycle ? `site/${articlePath(cycle)}` : 'site/index.html';
   const asOf = momentToSee(context);
-  const opened = cycle && cycle.reveal === undefined ? id : undefined;
+  const opened = openedOf(context);
   const shown = await table.shown(asOf, opened);
   const isThere = shown.files.has(path);
   return {
@@ -190,7 +191,7 @@ const show = async (context: Context): Promise<Outcome> => {
   const { table, words, id, rest: path, token, asked } = context;
   if (!isRecordPath(path)) return { kind: 'go', to: addressOf('write', `cycles/${id}/cycle.md`) };
   const article = await articleView(context);
-  const diagnostics = await table.findings();
+  const diagnostics = await table.findings(momentToSee(context), openedOf(context));
   const mustFixIn = (file: string): number =>
     diagnostics.filter(({ weight, location }) => weight === 'must fix' && location.file === file).length;
   const record = openRecord(table, path);
@@ -234,7 +235,7 @@ const show = async (context: Context): Promise<Outcome> => {
   };
   views.forEach(visit);
   const others = [...byField].flatMap(([field, some]) => (asText || !shownFields.has(field) ? some : []));
-  const coverage = path.startsWith('cycles/') ? await table.coverage(id) : undefined;
+  const coverage = path.startsWith('cycles/') ? await table.coverage(id, momentToSee(context)) : undefined;
   const body = table.templates().render('desk/write', {
     ...base,
     seen: record.hash,
