@@ -66,6 +66,10 @@ export interface Panel {
 export const openedOf = ({ cycle, id }: Pick<Context, 'cycle' | 'id'>): string | undefined =>
   cycle && cycle.reveal === undefined ? id : undefined;
 
+/** Whether an address says what was just done. */
+export const isSaid = (word: string | null, said: Readonly<Record<Said, string>>): word is Said =>
+  word !== null && Object.hasOwn(said, word);
+
 /** The first value of a field of a form. */
 export const sent = ({ fields }: SentForm, name: string): string | undefined => fields.get(name)?.[0];
 

@@ -9,6 +9,7 @@ import { wordingFor } from '../wording/wording.ts';
 import {
   addressOf,
   type Context,
+  isSaid,
   momentToSee,
   type Outcome,
   openedOf,
@@ -114,9 +115,6 @@ const refused = (why: Refusal | 'missing'): Answer => ({
     html`<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${english.refusals.heading}</title></head><body><main><h1>${english.refusals.heading}</h1><p>${english.refusals[why]}</p></main></body></html>`,
   ),
 });
-
-const isSaid = (word: string | null, said: Readonly<Record<Said, string>>): word is Said =>
-  word !== null && Object.hasOwn(said, word);
 
 const withSaid = (to: string, said: Said | undefined): string => {
   if (said === undefined) return to;
@@ -261,7 +259,10 @@ export const openDesk = (table: Table, gate: () => Gate): ((asked: Asked) => Pro
     if (name === '')
       return {
         status: 303,
-        headers: { ...GUARDED, location: addressOf('cycle', context.id === '' ? 'none' : context.id) },
+        headers: {
+          ...GUARDED,
+          location: context.id === '' ? addressOf('write', 'box.md') : addressOf('cycle', context.id),
+        },
       };
     if (name === 'news') return newsOf(table);
     if (name === 'shown') return (await shownFile(context, rest)) ?? refused('missing');

@@ -162,11 +162,11 @@ export const ownFile = ({ table }: Context, name: string): Answer | undefined =>
     const script = templates.scripts.find(({ path }) => path === 'desk.js');
     return script && fileAnswer(name, script.bytes);
   }
-  const cycle = /^colours-([\w-]+)\.css$/.exec(name)?.[1];
+  const cycle = /^colours-([\w-]*)\.css$/.exec(name)?.[1];
   if (cycle !== undefined) {
     return fileAnswer(name, schemeStyle(paletteOf(table, cycle)));
   }
-  const ofCycle = /^icon-([\w-]+)\.svg$/.exec(name)?.[1];
+  const ofCycle = /^icon-([\w-]*)\.svg$/.exec(name)?.[1];
   if (ofCycle !== undefined) {
     const { accent, onAccent } = schemesOf(paletteOf(table, ofCycle)).light;
     // A sheet with a line begun on it.

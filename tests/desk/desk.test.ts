@@ -101,7 +101,7 @@ describeWith('chromium', 'chromium', 'the desk in Chromium', () => {
   test('a field is written, saved after a pause, and seen in the article; then it is taken back', async () => {
     await go(`write/${ITEM}`);
     const before = await record();
-    await page.getByLabel('Name', { exact: false }).first().fill('Cane proving basket, round');
+    await page.locator('#field-name').fill('Cane proving basket, round');
     await article().getByRole('heading', { name: 'Cane proving basket, round' }).first().waitFor();
     expect(await record()).toBe(
       before.replace('name: Cane proving basket', 'name: Cane proving basket, round'),
@@ -308,5 +308,19 @@ describeWith('chromium', 'chromium', 'the desk in Chromium', () => {
     await page.getByText('Taken back.').waitFor();
     expect(await record('box.md')).not.toBe(before);
     expect(await record('box.md')).not.toContain('places: 12');
+  });
+
+  test('a thing is begun by its name alone, and what it still needs is told; taken back, it is gone', async () => {
+    await go(`write/${ITEM}`);
+    await page.getByText('Another thing …').click();
+    await page.locator('.adding').getByLabel('Name').fill('Linen cloth: large');
+    await page.locator('.adding').getByRole('button', { name: 'Begin it' }).first().click();
+    await page.getByText('It is begun.').waitFor();
+    const path = 'cycles/2026-03/items/02-linen-cloth-large.md';
+    expect(await record(path)).toBe('---\nname: "Linen cloth: large"\n---\n\n');
+    await page.locator('.found .must').first().waitFor();
+    await page.getByRole('button', { name: 'Take back', exact: true }).click();
+    await page.getByText('Taken back.').waitFor();
+    expect(existsSync(join(folder, 'content', path))).toBe(false);
   });
 });

@@ -12,6 +12,7 @@ import { utf8Bytes } from '../../text/utf8.ts';
 import {
   addressOf,
   type Context,
+  isSaid,
   momentToSee,
   type Outcome,
   openedOf,
@@ -21,6 +22,7 @@ import {
 } from '../context.ts';
 import { type FieldView, fieldViews, inHeaps } from '../form-view.ts';
 import { marksIn } from '../marks.ts';
+import { addRecord, newCycle, newThing } from '../new-record.ts';
 import {
   editedBy,
   exactText,
@@ -66,6 +68,8 @@ interface WriteView {
     readonly isOlder: boolean;
     readonly isThere: boolean;
   };
+  /** The cycle to which a thing can be added; empty where there is none. */
+  readonly cycleId: string;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
 }
@@ -132,7 +136,7 @@ const recordLinks = (
     .filter((path) => ITEM_FILE.test(path) && path.startsWith(`cycles/${id}/`))
     .sort();
   return [
-    link(`cycles/${id}/cycle.md`, words.form.cycleItself, id),
+    ...(id === '' ? [] : [link(`cycles/${id}/cycle.md`, words.form.cycleItself, id)]),
     ...items.map((path) => {
       const record = openRecord(table, path);
       const name = record && record !== 'other encoding' ? valueAt(record.values, ['name']) : undefined;
@@ -189,15 +193,20 @@ const articleView = async (context: Context): Promise<WriteView['article']> => {
 
 const show = async (context: Context): Promise<Outcome> => {
   const { table, words, id, rest: path, token, asked } = context;
-  if (!isRecordPath(path)) return { kind: 'go', to: addressOf('write', `cycles/${id}/cycle.md`) };
+  if (!isRecordPath(path))
+    return { kind: 'go', to: addressOf('write', id === '' ? 'box.md' : `cycles/${id}/cycle.md`) };
   const article = await articleView(context);
   const diagnostics = await table.findings(momentToSee(context), openedOf(context));
   const mustFixIn = (file: string): number =>
     diagnostics.filter(({ weight, location }) => weight === 'must fix' && location.file === file).length;
   const record = openRecord(table, path);
   const at = addressOf('write', path);
-  const base = { words, token, at, path, records: recordLinks(context, mustFixIn), article };
-  if (record === undefined) return { kind: 'go', to: addressOf('cycle', id) };
+  const base = { words, token, at, path, records: recordLinks(context, mustFixIn), article, cycleId: id };
+  // A folder may be without its record, and the box without its own.
+  if (record === undefined) {
+    const said = asked.query.get('said');
+    return { kind: 'go', to: addressOf('findings', id), ...(isSaid(said, words.said) && { said }) };
+  }
   const nothing = {
     seen: '',
     told: [],
@@ -316,6 +325,13 @@ const conflict = (
 const act = async (context: Context, form: SentForm): Promise<Outcome> => {
   const { table, rest: path } = context;
   const back = addressOf('write', path);
+  const action = sent(form, 'do');
+  if (action === 'add thing' || action === 'add cycle') {
+    const made = await addRecord(context, action === 'add thing' ? newThing(context, form) : newCycle(form));
+    return made === undefined
+      ? { kind: 'go', to: back, said: 'same' }
+      : { kind: 'go', to: addressOf('write', made), said: 'made' };
+  }
   const now = openRecord(table, path);
   if (!isRecordPath(path) || now === 'other encoding') return { kind: 'go', to: back };
   const seen = sent(form, 'seen') ?? '';

@@ -93,6 +93,7 @@ const said = {
   voice: 'The voices are in the record.',
   call: 'The call is changed, and it is everywhere.',
   done: 'Noted as done.',
+  made: 'It is begun. What it still needs is told below.',
 } as const;
 
 /** A thing that was said once. */
@@ -155,6 +156,10 @@ export const desk = {
     whole: 'The whole file, because its fields cannot be read as they stand',
     otherEncoding:
       'This file is saved in an old encoding of text. Open it in its own program, save it as UTF-8, and it can be written here.',
+    addThing: 'Another thing …',
+    addCycle: 'Another cycle …',
+    add: 'Begin it',
+    month: 'Month, as 2026-05',
     pickColour: 'Pick a colour',
     records: 'Records',
     box: 'The box',
