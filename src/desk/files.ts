@@ -88,6 +88,14 @@ const pictureAnswer = async (
   return bytes && fileAnswer(path, bytes, isNamed(path) ? LASTING : {});
 };
 
+/** A letter names its pictures where they will be published: to be seen before, they are taken from here. */
+const withOwnPictures = (paper: string, table: Table, rest: string): string => {
+  const url = table.snapshot().facts.settings?.url;
+  if (url === undefined) return paper;
+  const here = `/shown/${rest.slice(0, rest.indexOf('/'))}/site/`;
+  return paper.replaceAll(`src="${url}`, `src="${here}`);
+};
+
 /** Whether a file's name changes with its content. */
 const isNamed = (path: string): boolean => /\.[\da-f]{10,}\.\w+$|\/pictures\//.test(path);
 
@@ -116,8 +124,11 @@ export const shownFile = async ({ table, asked }: Context, rest: string): Promis
     : {};
   if (isNamed(path)) return fileAnswer(path, content, LASTING);
   if (!path.endsWith('.html')) return fileAnswer(path, content, saved);
-  const policy = path.startsWith('site/') ? SITE_POLICY : paperPolicy(utf8Text(content));
-  return fileAnswer(path, content, { ...saved, 'content-security-policy': policy });
+  if (path.startsWith('site/'))
+    return fileAnswer(path, content, { ...saved, 'content-security-policy': SITE_POLICY });
+  const paper = utf8Text(content);
+  const policy = { ...saved, 'content-security-policy': paperPolicy(paper) };
+  return fileAnswer(path, asked.query.has('seen') ? withOwnPictures(paper, table, rest) : content, policy);
 };
 
 /** Pixels of the longer side: enough to choose a point on a wide screen. */

@@ -305,6 +305,9 @@ const conflict = (
       : []),
     ...(whole === undefined ? [] : [{ label: words.form.whole, mine: whole, theirs: now?.text ?? '' }]),
   ];
+  // Who has changed nothing loses nothing.
+  if (rows.length === 0 && base && now && !isRefused)
+    return { kind: 'go', to: addressOf('write', rest), said: 'same' };
   const kept = [...form.fields].flatMap(([name, values]) =>
     ['token', 'seen', 'base', 'do'].includes(name) ? [] : values.map((value) => ({ name, value })),
   );
