@@ -75,7 +75,7 @@ test('random edits of single fields change that field alone, and undo gives the 
   const history = openHistory(join(folder, 'history'), content);
   let [edits, saves] = [0, 0];
   for (const path of records)
-    for (let round = 0; round < 8; round += 1) {
+    for (let round = 0; round < 5; round += 1) {
       const how = pick(Object.keys(savedBy));
       const text = savedBy[how]?.(textAt(path)) ?? '';
       mkdirSync(dirname(join(content, path)), { recursive: true });
@@ -108,7 +108,7 @@ test('random edits of single fields change that field alone, and undo gives the 
       expect(undone?.kind).toBe('written');
       expect(readFileSync(join(content, path)).equals(Buffer.from(text)), `${path} ${leaf}`).toBe(true);
     }
-  expect({ edits: edits > 600, saves: saves > 120 }).toEqual({ edits: true, saves: true });
+  expect({ edits: edits > 350, saves: saves > 120 }).toEqual({ edits: true, saves: true });
 }, 60_000);
 
 test('a story is changed line by line: lines that stay keep their bytes, whatever their ends', () => {
