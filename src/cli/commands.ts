@@ -9,7 +9,7 @@ export interface Option {
 
 /** A command of the program. */
 export interface Command {
-  readonly name: 'build' | 'proof' | 'film' | 'parcels' | 'phrases';
+  readonly name: 'build' | 'proof' | 'film' | 'parcels' | 'phrases' | 'desk';
   /** What it is called on, as the usage shows it: `[CYCLE]` for at most one, `[NAME…]` for any number; absent for none. */
   readonly operands?: string;
   readonly options: readonly Option[];
@@ -56,6 +56,11 @@ export const commands: readonly Command[] = [
     options: [content, asOf, { name: 'share', value: 'SHARE' }, json],
     run: async (values, edge, operands) =>
       (await import('./parcels-command.ts')).parcelsCommand(values, edge, operands),
+  },
+  {
+    name: 'desk',
+    options: [content, { name: 'port', value: 'N' }, asOf, { name: 'no-open' }, { name: 'share' }],
+    run: async (values, edge) => (await import('./desk-command.ts')).deskCommand(values, edge),
   },
   {
     name: 'phrases',

@@ -9,6 +9,7 @@ import { clip } from './en/clip.ts';
 import { commandLine } from './en/command-line.ts';
 import { coverage } from './en/coverage.ts';
 import { cycle } from './en/cycle.ts';
+import { desk } from './en/desk.ts';
 import { findings } from './en/findings.ts';
 import { invitation } from './en/invitation.ts';
 import { letter } from './en/letter.ts';
@@ -35,6 +36,7 @@ const english = (spelling: Spelling) => ({
   commandLine,
   coverage,
   cycle,
+  desk,
   findings,
   invitation,
   letter,

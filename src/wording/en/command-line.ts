@@ -92,6 +92,22 @@ const commands = ({ aim, share }: Defaults) =>
         ['lidlore parcels export.csv --share 0.95', 'a file that is not in place yet'],
       ],
     },
+    desk: {
+      summary: 'write, see, mend and ready a cycle in the browser',
+      about:
+        'Opens a page on this machine in which a whole cycle is done: what is next, each record as a form with its article beside it, photos, the proof with changes to take, the parcels, every paper, and the site made ready. Files are changed key by key and nothing else of them; each change can be taken back, also another day. Files may be changed in other programs at the same time. Nobody but this machine can reach it, unless --share is given.',
+      options: {
+        content: contentOption,
+        port: 'where the page is (default: 4747, or the next that is free)',
+        'as-of': 'what the desk takes for now; written as for build (default: now)',
+        'no-open': 'only print the address',
+        share: 'let others in the same network in, by an address with a secret key',
+      },
+      examples: [
+        ['lidlore desk', 'opens the desk in the browser'],
+        ['lidlore desk --share', 'prints an address for the phone on the table'],
+      ],
+    },
     phrases: {
       summary: 'what shoppers would type for a name; noun phrases of a text',
       about:
