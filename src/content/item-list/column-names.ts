@@ -110,7 +110,10 @@ export interface NamedField {
 export const fieldOfTitle = (title: string): NamedField | undefined => {
   const bare = bareTitle(title);
   if (bare === '') return undefined;
-  const whole = byName.get(bare) ?? byName.get(folded(title).replace(/[:*#?\s]+$/, ''));
+  const whole =
+    byName.get(bare) ??
+    byName.get(bare.replace(/s$/, '')) ??
+    byName.get(folded(title).replace(/[:*#?\s]+$/, ''));
   if (whole) return { field: whole, isWhole: true };
   const padded = ` ${bare} `;
   let best: readonly [name: string, field: ListField] | undefined;
