@@ -1,5 +1,7 @@
 /** Words in, one command run, report out, exit status. */
+import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { isPublishFailure } from '../io/publish/failure.ts';
 import { codeOf } from '../text/error-code.ts';
 import { commandLine } from '../wording/en/command-line.ts';
@@ -25,6 +27,10 @@ const diskRefusal = (error: unknown): string | undefined => {
 /** Runs the command that `words` (without the program's name) ask for; gives the exit status. Never rejects. */
 export const run = async (words: readonly string[], edge: Environment): Promise<number> => {
   try {
+    if (words.length === 0 && !existsSync(join(edge.cwd, 'content'))) {
+      edge.stderr.write(`${commandLine.mistakes.noBox}\n`);
+      return EXIT.usage;
+    }
     const asked = readWords(words);
     switch (asked.kind) {
       case 'help':
