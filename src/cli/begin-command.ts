@@ -5,6 +5,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { decodeText } from '../io/decode-text.ts';
 import { listedIfThere } from '../io/list-files.ts';
 import { type PutPlan, putFiles } from '../io/put-files.ts';
+import { codeOf } from '../text/error-code.ts';
 import { begin } from '../wording/en/begin.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 import type { KnownBox } from '../workspace/begin/known-box.ts';
@@ -324,7 +325,14 @@ const runBegin = async (
   const whole = bothOf(answers && planBox(answers), outcome, place);
   const standing = whole.plan.files.find(({ path }) => existsSync(path));
   if (standing) return refuse(mistakes.standing(standing.path.replace(place.content, root)));
-  await putFiles(whole.plan);
+  try {
+    await putFiles(whole.plan);
+  } catch (error) {
+    // Something came, or lies where a folder is to be.
+    const path = error instanceof Error && 'path' in error ? String(error.path) : place.content;
+    if (codeOf(error) === 'EEXIST') return refuse(mistakes.standing(path.replace(place.content, root)));
+    throw error;
+  }
   edge.stdout.write(report(place, whole));
   return EXIT.done;
 };

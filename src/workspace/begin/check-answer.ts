@@ -20,7 +20,11 @@ export const checkAnswer = (
   const text = typed.replace(/\s+/g, ' ').trim();
   const result = v.safeParse(schema, text);
   if (result.success) return { value: text };
-  const meant = likelyValues(text).find((value) => v.safeParse(schema, value).success);
+  // A sign put before whatever was typed is no slip: it would make an address of any word, and a text of nothing.
+  const meant = likelyValues(text).find(
+    (value) =>
+      typeof value === 'string' && !/^(?:#|https:)/.test(value) && v.safeParse(schema, value).success,
+  );
   if (typeof meant === 'string') return { value: meant };
   return { expected: result.issues[0].message };
 };

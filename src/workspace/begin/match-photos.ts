@@ -156,8 +156,9 @@ export const matchPhotos = (
     const bare = fold(bareName(photo.name)).replace(/[_\-.]+/g, ' ');
     const named = namedBy(photo.name, things);
     const whole = SURELY_WHOLE.test(bare);
-    // "seed box.jpg" in a box with a seed box; "box of the tray" shows the tray.
-    if (whole && (named === undefined || named.score < 2)) return { photo, shows: 'box', by: 'name' };
+    // "seed box open.jpg" in a box with a seed box shows that.
+    if (whole && namedBy(bare.replace(SURELY_WHOLE, ' '), things) === undefined)
+      return { photo, shows: 'box', by: 'name' };
     if (named) return { photo, shows: named.at, by: 'name' };
     if (WHOLE.test(bare)) return { photo, shows: 'box', by: 'name' };
     const number = numberOf(photo.name) ?? leadingNumber(photo.name);
