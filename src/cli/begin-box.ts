@@ -1,6 +1,7 @@
 /** The questions that make box.md. */
 
 import { begin } from '../wording/en/begin.ts';
+import { checkAnswer, slugOf } from '../workspace/begin/index.ts';
 import type { BoxAnswers } from '../workspace/begin/plan-records.ts';
 import type { Environment, Values } from './environment.ts';
 import { guessMachine } from './machine.ts';
@@ -24,10 +25,6 @@ export const askBox = async (
   values: Values,
   edge: Environment,
 ): Promise<BoxAnswers | undefined> => {
-  const [{ checkAnswer }, { slugOf }] = await Promise.all([
-    import('../workspace/begin/check-answer.ts'),
-    import('../workspace/begin/plan-records.ts'),
-  ]);
   const field =
     (...path: string[]) =>
     (typed: string): Checked<string> =>

@@ -8,6 +8,15 @@ import { type PutPlan, putFiles } from '../io/put-files.ts';
 import { codeOf } from '../text/error-code.ts';
 import { begin } from '../wording/en/begin.ts';
 import { commandLine } from '../wording/en/command-line.ts';
+import {
+  addPictures,
+  knownBox,
+  nextMonth,
+  planBox,
+  planCycle,
+  standingCycle,
+  todayIn,
+} from '../workspace/begin/index.ts';
 import type { KnownBox } from '../workspace/begin/known-box.ts';
 import type { PhotoMatch } from '../workspace/begin/match-photos.ts';
 import type { BoxAnswers, PlannedFile } from '../workspace/begin/plan-records.ts';
@@ -58,14 +67,12 @@ const readBox = async (
   { content }: Place,
   edge: Environment,
 ): Promise<{ readonly box: KnownBox | undefined; readonly diagnostics: readonly Diagnostic[] }> => {
-  const [{ withMemory }, { openWorkspace }, { knownBox }, { programDigest }, { progress }] =
-    await Promise.all([
-      import('./with-memory.ts'),
-      import('../workspace/workspace.ts'),
-      import('../workspace/begin/known-box.ts'),
-      import('../io/program.ts'),
-      import('./progress.ts'),
-    ]);
+  const [{ withMemory }, { openWorkspace }, { programDigest }, { progress }] = await Promise.all([
+    import('./with-memory.ts'),
+    import('../workspace/workspace.ts'),
+    import('../io/program.ts'),
+    import('./progress.ts'),
+  ]);
   const snapshot = await withMemory(join(dirname(content), '.lidlore'), async (memory) => {
     const onPhotos = progress(edge, commandLine.progress.photos);
     const { snapshot } = await openWorkspace({ path: content, memory, program: programDigest(), onPhotos });
@@ -147,7 +154,6 @@ const addToCycle = async (
     return { mistake: mistakes.cycleStands(month, next) };
   const dropped = droppedFor(month, values, place, edge);
   if ('mistake' in dropped) return dropped;
-  const { addPictures, standingCycle } = await import('../workspace/begin/standing-cycle.ts');
   const folder = join(place.content, 'cycles', month);
   const bytes = new Map<string, Uint8Array>(
     listedIfThere(folder)
@@ -198,7 +204,6 @@ const layOut = async (
   const filesFor = (shows: number | 'box'): readonly string[] =>
     matches.filter((match) => match.shows === shows).map(fileOf);
   const [wholeBox] = filesFor('box');
-  const { planCycle } = await import('../workspace/begin/plan-records.ts');
   const made = planCycle(
     {
       ...answers,
@@ -299,7 +304,6 @@ const runBegin = async (
     OF_A_CYCLE.some((option) => values[option] !== undefined);
   let outcome: Outcome | undefined;
   if (box && wantsCycle) {
-    const { nextMonth, todayIn } = await import('../workspace/begin/propose-dates.ts');
     const next = nextMonth(box, todayIn(box.timeZone, Date.now()));
     const month = named ?? next;
     const found = box.months.includes(month)
@@ -321,7 +325,6 @@ const runBegin = async (
     edge.stderr.write(`${said.stopped}\n`);
     return EXIT.stopped;
   }
-  const { planBox } = await import('../workspace/begin/plan-records.ts');
   const whole = bothOf(answers && planBox(answers), outcome, place);
   const standing = whole.plan.files.find(({ path }) => existsSync(path));
   if (standing) return refuse(mistakes.standing(standing.path.replace(place.content, root)));

@@ -1,5 +1,13 @@
 /** The questions that lay out a cycle. */
 import { begin } from '../wording/en/begin.ts';
+import {
+  cautionsOf,
+  checkAnswer,
+  cycleBefore,
+  proposeKinds,
+  proposeReveal,
+  proposeShipped,
+} from '../workspace/begin/index.ts';
 import type { KnownBox } from '../workspace/begin/known-box.ts';
 import type { CycleAnswers, ThingAnswers } from '../workspace/begin/plan-records.ts';
 import { askList } from './begin-list.ts';
@@ -90,10 +98,6 @@ const withKinds = async (
   things: readonly ThingAnswers[],
   box: KnownBox,
 ): Promise<readonly ThingAnswers[] | undefined> => {
-  const [{ proposeKinds }, { cautionsOf }] = await Promise.all([
-    import('../workspace/begin/propose-kind.ts'),
-    import('../workspace/begin/plan-records.ts'),
-  ]);
   const proposed = await proposeKinds(
     things.map(({ name }) => name),
     box,
@@ -144,10 +148,6 @@ export const askCycle = async (
   edge: Environment,
   { box, month }: { readonly box: KnownBox; readonly month: string },
 ): Promise<CycleAnswers | { readonly mistake: string } | undefined> => {
-  const [{ checkAnswer }, { cycleBefore, proposeReveal, proposeShipped }] = await Promise.all([
-    import('../workspace/begin/check-answer.ts'),
-    import('../workspace/begin/propose-dates.ts'),
-  ]);
   const { ask, tell } = questioner;
   const field =
     (key: string) =>

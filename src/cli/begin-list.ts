@@ -4,6 +4,7 @@ import { resolve } from 'node:path';
 import { decodeText } from '../io/decode-text.ts';
 import { codeOf } from '../text/error-code.ts';
 import { begin } from '../wording/en/begin.ts';
+import { fieldNamed, listThings } from '../workspace/begin/index.ts';
 import type { ItemList, ListField } from '../workspace/begin/list.ts';
 import type { Environment, Values } from './environment.ts';
 import type { Checked, Questioner } from './questions.ts';
@@ -73,7 +74,6 @@ export const askList = async (
   const file = String(values.from);
   const read = await readList(file, edge);
   if ('mistake' in read) return read;
-  const { listThings, fieldNamed } = await import('../workspace/begin/list.ts');
   let list = listThings(read.text, currency);
   const say = (): void => void edge.stderr.write(`${shown(file, list).join('\n')}\n`);
   for (;;) {

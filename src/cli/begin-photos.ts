@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { isPhoto } from '../io/know-files.ts';
 import { takenAt } from '../io/taken-at.ts';
 import { begin } from '../wording/en/begin.ts';
+import { matchPhotos } from '../workspace/begin/index.ts';
 import type { DroppedPhoto, PhotographedThing, PhotoMatch } from '../workspace/begin/match-photos.ts';
 import { padEnd } from './cells.ts';
 import type { Checked, Questioner } from './questions.ts';
@@ -78,7 +79,6 @@ export const askPhotos = async (
   hasWholeBox: boolean,
   say: (text: string) => void,
 ): Promise<readonly PhotoMatch[]> => {
-  const { matchPhotos } = await import('../workspace/begin/match-photos.ts');
   let matches = matchPhotos(photos, things, hasWholeBox);
   for (;;) {
     say(`${shown(matches, things).join('\n')}\n`);
