@@ -23,6 +23,38 @@ const jsonObject = 'print one JSON object on standard output instead of a report
 /** What help says of each command. */
 const commands = ({ aim, share }: Defaults) =>
   ({
+    begin: {
+      summary: 'begin a box, or lay out the next of its cycles',
+      about:
+        'Asks a few questions and lays out the files. In a folder without a box, five make content/box.md. Then comes a cycle, the next by the box’s habit unless a month is named: its theme, its things and its days. Each thing gets a record with what it needs still as empty lines. Where the cycle stands already, pictures in its photos/ that no record names are matched to its things. No file is ever written over, and nothing is made before the last answer. Every question can be answered by an option; where nobody can be asked, defaults are taken, and what has none is named.',
+      options: {
+        content: contentOption,
+        name: 'what the box is called',
+        about: 'what it is, in a sentence or two',
+        address: 'where its site will be (default: one that stands in)',
+        currency: 'what prices are in, as GBP (default: by the machine)',
+        zone: 'where reveals are timed, as Europe/London (default: by the machine)',
+        language: 'the language of the articles, as en-GB (default: by the machine)',
+        join: 'the address at which people join (default: none yet)',
+        author: 'who signs the articles (default: the box)',
+        theme: 'the theme of the cycle',
+        things: "its things by their names, with ; between them: 'Seed tray; Plant mister'",
+        kinds: 'what people call such things, in their order, with ; between them (default: by their names)',
+        lead: 'the number of the thing that the box was built around (default: 1)',
+        shipped: 'the day the parcels leave, as 2026-05-05 (default: by the cycle before)',
+        reveal: 'when it may be shown, as 2026-05-21T19:00 (default: by the habit)',
+        from: 'a list of things, a row each, as a spreadsheet saves it as CSV; - is standard input',
+        columns: "what columns of it say, where that is not seen: 'price = Sells for; note = Maker'",
+        photos: 'a folder of photos to copy into the cycle, each to the thing that it shows',
+        pairs: "what photos show, where that is not seen: '4=2 5=box 6=none'",
+        yes: 'take what is proposed and ask nothing',
+      },
+      examples: [
+        ['lidlore begin', 'asks for a box, or for its next cycle'],
+        ['lidlore begin 2026-05 --from items.csv', 'the May box, from a spreadsheet'],
+        ['lidlore begin 2026-05 --photos ~/phone', 'its photos, each to its thing'],
+      ],
+    },
     build: {
       summary: 'make the site and the back room from the content folder',
       about:
@@ -146,6 +178,7 @@ const exits = {
     'the command line cannot be carried out, or something that was not made here is in the way; nothing was written',
   bug: 'a bug in lidlore',
   disk: 'the disk refused to be read or written; the old site is as it was, or the next build finishes the new one',
+  stopped: 'stopped at a question; nothing was made or changed',
 };
 
 const didYouMean = (word: string | undefined): string => (word === undefined ? '' : ` Did you mean ${word}?`);
@@ -153,6 +186,9 @@ const didYouMean = (word: string | undefined): string => (word === undefined ? '
 /** Command lines that make no sense. `meant` is the nearest word that would. */
 const mistakes = {
   noCommand: 'Name a command.',
+  /** Where nothing is there that a command could be about. */
+  noBox:
+    'There is no box in this folder yet. To begin one: lidlore begin\nAll that can be done: lidlore --help',
   unknownCommand: (word: string, meant: string | undefined) => `Unknown command ${word}.${didYouMean(meant)}`,
   unknownOption: (word: string, meant: string | undefined) => `Unknown option ${word}.${didYouMean(meant)}`,
   optionFirst: (option: string, command: string) =>
@@ -166,7 +202,7 @@ const mistakes = {
   asOf: (instant: string) =>
     `Unexpected --as-of ${instant}, expected a date or a date and time: 2026-03-27, 2026-03-27T19:00 or 2026-03-27T19:00Z.`,
   noFolder: (folder: string, isDefault: boolean) =>
-    `There is no folder ${folder}${isDefault ? ' here' : ''}. Name the folder that holds box.md with --content.`,
+    `There is no folder ${folder}${isDefault ? ' here' : ''}. Name the folder that holds box.md with --content, or begin a box: lidlore begin`,
   noFile: (file: string) => `There is no file ${file}.`,
   aim: (value: string, example: number) =>
     `Unexpected --aim ${value}, expected a standing between 0 and 1, as ${example}.`,
@@ -298,7 +334,7 @@ const nothing = {
   noFigures: (findings: string) => `${findings}. There are no figures before these are mended.`,
   noCycles: (folder: string) => `There is no cycle in ${folder} yet.`,
   beginCycle: (folder: string) =>
-    ` Begin with ${folder}/cycles/2026-03/cycle.md, in a folder named for its month.`,
+    ` Begin one: lidlore begin${folder === 'content' ? '' : ` --content ${folder}`}`,
 };
 
 const phrasesExample = "lidlore phrases 'Sage enamel watering can, 1.2 litre'";
