@@ -32,7 +32,7 @@ export const isText = (path: string): boolean => /\.(md|csv)$/i.test(path) && !i
 export const isPhoto = (path: string): boolean => /\.(jpe?g|png|webp|avif|hei[cf]|tiff?|gif)$/i.test(path);
 
 /** Raise when a look at the same photo finds something else. */
-const PROBE_VERSION = 1;
+const PROBE_VERSION = 2;
 
 /** Photos decoded at once: one for each of two processors, each within the memory of a small machine. */
 const PROBES_AT_ONCE = 2;

@@ -2,7 +2,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { Cycle } from '../../model/box.ts';
 import { locationIn } from '../../model/location-in.ts';
-import type { Clip } from './shots.ts';
+import type { Clip } from '../../render/clip-shots.ts';
 
 /** A finding where a video that is still to be made lasts longer than wanted with the fewest words. */
 export const clipFindings = (
