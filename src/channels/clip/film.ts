@@ -4,10 +4,10 @@ import type { Cycle, Picture, Take } from '../../model/box.ts';
 import { typedAddress } from '../../model/calls.ts';
 import type { LiveInput } from '../../model/cues.ts';
 import { FILM_FILE } from '../../model/pieces.ts';
+import type { Clip, Shot } from '../../render/clip-shots.ts';
 import { schemesOf } from '../../render/colours.ts';
 import { FILM_SIZE, type Film, type FilmMove, type FilmOutput, type FilmShot } from '../../render/film.ts';
 import type { PictureSource } from '../../render/pictures.ts';
-import type { Clip, Shot } from './shots.ts';
 
 /** What of a picture its pixels depend on, so that a new word for it makes no new film. */
 const sourceOf = ({ file, hash, width, height, focus }: Picture): PictureSource => ({

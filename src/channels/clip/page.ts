@@ -5,6 +5,15 @@ import { cautionsOf, isDanger } from '../../model/cautions.ts';
 import type { LiveInput } from '../../model/cues.ts';
 import { speechOf } from '../../model/speaking.ts';
 import { subRip, type TimedText, webVtt } from '../../render/captions.ts';
+import { LINE_LENGTH, LINES, READING_SPEED } from '../../render/clip-overlay.ts';
+import {
+  type Clip,
+  clipOf,
+  fastestReading,
+  isTooWide,
+  leftUpright,
+  type Shot,
+} from '../../render/clip-shots.ts';
 import { documentText } from '../../render/document.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { paperHead } from '../../render/paper.ts';
@@ -18,8 +27,6 @@ import type { Wording } from '../../wording/wording.ts';
 import type { Tools } from '../channel.ts';
 import { filmOutput } from './film.ts';
 import { clipFindings } from './findings.ts';
-import { LINE_LENGTH, LINES, READING_SPEED } from './overlay.ts';
-import { type Clip, clipOf, fastestReading, isTooWide, leftUpright, type Shot } from './shots.ts';
 
 declare module '../../render/templates.ts' {
   interface TemplateData {

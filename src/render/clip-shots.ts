@@ -1,17 +1,17 @@
 /** The short vertical video as a list of shots, with words that fit its length at the same pace as the live. */
 
-import { liveOf } from '../../model/beats.ts';
-import type { ClipLength, Item, Picture } from '../../model/box.ts';
-import type { LiveInput } from '../../model/cues.ts';
-import type { SpokenWords } from '../../model/live-words.ts';
-import { paragraphsOf } from '../../model/paragraphs.ts';
-import { endsSentence, namesIt } from '../../model/short-lines.ts';
-import { type Speech, secondsToSay, speechOf } from '../../model/speaking.ts';
-import { namesInLine } from '../../model/title.ts';
-import { graphemeCount } from '../../text/segments.ts';
-import { sentencesOf } from '../../text/sentences.ts';
-import type { FilmDirection } from '../../wording/en/clip.ts';
-import { overlaysOf } from './overlay.ts';
+import { liveOf } from '../model/beats.ts';
+import type { ClipLength, Item, Picture } from '../model/box.ts';
+import type { LiveInput } from '../model/cues.ts';
+import type { SpokenWords } from '../model/live-words.ts';
+import { paragraphsOf } from '../model/paragraphs.ts';
+import { endsSentence, namesIt } from '../model/short-lines.ts';
+import { type Speech, secondsToSay, speechOf } from '../model/speaking.ts';
+import { namesInLine } from '../model/title.ts';
+import { graphemeCount } from '../text/segments.ts';
+import { sentencesOf } from '../text/sentences.ts';
+import type { FilmDirection } from '../wording/en/clip.ts';
+import { overlaysOf } from './clip-overlay.ts';
 
 /** What a shot is of. */
 type ShotKind = 'hook' | 'item' | 'whole' | 'call';
