@@ -17,6 +17,7 @@ import { parcels } from './parcels/index.ts';
 import { proof } from './proof/index.ts';
 import { redirects } from './redirects.ts';
 import { robots } from './robots.ts';
+import { shootList } from './shoot-list/index.ts';
 import { sitemap } from './sitemap.ts';
 
 /** All but the closing ones. */
@@ -39,6 +40,7 @@ export const channels: readonly PlanningChannel[] = [
   letter,
   clipSheet,
   cards,
+  shootList,
 ];
 
 /** Those that speak of the others' files, and so are made when these are. */

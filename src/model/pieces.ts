@@ -30,6 +30,7 @@ export type PaperName =
   | 'letter page'
   | 'letter text'
   | 'letter message'
+  | 'shoot list'
   | 'clip sheet'
   | 'clip subtitles'
   | 'clip SubRip'
@@ -50,10 +51,11 @@ interface Paper {
 }
 
 /**
- * Papers of a cycle in the order in which the owner takes them up: when to reveal, whether it will be found, the
+ * Papers of a cycle in the order in which the owner takes them up: what to photograph, when to reveal, whether it will be found, the
  * telling live, and then in writing. The letter leads to the article, so the article goes first.
  */
 export const papersInOrder: readonly Paper[] = [
+  { name: 'shoot list', file: 'shoot-list.html' },
   { name: 'parcels', file: 'parcels.html' },
   { name: 'proof', file: 'proof.html' },
   { name: 'invitation', file: 'invitation.html', more: [{ name: 'event', file: 'invitation.ics' }] },

@@ -30,6 +30,8 @@ export interface BuildInput {
   readonly asOf: Moment;
   /** Each cycle's list of shipments; none where there is none. */
   readonly parcels: ParcelsByCycle;
+  /** Each cycle's photos, named by a record or not. */
+  readonly photos: PrivateInput['photos'];
   readonly templates: Templates;
   /** Digest of the program, its wording among it: what a document was made with is part of what it is. */
   readonly program: string;
@@ -159,13 +161,13 @@ const distinct = (diagnostics: readonly Diagnostic[]): readonly Diagnostic[] => 
 ];
 
 const plansOf = (
-  { box, asOf, without }: Pick<BuildInput, 'box' | 'asOf' | 'without'>,
+  { box, asOf, photos, without }: Pick<BuildInput, 'box' | 'asOf' | 'photos' | 'without'>,
   parcels: PrivateInput['parcels'],
   tools: Tools,
   proofs: ProofsFor['proofs'],
 ): readonly (readonly [Where, ChannelPlan])[] => {
   const outside: PublicInput = { ...tools, asOf, box: unsealed(box, asOf) };
-  const inside: PrivateInput = { ...tools, asOf, box, proofs, parcels };
+  const inside: PrivateInput = { ...tools, asOf, box, proofs, parcels, photos };
   const made = channels.filter(({ name }) => !isLeft(name, without));
   return made.map((channel) => [
     channel.where,
@@ -246,6 +248,7 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     box,
     proofs,
     parcels,
+    photos: input.photos,
     files: [...made.files, ...made.films.filter((film) => input.hasFilm?.(film))].map(({ where, path }) => ({
       where,
       path,

@@ -17,6 +17,7 @@ import { live } from './en/live.ts';
 import { parcels } from './en/parcels.ts';
 import { pieces } from './en/pieces.ts';
 import { proof } from './en/proof.ts';
+import { shootList } from './en/shoot-list.ts';
 import { site } from './en/site.ts';
 import { american, british, type Spelling, spellingFor } from './en/spelling.ts';
 import { strangers } from './en/strangers.ts';
@@ -44,6 +45,7 @@ const english = (spelling: Spelling) => ({
   parcels,
   pieces,
   proof,
+  shootList,
   site: site(spelling),
   strangers,
   structuredData: structuredData(spelling),

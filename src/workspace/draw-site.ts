@@ -74,7 +74,7 @@ const strayFinding = (path: string): Diagnostic =>
 /** Everything that the box asks for as of a moment, without its pictures. */
 export const drawSite = async (workspace: Workspace, options: DrawOptions): Promise<Drawn> => {
   const { templates, without, share, onStage, hasFilm, opened } = options;
-  const { box: linked, facts, diagnostics: read, shown } = workspace.snapshot();
+  const { box: linked, facts, diagnostics: read, shown, photos } = workspace.snapshot();
   const asOf = momentFor(options.asOf, facts.timeZone);
   const compiled = compiledOf(templates);
   const parcels = await readLists(workspace, asOf);
@@ -90,6 +90,7 @@ export const drawSite = async (workspace: Workspace, options: DrawOptions): Prom
     box: withOpened(found.box, opened, asOf),
     asOf,
     parcels,
+    photos,
     templates: compiled.value,
     templatesDigest: templates.digest,
     program: workspace.program,

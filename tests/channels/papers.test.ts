@@ -30,6 +30,7 @@ const inputFor = (given: Pick<PrivateInput, 'box' | 'asOf'> & Partial<PrivateInp
   faces: { digest: 'the faces', lacking: async () => [] },
   proofs: new Map(),
   parcels: new Map(),
+  photos: new Map(),
   ...given,
 });
 

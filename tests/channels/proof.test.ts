@@ -60,6 +60,7 @@ const inputOf = ({
   faces: { digest: 'the faces', lacking: async () => [] },
   proofs: new Map([[coverage.cycle, { coverage, diagnostics: findings }]]),
   parcels: new Map(),
+  photos: new Map(),
 });
 
 /** The page of the newest cycle's proof. */

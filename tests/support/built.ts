@@ -94,11 +94,15 @@ const withLists = (
   return { ...found, diagnostics: [...diagnostics, ...found.diagnostics], parcels, memory };
 };
 
-const siteFrom = async (given: BuiltBox | undefined, { diagnostics }: Snapshot): Promise<BuiltSite> => {
+const siteFrom = async (
+  given: BuiltBox | undefined,
+  { diagnostics, photos }: Snapshot,
+): Promise<BuiltSite> => {
   if (!given) return { box: undefined, site: new Map(), backroom: new Map(), diagnostics, next: undefined };
   const { box, asOf } = given;
   const { files, diagnostics: all } = await buildSite({
     ...given,
+    photos,
     templates,
     templatesDigest: own.digest,
     program: 'this one',

@@ -32,6 +32,7 @@ export const privateInput = async (box: Box, asOf: Moment): Promise<PrivateInput
   box,
   proofs: new Map(),
   parcels: new Map(),
+  photos: new Map(),
 });
 
 /** What a public channel is given as of a moment. */

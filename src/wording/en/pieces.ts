@@ -25,6 +25,7 @@ const papers: Readonly<Record<PaperName, string>> = {
   'letter page': 'as it is read',
   'letter text': 'plain text',
   'letter message': 'whole message',
+  'shoot list': 'Shoot list',
   'clip sheet': titles.clip,
   'clip subtitles': 'subtitles, WebVTT',
   'clip SubRip': 'SubRip',

@@ -29,6 +29,7 @@ const privateInput = (given: Box, asOf: number): PrivateInput => ({
   wording: wordingFor('en-GB'),
   proofs: new Map(),
   parcels: new Map(),
+  photos: new Map(),
 });
 const publicInput = (given: Box, asOf: number): PublicInput => ({
   ...privateInput(given, asOf),

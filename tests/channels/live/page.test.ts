@@ -20,6 +20,7 @@ const sheetOf = async (more: Parameters<typeof cycle>[0], lang = 'en-GB'): Promi
     wording: wordingFor(lang),
     proofs: new Map(),
     parcels: new Map(),
+    photos: new Map(),
   });
   const sheet = outputs.find(({ path }) => path === '2026-03/run-sheet.html');
   return sheet && 'text' in sheet ? sheet.text : '';
