@@ -122,7 +122,7 @@ const listFor = (
   const { id, year, month, theme, palette } = cycle;
   const { name, lang } = settings;
   const lead = cycle.items.find((item) => item.lead);
-  const call = callFor(box, cycle, asOf);
+  const call = callFor(box, cycle, asOf, 'clip');
   return {
     cycle: { id, year, month, theme, palette },
     settings: { name, lang },
