@@ -25,7 +25,7 @@ export interface CropBy {
 /**
  * What a cut through a thing costs, in shares of all that is to be kept, where it goes through as much as lies in an
  * average line. Chosen, as `FROM_MIDDLE`, on half of 36 photos marked by hand and on views of them in which the thing
- * stands at a side; the other half was tried once.
+ * stands at a side; the other half was not used to choose.
  */
 const CUT = 0.2;
 /** What it costs when the window's middle is half the photo away from the photo's; grows as the square. */
