@@ -7,6 +7,7 @@ import type { Target } from './story.ts';
 
 export type { PublicAddress, ShownAddress } from '../content/addresses.ts';
 export type { ParcelCount, ParcelState, Parcels } from '../content/parcel-count.ts';
+export type { PhotoSource } from '../content/sources.ts';
 
 /** Milliseconds since 1970-01-01T00:00Z. The core never asks for the time; the edge passes it in. */
 export type Moment = number;

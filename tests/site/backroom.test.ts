@@ -30,7 +30,9 @@ test('every paper is linked from the index, and every link of it leads to a pape
   expect(pictures.length).toBeGreaterThan(40);
   for (const path of pictures) {
     const [cycle = '', ...rest] = path.split('/');
-    const paper = rest[0] === 'letter-pictures' ? 'letter-preview.html' : 'cards.html';
+    const paper =
+      { 'letter-pictures': 'letter-preview.html', thumbnails: 'shoot-list.html' }[rest[0] ?? ''] ??
+      'cards.html';
     expect(read(`${cycle}/${paper}`)).toContain(`"${rest.join('/')}"`);
   }
 });

@@ -3,8 +3,7 @@
  * photographs are taken between packing and the reveal; and for the one that was shown last while something is missing
  * that its pieces need.
  */
-import type { PhotoSource } from '../../content/sources.ts';
-import type { Box, Cycle, Item, Moment, Piece } from '../../model/box.ts';
+import type { Box, Cycle, Item, Moment, PhotoSource, Piece } from '../../model/box.ts';
 import { callFor } from '../../model/calls.ts';
 import type { LiveInput } from '../../model/cues.ts';
 import { makesPiece, piecesOf } from '../../model/pieces.ts';

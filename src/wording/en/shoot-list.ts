@@ -92,5 +92,5 @@ export const shootList = {
   seconds: (seconds: string): string => `${seconds} s`,
   shotTitles: { hook: 'The hook', item: '', whole: 'The whole box', call: 'The call' },
   judgedNote:
-    'A photo counts as what its place in a record says; “by its words” means that its picture text or caption says so, and nobody looked. Sharpness is measured where the photo is sharpest (variance of the Laplacian). What it calls blurred is blurred; of slightly soft photos it lets about one in five pass, so look at each once in full size.',
+    'A photo counts as what its place in a record says; “by its words” means that its picture text or caption says so, and nobody looked. Sharpness is measured where the photo is sharpest (variance of the Laplacian). It is sure of strong blur alone: of slightly soft photos it lets many pass, and something plain, as fog or a bare wall, it may call blurred though it is not. So look at each once in full size.',
 };
