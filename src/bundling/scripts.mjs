@@ -42,15 +42,15 @@ const pluralizeAsModule = {
   },
 };
 
-const bundle = (name, wanted) =>
+const bundle = (name, wanted, from = 'search') =>
   build({
-    input: path('browser/search.ts'),
+    input: path(`browser/${from}.ts`),
     plugins: [oneStemmer(wanted), pluralizeAsModule],
     platform: 'browser',
     output: {
       file: path(`../dist/browser/${name}.js`),
       format: 'iife',
-      name: 'lidloreSearch',
+      name: from === 'search' ? 'lidloreSearch' : 'lidloreDesk',
       minify: true,
       codeSplitting: false,
     },
@@ -65,6 +65,8 @@ export const bundleScripts = async () => {
   const bundled = [
     // A language without a stemmer is searched by its words as they are.
     await bundle('search', 'none'),
+    // The owner's own pages, served by the desk and never published.
+    await bundle('desk', 'none', 'desk/desk'),
   ];
   for (const [lang, wanted] of STEMMERS) bundled.push(await bundle(`search.${lang}`, wanted));
   return bundled.flatMap(({ output }) => output.flatMap((chunk) => Object.keys(chunk.modules ?? {})));

@@ -23,6 +23,7 @@ import { linker, pageText } from '../render/page.ts';
 import { pageLang } from '../render/page-lang.ts';
 import { socialPicture, widestPath } from '../render/pictures.ts';
 import type { Recording } from '../render/recording-data.ts';
+import { sharePicture } from '../render/share-picture.ts';
 import { type Frames, framesOf, type PageFrame } from '../render/site-facts.ts';
 import { articleGraph, jsonLdScript, type ListedProduct } from '../render/structured-data.ts';
 import type { Templates } from '../render/templates.ts';
@@ -156,7 +157,7 @@ const recordingOf = ({ site, cycle }: ArticleFacts, { live }: Wording): Recordin
 
 const articlePage = (
   data: ArticleData,
-  { templates, wording }: Tools,
+  { templates, wording, faces }: Tools,
   [colours = '']: readonly string[],
 ): MadeDocument<Diagnostic> => {
   const { frame, facts } = data;
@@ -173,6 +174,7 @@ const articlePage = (
   const body = templates.render('article', articleView(drawing, data, templates));
   const social = cycle.wholeBox ?? cycle.hero;
   const preview = social && socialPicture(social);
+  const share = sharePicture(cycle, site, faces);
   const content = pageText(
     {
       frame,
@@ -184,7 +186,7 @@ const articlePage = (
       body,
       published: isoInstant(revealedAt(cycle)),
       modified: mendedOn(cycle, site.timeZone) && lastChanged(cycle, site.timeZone),
-      social,
+      drawn: share,
       graph: jsonLdScript(
         articleGraph({
           site,
@@ -199,7 +201,11 @@ const articlePage = (
   );
   return {
     content,
-    pictures: [...drawing.pictures, ...(preview ? [preview] : [])],
+    pictures: [
+      ...drawing.pictures,
+      ...(preview ? [preview] : []),
+      { where: share.where, path: share.path, picture: share.picture },
+    ],
     diagnostics: drawing.diagnostics,
   };
 };

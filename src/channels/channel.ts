@@ -3,12 +3,14 @@ import type { Coverage } from '../analysis/coverage/coverage.ts';
 import type { AskedFor } from '../analysis/coverage/phrases/asked-for.ts';
 import type { Language } from '../analysis/language/language.ts';
 import type { ParcelsFacts } from '../analysis/parcels/facts.ts';
+import type { PhotoSource } from '../content/sources.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment } from '../model/box.ts';
 import type { Completeness } from '../model/carried.ts';
 import type { OpenBox } from '../model/seal.ts';
 import { colourSheetPath } from '../render/assets.ts';
 import { schemeStyle } from '../render/colours.ts';
+import type { DrawingFaces } from '../render/drawing.ts';
 import type { MadeDocument, PictureOutput, Step, Where } from '../render/output.ts';
 import type { Templates } from '../render/templates.ts';
 import type { Wording } from '../wording/wording.ts';
@@ -33,6 +35,8 @@ export interface Tools {
   readonly wording: Wording;
   /** The box's own. */
   readonly language: Language;
+  /** What drawings are set in. */
+  readonly faces: DrawingFaces;
 }
 
 /** What every channel is given. */
@@ -52,6 +56,8 @@ export interface PrivateInput extends ChannelInput {
   readonly proofs: ReadonlyMap<string, Proof>;
   /** By cycle, those with a list of shipments and those to come. */
   readonly parcels: ReadonlyMap<string, ParcelsReport>;
+  /** By cycle: every photo that lies in its folder, named by a record or not. */
+  readonly photos: ReadonlyMap<string, readonly PhotoSource[]>;
 }
 
 type Made = MadeDocument<Diagnostic>;

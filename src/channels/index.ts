@@ -2,6 +2,7 @@
 import { article } from './article.ts';
 import { assets } from './assets.ts';
 import { backRoomIndex } from './back-room-index/index.ts';
+import { cards } from './cards/index.ts';
 import { catalogue } from './catalogue/index.ts';
 import type { ClosingChannel, PlanningChannel } from './channel.ts';
 import { clipSheet } from './clip/index.ts';
@@ -16,6 +17,7 @@ import { parcels } from './parcels/index.ts';
 import { proof } from './proof/index.ts';
 import { redirects } from './redirects.ts';
 import { robots } from './robots.ts';
+import { shootList } from './shoot-list/index.ts';
 import { sitemap } from './sitemap.ts';
 
 /** All but the closing ones. */
@@ -37,6 +39,8 @@ export const channels: readonly PlanningChannel[] = [
   letterPictures,
   letter,
   clipSheet,
+  cards,
+  shootList,
 ];
 
 /** Those that speak of the others' files, and so are made when these are. */

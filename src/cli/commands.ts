@@ -9,7 +9,7 @@ export interface Option {
 
 /** A command of the program. */
 export interface Command {
-  readonly name: 'build' | 'proof' | 'film' | 'parcels' | 'phrases';
+  readonly name: 'begin' | 'build' | 'proof' | 'film' | 'parcels' | 'phrases' | 'desk';
   /** What it is called on, as the usage shows it: `[CYCLE]` for at most one, `[NAME…]` for any number; absent for none. */
   readonly operands?: string;
   readonly options: readonly Option[];
@@ -23,6 +23,34 @@ const json: Option = { name: 'json' };
 
 /** Every command, in the order of the help. */
 export const commands: readonly Command[] = [
+  {
+    name: 'begin',
+    operands: '[MONTH]',
+    options: [
+      content,
+      { name: 'name', value: 'NAME' },
+      { name: 'about', value: 'SENTENCE' },
+      { name: 'address', value: 'ADDRESS' },
+      { name: 'currency', value: 'CURRENCY' },
+      { name: 'zone', value: 'ZONE' },
+      { name: 'language', value: 'LANGUAGE' },
+      { name: 'join', value: 'ADDRESS' },
+      { name: 'author', value: 'NAME' },
+      { name: 'theme', value: 'THEME' },
+      { name: 'things', value: 'NAMES' },
+      { name: 'kinds', value: 'WORDS' },
+      { name: 'lead', value: 'NUMBER' },
+      { name: 'shipped', value: 'DATE' },
+      { name: 'reveal', value: 'MOMENT' },
+      { name: 'from', value: 'FILE' },
+      { name: 'columns', value: 'PAIRS' },
+      { name: 'photos', value: 'DIR' },
+      { name: 'pairs', value: 'PAIRS' },
+      { name: 'yes' },
+    ],
+    run: async (values, edge, operands) =>
+      (await import('./begin-command.ts')).beginCommand(values, edge, operands),
+  },
   {
     name: 'build',
     options: [
@@ -56,6 +84,11 @@ export const commands: readonly Command[] = [
     options: [content, asOf, { name: 'share', value: 'SHARE' }, json],
     run: async (values, edge, operands) =>
       (await import('./parcels-command.ts')).parcelsCommand(values, edge, operands),
+  },
+  {
+    name: 'desk',
+    options: [content, { name: 'port', value: 'N' }, asOf, { name: 'no-open' }, { name: 'share' }],
+    run: async (values, edge) => (await import('./desk-command.ts')).deskCommand(values, edge),
   },
   {
     name: 'phrases',

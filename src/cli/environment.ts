@@ -9,7 +9,16 @@ export interface InputStream extends AsyncIterable<Uint8Array | string> {
   readonly isTTY?: boolean;
 }
 
+/** Somebody at a terminal who can be asked. */
+export interface Dialogue {
+  /** The line that was typed; undefined where they stopped, by Ctrl-C or by the end of input. */
+  readonly ask: (question: string) => Promise<string | undefined>;
+  readonly close: () => void;
+}
+
 export interface Environment {
+  /** There where both sides of the terminal are one. */
+  readonly dialogue?: () => Promise<Dialogue>;
   readonly stdin: InputStream;
   readonly stdout: OutputStream;
   readonly stderr: OutputStream;

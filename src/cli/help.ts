@@ -33,7 +33,10 @@ const optionTerm = ({ name, value }: Option): string => `--${name}${value ? ` ${
 
 const exitTable = (): string =>
   `${help.exitStatus}\n${table(
-    (['done', 'mustFix', 'usage', 'bug', 'disk'] as const).map((name) => [String(EXIT[name]), exits[name]]),
+    (['done', 'mustFix', 'usage', 'bug', 'disk', 'stopped'] as const).map((name) => [
+      String(EXIT[name]),
+      exits[name],
+    ]),
   )}`;
 
 /** Help on the program as a whole. */

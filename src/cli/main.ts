@@ -18,6 +18,10 @@ const status = run(process.argv.slice(2), {
   env: process.env,
   isTTY: process.stderr.isTTY === true,
   columns: process.stdout.columns,
+  ...(process.stdin.isTTY === true &&
+    process.stderr.isTTY === true && {
+      dialogue: async () => (await import('./dialogue.ts')).openDialogue(process.stdin, process.stderr),
+    }),
 });
 
 // The program is bundled into CommonJS, where nothing can be awaited outside a function.

@@ -5,24 +5,18 @@ import { resolve } from 'node:path';
 import { decodeAsWritten, decodeText } from '../io/decode-text.ts';
 import type { NamePhrases, TextPhrase } from '../pipeline/phrases.ts';
 import { codeOf } from '../text/error-code.ts';
-import { utf8Bytes } from '../text/utf8.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 import { coverage as said } from '../wording/en/coverage.ts';
 import { cellsOf, padEnd, wrappedInCells } from './cells.ts';
-import type { Environment, InputStream, Operands, Values } from './environment.ts';
+import type { Environment, Operands, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
+import { bytesOf } from './read-input.ts';
 
 const { phrases: words, mistakes, help } = commandLine;
 
 interface Mistake {
   readonly mistake: string;
 }
-
-const bytesOf = async (source: InputStream): Promise<Uint8Array> => {
-  const chunks: Uint8Array[] = [];
-  for await (const chunk of source) chunks.push(typeof chunk === 'string' ? utf8Bytes(chunk) : chunk);
-  return Buffer.concat(chunks);
-};
 
 /** A refusal of the disk in the words of somebody who named the file. */
 const unreadable = (file: string, error: unknown): string => {

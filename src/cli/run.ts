@@ -1,5 +1,7 @@
 /** Words in, one command run, report out, exit status. */
+import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { isPublishFailure } from '../io/publish/failure.ts';
 import { codeOf } from '../text/error-code.ts';
 import { commandLine } from '../wording/en/command-line.ts';
@@ -45,6 +47,10 @@ const guardedEnvironment = (outside: Environment): Environment => ({
 export const run = async (words: readonly string[], outside: Environment): Promise<number> => {
   const edge = guardedEnvironment(outside);
   try {
+    if (words.length === 0 && !existsSync(join(edge.cwd, 'content'))) {
+      edge.stderr.write(`${commandLine.mistakes.noBox}\n`);
+      return EXIT.usage;
+    }
     const asked = readWords(words);
     switch (asked.kind) {
       case 'help':

@@ -22,7 +22,7 @@ import {
   wholePicture,
 } from './fields.ts';
 import { isDatePattern } from './parcel-dates.ts';
-import { callKind, callMarks, clipLength, piece } from './piece-fields.ts';
+import { callKind, callMarks, cardLook, clipLength, piece } from './piece-fields.ts';
 
 const call = (where: string, words: string) => ({
   address: described(address, 'Where it leads', `https://tinandtansy.example/${where}`),
@@ -248,6 +248,7 @@ export const boxSchema = v.strictObject({
     ),
   ),
   clip: v.optional(described(clipLength, 'How long the short video should last; 30 without it', 30)),
+  cards: v.optional(described(cardLook, 'The picture cards; `plate` without it')),
   formerly: v.optional(
     described(
       formerPages,

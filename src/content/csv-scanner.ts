@@ -12,6 +12,8 @@ interface CsvHandlers {
   readonly row: (cells: readonly string[], line: number) => void;
   /** A quote that opens on this line never closes: what was read after it is no row. */
   readonly unclosed: (line: number) => void;
+  /** A row below the header without a word in it. */
+  readonly blank?: (line: number) => void;
 }
 
 /** Takes a file’s text in chunks; `end` tells that there are no more. */
@@ -44,12 +46,15 @@ export const delimiterOf = (line: string): string => {
 interface CsvOptions {
   /** Without them a quote is a sign like any other; with them unless it is said otherwise. */
   readonly quotes?: boolean;
+  /** As many signs of a cell are kept, and as many lines may stand between a pair of quotes. */
+  readonly mostCell?: number;
+  readonly mostQuotedLines?: number;
 }
 
 /** A reader that calls the handlers as rows come to their end. */
 export const csvScanner = (
-  { header, row, unclosed }: CsvHandlers,
-  { quotes = true }: CsvOptions = {},
+  { header, row, unclosed, blank }: CsvHandlers,
+  { quotes = true, mostCell = MOST_CELL, mostQuotedLines = MOST_QUOTED_LINES }: CsvOptions = {},
 ): CsvScanner => {
   let held: string | undefined = '';
   let delimiter = 0;
@@ -66,8 +71,8 @@ export const csvScanner = (
 
   const kept = (): boolean => places === undefined || (places[column] ?? -1) >= 0;
   const take = (text: string, from: number, to: number): void => {
-    if (to > from && cell.length < MOST_CELL && kept())
-      cell += text.slice(from, Math.min(to, from + MOST_CELL));
+    if (to > from && cell.length < mostCell && kept())
+      cell += text.slice(from, Math.min(to, from + mostCell));
   };
   const endCell = (): void => {
     const place = places === undefined ? column : places[column];
@@ -93,6 +98,7 @@ export const csvScanner = (
         cells.fill('');
       }
     } else if (places === undefined) cells = [];
+    else blank?.(rowLine);
     column = 0;
     anything = false;
   };
@@ -112,7 +118,7 @@ export const csvScanner = (
           from = at + 1;
         } else if (sign === LF || sign === CR) {
           if (sign === CR || !afterReturn) line += 1;
-          if (line - quoteLine > MOST_QUOTED_LINES) stop();
+          if (line - quoteLine > mostQuotedLines) stop();
         } else if (sign > SPACE) anything = true;
         afterReturn = sign === CR;
         continue;

@@ -17,7 +17,7 @@ import {
   text,
   wholeNumber,
 } from './fields.ts';
-import { callKind, clipLength, clockTime, filmedPiece, madeDates } from './piece-fields.ts';
+import { callKind, cardLook, clipLength, clockTime, filmedPiece, madeDates } from './piece-fields.ts';
 
 /** What `reveal` says where the parcels decide. */
 export const WHEN_DELIVERED = 'when-delivered';
@@ -168,6 +168,12 @@ export const cycleSchema = v.strictObject({
         'filmed pieces',
       ),
       'Your own filmed pieces for the film’s other shots, from takes/',
+    ),
+  ),
+  cards: v.optional(
+    described(
+      cardLook,
+      'This cycle’s picture cards, where they differ from the box’s; a past cycle with it keeps its cards',
     ),
   ),
   invitation: v.optional(

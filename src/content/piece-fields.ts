@@ -3,7 +3,7 @@ import * as v from 'valibot';
 import { nearest } from '../diagnostics/nearest.ts';
 import { isQuery } from '../text/query.ts';
 import { date, described, group, is } from './fields.ts';
-import { CALL_KINDS, CLIP_LENGTHS, PIECES } from './vocabulary.ts';
+import { CALL_KINDS, CARD_LAYOUTS, CLIP_LENGTHS, PIECES } from './vocabulary.ts';
 
 /** One of the pieces. */
 export const piece = v.picklist(PIECES, ({ input }) => {
@@ -37,6 +37,19 @@ export const clipLength = v.picklist(CLIP_LENGTHS, '15, 30 or 60, in seconds');
 export const filmedPiece = is(
   (value) => /^[^/\\]+\.(?:mp4|mov|m4v)(?: +\d{1,2}:[0-5]\d)?$/i.test(value.trim()),
   'the name of a filmed piece, as seed-tray.mov, or with where to begin, as seed-tray.mov 0:04',
+);
+/** How the picture cards look. */
+export const cardLook = group(
+  {
+    layout: v.optional(
+      described(
+        v.picklist(CARD_LAYOUTS, CARD_LAYOUTS.join(' or ')),
+        'How the cards are laid out: `plate`, words over a mounted picture, or `broadside`, a picture that fills the sheet',
+        'broadside',
+      ),
+    ),
+  },
+  'what the cards look like',
 );
 /** A place in a recording, as players show it. */
 export const clockTime = is(

@@ -3,14 +3,9 @@
  * names for them in every language. Where it can be seen in more than one way, nothing is chosen.
  */
 import { foldCase } from '../text/fold.ts';
-import { csvScanner, DELIMITERS } from './csv-scanner.ts';
+import { DELIMITERS } from './csv-scanner.ts';
+import { type ListRow, rowsOf, widthOf } from './list-rows.ts';
 import { countOf } from './search-count.ts';
-
-/** One row, with the line it begins on. */
-export interface ListRow {
-  readonly cells: readonly string[];
-  readonly line: number;
-}
 
 /** A list whose columns are known or asked for. */
 export interface SearchShape {
@@ -34,8 +29,6 @@ export interface KnownColumns {
   readonly count?: string | undefined;
 }
 
-/** More columns than any list has that people look at. */
-const MOST_COLUMNS = 60;
 /** Rows that show what a column holds. */
 const MOST_SAMPLED = 500;
 /** As many cells of a column may be of another sort: phrases that are numbers, rows that sum up. A choice of ours, no source. */
@@ -46,41 +39,6 @@ const LEAST_DIFFERENT = 0.6;
 const LEAST_ROWS = 4;
 /** Rows among which the columns' names are looked for. */
 const MOST_ABOVE = 30;
-
-/** The whole list, as it is with one sign between its cells, and where a quote stays open in it. */
-const rowsOf = (
-  text: string,
-  delimiter: string,
-): { readonly rows: readonly ListRow[]; readonly unclosed: number | undefined } => {
-  let unclosed: number | undefined;
-  const read = (quotes: boolean): readonly ListRow[] | undefined => {
-    const rows: ListRow[] = [];
-    const take = (cells: readonly string[], line: number): void => {
-      // The line that tells the scanner of the sign is none of the file's.
-      rows.push({ cells: [...cells], line: line - 1 });
-    };
-    const scanner = csvScanner(
-      {
-        header: (cells, line) => {
-          take(cells, line);
-          return Array.from({ length: MOST_COLUMNS }, (_, i) => i);
-        },
-        row: take,
-        unclosed: (line) => {
-          unclosed = line - 1;
-        },
-      },
-      { quotes },
-    );
-    scanner.write(`sep=${delimiter}\n${text.replace(/^\ufeff/, '')}`);
-    scanner.end();
-    return quotes && unclosed !== undefined ? undefined : rows;
-  };
-  const rows = (read(true) ?? read(false) ?? []).filter(({ cells }) => !/^"?sep=.?"?$/i.test(cells.join('')));
-  return { rows, unclosed };
-};
-
-const widthOf = ({ cells }: ListRow): number => cells.findLastIndex((cell) => cell !== '') + 1;
 
 const DATE =
   /^(?:\d{1,4}[-./]\d{1,2}[-./]\d{1,4}(?:[T ].*)?|(?:19|20)\d{2}[01]\d[0-3]\d|\d{1,2}\.? \p{L}{3,}\.?,? \d{4}|\p{L}{3,}\.? \d{1,2},? \d{4})$/u;

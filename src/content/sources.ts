@@ -18,6 +18,8 @@ export interface PhotoSource {
   readonly tint: string;
   /** The colour that fills most of the picture's middle, `#rrggbb`. */
   readonly dominant: string;
+  /** Variance of the Laplacian where the photo is sharpest (`io/sharpness.ts`), a whole number; absent where nobody looked. */
+  readonly sharpness?: number;
   /** Why the picture cannot be used, in words for its owner ("is cut short", "is not a picture"). */
   readonly problem?: string;
 }

@@ -39,7 +39,7 @@ export const isTooBig = ({ path, stamp }: Pick<ListedFile, 'path' | 'stamp'>): b
   isText(path) && sizeIn(stamp) > (/\.md$/i.test(path) ? MOST_BYTES.record : MOST_BYTES.list);
 
 /** Raise when a look at the same photo finds something else. */
-const PROBE_VERSION = 1;
+const PROBE_VERSION = 2;
 
 /** Photos decoded at once: one for each of two processors, each within the memory of a small machine. */
 const PROBES_AT_ONCE = 2;

@@ -1,7 +1,10 @@
 /** One photo → its published pictures. No metadata of any kind is carried over: only pixels go on. */
 import sharp, { type Sharp } from 'sharp';
 import type { PictureJob } from '../render/output.ts';
+import { lazily } from '../text/lazy.ts';
+import { cropWindow, partSize } from './crop-window.ts';
 import { openPhoto } from './open-photo.ts';
+import { attentionIn } from './photo-attention.ts';
 import { playMark } from './play-mark.ts';
 
 /** What of a job decides its pixels, before it is marked and encoded. */
@@ -36,36 +39,6 @@ const pixelsOf = async (image: Sharp): Promise<Pixels> => {
 
 const within = (image: Sharp, side: number): Sharp =>
   image.resize(side, side, { fit: 'inside', withoutEnlargement: true });
-
-/** Largest part of `pixels` with the job's shape, in pixels. */
-const partSize = (
-  pixels: { width: number; height: number },
-  ratio: number,
-): { width: number; height: number } =>
-  pixels.width / pixels.height > ratio
-    ? { width: Math.min(pixels.width, Math.max(1, Math.round(pixels.height * ratio))), height: pixels.height }
-    : { width: pixels.width, height: Math.min(pixels.height, Math.max(1, Math.round(pixels.width / ratio))) };
-
-/** Where the busiest part of that shape begins: shares from 0 to 1 of the room to the left and above. */
-const busiest = async (copy: Pixels, ratio: number): Promise<{ x: number; y: number }> => {
-  const { width, height } = partSize(copy, ratio);
-  const { info } = await pipeline(copy)
-    .resize(width, height, { fit: 'cover', position: sharp.strategy.attention })
-    .raw()
-    .toBuffer({ resolveWithObject: true });
-  const share = (offset: number | undefined, room: number): number =>
-    room > 0 ? Math.min(1, Math.abs(offset ?? 0) / room) : 0;
-  return {
-    x: share(info.cropOffsetLeft, copy.width - width),
-    y: share(info.cropOffsetTop, copy.height - height),
-  };
-};
-
-const between = (low: number, value: number, high: number): number => Math.min(high, Math.max(low, value));
-
-/** Start of a part `length` long that has the point `focus` (share of the whole) as near its middle as can be. */
-const startAround = (focus: number, length: number, whole: number): number =>
-  between(0, Math.round(focus * whole - length / 2), whole - length);
 
 /** The pixels with a play mark over their middle. */
 const withPlayMark = async (pixels: Pixels): Promise<Pixels> =>
@@ -121,7 +94,8 @@ export const makePictures = async (
     const image = index === 0 ? opened.photo : pipeline(await copy(index - 1));
     return pixelsOf(within(image, COPIES[index] as number));
   });
-  const busiestFor = once(async (ratio: number) => busiest(await copy(COPIES.length - 1), ratio));
+  // Of the same copy whatever is made with it, so that every shape and every size is cropped by one map.
+  const attention = lazily(async () => attentionIn(pipeline(await copy(COPIES.length - 1))));
 
   /** The smallest copy whose part is as large as the job wants. */
   const copyFor = async (job: JobPixels): Promise<Pixels> => {
@@ -137,23 +111,14 @@ export const makePictures = async (
     const job: JobPixels = JSON.parse(key);
     const ratio = job.width / job.height;
     const from = await copyFor(job);
-    const part = partSize(from, ratio);
     // A shape that differs by rounding alone is the photo's own: nothing to crop.
     const whole = Math.abs(full.width / ratio - full.height) <= Math.max(1, full.width / job.width);
-    const roomX = from.width - part.width;
-    const roomY = from.height - part.height;
-    let left = 0;
-    let top = 0;
-    if (!whole && job.focus) {
-      left = startAround(job.focus.x, part.width, from.width);
-      top = startAround(job.focus.y, part.height, from.height);
-    } else if (!whole) {
-      const start = await busiestFor(Math.round(ratio * 100) / 100);
-      left = Math.round(start.x * roomX);
-      top = Math.round(start.y * roomY);
-    }
-    const cropped = whole ? pipeline(from) : pipeline(from).extract({ left, top, ...part });
-    const scale = Math.min(1, (whole ? from.width : part.width) / job.width);
+    const { focus } = job;
+    const part = whole
+      ? { left: 0, top: 0, width: from.width, height: from.height }
+      : cropWindow(from, ratio, focus ? { focus } : { attention: await attention() });
+    const cropped = whole ? pipeline(from) : pipeline(from).extract(part);
+    const scale = Math.min(1, part.width / job.width);
     return pixelsOf(
       cropped.resize(
         Math.max(1, Math.round(job.width * scale)),

@@ -1,7 +1,9 @@
-/** Looks at a photo once: size, colours, whether it is whole. */
+/** Looks at a photo once: size, colours, sharpness, whether it is whole. */
 import { createHash } from 'node:crypto';
+import sharp from 'sharp';
 import type { PhotoSource } from '../content/sources.ts';
 import { openPhoto, problemOf } from './open-photo.ts';
+import { SHARPNESS_SIDE, sharpnessOf } from './sharpness.ts';
 
 /** Colours are taken from a copy of this many pixels a side: exact enough, and quick. */
 const SAMPLE = 64;
@@ -54,12 +56,25 @@ export const probe = async (path: string, bytes: Uint8Array): Promise<PhotoSourc
   const opened = await openPhoto(bytes);
   if ('problem' in opened) return unusable(path, hash, opened.problem);
   try {
-    const { data, info } = await opened.photo
-      .resize(SAMPLE, SAMPLE, { fit: 'inside', withoutEnlargement: true, fastShrinkOnLoad: true })
+    const copy = await opened.photo
+      .resize(SHARPNESS_SIDE, SHARPNESS_SIDE, {
+        fit: 'inside',
+        withoutEnlargement: true,
+        fastShrinkOnLoad: true,
+      })
       .flatten({ background: '#ffffff' })
       .toColourspace('srgb')
       .raw({ depth: 'uchar' })
       .toBuffer({ resolveWithObject: true });
+    // One decode serves both: a second would cost as much again.
+    const again = () => sharp(copy.data, { raw: copy.info });
+    const [grey, { data, info }] = await Promise.all([
+      again().toColourspace('b-w').raw({ depth: 'uchar' }).toBuffer({ resolveWithObject: true }),
+      again()
+        .resize(SAMPLE, SAMPLE, { fit: 'inside', withoutEnlargement: true })
+        .raw()
+        .toBuffer({ resolveWithObject: true }),
+    ]);
     const all: Rgb[] = [];
     const middle: Rgb[] = [];
     for (let y = 0; y < info.height; y++) {
@@ -78,6 +93,7 @@ export const probe = async (path: string, bytes: Uint8Array): Promise<PhotoSourc
       height: opened.height,
       tint: hex(mean(all)),
       dominant: hex(dominantOf(middle.length > 0 ? middle : all)),
+      sharpness: sharpnessOf({ data: grey.data, width: grey.info.width, height: grey.info.height }),
     };
   } catch (error) {
     return unusable(path, hash, problemOf(error));

@@ -1,6 +1,6 @@
 /** The box with every link resolved: what channels and analysis read. Plain data, no methods. */
 import type { Root } from 'mdast';
-import type { CALL_KINDS, CATEGORIES, CLIP_LENGTHS, PIECES } from '../content/vocabulary.ts';
+import type { CALL_KINDS, CARD_LAYOUTS, CATEGORIES, CLIP_LENGTHS, PIECES } from '../content/vocabulary.ts';
 import type { Location } from '../diagnostics/diagnostic.ts';
 import type { InText } from './in-text.ts';
 import type { Target } from './story.ts';
@@ -101,6 +101,13 @@ export type Piece = (typeof PIECES)[number];
 /** Seconds that a short video lasts. */
 export type ClipLength = (typeof CLIP_LENGTHS)[number];
 
+export type CardLayout = (typeof CARD_LAYOUTS)[number];
+
+/** What the picture cards look like. */
+export interface CardLook {
+  readonly layout?: CardLayout;
+}
+
 /** When the box is usually revealed. */
 export interface RevealHabit {
   /** Share of the parcels that should have arrived before, above 0 and below 1. */
@@ -136,6 +143,7 @@ export interface BoxSettings {
   /** Words a minute at which the owner speaks. */
   readonly pace?: number;
   readonly clip?: ClipLength;
+  readonly cards?: CardLook;
   readonly profiles: readonly string[];
   /** Site paths of pages that are gone, each with the address of the site that it sends on to. */
   readonly formerly?: Readonly<Record<string, string>>;
@@ -320,6 +328,8 @@ export interface Cycle {
   readonly clip?: ClipLength;
   /** Filmed pieces for the film's shots that are of no one thing. */
   readonly takes?: { readonly hook?: Take; readonly whole?: Take };
+  /** How its picture cards look, where they differ from the box's. */
+  readonly cards?: CardLook;
   /** What the invitation says to make people come, where its record gives it. */
   readonly invitation?: { readonly hook?: string };
   /** The day on which each piece was made or went out, where the record says. */

@@ -1,6 +1,6 @@
 /** The one rule of what a visitor can do now. */
 import { withQuery } from '../text/query.ts';
-import type { Box, CallKind, CallTerms, Cycle, Item, Moment, Piece } from './box.ts';
+import type { Box, BoxSettings, CallKind, CallTerms, Cycle, Item, Moment, Piece } from './box.ts';
 import { dateInZone } from './calendar.ts';
 import { isSealed } from './seal.ts';
 
@@ -80,3 +80,7 @@ export const callFor = (box: Box, cycle: Cycle | undefined, asOf: Moment, piece?
 /** An address as it is said: without what a browser adds by itself. */
 export const saidAddress = (address: string): string =>
   address.replace(/^https?:\/\/(?:www\.)?/i, '').replace(/\/$/, '');
+
+/** A call's address as it stands in a picture, to be typed: without the piece's mark, which nobody would type. */
+export const typedAddress = ({ calls }: Pick<BoxSettings, 'calls'>, { kind, address }: Call): string =>
+  saidAddress(calls[kind]?.address ?? address);

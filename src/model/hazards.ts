@@ -8,7 +8,7 @@ import { defined } from '../text/defined.ts';
 import type { Category, Hazards } from './box.ts';
 
 /** What each category's cautions are made of. */
-const needed: Record<Category, readonly (keyof ItemRecord)[]> = {
+export const needed: Record<Category, readonly (keyof ItemRecord)[]> = {
   food: ['allergens', 'ingredients'],
   drink: ['allergens', 'ingredients'],
   cosmetic: ['ingredients'],

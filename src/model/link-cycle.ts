@@ -167,6 +167,7 @@ const cycleOf = (
     live: liveWordsOf(record, value, items, report),
     clip: value.clip,
     takes: value.takes && defined({ hook: takeOf(value.takes.hook), whole: takeOf(value.takes.whole) }),
+    cards: value.cards && defined(value.cards),
     peek,
     call: value.call,
     value: value.value && boxValueOf(record, value.value, items, settings.currency, report),

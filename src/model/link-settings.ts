@@ -105,6 +105,7 @@ const settingsOf = (record: Usable<BoxRecord>, targets: LinkTargets, report: Rep
     pieces: value.pieces,
     pace: value.pace,
     clip: value.clip,
+    cards: value.cards && defined(value.cards),
     logo: value.logo === undefined ? undefined : linkLogo(record, value.logo, targets.photos, report),
     subscription: value.subscription && subscriptionOf(record, value.subscription, targets, report),
     story: linkStory(record, targets, undefined, report),

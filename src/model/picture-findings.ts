@@ -7,13 +7,13 @@ import { locationIn } from './location-in.ts';
  * Least width of a photo, in pixels: a phone's column of some 350 CSS pixels has two pixels or more to each. Common
  * practice, no source.
  */
-const LEAST_WIDTH = 800;
+export const LEAST_WIDTH = 800;
 /** Width of the widest copy that pages offer, in pixels: more is never shown. */
 export const WIDEST_SHOWN = 1280;
 /** Width over height of the frame in which lists show a picture. */
 export const UPRIGHT = 4 / 5;
 /** Least share of a photo's width that the upright frame is to show: less cuts most things in two. By eye. */
-const LEAST_SHARE = 0.4;
+export const LEAST_SHARE = 0.4;
 
 const WANTED = `${WIDEST_SHOWN} × ${WIDEST_SHOWN / UPRIGHT} pixels at best`;
 

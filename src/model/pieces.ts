@@ -30,10 +30,13 @@ export type PaperName =
   | 'letter page'
   | 'letter text'
   | 'letter message'
+  | 'shoot list'
   | 'clip sheet'
   | 'clip subtitles'
   | 'clip SubRip'
-  | 'film';
+  | 'film'
+  | 'cards'
+  | 'card texts';
 
 /** The clip as a film, by its name in the cycle's folder. */
 export const FILM_FILE = 'clip.mp4';
@@ -48,10 +51,11 @@ interface Paper {
 }
 
 /**
- * Papers of a cycle in the order in which the owner takes them up: when to reveal, whether it will be found, the
+ * Papers of a cycle in the order in which the owner takes them up: what to photograph, when to reveal, whether it will be found, the
  * telling live, and then in writing. The letter leads to the article, so the article goes first.
  */
 export const papersInOrder: readonly Paper[] = [
+  { name: 'shoot list', file: 'shoot-list.html' },
   { name: 'parcels', file: 'parcels.html' },
   { name: 'proof', file: 'proof.html' },
   { name: 'invitation', file: 'invitation.html', more: [{ name: 'event', file: 'invitation.ics' }] },
@@ -76,6 +80,7 @@ export const papersInOrder: readonly Paper[] = [
       { name: 'clip SubRip', file: 'clip.srt' },
     ],
   },
+  { name: 'cards', file: 'cards.html', more: [{ name: 'card texts', file: 'cards.txt' }] },
 ];
 
 /** The papers that a piece is told in, each of which has to say all of it. The article is in the site. */
@@ -85,4 +90,5 @@ export const formsOfPiece: Readonly<Record<Piece, readonly string[]>> = {
   article: [],
   letter: ['letter.html', 'letter.txt'],
   clip: ['clip-sheet.html'],
+  cards: ['cards.html', 'cards.txt'],
 };

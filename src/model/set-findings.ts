@@ -15,7 +15,7 @@ export const slugFor = (record: Written<ItemRecord>): string => {
 };
 
 /** Anchors of the article's own parts. */
-const RESERVED_SLUGS: ReadonlySet<string> = new Set([
+export const RESERVED_SLUGS: ReadonlySet<string> = new Set([
   'call',
   'main',
   'packed',

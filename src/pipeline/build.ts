@@ -4,6 +4,7 @@ import { channels, closingChannels } from '../channels/index.ts';
 import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
 import type { Box, Moment } from '../model/box.ts';
 import { unsealed } from '../model/seal.ts';
+import type { DrawingFaces } from '../render/drawing.ts';
 import type { FilmOutput } from '../render/film.ts';
 import type { PictureOutput, Step, Where } from '../render/output.ts';
 import type { Templates } from '../render/templates.ts';
@@ -15,7 +16,7 @@ import { askedForIn } from './asked-for.ts';
 import { completenessOf } from './completeness/completeness.ts';
 import { contentOf, factsOf, type KeyedDocument, keyOf, type Making } from './documents.ts';
 import type { Kept } from './kept.ts';
-import type { Leavable } from './leavable.ts';
+import { isLeft, type Leavable } from './leavable.ts';
 import { type ParcelsByCycle, parcelsReports } from './parcels.ts';
 import { type ProofsFor, type Proved, proofsFor } from './proofs.ts';
 import { rememberedReading } from './remembered-reading.ts';
@@ -29,6 +30,8 @@ export interface BuildInput {
   readonly asOf: Moment;
   /** Each cycle's list of shipments; none where there is none. */
   readonly parcels: ParcelsByCycle;
+  /** Each cycle's photos, named by a record or not. */
+  readonly photos: PrivateInput['photos'];
   readonly templates: Templates;
   /** Digest of the program, its wording among it: what a document was made with is part of what it is. */
   readonly program: string;
@@ -37,6 +40,7 @@ export interface BuildInput {
   readonly memory: Memory;
   readonly wordnet: WordNet;
   readonly kept: Kept;
+  readonly faces: DrawingFaces;
   /** Findings so far: a proof shows those of its cycle. */
   readonly diagnostics: readonly Diagnostic[];
   readonly without?: ReadonlySet<Leavable>;
@@ -157,14 +161,15 @@ const distinct = (diagnostics: readonly Diagnostic[]): readonly Diagnostic[] => 
 ];
 
 const plansOf = (
-  { box, asOf }: Pick<BuildInput, 'box' | 'asOf'>,
+  { box, asOf, photos, without }: Pick<BuildInput, 'box' | 'asOf' | 'photos' | 'without'>,
   parcels: PrivateInput['parcels'],
   tools: Tools,
   proofs: ProofsFor['proofs'],
 ): readonly (readonly [Where, ChannelPlan])[] => {
   const outside: PublicInput = { ...tools, asOf, box: unsealed(box, asOf) };
-  const inside: PrivateInput = { ...tools, asOf, box, proofs, parcels };
-  return channels.map((channel) => [
+  const inside: PrivateInput = { ...tools, asOf, box, proofs, parcels, photos };
+  const made = channels.filter(({ name }) => !isLeft(name, without));
+  return made.map((channel) => [
     channel.where,
     channel.where === 'site' ? channel.plan(outside) : channel.plan(inside),
   ]);
@@ -178,7 +183,12 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
   const { lang } = box.settings;
   // The language chooses the wording.
   const tooling = digestOf(program, input.templatesDigest, lang);
-  const tools: Tools = { templates, wording: wordingFor(lang), language: await kept.languageFor(lang) };
+  const tools: Tools = {
+    templates,
+    wording: wordingFor(lang),
+    language: await kept.languageFor(lang),
+    faces: input.faces,
+  };
   const making: Making = { memory, tools, tooling };
 
   kept.turn();
@@ -228,6 +238,7 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     asOf,
     wording: tools.wording,
     reading: rememberedReading(made.files, memory),
+    ...(without && { without }),
   });
   const askedFor = await askedForIn(box, tools.language, program, memory);
   const last = {
@@ -237,6 +248,7 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     box,
     proofs,
     parcels,
+    photos: input.photos,
     files: [...made.files, ...made.films.filter((film) => input.hasFilm?.(film))].map(({ where, path }) => ({
       where,
       path,

@@ -7,7 +7,7 @@ import type { Memory } from '../text/memory.ts';
 import type { WordNet } from '../text/wordnet.ts';
 import { wordingFor } from '../wording/wording.ts';
 import type { BoxAsOf } from './box-as-of.ts';
-import { nothingKept } from './kept.ts';
+import { type Kept, nothingKept } from './kept.ts';
 import { proofsFor } from './proofs.ts';
 
 export { isAtAim } from '../analysis/coverage/aim.ts';
@@ -30,6 +30,8 @@ export interface ProofInput extends BoxAsOf {
   readonly program: string;
   readonly memory: Memory;
   readonly wordnet: WordNet;
+  /** What a process keeps that goes on. */
+  readonly kept?: Kept;
 }
 
 export interface ProofResult {
@@ -49,11 +51,12 @@ const NO_TEMPLATES: Templates = {
 /** One cycle's proof, whether it is sealed or not: a proof is private. Throws for a cycle that the box does not hold. */
 export const proofOf = async ({ cycle, ...given }: ProofInput): Promise<ProofResult> => {
   const { lang } = given.box.settings;
-  const kept = nothingKept();
+  const kept = given.kept ?? nothingKept();
   const tools: Tools = {
     templates: NO_TEMPLATES,
     wording: wordingFor(lang),
     language: await kept.languageFor(lang),
+    faces: { digest: '', lacking: async () => [] },
   };
   const { proofs } = await proofsFor({ ...given, tools, kept, only: new Set([cycle]) });
   const proof = proofs.get(cycle);

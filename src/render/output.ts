@@ -14,7 +14,7 @@ export interface PictureJob {
   /** Pixels of the published picture; the photo is cropped to this shape, never stretched or enlarged. */
   readonly width: number;
   readonly height: number;
-  /** The point to keep when cropping (shares from 0 to 1); without it the busiest part is kept. */
+  /** The point to keep when cropping (shares from 0 to 1); without it what stands out is kept whole, near the middle. */
   readonly focus?: { readonly x: number; readonly y: number };
   readonly format: 'avif' | 'webp' | 'jpeg' | 'png';
   /** Drawn over the middle: `play` says that the picture leads to a film. */

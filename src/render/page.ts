@@ -5,6 +5,7 @@ import { absoluteAddress, CATALOGUE_PATH, HOME_PATH, relativeAddress } from './a
 import { assetPath, colourSheetPath } from './assets.ts';
 import { documentText } from './document.ts';
 import type { Html } from './html.ts';
+import type { DrawingJob, PictureOutput } from './output.ts';
 import { type PictureSource, socialPicture } from './pictures.ts';
 import type { PageFrame } from './site-facts.ts';
 import type { Templates } from './templates.ts';
@@ -33,6 +34,8 @@ interface PageInput {
   readonly styles?: readonly string[];
   /** The picture that a link preview shows. */
   readonly social?: (PictureSource & { readonly alt: string }) | undefined;
+  /** A drawn picture in its place. */
+  readonly drawn?: (PictureOutput<DrawingJob> & { readonly alt: string }) | undefined;
   /** ISO 8601, for an article. */
   readonly published?: string;
   readonly modified?: string | undefined;
@@ -57,7 +60,11 @@ export const linker =
     relativeAddress(page, path);
 
 /** The picture of a link preview as the page names it: sizes are those of the published file, in pixels. */
-const socialView = ({ frame, social }: PageInput) => {
+const socialView = ({ frame, social, drawn }: PageInput) => {
+  if (drawn) {
+    const { width, height } = drawn.picture.drawing;
+    return { address: absoluteAddress(frame.site, drawn.path), width, height, alt: drawn.alt };
+  }
   if (!social) return undefined;
   const { path, picture } = socialPicture(social);
   const { width, height } = picture;

@@ -227,3 +227,19 @@ export const socialPicture = (picture: PictureSource): PictureOutput<PictureJob>
   const pixels = (length: number): number => Math.max(1, Math.floor(length * share));
   return rendition(picture, pixels(SOCIAL_WIDTH), pixels(SOCIAL_HEIGHT), 'jpeg');
 };
+
+/** Pixels of a thumbnail's longer side: some 3 cm of a printed paper, two pixels to each of a screen's. */
+const THUMBNAIL = 240;
+
+/** A small copy of a photo for a paper of its cycle, whole, in the cycle's folder of the back room. */
+export const thumbnail = (picture: PictureSource, cycle: string): PictureOutput<PictureJob> => {
+  const share = Math.min(1, THUMBNAIL / Math.max(picture.width, picture.height));
+  const pixels = (length: number): number => Math.max(1, Math.round(length * share));
+  const { file, hash, width, height } = picture;
+  const one = rendition({ file, hash, width, height }, pixels(width), pixels(height), 'jpeg');
+  return {
+    ...one,
+    where: 'backroom',
+    path: `${cycle}/thumbnails/${one.path.slice(one.path.lastIndexOf('/') + 1)}`,
+  };
+};

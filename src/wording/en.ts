@@ -3,11 +3,13 @@ import { backRoom } from './en/back-room.ts';
 import { backRoomPage } from './en/back-room-page.ts';
 import { browser } from './en/browser.ts';
 import { calendar } from './en/calendar.ts';
+import { cards } from './en/cards.ts';
 import { cautions } from './en/cautions.ts';
 import { clip } from './en/clip.ts';
 import { commandLine } from './en/command-line.ts';
 import { coverage } from './en/coverage.ts';
 import { cycle } from './en/cycle.ts';
+import { desk } from './en/desk.ts';
 import { findings } from './en/findings.ts';
 import { invitation } from './en/invitation.ts';
 import { letter } from './en/letter.ts';
@@ -15,6 +17,7 @@ import { live } from './en/live.ts';
 import { parcels } from './en/parcels.ts';
 import { pieces } from './en/pieces.ts';
 import { proof } from './en/proof.ts';
+import { shootList } from './en/shoot-list.ts';
 import { site } from './en/site.ts';
 import { american, british, type Spelling, spellingFor } from './en/spelling.ts';
 import { strangers } from './en/strangers.ts';
@@ -28,11 +31,13 @@ const english = (spelling: Spelling) => ({
   backRoomPage,
   browser: browser(spelling),
   calendar,
+  cards,
   cautions: cautions(spelling),
   clip,
   commandLine,
   coverage,
   cycle,
+  desk,
   findings,
   invitation,
   letter,
@@ -40,6 +45,7 @@ const english = (spelling: Spelling) => ({
   parcels,
   pieces,
   proof,
+  shootList,
   site: site(spelling),
   strangers,
   structuredData: structuredData(spelling),

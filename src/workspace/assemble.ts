@@ -7,7 +7,7 @@ import { letterCaseBy } from '../analysis/language/letter-case.ts';
 import type { WrittenCycle } from '../content/read.ts';
 import type { FileReader } from '../content/record-file.ts';
 import { frontMatterOf } from '../content/record-file.ts';
-import type { TextSource } from '../content/sources.ts';
+import type { PhotoSource, TextSource } from '../content/sources.ts';
 import { unreadFindings } from '../content/unread-files.ts';
 import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
@@ -55,6 +55,8 @@ export interface Snapshot {
   /** Of the records, of what they name, of searches.csv and of addresses.csv. */
   readonly diagnostics: readonly Diagnostic[];
   readonly files: ReadonlyMap<string, KnownFile>;
+  /** By cycle: every photo of its folder, named by a record or not. */
+  readonly photos: ReadonlyMap<string, readonly PhotoSource[]>;
 }
 
 /** A cycle in this process: its key says what it was made of. */
@@ -283,6 +285,9 @@ export const assembler = (
         ),
       ],
       files,
+      photos: new Map(
+        [...folders].map(([id, folder]) => [id, folder.flatMap(({ photo }) => photo ?? [])] as const),
+      ),
     };
   };
 

@@ -1,8 +1,8 @@
 /** A box, opened → its folders: what `build` does, and what the desk does after each save. */
-import { type Diagnostic, lookAt, mustFixAny } from '../diagnostics/diagnostic.ts';
+import { type Diagnostic, lookAt } from '../diagnostics/diagnostic.ts';
 import { addAddresses } from '../io/add-addresses.ts';
 import { ADDRESSES_FILE, type Added } from '../io/addresses-file.ts';
-import { makeRemembered, type PictureProgress } from '../io/ensure-pictures.ts';
+import type { PictureProgress } from '../io/ensure-pictures.ts';
 import type { BuildFolders, Validity } from '../io/last-build.ts';
 import type { RememberedPictures } from '../io/memory/remembered-pictures.ts';
 import {
@@ -16,8 +16,7 @@ import type { ReadTemplates } from '../io/read-templates.ts';
 import type { Box, Moment } from '../model/box.ts';
 import { dateInZone, revealDay } from '../model/calendar.ts';
 import { unsealed } from '../model/seal.ts';
-import { type AsOf, momentFor } from '../pipeline/as-of.ts';
-import { boxAsOf } from '../pipeline/box-as-of.ts';
+import type { AsOf } from '../pipeline/as-of.ts';
 import { type BuildInput, type BuildResult, buildSite, type Stage } from '../pipeline/build.ts';
 import type { Leavable } from '../pipeline/leavable.ts';
 import { type NextBuild, nextBuild } from '../pipeline/next-build.ts';
@@ -28,9 +27,8 @@ import { unchangedUntil } from '../pipeline/validity.ts';
 import type { PictureOutput, Where } from '../render/output.ts';
 import { pageLang } from '../render/page-lang.ts';
 import { publicAddresses } from '../render/public-addresses.ts';
-import { compileTemplates } from '../render/templates.ts';
 import { codeOf } from '../text/error-code.ts';
-import { remembered } from '../text/remembered.ts';
+import { drawSite, makePictures } from './draw-site.ts';
 import {
   currentCycles,
   type FilmGround,
@@ -44,7 +42,6 @@ import {
   makeAndKeep,
   takeFindings,
 } from './films.ts';
-import { readLists } from './parcel-lists.ts';
 import type { Workspace } from './workspace.ts';
 
 export interface BuildIntoOptions {
@@ -214,11 +211,6 @@ const sealedUntil = (box: Box, asOf: Moment): readonly SealedUntil[] => {
   });
 };
 
-/** Templates do not change while they are held. */
-const compiledOf = remembered(({ files, assets, scripts }: ReadTemplates) =>
-  compileTemplates(files, assets, scripts),
-);
-
 interface Filming {
   readonly made: readonly FilmMade[];
   /** Cycles that matter now whose film is not there. */
@@ -271,15 +263,6 @@ const addFilms = async (
   return { made, toMake, isWhole: toMake.length === 0, diagnostics };
 };
 
-/** An owner's notes are not published by chance. */
-const strayFinding = (path: string): Diagnostic =>
-  lookAt(
-    'template-stray',
-    { file: `templates/${path}`, line: 1, column: 1 },
-    `Unexpected file \`${path}\`, expected templates, style sheets, scripts, pictures and fonts alone; it is not published`,
-    'Keep it outside the folder templates/',
-  );
-
 /**
  * Makes everything that the box asks for as of a moment, as far as it is not remembered, and puts it into its folders. Where
  * anything must be fixed, the folders stay as they were; what a stopped run left half done there is finished.
@@ -287,65 +270,36 @@ const strayFinding = (path: string): Diagnostic =>
 export const buildInto = async (workspace: Workspace, options: BuildIntoOptions): Promise<BuildOutcome> => {
   const { folders, templates, pictures, without, share } = options;
   const onStage = options.onStage ?? (() => {});
-  const { box: linked, facts, diagnostics: read, shown } = workspace.snapshot();
-  const asOf = momentFor(options.asOf, facts.timeZone);
-  const compiled = compiledOf(templates);
-  const parcels = await readLists(workspace, asOf);
-  const found = linked && boxAsOf(linked, parcels, shown, asOf);
-  const diagnostics = [
-    ...read,
-    ...compiled.diagnostics,
-    ...templates.strays.map(strayFinding),
-    ...(found?.diagnostics ?? []),
-  ];
-
-  const refused = async (all: readonly Diagnostic[]): Promise<BuildOutcome> => {
+  const filmGround: FilmGround = {
+    content: workspace.folder.path,
+    templates,
+    ...(options.films.ffmpeg !== undefined && { ffmpeg: options.films.ffmpeg }),
+  };
+  const { asOf, found, input, built, diagnostics } = await drawSite(workspace, {
+    asOf: options.asOf,
+    templates,
+    onStage,
+    hasFilm: (film) => keyedFilms([film], filmGround).some(({ key }) => options.films.made.has(key)),
+    ...(without && { without }),
+    ...(share && { share }),
+  });
+  if (!found || !input || !built) {
     const sealed = found ? sealedIn(found.box, asOf) : [];
     // Of a stopped run's files none may appear that are sealed by now.
     if (!share) {
       await settle(folders.site, () => sealed.length > 0);
       await settle(folders.backroom);
     }
-    return { kind: 'must fix', diagnostics: all, isReadable: found !== undefined };
-  };
-  if (!found || mustFixAny(diagnostics)) return refused(diagnostics);
-
+    return { kind: 'must fix', diagnostics, isReadable: found !== undefined };
+  }
   const { box } = found;
-  const filmGround: FilmGround = {
-    content: workspace.folder.path,
-    templates,
-    ...(options.films.ffmpeg !== undefined && { ffmpeg: options.films.ffmpeg }),
-  };
-  const input: BuildInput = {
-    box,
-    asOf,
-    parcels,
-    templates: compiled.value,
-    templatesDigest: templates.digest,
-    program: workspace.program,
-    memory: workspace.memory,
-    wordnet: workspace.wordnet,
-    kept: workspace.kept,
-    diagnostics,
-    onStage,
-    ...(without && { without }),
-    ...(share && { share }),
-    hasFilm: (film) => keyedFilms([film], filmGround).some(({ key }) => options.films.made.has(key)),
-  };
-  const built = await buildSite(input);
-  if (mustFixAny(built.diagnostics)) return refused(built.diagnostics);
 
   onStage('pictures');
   // One picture may stand in both folders.
   const byKey = new Map(built.pictures.map((one) => [one.picture.key, one]));
   const missing = [...byKey.values()].filter(({ picture }) => !pictures.has(picture.key));
   const make = (some: readonly PictureOutput[], onProgress?: PictureProgress): Promise<void> =>
-    makeRemembered(
-      { content: workspace.folder.path, assets: templates.assets },
-      some.map(({ picture }) => picture),
-      pictures,
-      onProgress,
-    );
+    makePictures(workspace, templates, some, pictures, onProgress);
   await make(missing, options.onPictures);
   const counts = { pictures: byKey.size, newPictures: missing.length };
   if (share) return { kind: 'shared out', diagnostics: built.diagnostics, ...counts };

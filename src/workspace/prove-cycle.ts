@@ -6,7 +6,7 @@ import { boxAsOf } from '../pipeline/box-as-of.ts';
 import { proofOf } from '../pipeline/proof.ts';
 import { waitsForParcels } from '../pipeline/reveals.ts';
 import { readLists } from './parcel-lists.ts';
-import { type OpenOptions, openWorkspace } from './workspace.ts';
+import { type OpenOptions, openWorkspace, type Workspace } from './workspace.ts';
 
 export interface ProveOptions extends OpenOptions {
   readonly asOf: AsOf;
@@ -25,11 +25,13 @@ export interface Proven {
   readonly cycles: readonly string[];
 }
 
-/** Opens a content folder and proves one cycle of it, sealed or not: a proof is private. */
-export const proveCycle = async ({ asOf, cycle, aim, ...options }: ProveOptions): Promise<Proven> => {
-  const workspace = await openWorkspace(options);
+/** One cycle of a folder that is open, proved. `isKept`: what it reads is kept for the next time. */
+export const proveIn = async (
+  workspace: Workspace,
+  { asOf, cycle, aim }: Pick<ProveOptions, 'asOf' | 'cycle' | 'aim'>,
+  isKept = false,
+): Promise<Proven> => {
   const { box: linked, cycleIds: cycles, diagnostics, facts, shown } = workspace.snapshot();
-  workspace.folder.remember();
   const id = cycle ?? cycles.at(-1);
   if (id === undefined || !linked?.cycles.some((one) => one.id === id)) return { diagnostics, cycles };
   const moment = momentFor(asOf, facts.timeZone);
@@ -40,10 +42,22 @@ export const proveCycle = async ({ asOf, cycle, aim, ...options }: ProveOptions)
     ...found,
     diagnostics: [...diagnostics, ...found.diagnostics],
     cycle: id,
-    program: options.program,
+    program: workspace.program,
     memory: workspace.memory,
     wordnet: workspace.wordnet,
+    ...(isKept && { kept: workspace.kept }),
     ...(aim !== undefined && { aim }),
   });
   return { ...proof, cycles };
+};
+
+/** Opens a content folder and proves one cycle of it, sealed or not: a proof is private. */
+export const proveCycle = async ({ asOf, cycle, aim, ...options }: ProveOptions): Promise<Proven> => {
+  const workspace = await openWorkspace(options);
+  workspace.folder.remember();
+  return proveIn(workspace, {
+    asOf,
+    ...(cycle !== undefined && { cycle }),
+    ...(aim !== undefined && { aim }),
+  });
 };

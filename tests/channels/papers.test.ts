@@ -27,8 +27,10 @@ const inputFor = (given: Pick<PrivateInput, 'box' | 'asOf'> & Partial<PrivateInp
   templates: ownTemplates,
   wording: wordingFor('en-GB'),
   language,
+  faces: { digest: 'the faces', lacking: async () => [] },
   proofs: new Map(),
   parcels: new Map(),
+  photos: new Map(),
   ...given,
 });
 

@@ -55,8 +55,10 @@ const page = async (age: number, more: Partial<Parameters<typeof parcelsFacts>[0
     templates: ownTemplates,
     wording: wordingFor('en-GB'),
     language,
+    faces: { digest: 'the faces', lacking: async () => [] },
     proofs: new Map(),
     parcels: new Map([['2026-03', { facts, diagnostics }]]),
+    photos: new Map(),
   });
   const files = outputFiles(outputs);
   expect([...files.keys()]).toEqual(['2026-03/parcels.html']);

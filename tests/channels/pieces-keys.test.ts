@@ -160,7 +160,8 @@ interface Planned {
 
 const privateInput = (given: Box, asOf: number): PrivateInput => ({
   ...{ box: given, asOf, templates, language, wording },
-  ...{ proofs: new Map(), parcels: new Map() },
+  faces: { digest: 'the faces', lacking: async () => [] },
+  ...{ proofs: new Map(), parcels: new Map(), photos: new Map() },
 });
 
 /** Every document of the pieces as of a moment, by path. The first page is told of no finished file. */

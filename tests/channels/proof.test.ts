@@ -57,8 +57,10 @@ const inputOf = ({
   templates: ownTemplates,
   wording: wordingFor(lang),
   language,
+  faces: { digest: 'the faces', lacking: async () => [] },
   proofs: new Map([[coverage.cycle, { coverage, diagnostics: findings }]]),
   parcels: new Map(),
+  photos: new Map(),
 });
 
 /** The page of the newest cycle's proof. */

@@ -106,7 +106,14 @@ beforeAll(async () => {
     for (const moment of [OPEN, SEALED] as const) {
       for (const name of [...FOLDERS, '.lidlore'])
         rmSync(join(reference, name), { recursive: true, force: true });
-      const { status, stderr, ms } = await runCompiled(reference, 'build', '--as-of', moment);
+      const { status, stderr, ms } = await runCompiled(
+        reference,
+        'build',
+        '--as-of',
+        moment,
+        '--without',
+        'film',
+      );
       expect({ status, stderr }).toMatchObject({ status: 0 });
       coldMs = ms;
       wanted.set(`${content} ${moment}`, {
@@ -158,7 +165,7 @@ const killBuilds = async (
   let content: Content = 'one';
   let moment: Moment = OPEN;
   const build = async (asOf: Moment): Promise<void> => {
-    const { status, stderr } = await runCompiled(dir, 'build', '--as-of', asOf);
+    const { status, stderr } = await runCompiled(dir, 'build', '--as-of', asOf, '--without', 'film');
     expect({ status, stderr }).toEqual({ status: 0, stderr: expect.not.stringContaining('bug') });
   };
   await build(moment);
@@ -207,7 +214,7 @@ const killBuilds = async (
     const phase = `${sort} ${atPublishing} ${atPictures}`;
     const about = lasts.get(phase) ?? coldMs * (atPictures ? 0.06 : atPublishing ? 0.2 : 0.5);
     const run = await killedRun(
-      compiledCommand('build', '--as-of', asked),
+      compiledCommand('build', '--as-of', asked, '--without', 'film'),
       about * chance.share(),
       dir,
       atPublishing ? isPublishing : atPictures ? hasPictures : undefined,

@@ -20,7 +20,15 @@ const made = (dir: string): object => ({
 
 /** What the program said as JSON, once it has ended well. */
 const told = async (dir: string, ...words: readonly string[]): Promise<Record<string, unknown>> => {
-  const { status, stdout, stderr } = await runCompiled(dir, 'build', ...AS_OF, '--json', ...words);
+  const { status, stdout, stderr } = await runCompiled(
+    dir,
+    'build',
+    ...AS_OF,
+    '--json',
+    '--without',
+    'film',
+    ...words,
+  );
   expect({ status, stderr }).toMatchObject({ status: 0 });
   return JSON.parse(stdout);
 };

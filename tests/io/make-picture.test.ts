@@ -50,7 +50,7 @@ describe('the key of a picture', () => {
   // Change both together: an old picture is never taken for one of another quality.
   it('has a version for each way of encoding', () => {
     expect({ RECIPE_VERSION, ENCODINGS }).toEqual({
-      RECIPE_VERSION: 1,
+      RECIPE_VERSION: 2,
       ENCODINGS: {
         jpeg: { mozjpeg: true, quality: 80 },
         webp: { quality: 75, effort: 4 },

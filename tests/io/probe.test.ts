@@ -16,6 +16,33 @@ describe('a probe', () => {
     expect(await probe('b.png', plain)).toMatchObject({ tint: '#336699', dominant: '#336699' });
   });
 
+  it('sees that a photo is blurred, and not that something behind a sharp thing is', async () => {
+    const lines = Array.from(
+      { length: 60 },
+      (_, i) => `<rect x="${i * 20}" y="0" width="10" height="900" fill="#543"/>`,
+    );
+    const svg = (inner: string): Buffer =>
+      Buffer.from(
+        `<svg xmlns="http://www.w3.org/2000/svg" width="1200" height="900"><rect width="1200" height="900" fill="#ddd"/>${inner}</svg>`,
+      );
+    const sharpOne = await sharp(svg(lines.join('')))
+      .jpeg()
+      .toBuffer();
+    const blurred = await sharp(sharpOne).blur(4).jpeg().toBuffer();
+    const thing = await sharp(sharpOne).extract({ left: 450, top: 350, width: 300, height: 225 }).toBuffer();
+    const before = await sharp(sharpOne)
+      .blur(8)
+      .composite([{ input: thing, left: 450, top: 350 }])
+      .jpeg()
+      .toBuffer();
+    const sharpnessIn = async (bytes: Buffer): Promise<number> =>
+      (await probe('a.jpg', bytes)).sharpness ?? -1;
+    const whole = await sharpnessIn(sharpOne);
+    expect(await sharpnessIn(blurred)).toBeLessThan(whole / 10);
+    expect(await sharpnessIn(before)).toBeGreaterThan(whole / 5);
+    expect(await sharpnessIn(await sharp(svg('')).png().toBuffer())).toBe(0);
+  });
+
   it('turns the size as the camera was held', async () => {
     expect(await probe('a.jpg', await turnedPhoto())).toMatchObject({ width: 400, height: 600 });
   });
@@ -25,6 +52,7 @@ describe('a probe', () => {
     const found = await probe('a', whole.subarray(0, Math.floor(whole.length * 0.7)));
     expect(found.problem).toBe('is cut short');
     expect(found).toMatchObject({ width: 0, height: 0 });
+    expect(found.sharpness).toBeUndefined();
   });
 
   it('reads what phones write as HEIC, and finds one that is cut short', async () => {

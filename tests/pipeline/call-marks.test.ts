@@ -62,6 +62,8 @@ const OWNERS: readonly (readonly ['site' | 'backroom', string, Piece | undefined
   ['backroom', '2026-03/letter.txt', 'letter'],
   ['backroom', '2026-03/letter-sheet.html', 'letter'],
   ['backroom', '2026-03/clip-sheet.html', 'clip'],
+  ['backroom', '2026-03/cards.html', 'cards'],
+  ['backroom', '2026-03/cards.txt', 'cards'],
 ];
 
 const addressesIn = (text: string): readonly string[] => [

@@ -22,11 +22,17 @@ test('every paper is linked from the index, and every link of it leads to a pape
   const index = read('index.html');
   const links = [...index.matchAll(/href="(\d{4}-[^"]+)"/g)].map(([, href]) => href as string);
   expect(links.filter((href) => !existsSync(join(backroom, href)))).toEqual([]);
-  // Pictures are a paper's own.
-  const papers = filesBelow(backroom).filter(
-    (path) => path !== 'index.html' && !path.includes('/letter-pictures/'),
-  );
+  const isPicture = (path: string): boolean => path.endsWith('.jpg');
+  const papers = filesBelow(backroom).filter((path) => path !== 'index.html' && !isPicture(path));
   expect(papers.filter((path) => !links.includes(path))).toEqual([]);
+  // Pictures are linked from the paper that shows them.
+  const pictures = filesBelow(backroom).filter(isPicture);
+  expect(pictures.length).toBeGreaterThan(40);
+  for (const path of pictures) {
+    const [cycle = '', ...rest] = path.split('/');
+    const paper = rest[0] === 'letter-pictures' ? 'letter-preview.html' : 'cards.html';
+    expect(read(`${cycle}/${paper}`)).toContain(`"${rest.join('/')}"`);
+  }
 });
 
 /** What is sent, or looks as if it were. */

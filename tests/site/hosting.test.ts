@@ -296,7 +296,14 @@ describeWith('nginx', 'nginx-light', 'in a sub-path', () => {
     const record = join(dir, 'content/box.md');
     const text = await readFile(record, 'utf8');
     await writeFile(record, text.replace('url: https://sillandsprig.example/', '$&reveals/'));
-    const { status, stderr } = await lidlore(dir, 'build', '--as-of', '2026-03-27', '--without', 'proof');
+    const { status, stderr } = await lidlore(
+      dir,
+      'build',
+      '--as-of',
+      '2026-03-27',
+      '--without',
+      'proof,film',
+    );
     expect(status, stderr).toBe(0);
     server = await serveWith((port) => settingsFor(join(dir, 'site'), port, inSubPath), '/reveals/');
     browser = await chromium.launch(CHROMIUM);

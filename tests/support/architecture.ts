@@ -30,7 +30,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   io: ['content', 'drawing', 'render', 'text'],
   // Words are cut and stemmed by one module on both sides, and an index is asked by the code that made it.
   browser: ['analysis', 'model', 'text', 'wording'],
-  desk: ['workspace', 'io', 'render', 'wording', 'diagnostics'],
+  desk: [...['content', 'diagnostics', 'io', 'model', 'pipeline', 'render', 'text', 'wording', 'workspace']],
   cli: ['desk', 'diagnostics', 'io', 'pipeline', 'text', 'wording', 'workspace'],
 };
 

@@ -94,16 +94,21 @@ const withLists = (
   return { ...found, diagnostics: [...diagnostics, ...found.diagnostics], parcels, memory };
 };
 
-const siteFrom = async (given: BuiltBox | undefined, { diagnostics }: Snapshot): Promise<BuiltSite> => {
+const siteFrom = async (
+  given: BuiltBox | undefined,
+  { diagnostics, photos }: Snapshot,
+): Promise<BuiltSite> => {
   if (!given) return { box: undefined, site: new Map(), backroom: new Map(), diagnostics, next: undefined };
   const { box, asOf } = given;
   const { files, diagnostics: all } = await buildSite({
     ...given,
+    photos,
     templates,
     templatesDigest: own.digest,
     program: 'this one',
     wordnet,
     kept: nothingKept(),
+    faces: { digest: 'the faces', lacking: async () => [] },
   });
   const textsIn = async (where: Where): Promise<ReadonlyMap<string, string>> =>
     new Map(

@@ -32,6 +32,7 @@ export const privateInput = async (box: Box, asOf: Moment): Promise<PrivateInput
   box,
   proofs: new Map(),
   parcels: new Map(),
+  photos: new Map(),
 });
 
 /** What a public channel is given as of a moment. */
@@ -43,5 +44,6 @@ export const publicInput = async (box: Box, asOf: Moment): Promise<PublicInput> 
     templates: compileTemplates(files, assets).value,
     language: await languageFor(box.settings.lang),
     wording: wordingFor(box.settings.lang),
+    faces: { digest: 'the faces', lacking: async () => [] },
   };
 };

@@ -17,7 +17,7 @@ export const setup = async (project: TestProject): Promise<() => Promise<void>> 
   await cp(join(root, 'content'), join(dir, 'content'), { recursive: true, preserveTimestamps: true });
   await mkdir(join(root, '.lidlore'), { recursive: true });
   await symlink(join(root, '.lidlore'), join(dir, '.lidlore'));
-  const { status, stderr } = await lidlore(dir, 'build', '--as-of', '2026-03-27');
+  const { status, stderr } = await lidlore(dir, 'build', '--as-of', '2026-03-27', '--without', 'film');
   if (status !== 0) throw new Error(`The demo did not build:\n${stderr}`);
   project.provide('demoSite', join(dir, 'site'));
   return () => rm(dir, { recursive: true, force: true });

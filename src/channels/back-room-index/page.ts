@@ -44,10 +44,12 @@ const linksOf = ({ id, article, files }: CycleBrief, titles: Wording['pieces']['
   return [...known, ...others.map((one) => ({ ...one, more: [] }))];
 };
 
-/** Columns of a cycle's table: to a live that is long over there is no invitation, and none is missed. */
+/** Columns of a cycle's table: of a cycle long over there are no invitation and no cards, and none is missed. */
 const columnsOf = ({ pieces, rows }: CycleBrief): readonly number[] =>
   pieces.flatMap((piece, i) =>
-    piece === 'invitation' && rows.some(({ states }) => states[i] === 'not made') ? [] : [i],
+    (piece === 'invitation' || piece === 'cards') && rows.some(({ states }) => states[i] === 'not made')
+      ? []
+      : [i],
   );
 
 /** What a row is called. */

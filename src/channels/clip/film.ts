@@ -1,11 +1,13 @@
 /** The clip as a film: its shots over the stills that there are, and its words in time. */
+
 import type { Cycle, Picture, Take } from '../../model/box.ts';
+import { typedAddress } from '../../model/calls.ts';
 import type { LiveInput } from '../../model/cues.ts';
 import { FILM_FILE } from '../../model/pieces.ts';
+import type { Clip, Shot } from '../../render/clip-shots.ts';
 import { schemesOf } from '../../render/colours.ts';
 import { FILM_SIZE, type Film, type FilmMove, type FilmOutput, type FilmShot } from '../../render/film.ts';
 import type { PictureSource } from '../../render/pictures.ts';
-import type { Clip, Shot } from './shots.ts';
 
 /** What of a picture its pixels depend on, so that a new word for it makes no new film. */
 const sourceOf = ({ file, hash, width, height, focus }: Picture): PictureSource => ({
@@ -36,9 +38,6 @@ const hookStill = ({ items, hero }: Cycle, shots: readonly Shot[]): Picture | un
 const takeFor = ({ takes }: Cycle, { kind, item }: Shot): Take | undefined =>
   kind === 'hook' ? takes?.hook : kind === 'whole' ? takes?.whole : item?.take;
 
-const withoutScheme = (address: string): string =>
-  address.replace(/^https?:\/\/(?:www\.)?/, '').replace(/\/$/, '');
-
 /** A clip as a film. Whoever has a frame of it in mind asks `at`, so that shots and words share their frames. */
 export const filmOf = (clip: Clip, { cycle, settings, call }: LiveInput): Film => {
   const { light, dark } = schemesOf(cycle.palette);
@@ -57,7 +56,7 @@ export const filmOf = (clip: Clip, { cycle, settings, call }: LiveInput): Film =
       ...(take && { take: { ...take, cycle: cycle.id } }),
       words: shot.overlays.map(({ start, end, text }) => ({ from: at(start), to: at(end), text })),
       ...(shot.kind === 'call' && call
-        ? { under: { address: withoutScheme(call.address), name: settings.name } }
+        ? { under: { address: typedAddress(settings, call), name: settings.name } }
         : {}),
     };
   });

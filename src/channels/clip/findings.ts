@@ -2,8 +2,8 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { Cycle } from '../../model/box.ts';
 import { locationIn } from '../../model/location-in.ts';
+import { type Clip, isTooWide } from '../../render/clip-shots.ts';
 import { FILM_SIZE, leastStill } from '../../render/film.ts';
-import { type Clip, isTooWide } from './shots.ts';
 
 /**
  * Pictures that a film cannot show well: much wider than tall, or so small that they would be enlarged too much. Of a

@@ -5,21 +5,20 @@ import { cautionsOf, isDanger } from '../../model/cautions.ts';
 import type { LiveInput } from '../../model/cues.ts';
 import { speechOf } from '../../model/speaking.ts';
 import { subRip, type TimedText, webVtt } from '../../render/captions.ts';
+import { clipFor } from '../../render/clip.ts';
+import { LINE_LENGTH, LINES, READING_SPEED } from '../../render/clip-overlay.ts';
+import { type Clip, fastestReading, isTooWide, leftUpright, type Shot } from '../../render/clip-shots.ts';
 import { documentText } from '../../render/document.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { paperHead } from '../../render/paper.ts';
-import { spokenWordsFor } from '../../render/spoken-words.ts';
 import { typeset } from '../../render/typeset.ts';
 import { percent } from '../../text/counting-words.ts';
-import { rememberedFor } from '../../text/remembered.ts';
 import { graphemeCount, wordCount } from '../../text/segments.ts';
 import { joinsFor } from '../../wording/joins.ts';
 import type { Wording } from '../../wording/wording.ts';
 import type { Tools } from '../channel.ts';
 import { filmOutput } from './film.ts';
 import { clipFindings } from './findings.ts';
-import { LINE_LENGTH, LINES, READING_SPEED } from './overlay.ts';
-import { type Clip, clipOf, fastestReading, isTooWide, leftUpright, type Shot } from './shots.ts';
 
 declare module '../../render/templates.ts' {
   interface TemplateData {
@@ -32,12 +31,6 @@ interface ClipSheetData {
   readonly told: LiveInput;
   readonly sealed: boolean;
 }
-
-/** The clip itself: its words are tried against its length, which takes longer than all else. */
-const clipFor = rememberedFor((input: LiveInput, wording: Wording): Clip => {
-  const { lang } = input.settings;
-  return clipOf(input, spokenWordsFor(wording, lang), (text) => typeset(text, lang));
-});
 
 /** "4.8", of milliseconds */
 const tenths = (milliseconds: number): string => (milliseconds / 1000).toFixed(1);

@@ -31,6 +31,9 @@ const COSTS = {
 const UNSPACED = /[\p{Script=Thai}\p{Script=Lao}\p{Script=Khmer}\p{Script=Myanmar}]/u;
 const HAN = /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}]/u;
 
+/** Scripts that a hyphen parts. */
+const HYPHENATED = /[\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}]/u;
+
 const SOFT_HYPHEN = '\u00ad';
 
 /** Places inside a text where one of its words begins, as the language's dictionary knows them. */
@@ -57,16 +60,25 @@ const graphemeEnds = (text: string, lang: string): ReadonlySet<number> => {
 /** An address, which no hyphen may be added to. */
 const ADDRESS = /^(?:\w+:\/\/|www\.)|@|[\p{L}\p{N}]\.\p{L}{2}|[\p{L}\p{N}]\/[\p{L}\p{N}]+\//u;
 
+/** A number, and what it is read with: "1.2 litre", "40 × 60 cm", "50 %". */
+const NUMBER = /^\p{Sc}?\d[\d.,/\u2013-]*$/u;
+const COUNTED = /^[\p{L}%°×]/u;
+/** What is nothing without the next word: a sign between two, and "No." or "№" before a number. */
+const LEADS_ON = /^(?:[&+×\p{Sc}№#]|\p{Lu}\p{L}{0,2}\.)$/u;
+/** A sign between two that are one name or one measure. */
+const JOINS = /^[&+×]\s/u;
+/** "a", "the", "of". */
+const SHORT = /^[(“‘«"']*\p{Ll}{1,3}$/u;
+
 const costAt = (text: string, end: number, next: number, words: ReadonlySet<number>): number => {
   const before = text.slice(0, end);
   const after = text.slice(next);
   if (next > end) {
     const word = /\S*$/u.exec(before)?.[0] ?? '';
-    if (/^[\p{Sc}\d][\d.,/\u2013-]*$/u.test(word) && /^[\p{L}%°]/u.test(after)) return COSTS.afterNumber;
-    return /^[(“‘«"']*\p{Ll}{1,3}$/u.test(word) &&
-      /[\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}]/u.test(word)
-      ? COSTS.afterShort
-      : 0;
+    if (NUMBER.test(word) && COUNTED.test(after)) return COSTS.afterNumber;
+    if (LEADS_ON.test(word) && (/^\d/.test(after) || /^[&+×]$/u.test(word))) return COSTS.afterNumber;
+    if (JOINS.test(after)) return COSTS.insideWord;
+    return SHORT.test(word) && HYPHENATED.test(word) ? COSTS.afterShort : 0;
   }
   const [last = '', first = ''] = [[...before.slice(-2)].at(-1), [...after.slice(0, 2)].at(0)];
   if (HAN.test(last) && HAN.test(first)) return words.has(next) ? 0 : COSTS.insideHanWord;
@@ -102,9 +114,8 @@ export const placesOf = (text: string, lang: string): readonly Place[] => {
   return [...places, { end: text.length, next: text.length, cost: 0, hyphen: false }];
 };
 
-/** Letters that carry a syllable, in scripts that a hyphen parts. */
+/** Letters that carry a syllable. */
 const VOWEL = /^[aeiouyæœøıаеиоуыэюяієαεηιουω]/iu;
-const HYPHENATED = /[\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}]/u;
 /** Consonants that begin a syllable together, the longest first; common practice of Latin alphabets, no source. */
 const ONSET = /(?:sch[lmnrw]?|s[pt]r|spl|scr|[cpst]h|[bcdfgkptv]r|[bcfgkp]l|[kgw]n|s[pt]|qu|\p{L})$/iu;
 /** Letters that stay together at either end of a word. */

@@ -2,9 +2,10 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import sharp from 'sharp';
-import { type Rgb, rgbOf, WORDS_CONTRAST, weakestVeil } from '../../drawing/contrast.ts';
+import { type Rgb, rgbOf, TEXT_CONTRAST } from '../../drawing/contrast.ts';
 import { type FrameBox, type LaidWords, layWords, platePlace } from '../../drawing/film/frame-words.ts';
 import { NEAREST, type Part, partAt } from '../../drawing/film/motion.ts';
+import { weakestVeil } from '../../drawing/film/veil.ts';
 import type { Faces } from '../../drawing/type/faces.ts';
 import { setText } from '../../drawing/type/set-type.ts';
 import type { Film, FilmShot, FilmTake } from '../../render/film.ts';
@@ -180,7 +181,7 @@ export interface TakeProblem {
 /** The same veil for all words of a shot, so that it does not flicker. */
 const veilOver = (colours: readonly Rgb[], { colours: { night, onNight } }: Film): number => {
   const strength = weakestVeil(colours, { veil: rgbOf(night), words: rgbOf(onNight) });
-  if (strength === undefined) throw new Error(`Expected ${onNight} to reach ${WORDS_CONTRAST} upon ${night}`);
+  if (strength === undefined) throw new Error(`Expected ${onNight} to reach ${TEXT_CONTRAST} upon ${night}`);
   return strength === 0 ? 0 : Math.min(1, strength + SPARE);
 };
 

@@ -4,6 +4,7 @@ import type { Box, Cycle, Moment } from '../../model/box.ts';
 import type { Completeness, CycleCompleteness } from '../../model/carried.ts';
 import { piecesOf } from '../../model/pieces.ts';
 import type { Wording } from '../../wording/wording.ts';
+import { isLeft, type Leavable } from '../leavable.ts';
 import { type FileReading, lackedBy, stateOf, toldIn } from './facts.ts';
 import { findingFor, idleMarks, missingPieces, titleInFinding } from './findings.ts';
 import { soughtIn } from './sought.ts';
@@ -15,6 +16,8 @@ export interface CompletenessInput {
   readonly wording: Wording;
   /** The finished files. */
   readonly reading: FileReading;
+  /** Pieces that this build leaves out owe nothing. */
+  readonly without?: ReadonlySet<Leavable>;
 }
 
 interface Completed<Whole> {
@@ -23,8 +26,8 @@ interface Completed<Whole> {
 }
 
 const ofCycle = async (cycle: Cycle, input: CompletenessInput): Promise<Completed<CycleCompleteness>> => {
-  const { box, asOf, wording, reading } = input;
-  const pieces = piecesOf(box.settings);
+  const { box, asOf, wording, reading, without } = input;
+  const pieces = piecesOf(box.settings).filter((piece) => !isLeft(piece, without));
   const things = soughtIn(box, cycle, asOf, wording);
   const told = await Promise.all(pieces.map((piece) => toldIn(cycle, piece, things, asOf, reading)));
   const judged = things.map((thing, i) => ({

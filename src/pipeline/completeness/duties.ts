@@ -31,4 +31,6 @@ export const duties: Readonly<Record<Piece, Duty>> = {
   letter: all,
   // Thirty seconds have no room for the peek.
   clip: { ...all, caution: isDanger, peek: 'no' },
+  // What is kept for months has no use for a look at the next box.
+  cards: { ...all, caution: isDanger, peek: 'no' },
 };

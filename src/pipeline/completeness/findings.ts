@@ -2,7 +2,7 @@
 
 import { CALL_KINDS } from '../../content/vocabulary.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import type { Box } from '../../model/box.ts';
+import type { Box, Piece } from '../../model/box.ts';
 import type { CarriedThing, CycleCompleteness, PieceState } from '../../model/carried.ts';
 import { locationIn } from '../../model/location-in.ts';
 import { pieceOrder, piecesOf } from '../../model/pieces.ts';
@@ -47,16 +47,19 @@ export const findingFor = (
 export const titleInFinding = (piece: keyof Wording['pieces']['titles'], { pieces }: Wording): string =>
   pieces.titles[piece].toLowerCase();
 
+/** Pieces that are made for what is to come, or was shown last, and are not missed elsewhere. */
+const OF_SOME_CYCLES: ReadonlySet<Piece> = new Set<Piece>(['invitation', 'cards']);
+
 /**
  * Pieces that box.md names and that have no file: said once of one that was made for no cycle, else of each cycle. The
- * invitation is made only for what is to come, and a sealed article is not missed.
+ * invitation and the cards are made only for some, and a sealed article is not missed.
  */
 export const missingPieces = (box: Box, found: readonly CycleCompleteness[]): readonly Diagnostic[] =>
   piecesOf(box.settings).flatMap((piece, column) => {
     const without = found.filter(({ rows }) => rows.some(({ states }) => states[column] === 'not made'));
     const never = without.length === found.length;
     const dated = box.cycles.some(({ reveal }) => reveal !== undefined);
-    if (without.length === 0 || (piece === 'invitation' && !(never && dated))) return [];
+    if (without.length === 0 || (OF_SOME_CYCLES.has(piece) && !(never && dated))) return [];
     const places = never
       ? [{ where: 'any cycle', location: locationIn(box.settings.source, 'pieces', 'name') }]
       : box.cycles

@@ -23,6 +23,38 @@ const jsonObject = 'print one JSON object on standard output instead of a report
 /** What help says of each command. */
 const commands = ({ aim, share }: Defaults) =>
   ({
+    begin: {
+      summary: 'begin a box, or lay out the next of its cycles',
+      about:
+        'Asks a few questions and lays out the files. In a folder without a box, five make content/box.md. Then comes a cycle, the next by the box’s habit unless a month is named: its theme, its things and its days. Each thing gets a record with what it needs still as empty lines. Where the cycle stands already, pictures in its photos/ that no record names are matched to its things. No file is ever written over, and nothing is made before the last answer. Every question can be answered by an option; where nobody can be asked, defaults are taken, and what has none is named.',
+      options: {
+        content: contentOption,
+        name: 'what the box is called',
+        about: 'what it is, in a sentence or two',
+        address: 'where its site will be (default: one that stands in)',
+        currency: 'what prices are in, as GBP (default: by the machine)',
+        zone: 'where reveals are timed, as Europe/London (default: by the machine)',
+        language: 'the language of the articles, as en-GB (default: by the machine)',
+        join: 'the address at which people join (default: none yet)',
+        author: 'who signs the articles (default: the box)',
+        theme: 'the theme of the cycle',
+        things: "its things by their names, with ; between them: 'Seed tray; Plant mister'",
+        kinds: 'what people call such things, in their order, with ; between them (default: by their names)',
+        lead: 'the number of the thing that the box was built around (default: 1)',
+        shipped: 'the day the parcels leave, as 2026-05-05 (default: by the cycle before)',
+        reveal: 'when it may be shown, as 2026-05-21T19:00 (default: by the habit)',
+        from: 'a list of things, a row each, as a spreadsheet saves it as CSV; - is standard input',
+        columns: "what columns of it say, where that is not seen: 'price = Sells for; note = Maker'",
+        photos: 'a folder of photos to copy into the cycle, each to the thing that it shows',
+        pairs: "what photos show, where that is not seen: '4=2 5=box 6=none'",
+        yes: 'take what is proposed and ask nothing',
+      },
+      examples: [
+        ['lidlore begin', 'asks for a box, or for its next cycle'],
+        ['lidlore begin 2026-05 --from items.csv', 'the May box, from a spreadsheet'],
+        ['lidlore begin 2026-05 --photos ~/phone', 'its photos, each to its thing'],
+      ],
+    },
     build: {
       summary: 'make the site and the back room from the content folder',
       about:
@@ -33,7 +65,7 @@ const commands = ({ aim, share }: Defaults) =>
         backroom: 'the private papers (default: backroom, beside the content folder)',
         'as-of':
           "build as if it were then: 2026-03-27 (the end of that day), 2026-03-27T19:00 (in the box's time zone), or with an offset, 2026-03-27T19:00Z (default: now)",
-        without: 'leave parts out: proof, film, or both as proof,film',
+        without: 'leave parts out: proof, cards or film; several with commas, as proof,film',
         share: 'make only one of several shares, 1/4, into what is remembered, and publish nothing',
         json: jsonObject,
       },
@@ -92,6 +124,22 @@ const commands = ({ aim, share }: Defaults) =>
         ['lidlore parcels export.csv --share 0.95', 'a file that is not in place yet'],
       ],
     },
+    desk: {
+      summary: 'write, see, mend and ready a cycle in the browser',
+      about:
+        'Opens a page on this machine in which a whole cycle is done: what is next, each record as a form with its article beside it, photos, the proof with changes to take, the parcels, every paper, and the site made ready. Files are changed key by key and nothing else of them; each change can be taken back, also another day. Files may be changed in other programs at the same time. Nobody but this machine can reach it, unless --share is given.',
+      options: {
+        content: contentOption,
+        port: 'where the page is (default: 4747, or the next that is free)',
+        'as-of': 'what the desk takes for now; written as for build (default: now)',
+        'no-open': 'only print the address',
+        share: 'let others in the same network in, by an address with a secret key',
+      },
+      examples: [
+        ['lidlore desk', 'opens the desk in the browser'],
+        ['lidlore desk --share', 'prints an address for the phone on the table'],
+      ],
+    },
     phrases: {
       summary: 'what shoppers would type for a name; noun phrases of a text',
       about:
@@ -130,6 +178,7 @@ const exits = {
     'the command line cannot be carried out, or something that was not made here is in the way; nothing was written',
   bug: 'a bug in lidlore',
   disk: 'the disk refused to be read or written; the old site is as it was, or the next build finishes the new one',
+  stopped: 'stopped at a question; nothing was made or changed',
 };
 
 const didYouMean = (word: string | undefined): string => (word === undefined ? '' : ` Did you mean ${word}?`);
@@ -137,6 +186,9 @@ const didYouMean = (word: string | undefined): string => (word === undefined ? '
 /** Command lines that make no sense. `meant` is the nearest word that would. */
 const mistakes = {
   noCommand: 'Name a command.',
+  /** Where nothing is there that a command could be about. */
+  noBox:
+    'There is no box in this folder yet. To begin one: lidlore begin\nAll that can be done: lidlore --help',
   unknownCommand: (word: string, meant: string | undefined) => `Unknown command ${word}.${didYouMean(meant)}`,
   unknownOption: (word: string, meant: string | undefined) => `Unknown option ${word}.${didYouMean(meant)}`,
   optionFirst: (option: string, command: string) =>
@@ -150,7 +202,7 @@ const mistakes = {
   asOf: (instant: string) =>
     `Unexpected --as-of ${instant}, expected a date or a date and time: 2026-03-27, 2026-03-27T19:00 or 2026-03-27T19:00Z.`,
   noFolder: (folder: string, isDefault: boolean) =>
-    `There is no folder ${folder}${isDefault ? ' here' : ''}. Name the folder that holds box.md with --content.`,
+    `There is no folder ${folder}${isDefault ? ' here' : ''}. Name the folder that holds box.md with --content, or begin a box: lidlore begin`,
   noFile: (file: string) => `There is no file ${file}.`,
   aim: (value: string, example: number) =>
     `Unexpected --aim ${value}, expected a standing between 0 and 1, as ${example}.`,
@@ -282,7 +334,7 @@ const nothing = {
   noFigures: (findings: string) => `${findings}. There are no figures before these are mended.`,
   noCycles: (folder: string) => `There is no cycle in ${folder} yet.`,
   beginCycle: (folder: string) =>
-    ` Begin with ${folder}/cycles/2026-03/cycle.md, in a folder named for its month.`,
+    ` Begin one: lidlore begin${folder === 'content' ? '' : ` --content ${folder}`}`,
 };
 
 const phrasesExample = "lidlore phrases 'Sage enamel watering can, 1.2 litre'";

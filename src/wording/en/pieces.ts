@@ -9,6 +9,7 @@ const titles: Readonly<Record<Piece, string>> = {
   article: 'Article',
   letter: 'Letter',
   clip: 'Clip sheet',
+  cards: 'Cards',
 };
 
 const papers: Readonly<Record<PaperName, string>> = {
@@ -24,10 +25,13 @@ const papers: Readonly<Record<PaperName, string>> = {
   'letter page': 'as it is read',
   'letter text': 'plain text',
   'letter message': 'whole message',
+  'shoot list': 'Shoot list',
   'clip sheet': titles.clip,
   'clip subtitles': 'subtitles, WebVTT',
   'clip SubRip': 'SubRip',
   film: 'Film',
+  cards: titles.cards,
+  'card texts': 'picture texts',
 };
 
 /** What pieces, their papers and what they carry are called. */

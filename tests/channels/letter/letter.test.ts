@@ -25,9 +25,11 @@ const privateInput = (given: Box, asOf: number): PrivateInput => ({
   asOf,
   templates,
   language: undefined as never,
+  faces: { digest: 'the faces', lacking: async () => [] },
   wording: wordingFor('en-GB'),
   proofs: new Map(),
   parcels: new Map(),
+  photos: new Map(),
 });
 const publicInput = (given: Box, asOf: number): PublicInput => ({
   ...privateInput(given, asOf),

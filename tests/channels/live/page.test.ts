@@ -16,9 +16,11 @@ const sheetOf = async (more: Parameters<typeof cycle>[0], lang = 'en-GB'): Promi
     asOf: Date.UTC(2026, 2, 27),
     templates,
     language: undefined as never,
+    faces: { digest: 'the faces', lacking: async () => [] },
     wording: wordingFor(lang),
     proofs: new Map(),
     parcels: new Map(),
+    photos: new Map(),
   });
   const sheet = outputs.find(({ path }) => path === '2026-03/run-sheet.html');
   return sheet && 'text' in sheet ? sheet.text : '';

@@ -74,6 +74,13 @@ test('lines are of most equal width, and none ends with an article or a number w
     'the good teapot',
   ]);
   expect(linesOf('Stoneware mug, 350 ml, speckled grey', { width: 760, lines: 2 })[0]).not.toMatch(/350$/);
+  for (const [text, together] of [
+    ['Größe und Maß: 40 × 60 cm, 3 St.', '40 × 60 cm'],
+    ['A soap from Sill & Sprig, Ely', 'Sill & Sprig'],
+    ['Handmade candle No. 5 with a wick', 'No. 5'],
+  ] as const)
+    for (const width of [640, 700, 760])
+      expect(linesOf(text, { width, lines: 4 }).join('|')).toContain(together);
   expect(linesOf('Open from 10–12 and 14–18 daily', { width: 300, lines: 4 }).join('|')).not.toMatch(/–\|/);
 });
 

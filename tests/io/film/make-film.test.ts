@@ -7,7 +7,7 @@ import { chmod, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
-import { luminanceOf, ratioOf, rgbOf, WORDS_CONTRAST } from '../../../src/drawing/contrast.ts';
+import { contrastOf, rgbOf, TEXT_CONTRAST } from '../../../src/drawing/contrast.ts';
 import { findFfmpeg } from '../../../src/io/film/find-ffmpeg.ts';
 import { makeFilm } from '../../../src/io/film/make-film.ts';
 import { readTemplates } from '../../../src/io/read-templates.ts';
@@ -191,8 +191,8 @@ describe.skipIf(ffmpeg === undefined)('a film', () => {
       const { paper } = given.film.colours;
       for (let row = 285; row < 310; row += 3) {
         const at = (row * SIZE.width + SIZE.width - 6) * 3;
-        const under = luminanceOf([frame[at] ?? 0, frame[at + 1] ?? 0, frame[at + 2] ?? 0]);
-        expect(ratioOf(under, luminanceOf(rgbOf(paper)))).toBeGreaterThan(WORDS_CONTRAST);
+        const under = [frame[at] ?? 0, frame[at + 1] ?? 0, frame[at + 2] ?? 0] as const;
+        expect(contrastOf(under, rgbOf(paper))).toBeGreaterThan(TEXT_CONTRAST);
       }
     });
   });

@@ -46,7 +46,7 @@ const removeMade = (): void => {
   for (const name of ['site', 'backroom']) rmSync(join(root, name), { recursive: true, force: true });
 };
 const removeMemory = (): void => rmSync(memory(), { recursive: true, force: true });
-const build = () => lidlore(root, 'build', '--as-of', AS_OF);
+const build = () => lidlore(root, 'build', '--as-of', AS_OF, '--without', 'film');
 
 const giveContent = (content: 'as it was' | 'edited'): void => {
   const text = content === 'edited' ? `${storyAsItWas}\nIt cuts the crust as well.\n` : storyAsItWas;

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { clipFindings } from '../../../src/channels/clip/findings.ts';
-import { LINE_LENGTH, READING_SPEED } from '../../../src/channels/clip/overlay.ts';
-import { type Clip, clipOf, fastestReading, leftUpright } from '../../../src/channels/clip/shots.ts';
-import { parseMarkdown } from '../../../src/content/markdown.ts';
-import type { Cycle, Picture } from '../../../src/model/box.ts';
-import { secondsToSay } from '../../../src/model/speaking.ts';
-import { box, cycle, item, picture, settings } from '../../support/box.ts';
-import { spokenIn, tellingInput } from '../../support/telling-input.ts';
+import { clipFindings } from '../../src/channels/clip/findings.ts';
+import { parseMarkdown } from '../../src/content/markdown.ts';
+import type { Cycle, Picture } from '../../src/model/box.ts';
+import { secondsToSay } from '../../src/model/speaking.ts';
+import { LINE_LENGTH, READING_SPEED } from '../../src/render/clip-overlay.ts';
+import { type Clip, clipOf, fastestReading, leftUpright } from '../../src/render/clip-shots.ts';
+import { box, cycle, item, picture, settings } from '../support/box.ts';
+import { spokenIn, tellingInput } from '../support/telling-input.ts';
 
 const NOW = Date.UTC(2026, 2, 1);
 const story = (text: string) => ({ file: 'cycles/2026-03/cycle.md', tree: parseMarkdown(text) });

@@ -2,7 +2,7 @@
  * Words laid over a picture that moves: a text cut into pieces of at most two lines, each shown long enough to be
  * read. Limits are common practice in subtitling.
  */
-import { graphemeCount, graphemesOf, wordPieces } from '../../text/segments.ts';
+import { graphemeCount, graphemesOf, wordPieces } from '../text/segments.ts';
 
 /** Graphemes a line. */
 export const LINE_LENGTH = 42;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { LINE_LENGTH, LINES, overlaysOf, READING_SPEED } from '../../../src/channels/clip/overlay.ts';
+import { LINE_LENGTH, LINES, overlaysOf, READING_SPEED } from '../../src/render/clip-overlay.ts';
 
 /** Counted apart from the code under test. */
 const signs = (text: string): number =>

@@ -1,16 +1,17 @@
 /** The short vertical video as a list of shots, with words that fit its length at the same pace as the live. */
 
-import { liveOf } from '../../model/beats.ts';
-import type { ClipLength, Item, Picture } from '../../model/box.ts';
-import type { LiveInput } from '../../model/cues.ts';
-import type { SpokenWords } from '../../model/live-words.ts';
-import { paragraphsOf } from '../../model/paragraphs.ts';
-import { type Speech, secondsToSay, speechOf } from '../../model/speaking.ts';
-import { namesInLine } from '../../model/title.ts';
-import { graphemeCount } from '../../text/segments.ts';
-import { sentencesOf } from '../../text/sentences.ts';
-import type { FilmDirection } from '../../wording/en/clip.ts';
-import { overlaysOf } from './overlay.ts';
+import { liveOf } from '../model/beats.ts';
+import type { ClipLength, Item, Picture } from '../model/box.ts';
+import type { LiveInput } from '../model/cues.ts';
+import type { SpokenWords } from '../model/live-words.ts';
+import { paragraphsOf } from '../model/paragraphs.ts';
+import { endsSentence, namesIt } from '../model/short-lines.ts';
+import { type Speech, secondsToSay, speechOf } from '../model/speaking.ts';
+import { namesInLine } from '../model/title.ts';
+import { graphemeCount } from '../text/segments.ts';
+import { sentencesOf } from '../text/sentences.ts';
+import type { FilmDirection } from '../wording/en/clip.ts';
+import { overlaysOf } from './clip-overlay.ts';
 
 /** What a shot is of. */
 type ShotKind = 'hook' | 'item' | 'whole' | 'call';
@@ -122,20 +123,12 @@ const stillOf = (pictures: readonly Picture[]): Picture | undefined =>
   pictures.find((picture) => !isTooWide(picture)) ??
   [...pictures].sort((a, b) => leftUpright(b) - leftUpright(a))[0];
 
-const endsSentence = (text: string): string => (/[.!?…。！？]["”’»)]*$/u.test(text) ? text : `${text}.`);
-
 /** The different ones, shortest first. */
 const byLength = (choices: readonly string[], cut: Cutting): readonly string[] =>
   [...new Set(choices)]
     .map(cut)
     .sort((a, b) => a.time - b.time)
     .map(({ text }) => text);
-
-/** Whether a sentence says what it is about, so that it can stand by itself. */
-const namesIt = (sentence: string, { inText, kind, also }: Item, lang: string): boolean => {
-  const text = sentence.toLocaleLowerCase(lang);
-  return [inText.short, kind, ...also].some((one) => text.includes(one.toLocaleLowerCase(lang)));
-};
 
 const itemDraft = (item: Item, lead: Item | undefined, speech: Speech, cut: Cutting): ShotDraft => {
   const { lang } = speech;

@@ -1,0 +1,18 @@
+/** Parts of a page, put in the place of those that stand there. */
+
+/** Puts the parts of a newer page in place: those that have another content, and nothing that is written in. */
+export const swapParts = (page: Document): void => {
+  for (const part of page.querySelectorAll<HTMLElement>('[data-part]')) {
+    const old = document.getElementById(part.id);
+    if (!old) continue;
+    for (const { name, value } of part.attributes)
+      if (old.getAttribute(name) !== value) old.setAttribute(name, value);
+    if (old.innerHTML === part.innerHTML || old.contains(document.activeElement)) continue;
+    const open = new Set(
+      [...old.querySelectorAll('details[open] > summary')].map(({ textContent }) => textContent),
+    );
+    old.innerHTML = part.innerHTML;
+    for (const summary of old.querySelectorAll('summary'))
+      if (open.has(summary.textContent)) summary.parentElement?.setAttribute('open', '');
+  }
+};

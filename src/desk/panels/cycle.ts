@@ -1,0 +1,194 @@
+/** This cycle: what is done, what is next and by when, and the call that holds now. */
+import { CALL_KINDS, PIECES } from '../../content/vocabulary.ts';
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import type { SentForm } from '../../io/serve.ts';
+import { dateInZone, monthName, revealDay } from '../../model/calendar.ts';
+import { isSealed } from '../../model/seal.ts';
+import { factsOfCycle } from '../../pipeline/parcels.ts';
+import { isAtAim } from '../../pipeline/proof.ts';
+import { longDate } from '../../text/long-date.ts';
+import { addressOf, type Context, momentToSee, type Outcome, type Panel, sent } from '../context.ts';
+import { edited, openRecord, saveText } from '../record.ts';
+import { picturesOf, type Step, type StepName, stepsOf } from '../steps.ts';
+
+interface StepView {
+  readonly name: string;
+  readonly isDone: boolean;
+  readonly state: string;
+  readonly stateName: Step['state'];
+  readonly day: string;
+  readonly told: string;
+  readonly href: string;
+  /** The piece that can be noted as done; empty where the records tell by themselves. */
+  readonly piece: string;
+  readonly doneOn: string;
+}
+
+interface CycleView {
+  readonly words: Context['words'];
+  readonly token: string;
+  readonly at: string;
+  readonly month: string;
+  readonly summary: string;
+  readonly reveal: string;
+  readonly next: StepView | undefined;
+  readonly steps: readonly StepView[];
+  readonly today: string;
+  readonly calls: readonly {
+    readonly kind: string;
+    readonly label: string;
+    readonly text: string;
+    readonly isNow: boolean;
+    readonly isThere: boolean;
+  }[];
+  readonly places: string;
+  readonly hasJoin: boolean;
+  readonly peek: string;
+}
+
+declare module '../../render/templates.ts' {
+  interface TemplateData {
+    'desk/cycle': CycleView;
+  }
+}
+
+const WHERE: Readonly<Partial<Record<StepName, string>>> = {
+  written: 'write',
+  photographs: 'photos',
+  sent: 'parcels',
+  arrived: 'parcels',
+  proof: 'proof',
+};
+
+/** Findings of a cycle's own records. */
+export const findingsOf = (id: string, diagnostics: readonly Diagnostic[]): readonly Diagnostic[] =>
+  diagnostics.filter(({ location }) => location.file.startsWith(`cycles/${id}/`));
+
+const show = async (context: Context): Promise<Outcome> => {
+  const { table, words, wording, lang, settings, id, cycle, token } = context;
+  if (!settings || !cycle) return { kind: 'go', to: addressOf('findings', id) };
+  const asOf = table.now();
+  const shown = await table.shown(asOf);
+  const { found, parcels } = shown.drawn;
+  const here = found?.box.cycles.find((one) => one.id === id) ?? cycle;
+  const facts =
+    (found && parcels.has(id)) || found?.box.cycles.some((one) => one.id < id && parcels.has(one.id))
+      ? factsOfCycle({ box: found.box, asOf, parcels }, here)
+      : undefined;
+  const coverage = await table.coverage(id, momentToSee(context));
+  const proof = coverage && {
+    atAim: coverage.items.filter(({ standing, thin }) => !thin && isAtAim(standing, coverage.aim)).length,
+    items: coverage.items.length,
+  };
+  const own = findingsOf(id, shown.drawn.diagnostics);
+  const mustFix = own.filter(({ weight }) => weight === 'must fix').length;
+  const pictures = picturesOf(here);
+  const told: Partial<Record<StepName, string>> = {
+    written: words.cycle.mustFix(mustFix),
+    photographs: `${words.cycle.pictures(pictures.have, pictures.of)} ${pictures.wholeBox ? words.cycle.wholeBox : words.cycle.noWholeBox}`,
+    proof: proof ? words.cycle.proof(proof.atAim, proof.items) : words.cycle.noProof,
+    arrived: facts
+      ? [wording.parcels.state(facts), wording.parcels.outlook(facts, lang)[0] ?? ''].join(' ')
+      : words.parcels.none,
+    letter: words.cycle.letter,
+  };
+  const steps = stepsOf({
+    cycle: here,
+    settings,
+    asOf,
+    diagnostics: own,
+    parcels: facts,
+    ...(proof && { proof }),
+  }).map(({ name, state, due, doneOn }): StepView => {
+    const isPiece = PIECES.some((piece) => piece === name);
+    return {
+      name: words.cycle.steps[name],
+      isDone: state === 'done',
+      state: words.cycle.states[state],
+      stateName: state,
+      day:
+        doneOn !== undefined
+          ? words.cycle.doneOn(longDate(doneOn, lang))
+          : due !== undefined && state !== 'done'
+            ? words.cycle.due(longDate(due, lang))
+            : '',
+      told: told[name] ?? '',
+      href: addressOf(WHERE[name] ?? 'pieces', id),
+      piece: isPiece ? name : '',
+      doneOn: doneOn ?? '',
+    };
+  });
+  const day = revealDay({ reveal: here.reveal }, settings.timeZone, lang);
+  const body = table.templates().render('desk/cycle', {
+    words,
+    token,
+    at: addressOf('cycle', id),
+    month: monthName(here, lang),
+    summary: here.summary,
+    reveal: isSealed(here, asOf) ? words.cycle.lead.sealed(day) : words.cycle.lead.open(day ?? ''),
+    next: steps.find(({ isDone }) => !isDone),
+    steps,
+    today: dateInZone(asOf, settings.timeZone),
+    calls: CALL_KINDS.map((kind) => ({
+      kind,
+      label: words.label(kind),
+      text: settings.calls[kind]?.text ?? words.cycle.callAddressMissing,
+      isNow: settings.call === kind,
+      isThere: settings.calls[kind] !== undefined,
+    })),
+    places: settings.calls.join?.places === undefined ? '' : String(settings.calls.join.places),
+    hasJoin: settings.calls.join !== undefined,
+    peek: here.peek?.text ?? '',
+  });
+  return { kind: 'page', heading: here.theme, body };
+};
+
+/** Writes some keys of a record and goes back to a part of the desk. */
+export const writeKeys = async (
+  { table }: Context,
+  path: string,
+  changes: Parameters<typeof edited>[1],
+): Promise<boolean> => {
+  const record = openRecord(table, path);
+  if (!record || record === 'other encoding') return false;
+  const result = edited(record, changes);
+  if (result.kind === 'refused') return false;
+  const written = await saveText(table, record, result.text, result.about);
+  return written.kind === 'written';
+};
+
+const act = async (context: Context, form: SentForm): Promise<Outcome> => {
+  const { id } = context;
+  const back = addressOf('cycle', id);
+  const action = sent(form, 'do');
+  if (action === 'call') {
+    const kind = sent(form, 'call') ?? '';
+    const places = sent(form, 'places')?.trim();
+    const isKind = CALL_KINDS.some((one) => one === kind);
+    const changes = [
+      ...(isKind ? [{ path: ['call'], value: kind }] : []),
+      ...(places !== undefined
+        ? [
+            {
+              path: ['calls', 'join', 'places'],
+              value: /^\d{1,6}$/.test(places) ? Number(places) : undefined,
+            },
+          ]
+        : []),
+    ];
+    const isWritten = await writeKeys(context, 'box.md', changes);
+    return { kind: 'go', to: back, said: isWritten ? 'call' : 'same' };
+  }
+  const piece = sent(form, 'piece') ?? '';
+  const day = sent(form, 'on') ?? '';
+  if (action === 'done' && PIECES.some((one) => one === piece) && /^\d{4}-\d{2}-\d{2}$/.test(day)) {
+    const isWritten = await writeKeys(context, `cycles/${id}/cycle.md`, [
+      { path: ['made', piece], value: day },
+    ]);
+    return { kind: 'go', to: back, said: isWritten ? 'done' : 'same' };
+  }
+  return { kind: 'go', to: back };
+};
+
+/** This cycle. */
+export const cyclePanel: Panel = { show, act };

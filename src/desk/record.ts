@@ -1,0 +1,122 @@
+/** A record on the desk: its text as it stands, its values, and a new text with what was typed into its form. */
+import { changeKey } from '../content/change-record.ts';
+import { type FormField, formFieldsOf } from '../content/form-fields.ts';
+import { type FormChange, formChanges, type Typed } from '../content/form-values.ts';
+import { parseFile } from '../content/front-matter.ts';
+import { ITEM_FILE } from '../content/paths.ts';
+import { type FrontMatter, frontMatterOf } from '../content/record-file.ts';
+import { storyLine, storyOf, withStory } from '../content/story-text.ts';
+import { type FieldValue, isFieldValue } from '../content/write-yaml.ts';
+import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
+import { utf8Bytes } from '../text/utf8.ts';
+import type { Table } from './table.ts';
+
+/** A record's file, open on the desk. */
+export interface OpenRecord {
+  readonly path: string;
+  readonly text: string;
+  readonly hash: string;
+  readonly fields: readonly FormField[];
+  readonly record: FrontMatter;
+  /** Undefined where the fields cannot be read, and the whole text is mended instead. */
+  readonly values: FieldValue | undefined;
+  readonly story: string | undefined;
+}
+
+const CYCLE_FILE = /^cycles\/[^/]+\/cycle\.md$/;
+
+/** Whether a path is that of a record, and of nothing else. */
+export const isRecordPath = (path: string): boolean =>
+  path === 'box.md' || CYCLE_FILE.test(path) || ITEM_FILE.test(path);
+
+/** Bytes as the text that gives the very same bytes again; undefined where they are no UTF-8. */
+export const exactText = (bytes: Uint8Array): string | undefined => {
+  try {
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
+  } catch {
+    return undefined;
+  }
+};
+
+/** A record's text with all that the desk knows of it. */
+export const recordOf = (path: string, text: string, hash: string): OpenRecord => {
+  const source = { path, text: text.replace(/^\ufeff/, '').replaceAll('\r\n', '\n') };
+  const parsed = parseFile(source);
+  const record = frontMatterOf(source, parsed);
+  const isReadable = !mustFixAny(parsed.diagnostics) && storyOf(text) !== undefined;
+  return {
+    path,
+    text,
+    hash,
+    fields: formFieldsOf(path),
+    record,
+    values: isReadable && isFieldValue(parsed.data) ? parsed.data : undefined,
+    story: storyOf(text),
+  };
+};
+
+/** A record as it stands on the disk; `other encoding` for one that no save could give back as it was. */
+export const openRecord = ({ read }: Table, path: string): OpenRecord | 'other encoding' | undefined => {
+  if (!isRecordPath(path)) return undefined;
+  const state = read(path);
+  if (!state) return undefined;
+  const text = exactText(state.bytes);
+  return text === undefined ? 'other encoding' : recordOf(path, text, state.hash);
+};
+
+/** A text with changes made in it, or why it cannot be. */
+export type Edited =
+  | { readonly kind: 'edited'; readonly text: string; readonly about: readonly string[] }
+  | { readonly kind: 'refused'; readonly diagnostics: readonly Diagnostic[] };
+
+/** What the history says of the story. */
+export const STORY = 'story';
+
+/** A record's text with some keys changed, and its story where another one is given. */
+export const edited = (
+  { path, text, story }: Pick<OpenRecord, 'path' | 'text' | 'story'>,
+  changes: readonly FormChange[],
+  newStory?: string,
+): Edited => {
+  let now = text;
+  for (const change of changes) {
+    const { value, diagnostics } = changeKey({ path, text: now }, change.path, change.value);
+    if (mustFixAny(diagnostics)) return { kind: 'refused', diagnostics };
+    now = value;
+  }
+  const about = changes.map((change) => change.path.join('.'));
+  const unified = newStory?.replace(/\r\n?/g, '\n');
+  if (unified === undefined || unified === story) return { kind: 'edited', text: now, about };
+  const told = withStory(now, unified);
+  return told === undefined
+    ? { kind: 'refused', diagnostics: [] }
+    : { kind: 'edited', text: told, about: [...about, STORY] };
+};
+
+/** A record's text with what was typed into its form. */
+export const editedBy = (record: OpenRecord, typed: Typed): Edited =>
+  edited(record, formChanges(record.fields, record.values, typed), typed(STORY));
+
+/** Saves a text over the one that was seen. */
+export const saveText = (
+  table: Table,
+  { path, hash }: Pick<OpenRecord, 'path' | 'hash'>,
+  text: string,
+  about: readonly string[],
+) => table.save({ path, seen: hash, bytes: utf8Bytes(text), about });
+
+/** The field that a finding is about: its dotted path, `story` for the text below, empty for the record as a whole. */
+export const fieldOf = ({ text, record }: OpenRecord, { location }: Diagnostic): string => {
+  if (location.line >= storyLine(text) && location.line > 1) return STORY;
+  let best = '';
+  let at = { line: 0, column: 0 };
+  for (const [path, { line, column }] of record.fields) {
+    const isBefore = line < location.line || (line === location.line && column <= location.column);
+    const isLater = line > at.line || (line === at.line && column >= at.column);
+    if (isBefore && isLater) {
+      best = path;
+      at = { line, column };
+    }
+  }
+  return best;
+};

@@ -1,0 +1,113 @@
+import { expect, test } from 'vitest';
+import { parcelShapeOf } from '../../src/content/parcel-shape.ts';
+import { withAdvice } from '../../src/desk/advice.ts';
+import { photoName } from '../../src/desk/panels/photos.ts';
+import { commentsIn, shortName } from '../../src/desk/panels/voices.ts';
+import { recordOf } from '../../src/desk/record.ts';
+
+const item = (story: string, fields = 'description: A blade.\n') =>
+  recordOf('cycles/2026-03/items/01-a.md', `---\nname: Scraper\n${fields}---\n\n${story}`, '');
+
+const at = (line: number, column: number) => ({ file: 'cycles/2026-03/items/01-a.md', line, column });
+
+test('advice changes its own sentence, over the ends of lines too, and no other byte', () => {
+  const record = item('First. It lifts\n  a loaf. It lifts a loaf.\n');
+  const taken = (line: number, column: number) => {
+    const result = withAdvice(record, {
+      at: at(line, column),
+      before: 'It lifts a loaf.',
+      after: 'A dough scraper lifts a loaf.',
+    });
+    return result?.kind === 'edited' ? result.text.slice(result.text.indexOf('First.')) : undefined;
+  };
+  expect(taken(6, 8)).toBe('First. A dough scraper lifts a loaf. It lifts a loaf.\n');
+  expect(taken(7, 11)).toBe('First. It lifts\n  a loaf. A dough scraper lifts a loaf.\n');
+});
+
+test('advice on a field changes that field; a sentence that stands otherwise by now is left alone', () => {
+  const record = item('It lifts.\n', 'description: "A blade." # keep\n');
+  const edit = { at: at(3, 14), before: 'A blade.', after: 'A dough scraper of steel.' };
+  expect(withAdvice(record, edit)).toMatchObject({
+    kind: 'edited',
+    text: record.text.replace('A blade.', 'A dough scraper of steel.'),
+    about: ['description'],
+  });
+  expect(withAdvice(record, { ...edit, before: 'A knife.' })).toBeUndefined();
+  expect(withAdvice(record, { at: at(6, 1), before: 'It cuts.', after: 'It does.' })).toBeUndefined();
+});
+
+const list = (head: string, ...rows: readonly string[]) => parcelShapeOf([head, ...rows].join('\n'));
+
+test.each([
+  [
+    'comma, days and months told by a day past the twelfth',
+    list(
+      'Order,Ship date,Delivered on,Status',
+      'A1,03/02/2026,14/02/2026,Delivered',
+      'A2,03/02/2026,,In transit',
+    ),
+    { shipped: 'Ship date', delivered: 'Delivered on', status: 'Status' },
+    ['DD/MM/YYYY'],
+  ],
+  [
+    'dates as standards write them',
+    list('tracking;dispatched;arrived', 'X;2026-03-02;2026-03-05', 'Y;2026-03-02;'),
+    { shipped: 'dispatched', delivered: 'arrived', parcel: 'tracking' },
+    [],
+  ],
+  [
+    'either number may be the month',
+    list('sent\treceived\tcounty', '03/02/2026\t05/02/2026\tKent', '03/02/2026\t\tKent'),
+    { shipped: 'sent', delivered: 'received', region: 'county' },
+    ['DD/MM/YYYY', 'MM/DD/YYYY'],
+  ],
+  [
+    'heads that say nothing: what left is dated in every row',
+    list('a,b,c', '1,2026-03-02,2026-03-05', '2,2026-03-02,'),
+    { shipped: 'b', delivered: 'c' },
+    [],
+  ],
+])('a carrier’s list is recognised: %s', (_, shape, columns, dates) => {
+  expect({ ...shape?.columns }).toMatchObject(columns);
+  expect(shape?.dates).toEqual(dates);
+});
+
+test('what is no list is said to be none', () => {
+  expect(parcelShapeOf('just a line of text')).toBeUndefined();
+  expect(parcelShapeOf('')).toBeUndefined();
+});
+
+test('comments of a live have names where they begin with one, and times are left out', () => {
+  expect(
+    commentsIn(
+      '[19:04] Ada Finch: It has stripes!\n\nWhat a loaf: round and brown, and I would say the best of all of them so far: yes\nhttps://x.example: no\n19:05 - @ada_f: again',
+    ),
+  ).toEqual([
+    { name: 'Ada Finch', text: 'It has stripes!' },
+    { name: 'What a loaf', text: 'round and brown, and I would say the best of all of them so far: yes' },
+    { name: '', text: 'https://x.example: no' },
+    { name: '@ada_f', text: 'again' },
+  ]);
+  expect(['Ada Finch', '@ada_f', 'ada', 'María del Mar Ruiz'].map(shortName)).toEqual([
+    'Ada F.',
+    'Ada F.',
+    'Ada',
+    'María R.',
+  ]);
+});
+
+test('a photo’s name stands anywhere: no folder, no sign that means something, an ending that is a picture’s', () => {
+  expect(
+    ['IMG 2041.JPEG', '../../etc/x.png', 'C:\\pics\\Küche (1).heic', '.jpg', 'a.svg', 'b.php', '猫.webp'].map(
+      photoName,
+    ),
+  ).toEqual([
+    { stem: 'img-2041', ending: 'jpg' },
+    { stem: 'x', ending: 'png' },
+    { stem: 'küche-1', ending: 'heic' },
+    { stem: 'photo', ending: 'jpg' },
+    undefined,
+    undefined,
+    { stem: '猫', ending: 'webp' },
+  ]);
+});
