@@ -52,5 +52,7 @@ export const filmCommand = async (
     ...(folders.site === place.beside(SITE) && { publicUntil: Date.now() }),
   });
   if (outcome.kind === 'refused') return EXIT.usage;
-  return outcome.kind === 'must fix' ? EXIT.mustFix : EXIT.done;
+  if (outcome.kind === 'must fix') return EXIT.mustFix;
+  // Here the film is what was asked for; after `lidlore build` the rest stands without it.
+  return outcome.kind === 'published' && outcome.report.filmsToMake.length > 0 ? EXIT.bug : EXIT.done;
 };

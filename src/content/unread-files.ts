@@ -13,6 +13,8 @@ export interface StandingFile {
   readonly isTooBig?: boolean;
   /** Whether it is looked at as a photo: a record may name it wherever it lies. */
   readonly isPhoto: boolean;
+  /** A filmed piece in a cycle that was read, and no record of it names this one. */
+  readonly isUnnamedTake?: boolean;
 }
 
 /** Files that have a rule. */
@@ -178,6 +180,15 @@ const TOO_BIG: Found = {
   fix: 'Take out what was pasted by mistake, or keep the file outside the content folder',
 };
 
+const unnamedTake = (path: string): Found => ({
+  weight: 'look at',
+  message: unread(
+    `filmed piece \`${nameOf(path)}\` that no record names`,
+    '`take` in an item’s record or `takes` in cycle.md to name it',
+  ),
+  fix: `Write take: ${nameOf(path)} into the record of what it shows, or keep it outside the content folder`,
+});
+
 /**
  * A finding for each file that no rule reads, and one for each folder that no rule reads. Must fix where a record was
  * meant, because what an item says of allergens would be missing from the page; look at for the rest; nothing for what
@@ -185,9 +196,9 @@ const TOO_BIG: Found = {
  */
 export const unreadFindings = (files: readonly StandingFile[]): readonly Diagnostic[] => {
   const folders = new Set<string>();
-  return files.flatMap(({ path, isBroken, isTooBig, isPhoto }): readonly Diagnostic[] => {
+  return files.flatMap(({ path, isBroken, isTooBig, isPhoto, isUnnamedTake }): readonly Diagnostic[] => {
     const isRead = READ.some((one) => one.test(path)) || isPhoto;
-    if ((isRead && !isBroken && !isTooBig) || isLeftBehind(path)) return [];
+    if ((isRead && !isBroken && !isTooBig && !isUnnamedTake) || isLeftBehind(path)) return [];
     const place = (file: string, found: Found): Diagnostic => ({
       rule: 'file-unread',
       location: { file, line: 1, column: 1 },
@@ -195,6 +206,7 @@ export const unreadFindings = (files: readonly StandingFile[]): readonly Diagnos
     });
     if (isBroken) return [place(path, broken(path))];
     if (isTooBig) return [place(path, TOO_BIG)];
+    if (isUnnamedTake) return [place(path, unnamedTake(path))];
     // The folder has a finding of its own, and what is in it is not looked at one by one.
     const month = /^cycles\/([^/]+)\//.exec(path)?.[1];
     if (month !== undefined && !MONTH.test(month)) return [];

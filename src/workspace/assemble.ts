@@ -18,6 +18,7 @@ import type { Box, Cycle, Search, ShownAddress } from '../model/box.ts';
 import type { LinkTargets } from '../model/link-stories.ts';
 import { locationIn } from '../model/location-in.ts';
 import type { Target } from '../model/story.ts';
+import { isUnnamedTake } from '../model/take.ts';
 import { digestOf } from '../text/digest.ts';
 import { primaryLanguage } from '../text/language-tag.ts';
 import type { CaseOf } from '../text/letter-case.ts';
@@ -279,6 +280,7 @@ export const assembler = (
             isBroken: isBroken(file),
             isTooBig: isTooBig(file),
             isPhoto: file.photo !== undefined,
+            isUnnamedTake: isUnnamedTake(file.path, cycles),
           })),
         ),
       ],

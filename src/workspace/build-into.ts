@@ -35,8 +35,10 @@ import {
   type FilmMade,
   type FilmTools,
   filmFile,
+  filmKeys,
   type KeyedFilm,
   keyedFilms,
+  madeFindings,
   makeAndKeep,
   takeFindings,
 } from './films.ts';
@@ -213,6 +215,7 @@ interface Filming {
   readonly made: readonly FilmMade[];
   /** Cycles that matter now whose film is not there. */
   readonly toMake: readonly string[];
+  /** Whether none failed that was to be made now. */
   readonly isWhole: boolean;
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -236,20 +239,28 @@ const addFilms = async (
       ground,
     ),
   ];
+  for (const film of films)
+    if (wanted.has(film.cycle) && tools.made.has(film.key))
+      diagnostics.push(...madeFindings(film, tools.made));
   if (missing.length === 0) return { made: [], toMake: [], isWhole: true, diagnostics };
   if (without?.has('film'))
     return { made: [], toMake: missing.map(({ cycle }) => cycle), isWhole: true, diagnostics };
   onStage?.('films');
   const made: FilmMade[] = [];
+  const toMake: string[] = [];
   // The newest first: it is what is waited for.
   for (const film of [...missing].reverse()) {
     const one = await makeAndKeep(film, ground, tools);
-    made.push(one.film);
     diagnostics.push(...one.diagnostics);
+    if (!one.film) {
+      toMake.push(film.cycle);
+      continue;
+    }
+    made.push(one.film);
     await add();
   }
-  tools.made.forgetOthers(new Set(films.map(({ key }) => key)));
-  return { made, toMake: [], isWhole: true, diagnostics };
+  tools.made.forgetOthers(new Set(films.flatMap(filmKeys)));
+  return { made, toMake, isWhole: toMake.length === 0, diagnostics };
 };
 
 /**

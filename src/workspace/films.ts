@@ -9,6 +9,7 @@ import type { Box, Cycle, Moment } from '../model/box.ts';
 import { isSealed } from '../model/seal.ts';
 import { type FilmOutput, type FilmTake, fillsFrame, filmKey, MOST_ENLARGED } from '../render/film.ts';
 import { digestOf } from '../text/digest.ts';
+import { sha256 } from '../text/hash.ts';
 import { remembered } from '../text/remembered.ts';
 
 /** A film under the key of all that it is made of. */
@@ -132,6 +133,22 @@ const refusedBy = (cycle: string, said: string): Diagnostic => ({
   fix: 'Nothing has to be done, the film is whole; where films should be made faster, install ffmpeg anew',
 });
 
+const softenedIn = (cycle: string, shots: number): Diagnostic => ({
+  weight: 'look at',
+  rule: 'film-soft',
+  location: inCycle(cycle),
+  message: `Unexpected ${shots === 1 ? 'shot' : `${shots} shots`} of a film too rich in small details for its 30 MB; ${shots === 1 ? 'it was' : 'they were'} made softer`,
+  fix: 'Look at the film; install ffmpeg, which makes finer films of the same size, or take a calmer photo',
+});
+
+const notMade = (cycle: string, said: string): Diagnostic => ({
+  weight: 'look at',
+  rule: 'film-missing',
+  location: inCycle(cycle),
+  message: `Unexpected end of making the film (${said}), expected clip.mp4; all else is made`,
+  fix: 'Run lidlore film once more; where it ends so again, install ffmpeg',
+});
+
 const notCutIn = (cycle: string, { take, seconds, needed }: MadeTake): Diagnostic => ({
   weight: 'look at',
   rule: 'film-take',
@@ -146,30 +163,59 @@ const notCutIn = (cycle: string, { take, seconds, needed }: MadeTake): Diagnosti
       : 'Film a longer piece, or write an earlier time behind its name',
 });
 
-/** Makes a film and remembers it. */
+/** Under which its takes' problems are remembered beside a film, so that every build tells of them. */
+const problemsKey = (key: string): string => sha256(`takes of ${key}`);
+
+/** What a film and its takes are remembered under. */
+export const filmKeys = ({ key }: KeyedFilm): readonly string[] => [key, problemsKey(key)];
+
+const recallProblems = (key: string, made: RememberedPictures): readonly MadeTake[] => {
+  const bytes = made.recall(problemsKey(key));
+  return bytes ? JSON.parse(Buffer.from(bytes).toString('utf8')) : [];
+};
+
+/** What is wrong with the takes of a film that was made before. */
+export const madeFindings = (
+  { cycle, key, film }: KeyedFilm,
+  made: RememberedPictures,
+): readonly Diagnostic[] =>
+  film.shots.some(({ take }) => take)
+    ? recallProblems(key, made).map((problem) => notCutIn(cycle, problem))
+    : [];
+
+/** Makes a film and remembers it; where none could be made, findings alone. */
 export const makeAndKeep = async (
   { film, key, cycle, path }: KeyedFilm,
   { content, templates, ffmpeg }: FilmGround,
   { made, onFilm }: FilmTools,
-): Promise<{ readonly film: FilmMade; readonly diagnostics: readonly Diagnostic[] }> => {
+): Promise<{ readonly film?: FilmMade; readonly diagnostics: readonly Diagnostic[] }> => {
   const { makeFilm } = await import('../io/film/make-film.ts');
-  const { bytes, encoder, refused, takes } = await makeFilm(
-    film,
-    {
-      content,
-      assets: templates.assets,
-      pathOf: (take) => takePath(content, take),
-      mostEnlarged: MOST_ENLARGED,
-      fillsFrame: (still) => fillsFrame(still, film),
-      ...(ffmpeg !== undefined && { ffmpeg }),
-    },
-    (done, total) => onFilm?.(cycle, done, total),
-  );
+  let done: MadeFilm;
+  try {
+    done = await makeFilm(
+      film,
+      {
+        content,
+        assets: templates.assets,
+        pathOf: (take) => takePath(content, take),
+        mostEnlarged: MOST_ENLARGED,
+        fillsFrame: (still) => fillsFrame(still, film),
+        ...(ffmpeg !== undefined && { ffmpeg }),
+      },
+      (frames, total) => onFilm?.(cycle, frames, total),
+    );
+  } catch (error) {
+    // All else is published by now: whatever goes wrong here takes the film alone.
+    return { diagnostics: [notMade(cycle, error instanceof Error ? error.message : String(error))] };
+  }
+  const { bytes, encoder, refused, softened, takes } = done;
   made.keep(key, bytes);
+  if (takes.length > 0) made.keep(problemsKey(key), Buffer.from(JSON.stringify(takes)));
   return {
     film: { cycle, path, encoder, bytes: bytes.length, seconds: film.frames / film.rate },
     diagnostics: [
       ...(refused === undefined ? [] : [refusedBy(cycle, refused)]),
+      ...(softened === 0 ? [] : [softenedIn(cycle, softened)]),
       ...takes.map((one) => notCutIn(cycle, one)),
     ],
   };

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type StandingFile, unreadFindings } from '../../src/content/unread-files.ts';
+import type { Cycle, Take } from '../../src/model/box.ts';
+import { isUnnamedTake } from '../../src/model/take.ts';
 
 const file = (path: string, more: Partial<StandingFile> = {}): StandingFile => ({
   path,
@@ -114,6 +116,20 @@ test('a link to nothing is named wherever it stands, and must be fixed where a r
   expect(found('cycles/2026-03/photos/a.jpg', { isBroken: true, isPhoto: false })).toEqual([
     'look at cycles/2026-03/photos/a.jpg',
   ]);
+});
+
+test('a filmed piece is read where a record names it, and named where none does', () => {
+  const path = 'cycles/2026-03/takes/tray.mov';
+  const cycle = (takes?: Cycle['takes'], take?: Take): Cycle =>
+    ({ id: '2026-03', items: [{ ...(take && { take }) }], takes }) as unknown as Cycle;
+  const named = { name: 'tray.mov', from: 4 };
+  expect(found(path)).toEqual([]);
+  expect(isUnnamedTake(path, [cycle()])).toBe(true);
+  for (const one of [cycle(undefined, named), cycle({ hook: named }), cycle({ whole: named })])
+    expect(isUnnamedTake(path, [one])).toBe(false);
+  // Of a cycle that could not be read nobody knows what it names.
+  expect(isUnnamedTake('cycles/2026-02/takes/tray.mov', [cycle()])).toBe(false);
+  expect(found(path, { isUnnamedTake: true })).toEqual([`look at ${path}`]);
 });
 
 test('of any path at all, a file is read, left behind by a program, or named once', () => {

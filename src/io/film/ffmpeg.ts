@@ -10,8 +10,17 @@ import { bytesOfFrame } from './planes.ts';
 /** Milliseconds after which a run that says nothing is ended: it hangs. */
 const SILENT = 60_000;
 
-/** A run of the program. Its words are given as they are, never through a shell, and it reads files alone. */
-export const runFfmpeg = (program: string, words: readonly string[]) => {
+/** Milliseconds that a run may take for each frame, besides those that it may be silent. Far beyond the slowest seen. */
+const A_FRAME = 2_000;
+
+/** Milliseconds after which a run over so many frames is ended, however lively it is. */
+export const longestRun = (frames: number): number => SILENT + frames * A_FRAME;
+
+/**
+ * A run of the program. Its words are given as they are, never through a shell, and it reads files alone. It is ended
+ * after `most` milliseconds.
+ */
+export const runFfmpeg = (program: string, words: readonly string[], most: number) => {
   const child: ChildProcess = spawn(program, ['-nostdin', '-hide_banner', '-loglevel', 'error', ...words], {
     stdio: ['pipe', 'pipe', 'pipe'],
     windowsHide: true,
@@ -23,13 +32,17 @@ export const runFfmpeg = (program: string, words: readonly string[]) => {
     timer = setTimeout(() => child.kill('SIGKILL'), SILENT);
   };
   alive();
+  const limit = setTimeout(() => child.kill('SIGKILL'), most);
   child.stderr?.on('data', (chunk: Buffer) => {
     said = (said + chunk.toString('utf8')).slice(-2000);
   });
   const ended = new Promise<number>((resolve) => {
     child.on('error', () => resolve(-1));
     child.on('close', (status) => resolve(status ?? -1));
-  }).finally(() => clearTimeout(timer));
+  }).finally(() => {
+    clearTimeout(timer);
+    clearTimeout(limit);
+  });
   return { child, ended, alive, said: () => said.trim() };
 };
 
@@ -64,13 +77,17 @@ export const encodeWithFfmpeg = async (
   const folder = await mkdtemp(join(tmpdir(), 'lidlore-film-'));
   const file = join(folder, 'film.mp4');
   try {
-    const run = runFfmpeg(program, [
-      ...['-f', 'rawvideo', '-pix_fmt', 'yuv420p', '-s', `${width}x${height}`, '-r', String(rate)],
-      ...['-color_range', 'tv', '-colorspace', 'bt709', '-color_primaries', 'bt709', '-color_trc', 'bt709'],
-      ...['-i', 'pipe:0', '-f', 'lavfi', '-i', 'anullsrc=r=48000:cl=mono'],
-      ...encoding(film, most),
-      file,
-    ]);
+    const run = runFfmpeg(
+      program,
+      [
+        ...['-f', 'rawvideo', '-pix_fmt', 'yuv420p', '-s', `${width}x${height}`, '-r', String(rate)],
+        ...['-color_range', 'tv', '-colorspace', 'bt709', '-color_primaries', 'bt709', '-color_trc', 'bt709'],
+        ...['-i', 'pipe:0', '-f', 'lavfi', '-i', 'anullsrc=r=48000:cl=mono'],
+        ...encoding(film, most),
+        file,
+      ],
+      longestRun(frames),
+    );
     const { stdin } = run.child;
     if (!stdin) throw new Error('Expected a pipe');
     let isBroken = false;

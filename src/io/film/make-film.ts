@@ -19,6 +19,8 @@ export interface FilmGround extends Omit<SceneGround, 'faces' | 'onTake'> {
 export interface MadeFilm {
   readonly bytes: Uint8Array;
   readonly encoder: 'ffmpeg' | 'embedded';
+  /** Shots that lost their small details, because the film would have been too large. */
+  readonly softened: number;
   /** What the machine's encoder said, where it was tried and gave no film. */
   readonly refused?: string;
   /** Takes that could not be cut in. */
@@ -46,12 +48,14 @@ export const makeFilm = async (
   let refused: string | undefined;
   if (ffmpeg !== undefined) {
     const encoded = await encodeWithFfmpeg(ffmpeg, frames, MOST_BYTES, counting());
-    if ('bytes' in encoded) return { bytes: encoded.bytes, encoder: 'ffmpeg', takes: [...takes.values()] };
+    if ('bytes' in encoded)
+      return { bytes: encoded.bytes, encoder: 'ffmpeg', softened: 0, takes: [...takes.values()] };
     refused = encoded.refused;
   }
-  const bytes = await encodeEmbedded(frames, MOST_BYTES, counting());
+  const { bytes, softened } = await encodeEmbedded(frames, MOST_BYTES, counting());
   return {
     bytes,
+    softened,
     encoder: 'embedded',
     takes: [...takes.values()],
     ...(refused !== undefined && { refused }),

@@ -2,6 +2,7 @@
  * Films as files: what an encoder gave is read out of its own file, piece by piece, and put together as one with a silent
  * sound track, everything that a player asks for first in front (ISO/IEC 14496-12 and -14, 14496-15 for H.264).
  */
+import { underOneSetting } from './parameter-sets.ts';
 
 /** A stretch of encoded pictures that begins with one that stands for itself. */
 export interface Piece {
@@ -232,17 +233,14 @@ const soundEntry = (): Uint8Array => {
   );
 };
 
-const same = (a: Uint8Array, b: Uint8Array): boolean => Buffer.compare(a, b) === 0;
-
-/** One film of pieces in order, `rate` pictures a second. Throws where they were not made alike. */
+/** One film of pieces in order, `rate` pictures a second. Throws where they differ in more than their fineness. */
 export const filmFile = (
-  pieces: readonly Piece[],
+  given: readonly Piece[],
   { width, height, rate }: { readonly width: number; readonly height: number; readonly rate: number },
 ): Uint8Array => {
+  const pieces = underOneSetting(given);
   const [first] = pieces;
   if (!first) throw new Error('Expected a film to have pictures');
-  if (!pieces.every(({ settings }) => same(settings, first.settings)))
-    throw new Error('Expected all pieces of a film to be encoded alike');
   const pictures = pieces.flatMap((piece) => piece.pictures);
   const keys: number[] = [];
   let counted = 1;

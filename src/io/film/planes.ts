@@ -216,3 +216,31 @@ export const putLayer = ({ top, planes, cover, halfCover }: Layer, frame: Planes
   coverPlane(planes.u, halfCover, frame.u, start);
   coverPlane(planes.v, halfCover, frame.v, start);
 };
+
+/** A plane of which each pixel is the mean of a square of so many. */
+const meanPlane = (from: Uint8Array, stride: number, by: number, to: Uint8Array, width: number): void => {
+  const height = to.length / width;
+  const rows = from.length / stride;
+  for (let row = 0; row < height; row += 1)
+    for (let column = 0; column < width; column += 1) {
+      let [sum, count] = [0, 0];
+      for (let y = row * by; y < Math.min(rows, (row + 1) * by); y += 1)
+        for (let x = column * by; x < Math.min(stride, (column + 1) * by); x += 1) {
+          sum += from[y * stride + x] as number;
+          count += 1;
+        }
+      to[row * width + column] = count === 0 ? 128 : Math.round(sum / count);
+    }
+};
+
+/** Takes away all details of a frame that are smaller than so many pixels. */
+export const soften = (frame: Planes, by: number): void => {
+  const { width, height } = frame;
+  const even = (length: number): number => Math.max(4, Math.ceil(length / by / 2) * 2);
+  const small = emptyPlanes(even(width), even(height));
+  meanPlane(frame.y, width, by, small.y, small.width);
+  meanPlane(frame.u, width / 2, by, small.u, small.width / 2);
+  meanPlane(frame.v, width / 2, by, small.v, small.width / 2);
+  const part = { x: 0, y: 0, width: width / by, height: height / by };
+  putPart(small, part, frame, { left: 0, top: 0, width, height });
+};

@@ -66,7 +66,8 @@ const openStill = async (
     width,
     height,
     ...(still.focus && { focus: still.focus }),
-    format: 'jpeg',
+    // Without loss: it is encoded once more as film.
+    format: 'png',
     key: '',
   } as const;
   let planes: Planes | undefined;

@@ -1,5 +1,5 @@
 /** The owner's own filmed piece, read by the machine's ffmpeg: turned as the phone was held, cut to the frame, without sound. */
-import { runFfmpeg } from './ffmpeg.ts';
+import { longestRun, runFfmpeg } from './ffmpeg.ts';
 import { bytesOfFrame } from './planes.ts';
 
 /** A stretch of a filmed piece. */
@@ -21,23 +21,27 @@ export async function* takeFrames(
   { width, height, rate }: { readonly width: number; readonly height: number; readonly rate: number },
 ): AsyncGenerator<Uint8Array> {
   const whole = `scale=${width}:${height}:force_original_aspect_ratio=increase:flags=bicubic:out_color_matrix=bt709:out_range=tv`;
-  const run = runFfmpeg(program, [
-    ...[
-      '-protocol_whitelist',
-      'file',
-      '-ss',
-      String(from),
-      '-i',
-      `file:${path}`,
-      '-map',
-      '0:v:0',
-      '-an',
-      '-sn',
-      '-dn',
+  const run = runFfmpeg(
+    program,
+    [
+      ...[
+        '-protocol_whitelist',
+        'file',
+        '-ss',
+        String(from),
+        '-i',
+        `file:${path}`,
+        '-map',
+        '0:v:0',
+        '-an',
+        '-sn',
+        '-dn',
+      ],
+      ...['-vf', `fps=${rate},${whole},crop=${width}:${height},setsar=1,format=yuv420p`],
+      ...['-frames:v', String(frames), '-f', 'rawvideo', 'pipe:1'],
     ],
-    ...['-vf', `fps=${rate},${whole},crop=${width}:${height},setsar=1,format=yuv420p`],
-    ...['-frames:v', String(frames), '-f', 'rawvideo', 'pipe:1'],
-  ]);
+    longestRun(frames),
+  );
   const { stdin, stdout } = run.child;
   stdin?.on('error', () => {});
   stdin?.end();

@@ -9,7 +9,7 @@ import { encodeEmbedded } from '../../../src/io/film/embedded.ts';
 import { CHROMIUM } from '../../support/chromium.ts';
 
 test('a film plays in Chromium from its start to its end', async () => {
-  const film = await encodeEmbedded(
+  const { bytes: film } = await encodeEmbedded(
     {
       width: 216,
       height: 384,
