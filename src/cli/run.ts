@@ -41,6 +41,7 @@ const guardedEnvironment = (outside: Environment): Environment => ({
   },
   stdout: guarded(outside.stdout),
   stderr: guarded(outside.stderr),
+  ...(outside.dialogue && { dialogue: outside.dialogue }),
 });
 
 /** Runs the command that `words` (without the program's name) ask for; gives the exit status. Never rejects. */
