@@ -6,7 +6,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { monthName, revealDay } from '../../model/calendar.ts';
 import { type CarriedRow, type CarriedThing, type PieceState, WRONG_STATES } from '../../model/carried.ts';
-import { papersInOrder } from '../../model/pieces.ts';
+import { FILM_FILE, papersInOrder } from '../../model/pieces.ts';
 import { documentText, schemeElement } from '../../render/document.ts';
 import { priceText } from '../../render/money.ts';
 import type { MadeDocument } from '../../render/output.ts';
@@ -75,13 +75,33 @@ const itemNotes = ({ lead, pictures, spare }: ItemBrief, lang: string, { backRoo
     spare?.state === 'on sale' ? { ...spare, price: priceText(spare.price, pageLang(lang)) } : spare,
   );
 
-const rowView = (
-  { thing, states }: CarriedRow,
-  columns: readonly number[],
-  notes: string,
-  lang: string,
-  wording: Wording,
-) => {
+/**
+ * How the film stands to a thing. It is made of the shots of its clip sheet, so it carries what that does, as soon as it is
+ * there. Cautions stand in the post that it goes out with, and it gives no look at the next box.
+ */
+const filmState = (thing: CarriedThing, ofSheet: PieceState, isThere: boolean): PieceState => {
+  if (thing.kind === 'caution' || thing.kind === 'peek') return 'not asked';
+  return ofSheet === 'there' && !isThere ? 'not made' : ofSheet;
+};
+
+/** A cycle's rows and columns, those of pieces that are made, and beside its clip sheet the film, where there is one or will be. */
+const withFilm = ({ pieces, rows, files, isCurrent }: CycleBrief, columns: readonly number[]) => {
+  const isThere = files.includes(FILM_FILE);
+  const clip = isThere || isCurrent ? pieces.indexOf('clip') : -1;
+  const titles = (names: Wording['pieces']): readonly string[] =>
+    columns.flatMap((column) => {
+      const title = pieces[column] === undefined ? '' : names.titles[pieces[column]];
+      return column === clip ? [title, names.papers.film] : [title];
+    });
+  const statesOf = ({ thing, states }: CarriedRow): readonly PieceState[] =>
+    columns.flatMap((column) => {
+      const state = states[column] ?? 'not asked';
+      return column === clip ? [state, filmState(thing, state, isThere)] : [state];
+    });
+  return { titles, rows: rows.map((row) => ({ ...row, states: statesOf(row) })) };
+};
+
+const rowView = ({ thing, states }: CarriedRow, notes: string, lang: string, wording: Wording) => {
   const cell = (state: PieceState) => ({
     words: wording.backRoom.states[state],
     wrong: WRONG_STATES.has(state),
@@ -90,14 +110,14 @@ const rowView = (
     kind: thing.kind === 'address' ? 'call' : thing.kind,
     label: typeset(labelOf(thing, wording), lang),
     notes,
-    cells: states.filter((_, column) => columns.includes(column)).map(cell),
+    cells: states.map(cell),
   };
 };
 
 const cycleView = (cycle: CycleBrief, { lang, timeZone }: IndexData, wording: Wording) => {
   const { backRoom, calendar, pieces } = wording;
   const own = pageLang(lang);
-  const columns = columnsOf(cycle);
+  const shown = withFilm(cycle, columnsOf(cycle));
   const items = cycle.items[Symbol.iterator]();
   const wrong = cycle.rows.flatMap(({ states }) => states).filter((state) => WRONG_STATES.has(state)).length;
   const month = monthName(cycle, own);
@@ -110,12 +130,12 @@ const cycleView = (cycle: CycleBrief, { lang, timeZone }: IndexData, wording: Wo
     shown: !cycle.sealed && backRoom.shownSince(calendar.revealDay(day)),
     links: linksOf(cycle, pieces.papers),
     carries: backRoom.carries(month),
-    pieces: cycle.pieces.filter((_, column) => columns.includes(column)).map((piece) => pieces.titles[piece]),
+    pieces: shown.titles(pieces),
     wrong: wrong > 0 && backRoom.wrong(wrong),
     toLookAt: wrong > 0 && backRoom.toLookAt(wrong),
-    rows: cycle.rows.map((row) => {
+    rows: shown.rows.map((row) => {
       const item = row.thing.kind === 'item' ? items.next().value : undefined;
-      return rowView(row, columns, item ? itemNotes(item, lang, wording) : '', lang, wording);
+      return rowView(row, item ? itemNotes(item, lang, wording) : '', lang, wording);
     }),
   };
 };
