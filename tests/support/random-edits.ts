@@ -16,7 +16,7 @@ author: Ada Crumb
 email: ada@crumb.example
 every: P1M
 palette: ["#5f7358"]
-pieces: [invitation, live, article, letter, clip, cards]
+pieces: [invitation, live, article, letter, clip]
 calls:
   join: {address: "https://crumb.example/join", text: Join for the next box}
   waitList: {address: "https://crumb.example/wait", text: Put me on the list}
@@ -300,7 +300,7 @@ export const EDITS: readonly RandomEdit[] = [
       setKey(
         text,
         'pieces',
-        chance.one(['[article]', '[invitation, live, article, letter, clip]', '[article, letter]']),
+        chance.one(['[article]', '[invitation, live, article, letter, clip]', '[article, letter, cards]']),
       ),
     ),
   ),

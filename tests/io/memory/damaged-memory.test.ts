@@ -84,7 +84,7 @@ beforeAll(async () => {
   await built();
   expect(made()).toEqual(wanted.get('as it was'));
   await cp(memory(), sound, { recursive: true });
-});
+}, 240_000);
 afterAll(() => rm(root, { recursive: true, force: true }));
 
 const giveMemory = (): void => {
