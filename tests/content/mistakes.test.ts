@@ -249,15 +249,15 @@ test('a piece that nobody makes is named with the nearest that is', () => {
   expect(finding?.message).toMatch(/^Unexpected `leter`, expected `letter`, one of invitation, /);
 });
 
-test.each(['pieces: [article, cards]', 'made: {cards: 2026-01-21}'])(
+test.each(['pieces: [article, window]', 'made: {window: 2026-01-21}'])(
   'a piece that does not exist yet is unknown, and nothing offers it: `%s`',
   (line) => {
     const { findings } = result({ [line.startsWith('made') ? 'cycle' : 'box']: `${line}\n` });
     expect(findings.map(({ rule }) => rule)).toEqual([line.startsWith('made') ? 'unknown-key' : 'pieces']);
     expect(findings[0]?.message).toMatch(
-      /^Unexpected `cards`, expected one of invitation, live, article, letter, clip\b/,
+      /^Unexpected `window`, expected one of invitation, live, article, letter, clip, cards\b/,
     );
-    expect(findings[0]?.fix ?? '').not.toContain('cards');
+    expect(findings[0]?.fix ?? '').not.toContain('window');
   },
 );
 

@@ -108,6 +108,8 @@ live:
   peek: Zqxpeekwords
   call: Zqxcallwords
 clip: 15
+takes: {hook: zqxhands.mov, whole: zqxopen.mov}
+cards: {layout: broadside}
 invitation: {hook: Zqxinvitationhook}
 made: {live: 2026-04-19}
 peek: {text: Zqxpeek, picture: {file: zqxpeekpicture.jpg, alt: Zqxpeekalt}}
@@ -143,6 +145,7 @@ priceCurrency: GBP
 sku: zqxsku
 gtin: "${NUMBERS.gtin}"
 image: [{file: zqxphoto.jpg, alt: Zqxphotoalt, caption: Zqxphotocaption}]
+take: zqxfilmed.mov 0:04
 goesWith: Zqxgoes with it
 spare: {count: ${NUMBERS.spare}, price: ${NUMBERS.sparePrice}, address: "https://zqxspare.example/", until: 2026-04-30}
 category: [food, plant, children]
