@@ -84,10 +84,10 @@ const filmState = (thing: CarriedThing, ofSheet: PieceState, isThere: boolean): 
   return ofSheet === 'there' && !isThere ? 'not made' : ofSheet;
 };
 
-/** A cycle's rows and columns, those of pieces that are made, and beside its clip sheet the film, where there is one or will be. */
-const withFilm = ({ pieces, rows, files, isCurrent }: CycleBrief, columns: readonly number[]) => {
+/** A cycle's rows and columns, those of pieces that are made, and beside its clip sheet the film, where there is one. */
+const withFilm = ({ pieces, rows, files }: CycleBrief, columns: readonly number[]) => {
   const isThere = files.includes(FILM_FILE);
-  const clip = isThere || isCurrent ? pieces.indexOf('clip') : -1;
+  const clip = isThere ? pieces.indexOf('clip') : -1;
   const titles = (names: Wording['pieces']): readonly string[] =>
     columns.flatMap((column) => {
       const title = pieces[column] === undefined ? '' : names.titles[pieces[column]];
