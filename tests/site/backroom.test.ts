@@ -22,7 +22,7 @@ test('every paper is linked from the index, and every link of it leads to a pape
   const index = read('index.html');
   const links = [...index.matchAll(/href="(\d{4}-[^"]+)"/g)].map(([, href]) => href as string);
   expect(links.filter((href) => !existsSync(join(backroom, href)))).toEqual([]);
-  const isPicture = (path: string): boolean => path.endsWith('.jpg');
+  const isPicture = (path: string): boolean => /\.(?:jpg|png)$/.test(path);
   const papers = filesBelow(backroom).filter((path) => path !== 'index.html' && !isPicture(path));
   expect(papers.filter((path) => !links.includes(path))).toEqual([]);
   // Pictures are linked from the paper that shows them.
