@@ -1,6 +1,8 @@
 /** `lidlore film`: a build that makes the film of the cycle that is named, be it as old as it may. */
+
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { nearest } from '../diagnostics/nearest.ts';
 import { programDigest } from '../io/program.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 import { foldersFor, SITE } from './build-command.ts';
@@ -35,7 +37,6 @@ export const filmCommand = async (
   if ('mistake' in moment) return refuse(moment.mistake);
   if (cycle !== undefined) {
     const cycles = cyclesIn(place.content);
-    const { nearest } = await import('../diagnostics/nearest.ts');
     if (!cycles.includes(cycle)) return refuse(mistakes.noCycle(cycle, place.root, nearest(cycle, cycles)));
   }
   const { runBuild } = await import('./run-build.ts');
