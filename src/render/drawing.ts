@@ -3,10 +3,11 @@ import { sha256 } from '../text/hash.ts';
 import type { Scheme } from './colours.ts';
 import type { DrawingJob } from './output.ts';
 import type { PictureSource } from './pictures.ts';
+import { COVERED, MOST_ENLARGED, TALL_PICTURE } from './tall-picture.ts';
 
 /** Sizes in pixels of what is drawn: the tall card, the pin, the square and the picture of a link preview. */
 export const DRAWING_SIZES = {
-  card: { width: 1080, height: 1920 },
+  card: TALL_PICTURE,
   pin: { width: 1000, height: 1500 },
   square: { width: 1080, height: 1080 },
   share: { width: 1200, height: 630 },
@@ -15,18 +16,15 @@ export const DRAWING_SIZES = {
 export type DrawingShape = keyof typeof DRAWING_SIZES;
 
 /**
- * Pixels at the head and the foot of a drawing that no word stands in. Apps lay their own controls over those of a tall
- * card: common practice, no source. The others keep a margin.
+ * Pixels at the head and the foot of a drawing that no word stands in. A tall card's are covered by the apps' own
+ * controls; the others keep a margin.
  */
 export const SAFE_AREAS: Readonly<Record<DrawingShape, { readonly top: number; readonly bottom: number }>> = {
-  card: { top: 250, bottom: 340 },
+  card: COVERED,
   pin: { top: 72, bottom: 72 },
   square: { top: 72, bottom: 72 },
   share: { top: 56, bottom: 56 },
 };
-
-/** How many times its own pixels a picture may be enlarged before it looks soft. Common practice, no source. */
-export const MOST_ENLARGED = 1.3;
 
 /** Least height of capitals in the smallest words of a card 1920 pixels tall: what a phone can be read at. Common practice, no source. */
 export const LEAST_CAPITALS = 34;

@@ -1,6 +1,7 @@
 /** A film as data: what is seen from which frame on, and the words over it. Where words stand is the room `drawing`'s affair. */
 import { sha256 } from '../text/hash.ts';
 import type { PictureSource } from './pictures.ts';
+import { MOST_ENLARGED, TALL_PICTURE } from './tall-picture.ts';
 
 /** How a still is gone over, slowly: nearer, farther off, or from one side to the other. */
 export type FilmMove = 'nearer' | 'farther' | 'rightward' | 'leftward';
@@ -74,10 +75,7 @@ export interface FilmOutput {
 }
 
 /** Upright, as phones show it; common practice, no source. */
-export const FILM_SIZE = { width: 1080, height: 1920, rate: 30 } as const;
-
-/** How many times its own size a still may be shown. A choice of ours, no source: beyond it, it looks soft on a phone. */
-export const MOST_ENLARGED = 1.3;
+export const FILM_SIZE = { ...TALL_PICTURE, rate: 30 } as const;
 
 /** Of a still's width or height, what an upright frame must keep of it: else it is set on paper, whole. */
 const LEAST_KEPT = 0.7;

@@ -5,7 +5,8 @@ import { findFfmpeg } from '../../src/io/film/find-ffmpeg.ts';
 import { makeFilm } from '../../src/io/film/make-film.ts';
 import { readTemplates } from '../../src/io/read-templates.ts';
 import { schemesOf } from '../../src/render/colours.ts';
-import { FILM_SIZE, type Film, fillsFrame, MOST_ENLARGED } from '../../src/render/film.ts';
+import { FILM_SIZE, type Film, fillsFrame } from '../../src/render/film.ts';
+import { MOST_ENLARGED } from '../../src/render/tall-picture.ts';
 
 const content = 'content';
 const NAMES = [

@@ -13,8 +13,8 @@ import {
   type DrawnCaution,
   drawingFor,
   drawnPicture,
-  MOST_ENLARGED,
 } from '../../render/drawing.ts';
+import { MOST_ENLARGED } from '../../render/tall-picture.ts';
 import { typeset } from '../../render/typeset.ts';
 import { graphemeCount } from '../../text/segments.ts';
 import { sentencesOf } from '../../text/sentences.ts';

@@ -1,6 +1,7 @@
 /** Which photographs a cycle's pieces want, each once for all the pieces that show it. */
 import type { Cycle, Item, Piece } from '../../model/box.ts';
 import { LEAST_WIDTH, UPRIGHT, WIDEST_SHOWN } from '../../model/picture-findings.ts';
+import { MOST_ENLARGED, TALL_PICTURE } from '../../render/tall-picture.ts';
 
 /** What is to be seen: the box open or closed, a thing alone, with the lead item or in use, hands and no box yet. */
 export type View = 'open' | 'closed' | 'alone' | 'with lead' | 'in use' | 'hands';
@@ -42,10 +43,6 @@ interface Frame {
   readonly isNeeded: boolean;
 }
 
-/** As tall as a phone: a card, a frame of the film. */
-const TALL: Size = { width: 1080, height: 1920 };
-/** A still on a phone is soft beyond that. Common practice, no source. */
-const TALL_ENLARGED = 1.3;
 /** What pages show may be as narrow as the findings about pictures allow. */
 const PAGE_ENLARGED = WIDEST_SHOWN / LEAST_WIDTH;
 /** Height over width of a wide photograph as cameras take it, 3:2. */
@@ -58,7 +55,7 @@ const wideOf = (width: number): Size => ({ width, height: Math.round(width * CAM
 const uprightOf = (width: number): Size => ({ width, height: Math.round(width / UPRIGHT) });
 
 const tall = (views: readonly View[], isNeeded: boolean): Frame => ({
-  ...{ views, shape: 'upright', size: TALL, mostEnlarged: TALL_ENLARGED, isNeeded },
+  ...{ views, shape: 'upright', size: TALL_PICTURE, mostEnlarged: MOST_ENLARGED, isNeeded },
 });
 
 /** What each piece shows. A piece that is not here shows no photograph. */

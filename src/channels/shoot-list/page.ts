@@ -5,6 +5,7 @@ import { documentText } from '../../render/document.ts';
 import type { MadeDocument, PictureOutput } from '../../render/output.ts';
 import { paperHead } from '../../render/paper.ts';
 import { thumbnail } from '../../render/pictures.ts';
+import { COVERED, TALL_PICTURE } from '../../render/tall-picture.ts';
 import { typeset } from '../../render/typeset.ts';
 import { percent } from '../../text/counting-words.ts';
 import type { Wording } from '../../wording/wording.ts';
@@ -17,12 +18,6 @@ declare module '../../render/templates.ts' {
     'shoot-list': ReturnType<typeof listView>;
   }
 }
-
-/**
- * Pixels of 1920 that a tall picture leaves to words at its top and to the apps' own controls at its bottom. Common
- * practice, no source.
- */
-const FREE = { top: 250, bottom: 340, of: 1920 } as const;
 
 const nameOf = (file: string): string => file.slice(file.lastIndexOf('/') + 1);
 
@@ -114,7 +109,10 @@ const listView = (data: ShootListData, tools: Tools) => {
     takes: takesView(data, wording),
     unplaced: unplaced.map((photo) => photoView(photo, cycle.id, words)),
     unplacedNote: words.unplacedNote(unplaced.length),
-    roomUpright: words.roomUpright(percent(FREE.top / FREE.of), percent(FREE.bottom / FREE.of)),
+    roomUpright: words.roomUpright(
+      percent(COVERED.top / TALL_PICTURE.height),
+      percent(COVERED.bottom / TALL_PICTURE.height),
+    ),
   };
 };
 

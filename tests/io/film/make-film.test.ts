@@ -11,7 +11,8 @@ import { contrastOf, rgbOf, TEXT_CONTRAST } from '../../../src/drawing/contrast.
 import { findFfmpeg } from '../../../src/io/film/find-ffmpeg.ts';
 import { makeFilm } from '../../../src/io/film/make-film.ts';
 import { readTemplates } from '../../../src/io/read-templates.ts';
-import { type Film, fillsFrame, MOST_ENLARGED } from '../../../src/render/film.ts';
+import { type Film, fillsFrame } from '../../../src/render/film.ts';
+import { MOST_ENLARGED } from '../../../src/render/tall-picture.ts';
 import { temporary } from '../temporary.ts';
 
 const ffmpeg = findFfmpeg(process.env.PATH);
