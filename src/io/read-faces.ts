@@ -67,5 +67,13 @@ const filesOf = ({
     });
 };
 
+/** Which packages they are, each with its version: other ones give other drawings. */
+export const facePackages = lazily((): readonly string[] =>
+  packages().map(({ manifest }) => {
+    const { name, version }: { name: string; version: string } = JSON.parse(readFileSync(manifest, 'utf8'));
+    return `${name} ${version}`;
+  }),
+);
+
 /** Every file of them, none of which is read yet. */
 export const readFaces = lazily((): readonly FaceFile[] => packages().flatMap(filesOf));
