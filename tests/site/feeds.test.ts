@@ -209,7 +209,7 @@ describe('the content of an entry', () => {
         expect(decoded(json.items[i]?.content_html ?? '')).toContain(`alt="${picture}"`);
       }
       for (const voice of cycle.voices) said(voice.text);
-      const call = callFor(box, cycle, AS_OF);
+      const call = callFor(box, cycle, AS_OF, 'article');
       said(call?.text ?? 'a call');
       expect(json.items[i]?.content_html).toContain(`href="${call?.address}"`);
       if (cycle.items.some((item) => item.hazards.categories.includes('food')))

@@ -57,7 +57,8 @@ export const partAt = (
   const ratio = frame.width / frame.height;
   const widest = Math.min(still.width, still.height * ratio);
   const width = widest / zoom;
-  const height = width / ratio;
+  // Dividing and multiplying by the ratio can give a hair more than the still has.
+  const height = Math.min(still.height, width / ratio);
   const room = still.width - width;
   const way = sideways ? Math.min(room, SIDEWAYS_A_SECOND * seconds * width) : 0;
   // The way lies around the point that matters, as far as the still goes on to both sides.
