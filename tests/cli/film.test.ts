@@ -92,7 +92,7 @@ describe('a film', () => {
     expect(made).toMatchObject({ status: 0 });
     expect(made.stdout).toContain('Made the film of 2026-03');
     expect(existsSync(film(dir, '2026-03'))).toBe(true);
-  }, 400_000);
+  });
 
   test('that is stopped leaves site and back room whole, and the next build makes it', async () => {
     const dir = await filmBox();
@@ -106,7 +106,7 @@ describe('a film', () => {
     const next = await lidlore(dir, ['build', ...AS_OF]);
     expect(next.status).toBe(0);
     expect(await readFile(film(dir, '2026-03'), 'utf8')).toBe('film');
-  }, 400_000);
+  });
 
   test('of a month that there is none of is a mistake in the words', async () => {
     const dir = await filmBox();
@@ -114,5 +114,5 @@ describe('a film', () => {
     expect(answer.status).toBe(2);
     expect(answer.stderr).toContain('There is no cycle 2026-05 in content. Did you mean 2026-0');
     expect(existsSync(join(dir, 'site'))).toBe(false);
-  }, 60_000);
+  });
 });

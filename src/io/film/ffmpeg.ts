@@ -27,7 +27,10 @@ export const runFfmpeg = (program: string, words: readonly string[], most: numbe
   });
   let said = '';
   let timer: NodeJS.Timeout | undefined;
+  let isOver = false;
   const alive = (): void => {
+    // A clock that is set after the run would hold up the whole program for nothing.
+    if (isOver) return;
     clearTimeout(timer);
     timer = setTimeout(() => child.kill('SIGKILL'), SILENT);
   };
@@ -40,6 +43,7 @@ export const runFfmpeg = (program: string, words: readonly string[], most: numbe
     child.on('error', () => resolve(-1));
     child.on('close', (status) => resolve(status ?? -1));
   }).finally(() => {
+    isOver = true;
     clearTimeout(timer);
     clearTimeout(limit);
   });
