@@ -32,16 +32,35 @@ interface Placed {
   readonly indent: number;
 }
 
+/** Where cautions stand, from the column's top. */
+interface Cautions {
+  readonly top: number;
+  readonly bottom: number;
+  /** Whether their lines begin at the column's right side. */
+  readonly isRight: boolean;
+}
+
 export interface Column {
   readonly placed: readonly Placed[];
   readonly height: number;
   readonly fits: boolean;
-  /** Where each entry begins and where its cautions stand, from the column's top. */
+  /** Where each entry begins, from the column's top, and its cautions. */
   readonly entries: readonly {
     readonly top: number;
-    readonly cautions?: { readonly top: number; readonly bottom: number };
+    readonly cautions?: Cautions;
   }[];
 }
+
+/**
+ * Which lines of a column stand at its right side: all where the first name runs from the right, and elsewhere each that
+ * does.
+ */
+const standsRight = (
+  placed: readonly Placed[],
+): ((line: SetType['lines'][number] | undefined) => boolean) => {
+  const isRight = placed.find(({ role }) => role === 'name')?.type.lines[0]?.rightToLeft === true;
+  return (line) => isRight || line?.rightToLeft === true;
+};
 
 /** Ems of capitals' height in the text face, until the type itself says: for nothing but the first guess. */
 const GUESSED_CAPITALS = 0.63;
@@ -161,10 +180,10 @@ const columnWith = (
   floor: number,
 ): Column => {
   const placed: Placed[] = [];
-  const entries: { top: number; cautions?: { top: number; bottom: number } }[] = [];
+  const entries: { top: number; cautions?: Cautions }[] = [];
   let y = 0;
   let fits = true;
-  const add = (role: WordRole, text: string, first: boolean): { top: number; bottom: number } => {
+  const add = (role: WordRole, text: string, first: boolean): Cautions => {
     const { hand, size, least = floor, lines, leading, spacing, tone, above } = style[role];
     const indent = role === 'caution' ? CAUTION_INDENT : 0;
     const smallest = Math.min(size, least) * Math.min(1, scale < 0.7 ? scale / 0.7 : 1);
@@ -184,15 +203,15 @@ const columnWith = (
     const { baselines, bottom } = baselinesFrom(type, top);
     placed.push({ role, text, type, tone, baselines, indent });
     y = bottom;
-    return { top, bottom };
+    return { top, bottom, isRight: standsRight(placed)(type.lines[0]) };
   };
   drawing.entries.forEach((entry, n) => {
     if (n > 0) y += gap;
     const top = y;
-    let cautions: { top: number; bottom: number } | undefined;
+    let cautions: Cautions | undefined;
     textsOf(entry, shown[n] ?? BARE).forEach(({ role, text }, at) => {
       const span = add(role, text, at === 0);
-      if (role === 'caution') cautions = { top: cautions?.top ?? span.top, bottom: span.bottom };
+      if (role === 'caution') cautions = { ...span, top: cautions?.top ?? span.top };
     });
     entries.push({ top, ...(cautions && { cautions }) });
   });
@@ -264,19 +283,16 @@ export const columnFor = (
   return { ...small, fits: false };
 };
 
-/**
- * The column's blocks with its left top corner at a place. Where the first name runs from the right, all stand at the
- * column's right side, and elsewhere each line that does.
- */
-export const blocksAt = ({ placed }: Column, x: number, y: number, width: number): readonly SetBlock[] => {
-  const isRight = placed.find(({ role }) => role === 'name')?.type.lines[0]?.rightToLeft === true;
-  return placed.map(({ role, text, type, tone, baselines, indent }) => ({
+/** The column's blocks with its left top corner at a place. */
+export const blocksAt = (column: Column, x: number, y: number, width: number): readonly SetBlock[] => {
+  const isRight = standsRight(column.placed);
+  return column.placed.map(({ role, text, type, tone, baselines, indent }) => ({
     role,
     text,
     type,
     tone,
     origins: type.lines.map((line, n) => ({
-      x: isRight || line.rightToLeft ? x + width - indent - line.width : x + indent,
+      x: isRight(line) ? x + width - indent - line.width : x + indent,
       y: y + (baselines[n] ?? 0),
     })),
   }));

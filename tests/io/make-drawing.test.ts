@@ -32,7 +32,7 @@ const two = (shape: DrawingShape, layout: Drawing['layout'], more = {}): Drawing
     pictures: [upright, dark],
   });
 
-const boxesOf = ({ blocks }: Sheet): readonly Box[] =>
+const boxesOf = ({ blocks }: Pick<Sheet, 'blocks'>): readonly Box[] =>
   blocks.flatMap(inkBoxes).filter(({ width, height }) => width > 0 && height > 0);
 
 const apart = (a: Box, b: Box): boolean =>
@@ -134,6 +134,28 @@ describe.each(layouts)('in the layout %s', (layout) => {
         expect(Math.min(...sheet.blocks.map(({ type }) => type.capHeight))).toBeGreaterThanOrEqual(34);
       }
   }, 60_000);
+
+  test('the rule of cautions stands where their own lines begin, whatever script the names are in', async () => {
+    const cautions = [{ label: 'Allergens', text: 'None of the major allergens is an ingredient.' }];
+    const arabic = 'شاي الأعشاب بالنعناع';
+    for (const [names, isRight] of [
+      [['Mug', arabic], false],
+      [[arabic, 'Mug'], true],
+    ] as const) {
+      const { sheet } = await draw(
+        drawingOf('card', layout, { entries: names.map((name) => entry({ name, cautions })) }),
+      );
+      const lines = boxesOf({ blocks: sheet.blocks.filter(({ role }) => role === 'caution') });
+      const rules = sheet.patches.filter(
+        ({ fill, width, height }) => fill === 'accent' && height > width * 3,
+      );
+      expect(rules.length).toBe(2);
+      for (const rule of rules)
+        for (const line of lines)
+          if (isRight) expect(rule.x).toBeGreaterThan(line.x + line.width);
+          else expect(rule.x + rule.width).toBeLessThan(line.x);
+    }
+  });
 
   test('words on cards keep out of the top 250 and the bottom 340 pixels: the card with and without them says so', async () => {
     for (const drawing of [

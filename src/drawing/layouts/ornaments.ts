@@ -53,13 +53,12 @@ export const paletteSteps = (palette: Drawing['palette'], { x, y, width, height 
 };
 
 /** The rule that cautions stand behind, on the side where their lines begin. */
-export const cautionRules = (column: Column, x: number, y: number, width: number): readonly Patch[] => {
-  const isRight = column.placed.some(({ role, type }) => role === 'name' && type.lines[0]?.rightToLeft);
-  return column.entries.flatMap(({ cautions }) =>
+export const cautionRules = (column: Column, x: number, y: number, width: number): readonly Patch[] =>
+  column.entries.flatMap(({ cautions }) =>
     cautions
       ? [
           {
-            x: isRight ? x + width - RULE * 2 : x,
+            x: cautions.isRight ? x + width - RULE * 2 : x,
             y: y + cautions.top - 4,
             width: RULE * 2,
             height: cautions.bottom - cautions.top + 8,
@@ -68,7 +67,6 @@ export const cautionRules = (column: Column, x: number, y: number, width: number
         ]
       : [],
   );
-};
 
 /** A hairline between two entries, in the middle of the gap. */
 export const entryRules = (
