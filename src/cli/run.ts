@@ -3,9 +3,9 @@ import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { isPublishFailure } from '../io/publish/failure.ts';
-import { codeOf } from '../text/error-code.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 import { harmless } from './cells.ts';
+import { diskRefusal } from './disk-refusal.ts';
 import type { Environment, OutputStream } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 import { commandHelp, programHelp } from './help.ts';
@@ -14,15 +14,6 @@ import { readWords } from './read-words.ts';
 const version = async (): Promise<string> => {
   const { version } = JSON.parse(await readFile(new URL('../../package.json', import.meta.url), 'utf8'));
   return version;
-};
-
-/** What the operating system said, where it is the disk's refusal rather than our bug. */
-const diskRefusal = (error: unknown): string | undefined => {
-  return /^(EACCES|EPERM|ENOSPC|EROFS|EDQUOT|EMFILE|ENFILE|EIO|EBUSY|EXDEV|ENAMETOOLONG|ENOTDIR|ENOENT)$/.test(
-    codeOf(error),
-  )
-    ? (error as Error).message
-    : undefined;
 };
 
 /** A stream on which nothing that an author wrote commands the terminal. */

@@ -1,12 +1,12 @@
-/** Work that remembers, and that begins again without a memory where what is remembered turns out to be damaged. */
+/** Work that remembers, and that begins again without a memory where what is remembered turns out to be wrong. */
 import { type LastingMemory, openMemory } from '../io/memory/open-memory.ts';
-import { codeOf } from '../text/error-code.ts';
+import { isPublishFailure } from '../io/publish/failure.ts';
 import type { Memory } from '../text/memory.ts';
-import { DAMAGED_MEMORY } from '../workspace/linked-cycle.ts';
+import { diskRefusal } from './disk-refusal.ts';
 
-/** Also where a publish says it, which had a stopped run's files to see to. */
-const isDamage = (error: unknown): boolean =>
-  codeOf(error) === DAMAGED_MEMORY || (error instanceof Error && isDamage(error.cause));
+/** Whether an error has its reason outside the program and its memory: then the work would end alike without one. */
+const isFromOutside = (error: unknown): boolean =>
+  isPublishFailure(error) ? error.reason !== 'bug' : diskRefusal(error) !== undefined;
 
 interface Done<T> {
   readonly value: T;
@@ -14,7 +14,10 @@ interface Done<T> {
   readonly isWhole: boolean;
 }
 
-/** Gives the value of some work over the memory in a folder. */
+/**
+ * Gives the value of some work over the memory in a folder. Values of the memory may be sound as bytes and wrong inside,
+ * and show it anywhere, so that every fault is taken for the memory's at first: it is ours if it comes without one too.
+ */
 export const withMemory = async <T>(
   folder: string,
   work: (memory: Memory) => Promise<Done<T>>,
@@ -32,7 +35,7 @@ export const withMemory = async <T>(
   try {
     return await attempt(openMemory(folder));
   } catch (error) {
-    if (!isDamage(error)) throw error;
+    if (isFromOutside(error)) throw error;
     return attempt(openMemory(folder, false));
   }
 };

@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import { sha256 } from '../text/hash.ts';
 import { ADDRESSES_FILE, type Added, hashOfAddresses } from './addresses-file.ts';
 import { CONTENT, isTooFresh, type ListedFile, listedIfThere, listFiles } from './list-files.ts';
+import { unfinished } from './memory/unfinished.ts';
 import { intact } from './publish/intact.ts';
 
 /** The folders of a build, absolute paths. */
@@ -125,8 +126,9 @@ export const rememberBuild = (
   try {
     mkdirSync(folders.memory, { recursive: true });
     const text = JSON.stringify(written);
-    writeFileSync(`${file}.${process.pid}`, `${text}\n${sha256(text)}`);
-    renameSync(`${file}.${process.pid}`, file);
+    const temporary = unfinished(file);
+    writeFileSync(temporary, `${text}\n${sha256(text)}`);
+    renameSync(temporary, file);
   } catch {
     // The next build looks at everything once more.
   }

@@ -114,12 +114,6 @@ export interface RecordShelf {
   readonly targets: () => LinkTargets;
 }
 
-/** Says that a remembered record turned out to be damaged when it was read: the run has to begin again without a memory. */
-export const DAMAGED_MEMORY = 'ERR_DAMAGED_MEMORY';
-
-const damaged = (file: string): Error =>
-  Object.assign(new Error(`What is remembered of ${file} is damaged`), { code: DAMAGED_MEMORY });
-
 /** Gives a lean story and its source back what was left out, read at the first use. */
 export const furnish = (whole: Told, slugs: readonly string[] | undefined, shelf: RecordShelf): void => {
   const { file } = whole.source;
@@ -127,7 +121,8 @@ export const furnish = (whole: Told, slugs: readonly string[] | undefined, shelf
     const hash = shelf.hashOf(file);
     const known: ParsedRecord | undefined =
       hash === undefined ? undefined : recallRecord({ path: file, hash }, shelf.memory);
-    if (!known) throw damaged(file);
+    // The run begins again without a memory.
+    if (!known) throw new Error(`Expected what is remembered of ${file} to be sound`);
     return frontMatterOf(known, known.parsed);
   });
   // What is wrong with a remembered story was found when it was linked.

@@ -11,7 +11,6 @@ import {
   readdirSync,
   renameSync,
   rmSync,
-  statSync,
   writeSync,
 } from 'node:fs';
 import { join } from 'node:path';
@@ -27,6 +26,7 @@ import {
   valueIn,
 } from './pack.ts';
 import { readPackIndex, writePackIndex } from './pack-index.ts';
+import { removeAbandoned, unfinished } from './unfinished.ts';
 
 export interface LastingMemory extends Memory {
   /** Writes what is still held in memory, so that a run which is stopped from here on loses nothing. */
@@ -60,9 +60,6 @@ interface OpenPack {
 interface Place extends PackEntry {
   readonly pack: OpenPack;
 }
-
-/** Milliseconds after which an unfinished pack is one that a stopped run left. */
-const ABANDONED = 3_600_000;
 
 const ENDING = '.pack';
 
@@ -174,7 +171,7 @@ export const openMemory = (folder: string, isTrusted = true): LastingMemory => {
   const tidy = (): void => {
     const live = [...places].filter(([key]) => used.has(key));
     const target = join(folder, `${freshName()}${ENDING}`);
-    const temporary = `${target}.part`;
+    const temporary = unfinished(target);
     const file = openSync(temporary, 'wx');
     const entries: PackEntry[] = [];
     let end = PACK_HEAD.length;
@@ -195,11 +192,6 @@ export const openMemory = (folder: string, isTrusted = true): LastingMemory => {
     for (const { path } of own ? [...packs, own.pack] : packs) {
       rmSync(path, { force: true });
       rmSync(`${path}.list`, { force: true });
-    }
-    for (const name of readdirSync(folder)) {
-      const path = join(folder, name);
-      if (name.endsWith('.part') && Date.now() - statSync(path).mtimeMs > ABANDONED)
-        rmSync(path, { force: true });
     }
   };
 
@@ -234,6 +226,7 @@ export const openMemory = (folder: string, isTrusted = true): LastingMemory => {
       }
       if (mayTidy && writable && wasteful()) attempt(tidy);
       for (const { file } of own ? [...packs, own.pack] : packs) attempt(() => closePack(file));
+      removeAbandoned(folder);
     },
   };
 };

@@ -1,5 +1,4 @@
 /** Published pictures between runs: each in a file of its own, named for the job it was made by. */
-import { randomUUID } from 'node:crypto';
 import {
   mkdirSync,
   readdirSync,
@@ -13,6 +12,7 @@ import {
 import { join } from 'node:path';
 import { crc32 } from 'node:zlib';
 import { MS_A_DAY } from '../../text/days.ts';
+import { removeAbandoned, unfinished } from './unfinished.ts';
 
 export interface RememberedPictures {
   /** The picture of a job, by its key; undefined where there is none, or none that is as it was written. */
@@ -32,9 +32,6 @@ const checksumOf = (key: string, picture: Uint8Array): number => crc32(picture, 
 
 /** Milliseconds for which a picture that nobody asks for is kept: an owner who goes back finds it. */
 const KEPT = 14 * MS_A_DAY;
-
-/** Milliseconds after which an unfinished picture is one that a stopped run left. */
-const ABANDONED = 3_600_000;
 
 /** Opens the pictures in a folder, which need not be there yet. */
 export const rememberedPictures = (folder: string): RememberedPictures => {
@@ -70,8 +67,7 @@ export const rememberedPictures = (folder: string): RememberedPictures => {
     keep: (key, picture) => {
       const foot = Buffer.alloc(FOOT);
       foot.writeUInt32LE(checksumOf(key, picture));
-      // Not named for the process alone, because another machine may write into the same folder.
-      const temporary = join(folder, `${key}.${randomUUID()}.part`);
+      const temporary = unfinished(join(folder, key));
       try {
         mkdirSync(folder, { recursive: true });
         // Written aside first: a run that is stopped must not leave half a picture under a good name.
@@ -84,6 +80,7 @@ export const rememberedPictures = (folder: string): RememberedPictures => {
     },
     forgetOthers: (asked) => {
       const now = Date.now();
+      removeAbandoned(folder);
       for (const name of there()) {
         const path = join(folder, name);
         try {
@@ -91,7 +88,7 @@ export const rememberedPictures = (folder: string): RememberedPictures => {
           // A file's time says when its picture was last asked for, to within a week.
           if (asked.has(name)) {
             if (age > KEPT / 2) utimesSync(path, now / 1000, now / 1000);
-          } else if (age > KEPT || (name.endsWith('.part') && age > ABANDONED)) rmSync(path);
+          } else if (age > KEPT) rmSync(path);
         } catch {
           // Gone, or the disk refuses: a picture too many does no harm.
         }
