@@ -2,6 +2,11 @@ import { defineConfig } from 'vitest/config';
 
 // Only what looks at the built demo waits for it to be built.
 const SITE = 'tests/site/**/*.test.ts';
+// These change what a process has but once: its user, its clock, its terminal, or a file of ours by a stand-in.
+const ALONE = [
+  ...['cli', 'desk', 'io', 'workspace'].map((folder) => `tests/${folder}/**/*.test.ts`),
+  'tests/pipeline/stranger-findings.test.ts',
+];
 
 // biome-ignore lint/style/noDefaultExport: the only form the tool reads
 export default defineConfig({
@@ -11,7 +16,12 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 60_000,
     projects: [
-      { extends: true, test: { name: 'parts', include: ['tests/**/*.test.ts'], exclude: [SITE] } },
+      {
+        extends: true,
+        // Words and language are read once for all files.
+        test: { name: 'rooms', include: ['tests/**/*.test.ts'], exclude: [SITE, ...ALONE], isolate: false },
+      },
+      { extends: true, test: { name: 'runs', include: ALONE } },
       {
         extends: true,
         test: { name: 'site', include: [SITE], globalSetup: ['tests/support/demo-site.ts'] },

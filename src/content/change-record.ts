@@ -63,6 +63,17 @@ const reads = (source: string, wanted: FieldValue): boolean => {
 };
 
 /**
+ * A record without its body, which no change of a key touches, as the program reads it: with line feeds alone, which leaves
+ * every line and column where it is.
+ */
+const withoutBody = ({ path, text }: TextSource): TextSource => {
+  const span = frontMatterSpan(text);
+  const start = text.startsWith('\ufeff') ? 1 : 0;
+  const closed = span && text.slice(start, span.to) + (/^[^\r\n]*/.exec(text.slice(span.to))?.[0] ?? '');
+  return { path, text: (closed ?? text.slice(start)).replaceAll('\r\n', '\n') };
+};
+
+/**
  * The text of a record's file with one key changed, added where the schema has it, or taken out where `value` is
  * undefined. All else stays byte for byte: comments, order, quotes, line ends, byte order mark and body. A value that
  * stood in quotes or as a block stays so where it can. The text as it was, with what must be fixed, where its front
@@ -74,10 +85,7 @@ export const changeKey = (
   value: FieldValue | undefined,
 ): Checked<string> => {
   const span = frontMatterSpan(text);
-  const start = text.startsWith('\ufeff') ? 1 : 0;
-  const closed = span && text.slice(start, span.to) + (/^[^\r\n]*/.exec(text.slice(span.to))?.[0] ?? '');
-  // Read as the program reads it: with line feeds alone, which leaves every line and column where it is.
-  const record = { path: file, text: (closed ?? text.slice(start)).replaceAll('\r\n', '\n') };
+  const record = withoutBody({ path: file, text });
   const parsed = parseFile(record);
   const { data } = parsed;
   if (!span || !data || mustFixAny(parsed.diagnostics))
@@ -95,12 +103,17 @@ export const changeKey = (
     return { value: text, diagnostics: [] };
   const wanted = withValue(data, path, value);
   if (wanted === undefined) throw new Error('Expected a key to change, found an empty path');
+  let asYaml: string | undefined;
   for (const edits of waysTo({ path, value, wanted }, fields, schemaOf(file))) {
     const changed = applied(source, edits);
     const whole = text.slice(0, from) + changed + text.slice(to);
-    if (frontMatterSpan(whole)?.to === from + changed.length && reads(changed, wanted))
+    if (frontMatterSpan(whole)?.to !== from + changed.length || !reads(changed, wanted)) continue;
+    // What YAML takes may still be what the program asks its author about, as a lone quote within braces.
+    if (!mustFixAny(parseFile(withoutBody({ path: file, text: whole })).diagnostics))
       return { value: whole, diagnostics: [] };
+    asYaml ??= whole;
   }
+  if (asYaml !== undefined) return { value: asYaml, diagnostics: [] };
   return {
     value: text,
     diagnostics: [

@@ -5,6 +5,7 @@ import { changeKey } from '../../src/content/change-record.ts';
 import type { FieldPath } from '../../src/content/field-path.ts';
 import type { FieldValue } from '../../src/content/write-yaml.ts';
 import { readFrontMatter } from '../support/read-front-matter.ts';
+import { shareOf } from '../support/share-of.ts';
 
 const ITEM = 'cycles/2026-01/items/01-teapot.md';
 const RECORD = `---
@@ -245,9 +246,9 @@ test('the sample is a record of which every value is known', () => {
 describe.each(SAVED)('a file %s', (_, file) => {
   const lines = file.split('\n');
   test.each(LINES)('changes %j in its own lines alone', (where, first, last) => {
-    const some = HOSTILE.filter(
-      (_one, i) => i % (file === RECORD ? 2 : 12) === first % (file === RECORD ? 2 : 12),
-    );
+    // Each line has other ones, so that all are tried somewhere.
+    const step = Math.round(HOSTILE.length / shareOf(HOSTILE.length / (file === RECORD ? 2 : 12)));
+    const some = HOSTILE.filter((_one, i) => i % step === first % step);
     for (const one of [...some, true, ['a', 'b: c'], { alt: 'x', caption: '# y' }]) {
       const after = changed(file, where, one);
       expect(dataOf(after)).toEqual(set(dataOf(file), where, one));
@@ -341,6 +342,13 @@ test('several changes one after another are all there, in files of any layout', 
 describe('a value', () => {
   const front = (fields: string): string => `---\n${fields}\n---\nbody\n`;
   test.each<[string, string, FieldPath, FieldValue, string]>([
+    [
+      'with a lone quote within braces takes quotes',
+      'image: {name: a}',
+      ['image', 'name'],
+      '?"',
+      String.raw`image: {name: "?\""}`,
+    ],
     ['plain stays plain', 'name: Pot # it', ['name'], 'Jug', 'name: Jug # it'],
     [
       'plain that would read as something else is quoted',

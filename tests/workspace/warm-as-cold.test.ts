@@ -5,8 +5,9 @@ import { lidlore } from '../cli/terminal.ts';
 import { contents, temporary } from '../io/temporary.ts';
 import { EDITS, editableBox, MOMENTS } from '../support/random-edits.ts';
 import { seeded } from '../support/seeded.ts';
+import { shareOf } from '../support/share-of.ts';
 
-const STEPS = 200;
+const STEPS = shareOf(200);
 
 /** What was published, and what was written down of it. */
 const pagesOf = async (root: string): Promise<Record<string, string>> => ({
@@ -33,7 +34,7 @@ const differing = (a: Record<string, string>, b: Record<string, string>): readon
   [...new Set([...Object.keys(a), ...Object.keys(b)])].filter((path) => a[path] !== b[path]).sort();
 
 it(`a build after each of ${STEPS} random edits gives the bytes of a build from nothing`, {
-  timeout: 600_000,
+  timeout: STEPS * 4_000,
 }, async () => {
   const seed = Number(process.env.LIDLORE_SEED ?? 20_260_319);
   const chance = seeded(seed);

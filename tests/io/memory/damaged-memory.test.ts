@@ -21,6 +21,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { lidlore } from '../../cli/terminal.ts';
 import { EDITS, editableBox } from '../../support/random-edits.ts';
 import { type Chance, seeded } from '../../support/seeded.ts';
+import { shareOf } from '../../support/share-of.ts';
 import { textsOf, treeOf } from '../../support/tree.ts';
 import { writeFiles } from '../temporary.ts';
 
@@ -149,20 +150,24 @@ interface Harm {
 
 const HARMS: readonly Harm[] = [
   { name: 'nothing harmed', times: 1, harm: () => {} },
-  { name: 'a pack cut', times: 6, harm: some(packs, cut) },
+  { name: 'a pack cut', times: shareOf(6), harm: some(packs, cut) },
   {
     name: 'every pack cut, and its list gone',
-    times: 4,
+    times: shareOf(4),
     harm: (chance) => {
       each(packs, cut)(chance);
       each(lists, (file) => rmSync(file))(chance);
     },
   },
-  { name: 'a byte of each pack changed', times: 6, harm: each(packs, flip) },
-  { name: 'a hundred bytes of each pack changed', times: 6, harm: each(packs, (f, c) => flip(f, c, 100)) },
+  { name: 'a byte of each pack changed', times: shareOf(6), harm: each(packs, flip) },
+  {
+    name: 'a hundred bytes of each pack changed',
+    times: shareOf(6),
+    harm: each(packs, (f, c) => flip(f, c, 100)),
+  },
   {
     name: 'a hundred bytes of each pack changed, and its list gone',
-    times: 4,
+    times: shareOf(4),
     harm: (chance) => {
       each(packs, (file) => flip(file, chance, 100))(chance);
       each(lists, (file) => rmSync(file))(chance);
@@ -194,8 +199,8 @@ const HARMS: readonly Harm[] = [
   },
   { name: 'packs emptied', times: 1, harm: each(packs, (file) => truncateSync(file)) },
   { name: 'lists emptied', times: 1, harm: each(lists, (file) => truncateSync(file)) },
-  { name: 'lists cut', times: 4, harm: each(lists, cut) },
-  { name: 'bytes of lists changed', times: 4, harm: each(lists, flip) },
+  { name: 'lists cut', times: shareOf(4), harm: each(lists, cut) },
+  { name: 'bytes of lists changed', times: shareOf(4), harm: each(lists, flip) },
   { name: 'folders where packs were', times: 1, harm: each(packs, folderInstead) },
   { name: 'a folder where one pack was', times: 2, harm: some(packs, folderInstead) },
   { name: 'folders where lists were', times: 1, harm: each(lists, folderInstead) },
@@ -243,7 +248,7 @@ const HARMS: readonly Harm[] = [
   },
   {
     name: 'all at once',
-    times: 6,
+    times: shareOf(6),
     harm: (chance) => {
       for (const file of [...packs(), ...lists(), ...pictures()]) {
         const fate = chance.below(6);
@@ -326,7 +331,7 @@ describe('what the last build left is', () => {
     ],
   ])('%s: the next build looks for itself', async (name, harm) => {
     const chance = seeded(name.length);
-    for (let i = 0; i < (/cut|byte/.test(name) ? 12 : 1); i++) {
+    for (let i = 0; i < (/cut|byte/.test(name) ? shareOf(12) : 1); i++) {
       giveMemory();
       const [file = ''] = last();
       harm(file, chance);

@@ -5,10 +5,11 @@ import { expect, test } from 'vitest';
 import { runCompiled } from '../../support/compiled.ts';
 import { editableBox } from '../../support/random-edits.ts';
 import { seeded } from '../../support/seeded.ts';
+import { shareOf } from '../../support/share-of.ts';
 import { textsOf, treeOf } from '../../support/tree.ts';
 import { temporary, writeFiles } from '../temporary.ts';
 
-const PAIRS = 20;
+const PAIRS = shareOf(20);
 const BUILD = ['build', '--as-of', '2026-03-27', '--without', 'film'] as const;
 const STORY = 'content/cycles/2026-02/items/01-bread-knife.md';
 
