@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Coverage, Edit } from '../../src/analysis/coverage/coverage.ts';
 import type { Cycle } from '../../src/model/box.ts';
+import { shareOf } from '../support/share-of.ts';
 import { boxOf, cycleText, english, itemText, NOW } from './article.ts';
 import { proofIn } from './whole-proof.ts';
 
@@ -317,7 +318,7 @@ describe('advice on random boxes', () => {
         }
         if (first.advice.length < 5) expect(after.advice).toEqual([]);
       }),
-      { numRuns: 60 },
+      { numRuns: shareOf(60) },
     );
     // What advises nothing keeps every promise.
     expect(given).toBeGreaterThan(60);
@@ -350,7 +351,7 @@ describe('an honest record', () => {
           expect(standings(some)[slug]).toBeGreaterThanOrEqual(standing - 1e-9);
         expect(some.advice.length).toBeLessThanOrEqual(none.advice.length);
       }),
-      { numRuns: 40 },
+      { numRuns: shareOf(40) },
     );
   });
 });

@@ -20,6 +20,7 @@ import { compileTemplates } from '../../src/render/templates.ts';
 import { wordingFor } from '../../src/wording/wording.ts';
 import { box, cycle, item, picture, settings } from '../support/box.ts';
 import { carriedOut } from '../support/carried-out.ts';
+import { shareOf } from '../support/share-of.ts';
 
 const { files, assets } = readTemplates({ own: join(import.meta.dirname, '../../templates') });
 const templates = compileTemplates(files, assets).value;
@@ -215,7 +216,7 @@ test('papers of the same data have the same bytes and findings, whatever else of
         expect({ path, made: await made() }).toEqual({ path, made: madeBefore.get(path) });
       }
     }),
-    { numRuns: 60 },
+    { numRuns: shareOf(60) },
   );
   expect(kept).toBeGreaterThan(300);
 });

@@ -9,6 +9,7 @@ import { parseFile } from '../../src/content/front-matter.ts';
 import { planCycle, slugsFor } from '../../src/workspace/begin/plan-records.ts';
 import { photo } from '../io/photos.ts';
 import { contents, temporary, writeFiles } from '../io/temporary.ts';
+import { shareOf } from '../support/share-of.ts';
 import { lidlore } from './terminal.ts';
 
 const ENV = { TZ: 'Europe/London', LANG: 'en_GB.UTF-8' };
@@ -313,7 +314,7 @@ test('whatever things are called, their records read back the same', () => {
       for (const { path } of files)
         expect(Buffer.byteLength(path.slice(path.lastIndexOf('/') + 1))).toBeLessThan(256);
     }),
-    { numRuns: 300 },
+    { numRuns: shareOf(300) },
   );
 });
 

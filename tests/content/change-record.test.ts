@@ -290,7 +290,7 @@ test('whatever is written is what is read, and all else is what it was', () => {
       fc.pre(!/"(?:clip|count|minAge|minutes|pace|places|share)"/.test(JSON.stringify(one)));
       expect(dataOf(changed(file, where, one))).toEqual(set(dataOf(file), where, one));
     }),
-    { numRuns: 200 },
+    { numRuns: shareOf(500) },
   );
 });
 
@@ -335,7 +335,7 @@ test('several changes one after another are all there, in files of any layout', 
       }
       expect(file.endsWith(`---${eol}body${eol}`)).toBe(true);
     }),
-    { numRuns: 200 },
+    { numRuns: shareOf(500) },
   );
 });
 

@@ -6,6 +6,7 @@ import { currencyDecimals, isDate, isDateTime, isGtin, isTimeZone } from '../../
 import { suggestedCategory } from '../../src/content/hurtful-kinds.ts';
 import { parseMarkdown } from '../../src/content/markdown.ts';
 import { recordReference } from '../support/record-reference.ts';
+import { shareOf } from '../support/share-of.ts';
 import { sourcesOf, wholeBox } from '../support/whole-box.ts';
 
 const found = (files: Record<string, string>) => wholeBox(sourcesOf(files)).diagnostics;
@@ -239,7 +240,7 @@ describe('a box', () => {
         expect(findings.length).toBeGreaterThan(0);
         for (const { location: place } of findings) expect(place.line).toBeGreaterThan(0);
       }),
-      { numRuns: 300 },
+      { numRuns: shareOf(300) },
     );
   });
 });

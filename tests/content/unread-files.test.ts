@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { type StandingFile, unreadFindings } from '../../src/content/unread-files.ts';
 import type { Cycle, Take } from '../../src/model/box.ts';
 import { isUnnamedTake } from '../../src/model/take.ts';
+import { shareOf } from '../support/share-of.ts';
 
 const file = (path: string, more: Partial<StandingFile> = {}): StandingFile => ({
   path,
@@ -149,6 +150,6 @@ test('of any path at all, a file is read, left behind by a program, or named onc
         expect(fix).not.toBe('');
       }
     }),
-    { numRuns: 2000 },
+    { numRuns: shareOf(2000) },
   );
 });

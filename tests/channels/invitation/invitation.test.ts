@@ -17,6 +17,7 @@ import { box, cycle, item, settings } from '../../support/box.ts';
 import { calendarFaults, LIBICAL, libicalErrors } from '../../support/calendars.ts';
 import { carriedOut } from '../../support/carried-out.ts';
 import { demoBox, privateInput } from '../../support/demo-box.ts';
+import { shareOf } from '../../support/share-of.ts';
 import { spokenIn, tellingInput } from '../../support/telling-input.ts';
 import { describeWhen } from '../../support/tools.ts';
 
@@ -94,7 +95,7 @@ test('whatever the owner wrote, a sentence that names a thing is left out', asyn
       const text = `${plain(posts)}\n${plain(files.get('2026-03/invitation.ics') as string)}`;
       expect(kinds.flatMap((kind) => [kind, `${kind}s`]).filter((name) => stands(name, text))).toEqual([]);
     }),
-    { numRuns: 200 },
+    { numRuns: shareOf(200) },
   );
 });
 
