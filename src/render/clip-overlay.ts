@@ -36,18 +36,18 @@ interface Unit {
   readonly pause: boolean;
   /** What follows it belongs to the same name. */
   readonly inName: boolean;
+  /** What follows it belongs to the same word. */
+  readonly isCut: boolean;
 }
 
-/** A word too long for a line, in parts that are not: a hyphen shows where it was cut. */
+/** A word too long for a line, in parts that are not, alike in length: no single letter is left over. */
 const inParts = (word: string, lang: string): readonly string[] => {
   const signs = graphemesOf(word, lang);
   if (signs.length <= LINE_LENGTH) return [word];
-  const parts: string[] = [];
-  for (let at = 0; at < signs.length; at += LINE_LENGTH - 1) {
-    const part = signs.slice(at, at + LINE_LENGTH - 1).join('');
-    parts.push(at + LINE_LENGTH - 1 < signs.length ? `${part}-` : part);
-  }
-  return parts;
+  // A line has to hold the hyphen as well.
+  const count = Math.ceil(signs.length / (LINE_LENGTH - 1));
+  const size = Math.ceil(signs.length / count);
+  return Array.from({ length: count }, (_, i) => signs.slice(i * size, (i + 1) * size).join(''));
 };
 
 /** Places in a text that lie inside one of some names, whatever their capitals. */
@@ -89,21 +89,26 @@ const unitsOf = (given: string, lang: string, names: readonly string[]): readonl
     const parts = inParts(word, lang);
     place += word.length + space.length;
     const inName = held.has(place);
-    return parts.map((part, i) => ({
-      text: part,
-      space: i === parts.length - 1 ? space : '',
-      length: graphemeCount(part, lang),
-      pause: /[\p{Po}\p{Pd}]["”’»)]*$/u.test(part) && i === parts.length - 1,
-      inName: inName && i === parts.length - 1,
-    }));
+    return parts.map((part, i) => {
+      const isLast = i === parts.length - 1;
+      return {
+        text: part,
+        space: isLast ? space : '',
+        length: graphemeCount(part, lang) + (isLast ? 0 : 1),
+        pause: /[\p{Po}\p{Pd}]["”’»)]*$/u.test(part) && isLast,
+        inName: inName && isLast,
+        isCut: !isLast,
+      };
+    });
   });
 };
 
+/** In one run; a hyphen shows where its end cuts a word. */
 const joined = (units: readonly Unit[]): string =>
   units
     .map(({ text, space }) => text + space)
     .join('')
-    .trim();
+    .trim() + (units.at(-1)?.isCut ? '-' : '');
 
 /** Graphemes of any run of units without the space after it, from sums that are made once. */
 const measured = (units: readonly Unit[]): ((from: number, to: number) => number) => {

@@ -100,6 +100,24 @@ describe('words over a picture', () => {
     expect(Math.max(...lines.map(signs))).toBeLessThanOrEqual(LINE_LENGTH);
   });
 
+  test('cut a word that is longer than a line into parts alike, and whole where it is set in one run', () => {
+    const word = 'Rindfleischetikettierungsüberwachungshonig.';
+    const [first, ...others] = overlaysOf(word, 'de');
+    expect(others).toEqual([]);
+    expect(first?.text).toBe(word);
+    expect(first?.lines).toEqual(['Rindfleischetikettieru-', 'ngsüberwachungshonig.']);
+    const long = 'a'.repeat(200);
+    const runs = overlaysOf(long, 'en');
+    expect(runs.length).toBeGreaterThan(2);
+    for (const { text, lines } of runs.slice(0, -1))
+      expect([text.endsWith('-'), lines.at(-1)?.endsWith('-')]).toEqual([true, true]);
+    expect(runs.map(({ text }) => text.replaceAll('-', '')).join('')).toBe(long);
+    expect(runs.map(({ text }) => (text.match(/-/g) ?? []).length)).toEqual([
+      ...runs.slice(1).map(() => 1),
+      0,
+    ]);
+  });
+
   test('break where a clause ends', () => {
     const words =
       'Tomato and basil fill the tray’s two halves; the other two seed packets lean on it and wait.';
