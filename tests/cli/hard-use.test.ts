@@ -379,6 +379,13 @@ describe('a field', () => {
     expect(stderr).toMatch(/must fix: Unexpected `a@b\.example Bcc: c`, expected an e-mail address/);
   });
 
+  test('and so is a link in a story that has one', async () => {
+    const { stderr } = await built({ [`${MONTH}/cycle.md`]: cycle('', '[x](java&#10;script:alert)') });
+    expect(stderr).toMatch(
+      /must fix: Unexpected link to `java script:alert`, expected .* {2}\(link-missing\)/,
+    );
+  });
+
   const unsubscribe = (value: string) =>
     built({ 'content/box.md': BOX.replace('author:', `unsubscribe: "${value}"\nauthor:`) });
   test.each([
