@@ -28,7 +28,7 @@ export const BOUNDS = {
   /** Letters in a row of scripts that have spaces; an address may be long. */
   word: 5000,
   /** Signs without a space among them in any script. */
-  unbroken: 20_000,
+  unbroken: 10_000,
   /** Blanks in a row. */
   blanks: 500,
   /** Quotations and lists within one another. */
