@@ -16,6 +16,9 @@ export const linesToCopy = ({
   ...(written ? [`    ${findings.written(written)}`, ...written.lines] : []),
 ];
 
+/** What an author wrote may have line breaks, and a finding is found by its lines. */
+const oneLine = (text: string): string => text.replace(/\s*\n\s*/g, ' ');
+
 /** Findings one under the other, the heaviest first; `show` turns a finding's file into a path to open. */
 export const diagnosticsReport = (
   diagnostics: readonly Diagnostic[],
@@ -24,9 +27,9 @@ export const diagnosticsReport = (
   heaviestFirst([...diagnostics].sort(byPlace))
     .map(({ weight, rule, location: place, message, fix, related, ...rest }) => {
       const at = (where: typeof place): string => locationText({ ...where, file: show(where.file) });
-      const lines = [`${at(place)}  ${findings.weights[weight]}: ${message}  (${rule})`];
-      if (related) lines.push(`    ${at(related.location)}: ${related.message}`);
-      if (fix) lines.push(`    ${findings.fix(fix)}`);
+      const lines = [`${at(place)}  ${findings.weights[weight]}: ${oneLine(message)}  (${rule})`];
+      if (related) lines.push(`    ${at(related.location)}: ${oneLine(related.message)}`);
+      if (fix) lines.push(`    ${findings.fix(oneLine(fix))}`);
       lines.push(...linesToCopy(rest));
       return `${lines.join('\n')}\n`;
     })

@@ -6,12 +6,14 @@ import * as v from 'valibot';
 import { isCountry, isLanguage, isTimeZone } from './codes.ts';
 import {
   address,
+  addressOrGap,
   atMost,
   colours,
   currency,
   described,
   formerPages,
   group,
+  heading,
   is,
   list,
   picture,
@@ -26,7 +28,7 @@ import { callKind, callMarks, cardLook, clipLength, piece } from './piece-fields
 
 const call = (where: string, words: string) => ({
   address: described(address, 'Where it leads', `https://tinandtansy.example/${where}`),
-  text: described(text, 'What the link says', words),
+  text: described(heading, 'What the link says', words),
   from: v.optional(
     described(
       callMarks,
@@ -41,7 +43,7 @@ const SHARE = 'a share between 0 and 1, as 0.9';
 const PACE = 'words a minute from 60 to 300, as 150';
 
 export const boxSchema = v.strictObject({
-  name: described(text, 'The box’s name', 'Tin & Tansy'),
+  name: described(heading, 'The box’s name', 'Tin & Tansy'),
   url: described(siteAddress, 'Address of the published site', 'https://tinandtansy.example/'),
   lang: described(is(isLanguage, 'a language, as en-GB or fr'), 'Language of the articles', 'en-GB'),
   timeZone: described(
@@ -55,7 +57,7 @@ export const boxSchema = v.strictObject({
     'What the box is, in a sentence or two',
     'A box every month for people who dry, steep and store what they grow.',
   ),
-  author: described(text, 'Who signs the articles', 'Nell Orchard'),
+  author: described(heading, 'Who signs the articles', 'Nell Orchard'),
   email: v.optional(
     described(
       is((value) => /^[^\s@]+@[^\s@]+$/.test(value), 'an e-mail address, as hello@tinandtansy.example'),
@@ -98,7 +100,7 @@ export const boxSchema = v.strictObject({
     described(
       group(
         {
-          name: described(text, 'What it is called', 'The monthly box'),
+          name: described(heading, 'What it is called', 'The monthly box'),
           price: described(price, 'What one box costs', '29.00'),
           description: v.optional(
             described(
@@ -229,10 +231,7 @@ export const boxSchema = v.strictObject({
   ),
   unsubscribe: v.optional(
     described(
-      is(
-        (value) => /^[^<>"\n]{1,300}$/.test(value),
-        'an https address, or your sending service’s placeholder, without < > or double quotes',
-      ),
+      addressOrGap,
       'Where a letter’s reader stops them: an https address, or the placeholder that your sending service fills',
       'https://tinandtansy.example/letters/stop',
     ),

@@ -9,6 +9,7 @@ import {
   date,
   described,
   group,
+  heading,
   is,
   list,
   namingText,
@@ -28,7 +29,7 @@ export const cycleSchema = v.strictObject({
   theme: described(namingText, 'The cycle’s theme', 'First Sowings'),
   title: v.optional(
     described(
-      text,
+      heading,
       'The article’s title; made from the items’ names without it',
       'A wooden seed tray and a brass plant mister',
     ),
@@ -80,7 +81,9 @@ export const cycleSchema = v.strictObject({
     ),
   ),
   updated: v.optional(described(date, 'Date of the last real change', '2026-04-02')),
-  author: v.optional(described(text, 'Who signs this article; the box’s author without it', 'Nell Orchard')),
+  author: v.optional(
+    described(heading, 'Who signs this article; the box’s author without it', 'Nell Orchard'),
+  ),
   palette: v.optional(
     described(colours, 'One to five colours taken from the things', ['#8a9a7b', '#b87333']),
   ),
@@ -212,7 +215,7 @@ export const cycleSchema = v.strictObject({
         group(
           {
             text: described(text, 'Their words', 'First radish up on the fifth day.'),
-            name: described(text, 'Who says it', 'Salome, second floor'),
+            name: described(heading, 'Who says it', 'Salome, second floor'),
             consent: described(date, 'The date they agreed', '2026-03-25'),
             given: v.optional(
               described(v.boolean('true or false'), 'true when the box was free or cheaper', false),
@@ -242,7 +245,7 @@ export const cycleSchema = v.strictObject({
     described(
       group(
         {
-          subject: v.optional(described(text, 'Its subject', 'Three of the four labels are wrong')),
+          subject: v.optional(described(heading, 'Its subject', 'Three of the four labels are wrong')),
           preheader: v.optional(
             described(text, 'What lists of mail show after it', 'And the fourth is basil.'),
           ),

@@ -3,12 +3,21 @@ import * as v from 'valibot';
 import { utf8Length } from '../text/utf8.ts';
 import { currencyDecimals, isAddress, isDate } from './codes.ts';
 
+/**
+ * Characters that any field may have: a list of ingredients with hundreds of names has fewer. Ours, no source; whoever
+ * has more to say writes it below the fields.
+ */
+const MOST_OF_FIELD = 5000;
+
 /** What a person would type for a text; `expected` is what was meant where there is none. */
 const textFor = (expected: string) =>
   v.pipe(
     v.union([v.string(), v.number()], expected),
     v.transform(String),
     v.trim(),
+    v.maxLength(MOST_OF_FIELD, `a text of at most ${MOST_OF_FIELD} characters`),
+    v.check((value) => !/\p{Surrogate}/u.test(value), 'whole signs: an emoji or letter is cut in half'),
+    // The last one's message is the form that the table of fields has.
     v.minLength(1, expected),
   );
 /** Text of any kind. */
@@ -19,6 +28,12 @@ export const is = (test: (value: string) => boolean, expected: string) =>
 /** Text of at most so many characters, as code points. */
 export const atMost = (length: number) =>
   is((value) => [...value].length <= length, `a text of at most ${length} characters`);
+/** Characters of a name or a heading: pictures and films set them large, on a few lines. Ours, no source. */
+const MOST_OF_HEADING = 200;
+/** A text that is set large. */
+export const heading = atMost(MOST_OF_HEADING);
+/** Entries of a list: nobody has so many voices, materials or pictures of one thing. Ours, no source. */
+const MOST_OF_LIST = 300;
 /** Several of one kind; one alone is taken for a list of one. */
 export const list = <T extends v.GenericSchema>(one: T) =>
   v.pipe(
@@ -30,6 +45,7 @@ export const list = <T extends v.GenericSchema>(one: T) =>
         v.transform((value) => [value]),
       ),
     ]),
+    v.maxLength(MOST_OF_LIST, `at most ${MOST_OF_LIST} of them`),
     v.array(one),
   );
 /** `none` is a statement: the owner has looked, and there are none. A key that is absent states nothing. */
@@ -43,6 +59,21 @@ export const listOrNone = v.union([none, list(text)], 'a text or a list of texts
 export const date = is(isDate, 'a date that exists, as 2026-03-19');
 /** An absolute http or https address. */
 export const address = is(isAddress, 'an address that begins with https:// or http://');
+/** Control characters, which browsers leave out of an address before they look at it. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
+const CONTROLS = /[\0-\x1f\x7f-\x9f\u2028\u2029]/;
+const HAS_SCHEME = /^[a-z][a-z0-9+.-]*:/i;
+/** Where somebody can be written to or a page asked for (RFC 6068, RFC 9110), or what a sending service puts such an address in place of. */
+const isAddressOrGap = (value: string): boolean => {
+  if (value.length > 300 || /[<>"]/.test(value) || CONTROLS.test(value)) return false;
+  if (/^mailto:/i.test(value)) return /^mailto:[^\s@]+@[^\s@]+$/i.test(value);
+  return HAS_SCHEME.test(value) ? /^https:/i.test(value) && isAddress(value) : !value.startsWith('//');
+};
+/** An https or mailto address, or a sending service's placeholder for one. */
+export const addressOrGap = is(
+  isAddressOrGap,
+  'an https or mailto address, or your sending service’s placeholder, without < > or double quotes',
+);
 /** Whether an address names a place and nothing in it or for one person: others are written behind it. */
 const isPlaceAlone = (text: string): boolean => {
   if (!isAddress(text) || /[?#]/.test(text)) return false;

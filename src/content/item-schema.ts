@@ -10,6 +10,7 @@ import {
   date,
   described,
   group,
+  heading,
   is,
   list,
   listOrNone,
@@ -31,7 +32,7 @@ const allergens = v.union(
 const YEARS = 'a number of years, as 3';
 
 export const itemSchema = v.strictObject({
-  name: described(text, 'As printed on the card in the box', 'Wooden seed tray, 30 × 12 cm'),
+  name: described(heading, 'As printed on the card in the box', 'Wooden seed tray, 30 × 12 cm'),
   slug: v.optional(
     described(addressPart, 'Its anchor in the article; the file’s name without it', 'seed-tray'),
   ),
@@ -43,7 +44,7 @@ export const itemSchema = v.strictObject({
   lead: v.optional(
     described(v.boolean('true or false'), 'true on the one item the box was built around', true),
   ),
-  brand: described(text, 'The maker', 'Tolley Joinery'),
+  brand: described(heading, 'The maker', 'Tolley Joinery'),
   description: described(atMost(200), 'One sentence', 'A pine seed tray that fits the narrowest sill.'),
   material: v.optional(described(list(text), 'What it is made of', ['pine'])),
   color: v.optional(described(text, 'Its colour', 'brown')),

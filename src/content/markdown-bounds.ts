@@ -20,13 +20,15 @@ export const BOUNDS = {
   /** Some 100,000 words: a long novel. */
   text: 600_000,
   /** Lines that are not empty. */
-  lines: 20_000,
-  /** Some 15,000 words in a row. */
-  paragraph: 100_000,
+  lines: 10_000,
+  /** Paragraphs, headings and the like: what lines that are not empty make between two that are. */
+  blocks: 3000,
+  /** Some 8,000 words in a row. */
+  paragraph: 50_000,
   /** Letters in a row of scripts that have spaces; an address may be long. */
   word: 5000,
   /** Signs without a space among them in any script. */
-  unbroken: 20_000,
+  unbroken: 10_000,
   /** Blanks in a row. */
   blanks: 500,
   /** Quotations and lists within one another. */
@@ -109,12 +111,15 @@ export const excessIn = (text: string): Excess | undefined => {
       `at most ${number(BOUNDS.text)}`,
       'Tell it shorter, or take out what was pasted by mistake',
     );
-  let [lines, containers, definitions, length, marks] = [0, 0, 0, 0, 0];
+  let [lines, blocks, containers, definitions, length, marks] = [0, 0, 0, 0, 0, 0];
   let line = 0;
+  let isWithin = false;
   for (const one of text.split('\n')) {
     line += 1;
     const bare = one.trim();
     if (bare !== '') lines += 1;
+    if (bare !== '' && !isWithin) blocks += 1;
+    isWithin = bare !== '';
     length += one.length;
     marks += countOf(one, MARKS);
     // An empty line ends a paragraph, and so does the line that ends the fields.
@@ -141,6 +146,13 @@ export const excessIn = (text: string): Excess | undefined => {
       return size(
         line,
         `text of more than ${number(BOUNDS.lines)} lines`,
+        'fewer',
+        'Tell it shorter, or take out what was pasted by mistake',
+      );
+    if (blocks > BOUNDS.blocks)
+      return size(
+        line,
+        `text of more than ${number(BOUNDS.blocks)} paragraphs`,
         'fewer',
         'Tell it shorter, or take out what was pasted by mistake',
       );

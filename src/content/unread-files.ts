@@ -9,6 +9,8 @@ export interface StandingFile {
   readonly path: string;
   /** A link to nothing, or something else that has no content. */
   readonly isBroken: boolean;
+  /** A link that leads out of the content folder. */
+  readonly leadsOut?: boolean;
   /** A text that is too long to be read. */
   readonly isTooBig?: boolean;
   /** Whether it is looked at as a photo: a record may name it wherever it lies. */
@@ -174,11 +176,38 @@ const broken = (path: string): Found => ({
   fix: 'Put the file there, or take the link away',
 });
 
+/** What lies elsewhere may be anybody's: it is neither read nor remembered. */
+const outside = (path: string): Found => ({
+  weight: 'must fix',
+  message: unread(`link \`${nameOf(path)}\` that leads out of the content folder`, 'the file itself'),
+  fix: 'Put the file or the folder itself there, or take the link away',
+});
+
 const TOO_BIG: Found = {
   weight: 'must fix',
   message: unread('text of many million letters', 'one that somebody wrote'),
   fix: 'Take out what was pasted by mistake, or keep the file outside the content folder',
 };
+
+/** Lists of a cycle that another one stands beside: the last in order of their names is read. */
+const secondLists = (files: readonly StandingFile[]): ReadonlySet<string> => {
+  const last = new Map<string, string>();
+  const others = new Set<string>();
+  for (const { path } of files) {
+    const cycle = PARCELS_FILE.exec(path)?.[1];
+    if (cycle === undefined) continue;
+    const before = last.get(cycle);
+    if (before !== undefined) others.add(before);
+    last.set(cycle, path);
+  }
+  return others;
+};
+
+const secondList = (path: string): Found => ({
+  weight: 'must fix',
+  message: unread(`second list \`${nameOf(path)}\` in a cycle`, 'one'),
+  fix: 'Put the rows of both into parcels.csv, or take one away',
+});
 
 const unnamedTake = (path: string): Found => ({
   weight: 'look at',
@@ -196,27 +225,37 @@ const unnamedTake = (path: string): Found => ({
  */
 export const unreadFindings = (files: readonly StandingFile[]): readonly Diagnostic[] => {
   const folders = new Set<string>();
-  return files.flatMap(({ path, isBroken, isTooBig, isPhoto, isUnnamedTake }): readonly Diagnostic[] => {
-    const isRead = READ.some((one) => one.test(path)) || isPhoto;
-    if ((isRead && !isBroken && !isTooBig && !isUnnamedTake) || isLeftBehind(path)) return [];
-    const place = (file: string, found: Found): Diagnostic => ({
-      rule: 'file-unread',
-      location: { file, line: 1, column: 1 },
-      ...found,
-    });
-    if (isBroken) return [place(path, broken(path))];
-    if (isTooBig) return [place(path, TOO_BIG)];
-    if (isUnnamedTake) return [place(path, unnamedTake(path))];
-    // The folder has a finding of its own, and what is in it is not looked at one by one.
-    const month = /^cycles\/([^/]+)\//.exec(path)?.[1];
-    if (month !== undefined && !MONTH.test(month)) return [];
-    const misnamed = misnamedFolder(path);
-    if (misnamed) {
-      if (folders.has(misnamed.folder)) return [];
-      folders.add(misnamed.folder);
-      return [place(misnamed.folder, misnamed.found)];
-    }
-    const rest = ITEMS.exec(path);
-    return [place(path, rest ? amongItems(path.slice(rest[0].length)) : elsewhere(path))];
-  });
+  const seconds = secondLists(files);
+  return files.flatMap(
+    ({ path, isBroken, leadsOut, isTooBig, isPhoto, isUnnamedTake }): readonly Diagnostic[] => {
+      const isRead = READ.some((one) => one.test(path)) || isPhoto;
+      const isSecond = seconds.has(path);
+      if (
+        (isRead && !isSecond && !isBroken && !leadsOut && !isTooBig && !isUnnamedTake) ||
+        isLeftBehind(path)
+      )
+        return [];
+      const place = (file: string, found: Found): Diagnostic => ({
+        rule: 'file-unread',
+        location: { file, line: 1, column: 1 },
+        ...found,
+      });
+      if (isBroken) return [place(path, broken(path))];
+      if (leadsOut) return [place(path, outside(path))];
+      if (isTooBig) return [place(path, TOO_BIG)];
+      if (isUnnamedTake) return [place(path, unnamedTake(path))];
+      if (isSecond) return [place(path, secondList(path))];
+      // The folder has a finding of its own, and what is in it is not looked at one by one.
+      const month = /^cycles\/([^/]+)\//.exec(path)?.[1];
+      if (month !== undefined && !MONTH.test(month)) return [];
+      const misnamed = misnamedFolder(path);
+      if (misnamed) {
+        if (folders.has(misnamed.folder)) return [];
+        folders.add(misnamed.folder);
+        return [place(misnamed.folder, misnamed.found)];
+      }
+      const rest = ITEMS.exec(path);
+      return [place(path, rest ? amongItems(path.slice(rest[0].length)) : elsewhere(path))];
+    },
+  );
 };

@@ -16,7 +16,11 @@ type Issue = v.BaseIssue<unknown>;
 /** Names of fields in one message that says what stands there. */
 const MOST_NAMED = 5;
 
-const cut = (text: string): string => (text.length > 60 ? `${text.slice(0, 57)}…` : text);
+/** A message is one line, whatever was typed. */
+const cut = (text: string): string => {
+  const line = text.replace(/\s+/g, ' ');
+  return line.length > 60 ? `${line.slice(0, 57)}…` : line;
+};
 
 /** As the author would recognise it, cut to a line. */
 const shown = (value: unknown): string => {

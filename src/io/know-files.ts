@@ -8,7 +8,7 @@ import { digestOf } from '../text/digest.ts';
 import { sha256 } from '../text/hash.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
 import { decodeText } from './decode-text.ts';
-import { isBroken, isTooFresh, type ListedFile, sizeIn } from './list-files.ts';
+import { isBroken, isTooFresh, type ListedFile, leadsOut, sizeIn } from './list-files.ts';
 import { mapConcurrently } from './map-concurrently.ts';
 
 /** A file of the content folder, and what is known of it. */
@@ -38,8 +38,11 @@ const MOST_BYTES = { record: 4_000_000, list: 32_000_000 } as const;
 export const isTooBig = ({ path, stamp }: Pick<ListedFile, 'path' | 'stamp'>): boolean =>
   isText(path) && sizeIn(stamp) > (/\.md$/i.test(path) ? MOST_BYTES.record : MOST_BYTES.list);
 
+/** Bytes of a photo that is read: 200 million pixels in full quality have fewer. */
+const MOST_OF_PHOTO = 200_000_000;
+
 /** Raise when a look at the same photo finds something else. */
-const PROBE_VERSION = 2;
+const PROBE_VERSION = 3;
 
 /** Photos decoded at once: one for each of two processors, each within the memory of a small machine. */
 const PROBES_AT_ONCE = 2;
@@ -56,7 +59,25 @@ const textFile = async (dir: string, { path, stamp }: ListedFile): Promise<Known
 };
 
 /** Looks at a photo, unless a file of the same bytes was looked at before. */
-const photoFile = async (dir: string, { path, stamp }: ListedFile, memory: Memory): Promise<KnownFile> => {
+const photoFile = async (
+  dir: string,
+  { path, stamp, size }: ListedFile,
+  memory: Memory,
+): Promise<KnownFile> => {
+  if (size > MOST_OF_PHOTO) {
+    const { unusable } = await import('./probe.ts');
+    const hash = digestOf('large photo', size);
+    return {
+      path,
+      stamp,
+      hash,
+      photo: unusable(
+        path,
+        hash,
+        `has ${Math.round(size / 1e6)} MB, expected at most ${MOST_OF_PHOTO / 1e6}`,
+      ),
+    };
+  }
   const bytes = await readFile(join(dir, path));
   const hash = sha256(bytes);
   const key = digestOf('photo', PROBE_VERSION, hash);
@@ -86,6 +107,7 @@ export const knowFiles = async (
     if (old?.stamp === file.stamp) known.set(file.path, old);
     else if (
       !isBroken(file) &&
+      !leadsOut(file) &&
       !isTooBig(file) &&
       (isText(file.path) || isPhoto(file.path) || isParcels(file.path))
     )

@@ -1,12 +1,17 @@
 /** Lists a folder with what tells a changed file from an unchanged one. Nothing but the file system's own calls: this is all that a build of unchanged content waits for. */
 import { type Dirent, lstatSync, readdirSync, realpathSync, type Stats, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { isAbsolute, join, relative, sep } from 'node:path';
 
 /** The stamp of what has no content: a link to nothing, a socket. */
 const BROKEN = 'broken';
+/** The stamp of a link that leads out of the folder. */
+const OUTSIDE = 'outside';
 
 /** Whether what was listed has no content that could be read. */
 export const isBroken = ({ stamp }: Pick<ListedFile, 'stamp'>): boolean => stamp === BROKEN;
+
+/** Whether what was listed is a link that leads out of the folder: nothing behind it is looked at. */
+export const leadsOut = ({ stamp }: Pick<ListedFile, 'stamp'>): boolean => stamp === OUTSIDE;
 
 /** A file and the state in which it was found. */
 export interface ListedFile {
@@ -35,16 +40,28 @@ export interface Listing {
   readonly isListed?: (name: string) => boolean;
   /** Lists also what is broken. */
   readonly withBroken?: boolean;
+  /** Follows no link that leads out of the folder, and lists the link in place of what it leads to. */
+  readonly staysInside?: boolean;
 }
 
 /** Records that a dot hides from whoever looks for them, and nothing else that has one. */
 const HIDDEN_RECORD = /^\.(?![_#]).*\.(?:md|markdown)$/i;
 
 /** How a content folder is listed: nothing that its owner may have meant to be read is left out. */
-export const CONTENT: Listing = { isListed: (name) => HIDDEN_RECORD.test(name), withBroken: true };
+export const CONTENT: Listing = {
+  isListed: (name) => HIDDEN_RECORD.test(name),
+  withBroken: true,
+  staysInside: true,
+};
 
 const isHidden = (name: string, { isListed }: Listing): boolean =>
   name.startsWith('.') && !(isListed?.(name) ?? false);
+
+/** Whether a path that exists leads to something that is neither the folder, by its real path, nor below it. */
+const isOutside = (full: string, root: string): boolean => {
+  const way = relative(root, realpathSync(full));
+  return way === '..' || way.startsWith(`..${sep}`) || isAbsolute(way);
+};
 
 const listInto = (
   dir: string,
@@ -74,6 +91,10 @@ const listInto = (
       continue;
     }
     const found = statSync(full, { throwIfNoEntry: false });
+    if (found && listing.staysInside && entry.isSymbolicLink() && isOutside(full, above[0] ?? here)) {
+      files.push(outside(prefix + entry.name));
+      continue;
+    }
     if (found?.isDirectory()) listInto(full, `${prefix}${entry.name}/`, [...above, here], files, listing);
     else if (found?.isFile()) files.push(listed(prefix + entry.name, found));
     else if (listing.withBroken) files.push(broken(prefix + entry.name));
@@ -87,8 +108,11 @@ const listed = (path: string, { size, mtimeMs, ctimeMs, ino }: Stats): ListedFil
   size,
 });
 
-/** Bytes of the file that a stamp is of; none of what is broken. */
-export const sizeIn = (stamp: string): number => (stamp === BROKEN ? 0 : Number.parseInt(stamp, 10));
+/** Bytes of the file that a stamp is of; none of what nobody may read. */
+export const sizeIn = (stamp: string): number =>
+  stamp === BROKEN || stamp === OUTSIDE ? 0 : Number.parseInt(stamp, 10);
+
+const outside = (path: string): ListedFile => ({ path, stamp: OUTSIDE, changed: 0, size: 0 });
 
 const broken = (path: string): ListedFile => ({ path, stamp: BROKEN, changed: 0, size: 0 });
 
@@ -99,13 +123,18 @@ export const listFile = (dir: string, path: string, listing: Listing = {}): List
   if (names.some((folder) => folder.startsWith('.')) || isHidden(name, listing)) return undefined;
   const full = join(dir, path);
   const found = statSync(full, { throwIfNoEntry: false });
+  if (found && listing.staysInside && isOutside(full, realpathSync(dir))) {
+    // Named by the link itself, which may be a folder above.
+    const link = names.findIndex((_, i) => isOutside(join(dir, ...names.slice(0, i + 1)), realpathSync(dir)));
+    return link < 0 ? outside(path) : undefined;
+  }
   if (found?.isFile()) return listed(path, found);
   const isThere = !found?.isDirectory() && lstatSync(full, { throwIfNoEntry: false }) !== undefined;
   return listing.withBroken && isThere ? broken(path) : undefined;
 };
 
 /**
- * Every file below `dir`, links followed, sorted by path; nothing in a folder whose name begins with a dot. Throws where
+ * Every file below `dir`, links followed as far as the listing says, sorted by path; nothing in a folder whose name begins with a dot. Throws where
  * the folder cannot be read.
  */
 export const listFiles = (dir: string, listing: Listing = {}): readonly ListedFile[] => {

@@ -32,6 +32,26 @@ const tooMany = (width: number, height: number): Opened => ({
 
 const UNREADABLE: Opened = { problem: 'is not a picture that can be read' };
 
+const TAKEN = 'JPEG, PNG, WebP, AVIF, HEIC, TIFF and GIF are';
+
+/** How files of the formats begin that are taken, byte by byte in Latin-1; their own specifications. */
+const PHOTOS =
+  /^(?:\xff\xd8\xff|\x89PNG\r\n|GIF8[79]a|RIFF[\s\S]{4}WEBP|[\s\S]{4}ftyp|II\x2a\0|MM\0\x2a|II\x2b\0|MM\0\x2b)/;
+/** What is no photograph though it may bear its name: a drawing takes as long to render as its author likes. */
+const OTHERS: readonly (readonly [RegExp, string])[] = [
+  [/^%PDF/, 'a PDF'],
+  [/^\s*(?:\xef\xbb\xbf)?\s*<(?:\?xml|!DOCTYPE|!--|svg)/i, 'a drawing (SVG)'],
+  [/^(?:[\s\S]\x45\xdf\xa3|[\s\S]{4}ftyp(?:isom|iso\d|mp4\d|M4V |qt {2}|avc1))/, 'a film'],
+];
+
+/** What a file is by its first bytes, where it is no photograph. */
+const otherThing = (bytes: Uint8Array): Opened | undefined => {
+  const head = Buffer.from(bytes.subarray(0, 256)).toString('latin1');
+  const other = OTHERS.find(([begins]) => begins.test(head));
+  if (other) return { problem: `is ${other[1]}, which is not taken: ${TAKEN}` };
+  return PHOTOS.test(head) ? undefined : UNREADABLE;
+};
+
 const openHeic = async (bytes: Uint8Array): Promise<Opened> => {
   const { decodeHeic } = await import('./decode-heic.ts');
   const pixels = await decodeHeic(bytes, MOST_PIXELS);
@@ -44,6 +64,8 @@ const openHeic = async (bytes: Uint8Array): Promise<Opened> => {
 /** Opens a photo's bytes; width and height in pixels, the camera's orientation applied. */
 export const openPhoto = async (bytes: Uint8Array): Promise<Opened> => {
   if (bytes.length === 0) return { problem: 'has no pixels: the file is empty' };
+  const other = otherThing(bytes);
+  if (other) return other;
   if (isCutShort(bytes)) return { problem: 'is cut short' };
   try {
     if (isHeic(bytes)) return await openHeic(bytes);

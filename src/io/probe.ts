@@ -40,7 +40,8 @@ const dominantOf = (colours: readonly Rgb[]): Rgb => {
 
 const inMiddle = (at: number, length: number): boolean => Math.abs((at + 0.5) / length - 0.5) <= MIDDLE / 2;
 
-const unusable = (path: string, hash: string, problem: string): PhotoSource => ({
+/** A photo with its problem, in words that follow the file’s name. */
+export const unusable = (path: string, hash: string, problem: string): PhotoSource => ({
   path,
   hash,
   width: 0,

@@ -191,12 +191,14 @@ export const overlaysOf = (text: string, lang: string, names: readonly string[] 
     for (let from = to - 1; from >= 0; from -= 1) {
       const width = widthOf(from, to);
       if (width > LINE_LENGTH * LINES + 1) break;
+      const inside = to < units.length && !units[to - 1]?.pause ? COST_INSIDE ** 2 : 0;
+      const least = (ways[from]?.cost ?? 0) + COST_OF_ONE + (ideal - width) ** 2 + inside;
+      // Looking for the break is what takes time, and no break makes a way cheaper.
+      if (least >= best.cost) continue;
       const lines = breakOf(units, widthOf, from, to);
       if (lines === undefined) continue;
-      const inside = to < units.length && !units[to - 1]?.pause ? COST_INSIDE ** 2 : 0;
       const parted = [to < units.length && units[to - 1]?.inName, lines.partsName].filter(Boolean).length;
-      const cost =
-        (ways[from]?.cost ?? 0) + COST_OF_ONE + (ideal - width) ** 2 + inside + parted * COST_OF_NAME;
+      const cost = least + parted * COST_OF_NAME;
       if (cost < best.cost) best = { cost, from };
     }
     ways.push(best);

@@ -179,7 +179,10 @@ const draftsOf = (
       kind: 'hook',
       film: { film: 'close' },
       // Sentences of the live's hook from the first on.
-      choices: byLength(hook.map((_, i) => hook.slice(0, i + 1).join(' ')).slice(0, 2), cut),
+      choices: byLength(
+        hook.slice(0, 2).map((_, i) => hook.slice(0, i + 1).join(' ')),
+        cut,
+      ),
     },
     ...cycle.items.map((item) => itemDraft(item, lead, speech, cut)),
     {

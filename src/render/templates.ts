@@ -32,7 +32,7 @@ export interface TemplateData {}
 
 /** Every template, compiled, with the files that are published beside the pages. */
 export interface Templates {
-  /** Throws when no template bears `name`, or when the template itself fails: those are bugs, not content. */
+  /** Throws when no template bears `name`, or one of ours fails: those are bugs. Of what an author's throws `templateFinding` makes a finding. */
   readonly render: <Name extends keyof TemplateData>(name: Name, data: TemplateData[Name]) => Html;
   readonly assets: readonly Asset[];
   /** Scripts for a visitor's browser; a page's channel publishes the one it needs. */
@@ -62,6 +62,39 @@ const isExpression = (source: string): boolean => {
   } catch {
     return false;
   }
+};
+
+/** What one of the author's templates threw while it was rendered. */
+interface TemplateFailure extends Error {
+  readonly finding: Diagnostic;
+}
+
+const FAILURE = 'TemplateFailure';
+
+const isFailure = (error: unknown): error is TemplateFailure =>
+  error instanceof Error && error.name === FAILURE && 'finding' in error;
+
+/** The finding about an author's template, where an error came of one. */
+export const templateFinding = (error: unknown): Diagnostic | undefined =>
+  isFailure(error) ? error.finding : undefined;
+
+/**
+ * What an author's template threw, as a finding at the tag. Eta puts the place and the lines round it before the
+ * message: "templates/article.eta:3", then ` >> 3| ` at the line itself.
+ */
+const failureIn = (file: string, error: unknown): TemplateFailure => {
+  const said = (error instanceof Error ? error.message : String(error)).trim().split('\n');
+  const line = Number(/:(\d+)$/.exec(said[0] ?? '')?.[1] ?? 1);
+  const source = said.find((one) => one.startsWith(' >> '))?.replace(/^ >> \d+\| /, '') ?? '';
+  const message = `Unexpected end of the template: ${said.at(-1) ?? ''}`;
+  const finding: Diagnostic = {
+    weight: 'must fix',
+    rule: 'template-run',
+    location: { file, line, column: Math.max(0, source.indexOf('<%')) + 1 },
+    message,
+    fix: 'See what the template asks for that is not there, or take ours again from the program’s templates/',
+  };
+  return Object.assign(new Error(message, { cause: error }), { name: FAILURE, finding });
 };
 
 const rawTagFault = (file: string, tag: Tag): Diagnostic =>
@@ -94,9 +127,15 @@ export const compileTemplates = (
   const eta = new Eta({ escapeFunction: htmlSource, debug: true, cache: false });
   const compiled = new Map<string, () => (data: object) => string>();
   const diagnostics: Diagnostic[] = [];
-  const compile = ({ file, text }: TemplateFile): ((data: object) => string) => {
+  const compile = ({ file, text, isOwn }: TemplateFile): ((data: object) => string) => {
     const run = eta.compile(text, { filepath: file });
-    return (data) => run.call(eta, data, { filepath: file });
+    return (data) => {
+      try {
+        return run.call(eta, data, { filepath: file });
+      } catch (error) {
+        throw isOwn || isFailure(error) ? error : failureIn(file, error);
+      }
+    };
   };
   for (const template of files) {
     const { name, file, text, isOwn = false } = template;

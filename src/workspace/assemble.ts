@@ -13,7 +13,7 @@ import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import { ADDRESSES_FILE } from '../io/addresses-file.ts';
 import { isTooBig, type KnownFile } from '../io/know-files.ts';
-import { isBroken } from '../io/list-files.ts';
+import { isBroken, leadsOut } from '../io/list-files.ts';
 import type { Box, Cycle, Search, ShownAddress } from '../model/box.ts';
 import type { LinkTargets } from '../model/link-stories.ts';
 import { locationIn } from '../model/location-in.ts';
@@ -91,7 +91,7 @@ const byCycle = (files: ReadonlyMap<string, KnownFile>): ReadonlyMap<string, rea
   return new Map([...folders].sort(([a], [b]) => (a < b ? -1 : 1)));
 };
 
-const isReadable = (file: KnownFile): boolean => !isBroken(file) && !isTooBig(file);
+const isReadable = (file: KnownFile): boolean => !isBroken(file) && !leadsOut(file) && !isTooBig(file);
 
 const isRecord = (file: KnownFile): boolean => file.path.endsWith('.md') && isReadable(file);
 
@@ -124,6 +124,10 @@ export const assembler = (
     hashOf: (path) => files.get(path)?.hash,
     targets: () => targets,
   };
+
+  /** Whether a record is said to be missing that stands there and is not read: why it is not has a finding of its own. */
+  const isThereUnread = ({ rule, location }: Diagnostic): boolean =>
+    (rule === 'box-missing' || rule === 'cycle-missing') && files.has(location.file);
 
   const wholeFile = (path: string): KnownFile | undefined => {
     const file = files.get(path);
@@ -273,12 +277,13 @@ export const assembler = (
       cycleIds: ids.filter((id) => linked.has(id) || read.get(id)?.read.value !== undefined),
       shown: mustFixAny(diagnostics) ? [] : shown.value,
       diagnostics: [
-        ...diagnostics,
+        ...diagnostics.filter((finding) => !isThereUnread(finding)),
         ...unreadFindings(
           [...files.values()].map((file) => ({
             path: file.path,
             isBroken: isBroken(file),
             isTooBig: isTooBig(file),
+            leadsOut: leadsOut(file),
             isPhoto: file.photo !== undefined,
             isUnnamedTake: isUnnamedTake(file.path, cycles),
           })),

@@ -27,6 +27,7 @@ import { unchangedUntil } from '../pipeline/validity.ts';
 import type { PictureOutput, Where } from '../render/output.ts';
 import { pageLang } from '../render/page-lang.ts';
 import { publicAddresses } from '../render/public-addresses.ts';
+import { templateFinding } from '../render/templates.ts';
 import { codeOf } from '../text/error-code.ts';
 import { drawSite, makePictures } from './draw-site.ts';
 import {
@@ -268,6 +269,16 @@ const addFilms = async (
  * anything must be fixed, the folders stay as they were; what a stopped run left half done there is finished.
  */
 export const buildInto = async (workspace: Workspace, options: BuildIntoOptions): Promise<BuildOutcome> => {
+  try {
+    return await makeAndPublish(workspace, options);
+  } catch (error) {
+    const finding = templateFinding(error);
+    if (!finding) throw error;
+    return { kind: 'must fix', diagnostics: [finding], isReadable: true };
+  }
+};
+
+const makeAndPublish = async (workspace: Workspace, options: BuildIntoOptions): Promise<BuildOutcome> => {
   const { folders, templates, pictures, without, share } = options;
   const onStage = options.onStage ?? (() => {});
   const filmGround: FilmGround = {

@@ -1,8 +1,18 @@
 /** Content that nobody means to write, through the whole program: it is answered, and nothing is lost or let out. */
-import { mkdirSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { spawnSync } from 'node:child_process';
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  readFileSync,
+  symlinkSync,
+  truncateSync,
+  writeFileSync,
+} from 'node:fs';
+import { dirname, join, relative } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { temporary } from '../io/temporary.ts';
+import { compiledCommand } from '../support/compiled.ts';
 import { smallBox } from '../support/small-box.ts';
 import { filesBelow, pagesBelow } from '../support/tools.ts';
 import { lidlore } from './terminal.ts';
@@ -39,14 +49,21 @@ const FILES: Readonly<Record<string, string>> = {
   [`${MONTH}/items/01-basket.md`]: item('lead: true\n'),
 };
 
-/** Writes a box with `more` in it, builds it, and gives what was said and the folder. */
-const built = async (more: Readonly<Record<string, string>> = {}) => {
+const written = async (more: Readonly<Record<string, string>> = {}): Promise<string> => {
   const folder = await temporary();
   for (const [path, text] of Object.entries({ ...FILES, ...more })) {
     mkdirSync(dirname(join(folder, path)), { recursive: true });
     writeFileSync(join(folder, path), text);
   }
-  return { folder, ...(await lidlore(folder, 'build', '--as-of', '2026-03-27')) };
+  return folder;
+};
+
+const build = (folder: string) => lidlore(folder, 'build', '--as-of', '2026-03-27');
+
+/** Writes a box with `more` in it, builds it, and gives what was said and the folder. */
+const built = async (more: Readonly<Record<string, string>> = {}) => {
+  const folder = await written(more);
+  return { folder, ...(await build(folder)) };
 };
 
 /** What every object of JavaScript's has, and some that arrays and texts have. */
@@ -264,4 +281,196 @@ describe('what is too long', () => {
       if (name === 'content/searches.csv') truncateSync(path, 0);
     }
   });
+});
+
+describe('every file is read or named', () => {
+  /** Names that were meant for something, or for nothing, in every place of a content folder. */
+  const NAMES = [
+    ...[
+      'Box.md',
+      'box.md ',
+      'box.markdown',
+      'Searches.csv',
+      'searches.csv ',
+      'searches.tsv',
+      'notes',
+      '.x.md',
+    ],
+    ...[
+      '2026-04.md',
+      '2026-05/cycle.md',
+      'Cycles/2026-04/cycle.md',
+      'cycle/2026-04/cycle.md',
+      'photos/a.txt',
+    ],
+    ...['cycles/2026-06.md', 'cycles/2026-7/cycle.md', 'cycles/2026-08 /cycle.md', 'cycles/may/items/01.md'],
+    ...[
+      'Cycle.md',
+      'cycle.md ',
+      'cycle.MD',
+      'Parcels.CSV',
+      'parcels.tsv',
+      'parcels.csv ',
+      '05-jar.md',
+      'x.md',
+    ],
+    ...['items/05.MD', 'items/05.markdown', 'items/05.txt', 'items/05', 'items/.05.md', 'items/05.md '],
+    ...['items/more/05.md', 'Items/05.md', 'item/05.md', 'items /05.md', 'items/05.docx', 'photos/a.mp4'],
+    ...['photos/a.jpg ', 'Photos/a.txt', 'items/a.csv', 'takes/x.txt'],
+  ].map((name) =>
+    /^(?:Cycle|cycle\.|Parcels|parcels|05|x\.md|items?|Items|Photos|takes|photos\/a\.(?:mp4|jpg))/.test(name)
+      ? `${MONTH.slice(8)}/${name}`
+      : name,
+  );
+
+  test('whatever it is called and wherever it lies', async () => {
+    const { stderr, status } = await built({
+      [`${MONTH}/parcels.csv`]: 'shipped,delivered\n2026-03-03,2026-03-07\n',
+      ...Object.fromEntries(NAMES.map((name) => [`content/${name}`, 'Some text.\n'])),
+    });
+    expect(status).toBe(1);
+    const named = stderr.split('\n').flatMap((line) => /^(content\/.*?):\d+:\d+ /.exec(line)?.[1] ?? []);
+    const silent = NAMES.filter(
+      (name) => !named.some((path) => `content/${name}` === path || `content/${name}`.startsWith(`${path}/`)),
+    );
+    console.info(`Names of files that are read by nothing and named: ${NAMES.length}`);
+    expect(silent).toEqual([]);
+    expect(NAMES.length).toBeGreaterThan(40);
+  });
+
+  test('but no link out of the folder is followed, and no word behind it is remembered', async () => {
+    const folder = await written({ 'elsewhere/cycle.md': 'zqxsecret' });
+    const elsewhere = join(folder, 'elsewhere');
+    for (const [place, target] of [
+      ['items/02-x.md', join(elsewhere, 'cycle.md')],
+      ['items/03-x.md', relative(join(folder, MONTH, 'items'), join(elsewhere, 'cycle.md'))],
+      ['photos', elsewhere],
+      ['../2026-04', elsewhere],
+      ['../../searches.csv', join(elsewhere, 'cycle.md')],
+    ] as const)
+      symlinkSync(target, join(folder, MONTH, place));
+    const { stderr, status } = await build(folder);
+    expect(stderr.match(/that leads out of the content folder/g)).toHaveLength(5);
+    expect(status).toBe(1);
+    const remembered = filesBelow(join(folder, '.lidlore'));
+    expect(remembered.length).toBeGreaterThan(0);
+    for (const path of remembered)
+      expect(readFileSync(join(folder, '.lidlore', path), 'latin1')).not.toContain('zqxsecret');
+  });
+});
+
+describe('a field', () => {
+  test.each([
+    ['name', item('lead: true\n', undefined, 'x'.repeat(5000)), 'at most 200 characters'],
+    ['care', item(`lead: true\ncare: ${'word '.repeat(1100)}\n`), 'at most 5000 characters'],
+    ['material', item(`lead: true\nmaterial: [${'x,'.repeat(400)} x]\n`), 'at most 300 of them'],
+    ['care', item('lead: true\ncare: "a \\ud83d b"\n'), 'expected whole signs'],
+  ])('`%s` is named where it is more than anybody writes, or half a sign', async (field, text, expected) => {
+    const { status, stderr } = await built({ [`${MONTH}/items/01-basket.md`]: text });
+    expect(stderr).toContain(expected);
+    expect(stderr).toContain(`(${field})`);
+    expect(status).toBe(1);
+  });
+
+  test('that has a line break inside is named on one line', async () => {
+    const { stderr } = await built({
+      'content/box.md': BOX.replace('author:', 'email: "a@b.example\\r\\nBcc: c"\nauthor:'),
+    });
+    expect(stderr).toMatch(/must fix: Unexpected `a@b\.example Bcc: c`, expected an e-mail address/);
+  });
+
+  test('and so is a link in a story that has one', async () => {
+    const { stderr } = await built({ [`${MONTH}/cycle.md`]: cycle('', '[x](java&#10;script:alert)') });
+    expect(stderr).toMatch(
+      /must fix: Unexpected link to `java script:alert`, expected .* {2}\(link-missing\)/,
+    );
+  });
+
+  const unsubscribe = (value: string) =>
+    built({ 'content/box.md': BOX.replace('author:', `unsubscribe: "${value}"\nauthor:`) });
+  test.each([
+    'javascript:alert(1)',
+    'JaVaScRiPt:alert(1)',
+    'java\\tscript:alert(1)',
+    'java\\x01script:alert(1)',
+    'data:text/html,x',
+    'vbscript:x',
+    'http://crumb.example/stop',
+    '//crumb.example/stop',
+    'mailto:nobody',
+  ])('`unsubscribe` may not be %s', async (value) => {
+    const { status, stderr } = await unsubscribe(value);
+    expect(stderr).toContain('(unsubscribe)');
+    expect(status).toBe(1);
+  });
+});
+
+describe('a template of the owner’s that fails', () => {
+  test.each([
+    ['throws', '<p>\n  <% throw new Error("of mine") %>', 'article.eta:2:3', 'of mine'],
+    ['asks for what is not there', '\n\n<p><%= it.title.a.b %>', 'article.eta:3:4', "reading 'b'"],
+    ['gives ours what it cannot use', '<%= it.part("page", {}) %>', 'article.eta:1:1', 'not iterable'],
+  ])('because it %s is named with its line and column', async (_, text, place, said) => {
+    const { status, stderr } = await built({ 'templates/article.eta': text });
+    expect(stderr).toContain(`templates/${place}`);
+    expect(stderr).toContain(said);
+    expect(stderr).not.toContain('bug in lidlore');
+    expect(status).toBe(1);
+  });
+});
+
+describe('a photo that is none', () => {
+  const shown = item('lead: true\nimage:\n  - {file: a.jpg, alt: A basket of cane}\n');
+  test.each([
+    ['a drawing', '<svg xmlns="http://www.w3.org/2000/svg"><filter id="f"/></svg>', 'a drawing (SVG)'],
+    ['a drawing behind a declaration', '\ufeff<?xml version="1.0"?>\n<!-- --><svg/>', 'a drawing (SVG)'],
+    ['a document', '%PDF-1.7\n', 'a PDF'],
+    ['a film', '\0\0\0\x18ftypisom\0\0\0\0', 'a film'],
+    ['nothing', '', 'the file is empty'],
+    ['a text', 'A basket of cane.', 'not a picture'],
+  ])('but %s is named as that, and not drawn', async (_, bytes, said) => {
+    const { status, stderr } = await built({
+      [`${MONTH}/items/01-basket.md`]: shown,
+      [`${MONTH}/photos/a.jpg`]: bytes,
+    });
+    expect(stderr).toContain(said);
+    expect(stderr).toContain('(photo-unusable)');
+    expect(status).toBe(1);
+  });
+
+  test('or larger than any is not read', async () => {
+    const folder = await written({
+      [`${MONTH}/items/01-basket.md`]: shown,
+      [`${MONTH}/photos/a.jpg`]: '\xff\xd8\xff',
+    });
+    truncateSync(join(folder, MONTH, 'photos/a.jpg'), 3_000_000_000);
+    const begun = process.memoryUsage().rss;
+    const { status, stderr } = await build(folder);
+    expect(stderr).toContain('3000 MB, expected at most 200');
+    expect(status).toBe(1);
+    expect(process.memoryUsage().rss - begun).toBeLessThan(200_000_000);
+  });
+});
+
+/** Who owns nothing, by custom: what stops everybody else does not stop the superuser. */
+const NOBODY = 65_534;
+
+test('on a disk that takes nothing, what only reads is answered without a memory', async () => {
+  const folder = await written({
+    [`${MONTH}/parcels.csv`]: `shipped,delivered\n${'2026-03-03,2026-03-07\n'.repeat(60)}`,
+  });
+  chmodSync(folder, 0o555);
+  const who = process.getuid?.() === 0 ? { uid: NOBODY, gid: NOBODY } : {};
+  for (const [words, said] of [
+    [['proof'], 'Proof of 2026-03'],
+    [['parcels', '--as-of', '2026-03-27'], '60 of 60 parcels'],
+    [['phrases', 'Sage enamel can'], 'enamel can'],
+  ] as const) {
+    const [program = '', ...rest] = compiledCommand(...words);
+    const { stdout, stderr } = spawnSync(program, rest, { cwd: folder, encoding: 'utf8', ...who });
+    expect(stdout, stderr).toContain(said);
+    expect(stderr).not.toMatch(/disk|bug/i);
+  }
+  expect(existsSync(join(folder, '.lidlore'))).toBe(false);
+  chmodSync(folder, 0o755);
 });

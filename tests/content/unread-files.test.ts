@@ -119,6 +119,19 @@ test('a link to nothing is named wherever it stands, and must be fixed where a r
   ]);
 });
 
+test('a link that leads out of the folder must be fixed, whatever it is called', () => {
+  for (const path of ['cycles/2026-03/items/05.md', 'cycles/2026-03/photos', 'searches.csv', 'a.jpg'])
+    expect(found(path, { leadsOut: true })).toEqual([`must fix ${path}`]);
+});
+
+test('of two lists of parcels in one cycle the one that is not read is named', () => {
+  const lists = ['Parcels.CSV', 'parcels.csv'].map((name) => file(`cycles/2026-03/${name}`));
+  const other = file('cycles/2026-02/Parcels.CSV');
+  expect(
+    unreadFindings([other, ...lists]).map(({ weight, location }) => `${weight} ${location.file}`),
+  ).toEqual(['must fix cycles/2026-03/Parcels.CSV']);
+});
+
 test('a filmed piece is read where a record names it, and named where none does', () => {
   const path = 'cycles/2026-03/takes/tray.mov';
   const cycle = (takes?: Cycle['takes'], take?: Take): Cycle =>

@@ -50,11 +50,11 @@ describe('the key of a picture', () => {
   // Change both together: an old picture is never taken for one of another quality.
   it('has a version for each way of encoding', () => {
     expect({ RECIPE_VERSION, ENCODINGS }).toEqual({
-      RECIPE_VERSION: 2,
+      RECIPE_VERSION: 3,
       ENCODINGS: {
         jpeg: { mozjpeg: true, quality: 80 },
-        webp: { quality: 75, effort: 4 },
-        avif: { quality: 50, effort: 2 },
+        webp: { quality: 75, effort: 2 },
+        avif: { quality: 50, effort: 1 },
         png: { compressionLevel: 9 },
       },
     });
