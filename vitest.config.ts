@@ -2,9 +2,10 @@ import { defineConfig } from 'vitest/config';
 
 // Only what looks at the built demo waits for it to be built.
 const SITE = 'tests/site/**/*.test.ts';
-// These change what a process has but once: its user, its clock, its terminal, or a file of ours by a stand-in.
+// These change what a process has but once: its user, its clock, its memory, or a file of ours by a stand-in.
 const ALONE = [
   ...['cli', 'desk', 'io', 'workspace'].map((folder) => `tests/${folder}/**/*.test.ts`),
+  'tests/content/any-record.test.ts',
   'tests/pipeline/stranger-findings.test.ts',
 ];
 
