@@ -43,6 +43,8 @@ export interface FilmTools {
   /** The cycles whose films are made; those that matter now where none are named. */
   readonly cycles?: readonly string[];
   readonly onFilm?: FilmProgress;
+  /** Stops the making of a film. */
+  readonly signal?: AbortSignal;
 }
 
 const fontsDigest = remembered(({ assets }: ReadTemplates) =>
@@ -184,11 +186,11 @@ export const madeFindings = (
     ? recallProblems(key, made).map((problem) => notCutIn(cycle, problem))
     : [];
 
-/** Makes a film and remembers it; where none could be made, findings alone. */
+/** Makes a film and remembers it; where none could be made, findings alone, and where it was stopped, nothing. */
 export const makeAndKeep = async (
   { film, key, cycle, path }: KeyedFilm,
   { content, templates, ffmpeg }: FilmGround,
-  { made, onFilm }: FilmTools,
+  { made, onFilm, signal }: FilmTools,
 ): Promise<{ readonly film?: FilmMade; readonly diagnostics: readonly Diagnostic[] }> => {
   const { makeFilm } = await import('../io/film/make-film.ts');
   let done: MadeFilm;
@@ -202,10 +204,12 @@ export const makeAndKeep = async (
         mostEnlarged: MOST_ENLARGED,
         fillsFrame: (still) => fillsFrame(still, film),
         ...(ffmpeg !== undefined && { ffmpeg }),
+        ...(signal && { signal }),
       },
       (frames, total) => onFilm?.(cycle, frames, total),
     );
   } catch (error) {
+    if (signal?.aborted) return { diagnostics: [] };
     // All else is published by now: whatever goes wrong here takes the film alone.
     return { diagnostics: [notMade(cycle, error instanceof Error ? error.message : String(error))] };
   }
