@@ -66,7 +66,6 @@ const fateOf = async (at: URL, mine: Uint8Array, signal: AbortSignal | undefined
     const answer = await fetch(at, {
       // Where it leads elsewhere, that place is not asked.
       redirect: 'manual',
-      cache: 'no-store',
       headers: { 'cache-control': 'no-cache' },
       signal: signal ? AbortSignal.any([signal, late]) : late,
     });
