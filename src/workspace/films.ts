@@ -149,7 +149,7 @@ const notMade = (cycle: string, said: string): Diagnostic => ({
   rule: 'film-missing',
   location: inCycle(cycle),
   message: `Unexpected end of making the film (${said}), expected clip.mp4; all else is made`,
-  fix: 'Run lidlore film once more; where it ends so again, install ffmpeg',
+  fix: 'Make it once more (lidlore film, or at the desk); where it ends so again, install ffmpeg',
 });
 
 const notCutIn = (cycle: string, { take, seconds, needed }: MadeTake): Diagnostic => ({
@@ -186,12 +186,18 @@ export const madeFindings = (
     ? recallProblems(key, made).map((problem) => notCutIn(cycle, problem))
     : [];
 
+/** What making a film gave: no film where none could be made, and no finding either where that was stopped. */
+export interface FilmOutcome {
+  readonly film?: FilmMade;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
 /** Makes a film and remembers it; where none could be made, findings alone, and where it was stopped, nothing. */
 export const makeAndKeep = async (
   { film, key, cycle, path }: KeyedFilm,
   { content, templates, ffmpeg }: FilmGround,
   { made, onFilm, signal }: FilmTools,
-): Promise<{ readonly film?: FilmMade; readonly diagnostics: readonly Diagnostic[] }> => {
+): Promise<FilmOutcome> => {
   const { makeFilm } = await import('../io/film/make-film.ts');
   let done: MadeFilm;
   try {
