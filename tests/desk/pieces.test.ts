@@ -89,8 +89,11 @@ const srcIn = (page: string, tag: string): string =>
 test('a film is made when it is asked for, shown, and given whole and in parts; Ready takes it along', async () => {
   const desk = await deskOver(QUICK);
   expect(await desk.text(FILM)).toContain('Make the film');
+  const backRoom = `/shown/${Date.parse('2026-03-27T12:00Z')}/backroom/index.html`;
+  expect(await desk.text(backRoom)).not.toContain('2026-03/clip.mp4');
   await desk.press(FILM, { do: 'make' });
   await expect.poll(() => desk.text(FILM), { timeout: 20_000 }).toContain('<video');
+  expect(await desk.text(backRoom)).toContain('2026-03/clip.mp4');
   const src = srcIn(await desk.text(FILM), 'video');
   expect(await desk.text(src)).toBe('film');
   const part = await desk.get(src, { range: 'bytes=1-2' });
