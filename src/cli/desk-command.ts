@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { openDesk } from '../desk/desk.ts';
 import type { Gate } from '../desk/gate.ts';
 import { layTable } from '../desk/table.ts';
+import { findFfmpeg } from '../io/film/find-ffmpeg.ts';
 import { openHistory } from '../io/history.ts';
 import { openMemory } from '../io/memory/open-memory.ts';
 import { rememberedPictures } from '../io/memory/remembered-pictures.ts';
@@ -23,6 +24,7 @@ import { openWorkspace } from '../workspace/workspace.ts';
 import { type ContentFolder, findContentFolder, readMoment } from './content-folder.ts';
 import type { Environment, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
+import { makeFilmInThread } from './film-in-thread.ts';
 import { progress } from './progress.ts';
 
 const { help } = commandLine;
@@ -80,17 +82,21 @@ const runDesk = async ({
     onPhotos: progress(environment, commandLine.progress.photos),
   });
   const { facts } = workspace.snapshot();
+  const ffmpeg = findFfmpeg(environment.env.PATH);
   const table = layTable({
     workspace,
     history: openHistory(join(memoryFolder, 'history'), content),
     pictures: rememberedPictures(join(memoryFolder, 'pictures')),
     films: rememberedPictures(join(memoryFolder, 'films')),
+    ...(ffmpeg !== undefined && { ffmpeg }),
+    makeFilm: makeFilmInThread,
     readTemplates: () =>
       readTemplates({ own: OWN_TEMPLATES, theirs: beside('templates'), scripts: OWN_SCRIPTS }),
     folders: { site: beside('site'), backroom: beside('backroom') },
     now: hasMoment ? () => momentFor(asOf, facts.timeZone) : () => Date.now(),
     publicUntil: () => Date.now(),
   });
+  const closing = new AbortController();
   const token = newKey();
   const key = isShared ? newKey() : undefined;
   let gate: Gate = { hosts: new Set(), token };
@@ -100,7 +106,7 @@ const runDesk = async ({
       port,
       others: MORE_PORTS,
       toNetwork: isShared,
-      handle: openDesk(table, () => gate),
+      handle: openDesk(table, () => gate, closing.signal),
       onBug: (error) => {
         const stack = error instanceof Error ? (error.stack ?? error.message) : String(error);
         environment.stderr.write(`${commandLine.failures.bug(stack, false)}\n`);
@@ -133,6 +139,7 @@ const runDesk = async ({
   void table.findings(Math.floor(table.now() / MINUTE) * MINUTE).catch(() => undefined);
   if (opens) openAddress(address);
   await untilStopped();
+  closing.abort();
   watched.close();
   leave();
   await served.close();

@@ -1,4 +1,6 @@
 /** What every part of the desk is asked with, and what it gives. */
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Compared } from '../io/compare-served.ts';
 import type { Answer, Asked, SentForm } from '../io/serve.ts';
 import type { BoxSettings, Cycle, Moment } from '../model/box.ts';
 import type { Html } from '../render/html.ts';
@@ -6,6 +8,7 @@ import type { Said } from '../wording/en/desk.ts';
 import type { Wording } from '../wording/wording.ts';
 import type { Table } from './table.ts';
 import type { Uploads } from './uploads.ts';
+import type { Works } from './works.ts';
 
 /** Parts of the desk, in the order in which a cycle needs them. */
 export const PANELS = [
@@ -21,6 +24,21 @@ export const PANELS = [
   'ready',
 ] as const;
 export type PanelName = (typeof PANELS)[number];
+
+/** A comparison with what an address serves. */
+export interface ComparedAt extends Compared {
+  readonly address: string;
+}
+
+/** What goes on while the desk is used. */
+export interface DeskWorks {
+  /** Films, by their keys, with what was found on the way. */
+  readonly films: Works<readonly Diagnostic[]>;
+  /** Cards of a cycle, by its id. */
+  readonly cards: Works<void>;
+  /** What an address serves, held against the site. */
+  readonly compared: Works<ComparedAt>;
+}
 
 /** One request with all that is known of the box. */
 export interface Context {
@@ -39,6 +57,7 @@ export interface Context {
   readonly rest: string;
   readonly token: string;
   readonly uploads: Uploads;
+  readonly works: DeskWorks;
 }
 
 /** A part of the desk as it is shown. */
@@ -80,9 +99,20 @@ export const addressOf = (...parts: readonly string[]): string =>
     .map(encodeURIComponent)
     .join('/')}`;
 
-/** An address of a page of the site or the back room as of a moment; a cycle that is `opened` is shown all the same. */
-export const shownAddress = (asOf: Moment, place: string, opened?: string): string =>
-  addressOf('shown', `${asOf}${opened === undefined ? '' : `~${opened}`}`, place);
+/** What a page is looked at in, whatever the browser prefers. */
+export const SCHEMES = ['light', 'dark'] as const;
+export type SchemeName = (typeof SCHEMES)[number];
+
+/**
+ * An address of a page of the site or the back room as of a moment; a cycle that is `opened` is shown all the same. With a
+ * scheme the page and all that it loads are in these colours.
+ */
+export const shownAddress = (asOf: Moment, place: string, opened?: string, scheme?: SchemeName): string =>
+  addressOf(
+    'shown',
+    `${asOf}${opened === undefined ? '' : `~${opened}`}${scheme === undefined ? '' : `.${scheme}`}`,
+    place,
+  );
 
 /** The moment as of which a cycle's article is there: now, or the reveal's where that is later. */
 export const momentToSee = ({ table, cycle }: Pick<Context, 'table' | 'cycle'>): Moment => {

@@ -9,6 +9,7 @@ import { wordingFor } from '../wording/wording.ts';
 import {
   addressOf,
   type Context,
+  type DeskWorks,
   isSaid,
   momentToSee,
   type Outcome,
@@ -34,6 +35,7 @@ import { voicesPanel } from './panels/voices.ts';
 import { writePanel } from './panels/write.ts';
 import { cycleOf, type Table } from './table.ts';
 import { openUploads } from './uploads.ts';
+import { openWorks } from './works.ts';
 
 interface FrameView {
   readonly words: Context['words'];
@@ -192,9 +194,20 @@ const newsOf = (table: Table): Answer => ({
   },
 });
 
-/** What answers every request. `gate` may change while the desk is open: its port is known only once it listens. */
-export const openDesk = (table: Table, gate: () => Gate): ((asked: Asked) => Promise<Answer>) => {
+/** Without anybody to close it, work goes on until it is done. */
+const NEVER = new AbortController().signal;
+
+/**
+ * What answers every request. `gate` may change while the desk is open: its port is known only once it listens. `until`
+ * stops what is at work.
+ */
+export const openDesk = (
+  table: Table,
+  gate: () => Gate,
+  until: AbortSignal = NEVER,
+): ((asked: Asked) => Promise<Answer>) => {
   const uploads = openUploads();
+  const works: DeskWorks = { films: openWorks(until), cards: openWorks(until), compared: openWorks(until) };
 
   const contextOf = (asked: Asked, rest: string): Context => {
     const snapshot = table.snapshot();
@@ -214,6 +227,7 @@ export const openDesk = (table: Table, gate: () => Gate): ((asked: Asked) => Pro
       rest,
       token: gate().token,
       uploads,
+      works,
     };
   };
 

@@ -7,7 +7,8 @@ import { htmlSource } from '../render/html.ts';
 import type { PictureOutput } from '../render/output.ts';
 import { sha256Base64 } from '../text/hash.ts';
 import { utf8Text } from '../text/utf8.ts';
-import type { Context } from './context.ts';
+import { type Context, SCHEMES, type SchemeName } from './context.ts';
+import { filmAt } from './films.ts';
 import { cycleOf, type Table } from './table.ts';
 
 declare module '../render/templates.ts' {
@@ -54,7 +55,7 @@ export const GUARDED: Readonly<Record<string, string>> = {
 
 /** The desk's own pages: everything from here, nothing inline. */
 export const DESK_POLICY =
-  "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; frame-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'self'";
+  "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; frame-src 'self'; media-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'self'";
 
 /** Pages of the site keep to what they may do where they are published; they send no form here. */
 const SITE_POLICY =
@@ -78,6 +79,46 @@ export const fileAnswer = (
   headers: { ...GUARDED, 'content-type': typeOf(path), ...headers },
   body,
 });
+
+/** `bytes=100-`, `bytes=100-199` or `bytes=-100` (RFC 9110, 14.1.2), of so many bytes; undefined for what is none of these. */
+const rangeOf = (
+  asked: string | undefined,
+  size: number,
+): readonly [from: number, to: number] | undefined => {
+  const [, first = '', last = ''] = /^bytes=(\d*)-(\d*)$/.exec(asked ?? '') ?? [];
+  if (first === '' && last === '') return undefined;
+  const from = first === '' ? Math.max(0, size - Number(last)) : Number(first);
+  const to = first === '' || last === '' ? size - 1 : Math.min(Number(last), size - 1);
+  return from <= to ? [from, to] : undefined;
+};
+
+/** A film: browsers ask for parts of it, and go to and fro in none that is not given in parts. */
+const filmAnswer = (
+  path: string,
+  bytes: Uint8Array,
+  range: string | undefined,
+  headers: Readonly<Record<string, string>>,
+): Answer => {
+  const whole = { 'accept-ranges': 'bytes', ...headers };
+  const part = rangeOf(range, bytes.length);
+  if (!part) return fileAnswer(path, bytes, whole);
+  const [from, to] = part;
+  return {
+    ...fileAnswer(path, bytes.subarray(from, to + 1), {
+      ...whole,
+      'content-range': `bytes ${from}-${to}/${bytes.length}`,
+    }),
+    status: 206,
+  };
+};
+
+/** Text of a page or a style sheet as it is where the one scheme is preferred, whatever the browser prefers. */
+const inScheme = (text: string, scheme: SchemeName): string =>
+  text
+    .replace(/\(prefers-color-scheme:\s*(light|dark)\)/g, (_, asked: string) =>
+      asked === scheme ? '(min-width:0)' : '(max-width:-1px)',
+    )
+    .replace(/(color-schemes?" content="|color-scheme:\s*)light dark/g, `$1${scheme}`);
 
 const pictureAnswer = async (
   table: Table,
@@ -103,32 +144,39 @@ const LASTING = { 'cache-control': 'private, max-age=31536000, immutable' };
 
 /** A page or file of the site or the back room as of a moment: `/shown/1774000000000/site/index.html`. */
 export const shownFile = async ({ table, asked }: Context, rest: string): Promise<Answer | undefined> => {
-  const [, moment = '', opened, place = ''] =
-    /^(\d{1,14})(?:~([\w-]+))?\/((?:site|backroom)\/.*)$/.exec(rest) ?? [];
+  const [, moment = '', opened, wanted, place = ''] =
+    /^(\d{1,14})(?:~([\w-]+))?(?:\.(light|dark))?\/((?:site|backroom)\/.*)$/.exec(rest) ?? [];
   if (place === '') return undefined;
+  const scheme = SCHEMES.find((one) => one === wanted);
+  const inOne = (content: Uint8Array): string | Uint8Array =>
+    scheme === undefined ? content : inScheme(utf8Text(content), scheme);
   const path = place.endsWith('/') ? `${place}index.html` : place;
   const cycle = table.snapshot().box?.cycles.find((one) => path === `site/${articlePath(one)}`);
   const article = cycle && (await table.article(cycle.id, Number(moment), opened));
-  if (article) return fileAnswer(path, article.content, { 'content-security-policy': SITE_POLICY });
+  const saved: Record<string, string> = asked.query.has('save')
+    ? { 'content-disposition': 'attachment' }
+    : {};
+  if (article)
+    return fileAnswer(path, inOne(article.content), { ...saved, 'content-security-policy': SITE_POLICY });
   // What has its content in its name is the same in every state, and nobody waits for it.
   const last = isNamed(path) ? table.lastShown(Number(moment), opened) : undefined;
   const isLast = last?.pictures.has(path) || last?.files.has(path);
   const shown = isLast && last ? last : await table.shown(Number(moment), opened);
   const picture = shown.pictures.get(path);
   if (picture) return pictureAnswer(table, path, picture);
+  const film = filmAt(table, shown, path);
+  if (film) return filmAnswer(path, film, asked.headers.range, saved);
   const file = shown.files.get(path);
   if (!file) return undefined;
   const content = await file.content();
-  const saved: Record<string, string> = asked.query.has('save')
-    ? { 'content-disposition': 'attachment' }
-    : {};
-  if (isNamed(path)) return fileAnswer(path, content, LASTING);
+  if (isNamed(path)) return fileAnswer(path, path.endsWith('.css') ? inOne(content) : content, LASTING);
   if (!path.endsWith('.html')) return fileAnswer(path, content, saved);
   if (path.startsWith('site/'))
-    return fileAnswer(path, content, { ...saved, 'content-security-policy': SITE_POLICY });
+    return fileAnswer(path, inOne(content), { ...saved, 'content-security-policy': SITE_POLICY });
   const paper = utf8Text(content);
   const policy = { ...saved, 'content-security-policy': paperPolicy(paper) };
-  return fileAnswer(path, asked.query.has('seen') ? withOwnPictures(paper, table, rest) : content, policy);
+  const seen = asked.query.has('seen') ? withOwnPictures(paper, table, rest) : paper;
+  return fileAnswer(path, scheme === undefined ? seen : inScheme(seen, scheme), policy);
 };
 
 /** Pixels of the longer side: enough to choose a point on a wide screen. */

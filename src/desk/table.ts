@@ -8,8 +8,9 @@ import type { RememberedPictures } from '../io/memory/remembered-pictures.ts';
 import { type FileState, stateOf, type Written } from '../io/owned-files.ts';
 import type { ReadTemplates } from '../io/read-templates.ts';
 import type { Box, Cycle, Moment } from '../model/box.ts';
-import type { BuiltFile } from '../pipeline/build.ts';
+import type { BuildInput, BuiltFile } from '../pipeline/build.ts';
 import type { Coverage } from '../pipeline/proof.ts';
+import type { FilmOutput } from '../render/film.ts';
 import type { PictureOutput } from '../render/output.ts';
 import type { Templates } from '../render/templates.ts';
 import type { Snapshot } from '../workspace/assemble.ts';
@@ -22,6 +23,7 @@ import {
   drawSite,
   makePictures,
 } from '../workspace/draw-site.ts';
+import { type FilmGround, keyedFilms, makeAndKeep } from '../workspace/films.ts';
 import { proveIn } from '../workspace/prove-cycle.ts';
 import type { Workspace } from '../workspace/workspace.ts';
 
@@ -29,8 +31,12 @@ export interface TableOptions {
   readonly workspace: Workspace;
   readonly history: History;
   readonly pictures: RememberedPictures;
-  /** Films that were made: the desk makes none, and takes none away. */
+  /** Films that were made. */
   readonly films: RememberedPictures;
+  /** The machine's encoder, where it has one. */
+  readonly ffmpeg?: string;
+  /** Makes a film where that is not to be done in this thread. */
+  readonly makeFilm?: typeof makeAndKeep;
   /** Reads the templates anew. */
   readonly readTemplates: () => ReadTemplates;
   readonly folders: { readonly site: string; readonly backroom: string };
@@ -46,6 +52,10 @@ export interface Shown {
   /** Documents by `site/PATH` and `backroom/PATH`; those of an earlier state where this one has none. */
   readonly files: ReadonlyMap<string, BuiltFile>;
   readonly pictures: ReadonlyMap<string, PictureOutput>;
+  /** Films that the documents ask for. */
+  readonly films: readonly FilmOutput[];
+  /** What the documents were made of; undefined where there has been none yet. */
+  readonly input: BuildInput | undefined;
   /** Whether the documents are older than the records. */
   readonly isOlder: boolean;
 }
@@ -58,12 +68,21 @@ export interface Table {
   /** Counts the states of the folder that were seen. */
   readonly version: () => number;
   readonly templates: () => Templates;
+  /** Where films find what they are made of. */
+  readonly filmGround: () => FilmGround;
+  readonly makeFilm: typeof makeAndKeep;
+  /** Films that were made. */
+  readonly films: RememberedPictures;
   readonly folders: TableOptions['folders'];
   /** The file as it stands on the disk now. */
   readonly read: (path: string) => FileState | undefined;
   /** Changes a file that somebody has seen, and looks at it again. */
   readonly save: (change: Parameters<History['change']>[0]) => Promise<Written>;
   readonly undo: (id: number) => Promise<Written | undefined>;
+  /** Says that what is drawn has changed although no file has: a film is there by now. */
+  readonly renew: () => void;
+  /** Whether a picture is drawn already. */
+  readonly hasPicture: (picture: PictureOutput) => boolean;
   /** Looks at every file; true where anything has changed. */
   readonly refresh: () => Promise<boolean>;
   /** What is drawn as of a moment. `opened`: a cycle that nobody knows the reveal of is shown all the same. */
@@ -134,6 +153,12 @@ export const layTable = (options: TableOptions): Table => {
     return !isSame;
   };
 
+  const filmGround = (): FilmGround => ({
+    content: workspace.folder.path,
+    templates,
+    ...(options.ffmpeg !== undefined && { ffmpeg: options.ffmpeg }),
+  });
+
   const hold = (key: string, one: Held): void => {
     held.delete(key);
     held.set(key, one);
@@ -144,12 +169,31 @@ export const layTable = (options: TableOptions): Table => {
   };
 
   const draw = async (key: string, asOf: Moment, opened: string | undefined): Promise<Shown> => {
-    const drawn = await drawSite(workspace, { asOf, templates, ...(opened !== undefined && { opened }) });
+    const drawn = await drawSite(workspace, {
+      asOf,
+      templates,
+      hasFilm: (film) => keyedFilms([film], filmGround()).some((one) => films.has(one.key)),
+      ...(opened !== undefined && { opened }),
+    });
     const { built } = drawn;
     const good = lastGood.get(key);
     if (!built)
-      return { drawn, files: good?.files ?? new Map(), pictures: good?.pictures ?? new Map(), isOlder: true };
-    const shown = { drawn, files: byPlace(built.files), pictures: byPlace(built.pictures), isOlder: false };
+      return {
+        drawn,
+        files: good?.files ?? new Map(),
+        pictures: good?.pictures ?? new Map(),
+        films: good?.films ?? [],
+        input: good?.input,
+        isOlder: true,
+      };
+    const shown = {
+      drawn,
+      files: byPlace(built.files),
+      pictures: byPlace(built.pictures),
+      films: built.films,
+      input: drawn.input,
+      isOlder: false,
+    };
     lastGood.set(key, shown);
     return shown;
   };
@@ -200,6 +244,11 @@ export const layTable = (options: TableOptions): Table => {
     snapshot: workspace.snapshot,
     version: () => version,
     templates: () => compiledOf(templates).value,
+    filmGround,
+    films,
+    makeFilm: options.makeFilm ?? makeAndKeep,
+    renew: changed,
+    hasPicture: (wanted) => pictures.has(wanted.picture.key),
     read: (path) => stateOf(workspace.folder.path, path),
     save: (change) =>
       inTurn(async () => {
@@ -239,7 +288,12 @@ export const layTable = (options: TableOptions): Table => {
           folders,
           templates,
           pictures,
-          films: { made: films, cycles: [] },
+          // Films are made where they are asked for.
+          films: {
+            made: films,
+            cycles: [],
+            ...(options.ffmpeg !== undefined && { ffmpeg: options.ffmpeg }),
+          },
           ...(options.publicUntil && { publicUntil: options.publicUntil() }),
         }),
       ),

@@ -4,9 +4,14 @@ import { monthName } from '../model/calendar.ts';
 import type { Wording } from '../wording/wording.ts';
 import { schemeElement } from './document.ts';
 import { embeddedFonts } from './embedded-fonts.ts';
+import { type Html, joinHtml } from './html.ts';
 import { pageLang } from './page-lang.ts';
 import type { Templates } from './templates.ts';
 import { typeset } from './typeset.ts';
+
+/** Colours and type of a paper: it is one file by itself, so both are inside it. */
+export const paperStyle = (palette: readonly string[], templates: Templates): Html =>
+  joinHtml([schemeElement(palette), embeddedFonts(templates)]);
 
 /** The line at the head of every paper of the back room: the way back to its first page, and that it is private. */
 export const backRoomLine = (

@@ -43,6 +43,8 @@ export interface FilmTools {
   /** The cycles whose films are made; those that matter now where none are named. */
   readonly cycles?: readonly string[];
   readonly onFilm?: FilmProgress;
+  /** Stops the making of a film. */
+  readonly signal?: AbortSignal;
 }
 
 const fontsDigest = remembered(({ assets }: ReadTemplates) =>
@@ -147,7 +149,7 @@ const notMade = (cycle: string, said: string): Diagnostic => ({
   rule: 'film-missing',
   location: inCycle(cycle),
   message: `Unexpected end of making the film (${said}), expected clip.mp4; all else is made`,
-  fix: 'Run lidlore film once more; where it ends so again, install ffmpeg',
+  fix: 'Make it once more (lidlore film, or at the desk); where it ends so again, install ffmpeg',
 });
 
 const notCutIn = (cycle: string, { take, seconds, needed }: MadeTake): Diagnostic => ({
@@ -184,12 +186,18 @@ export const madeFindings = (
     ? recallProblems(key, made).map((problem) => notCutIn(cycle, problem))
     : [];
 
-/** Makes a film and remembers it; where none could be made, findings alone. */
+/** What making a film gave: no film where none could be made, and no finding either where that was stopped. */
+export interface FilmOutcome {
+  readonly film?: FilmMade;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Makes a film and remembers it; where none could be made, findings alone, and where it was stopped, nothing. */
 export const makeAndKeep = async (
   { film, key, cycle, path }: KeyedFilm,
   { content, templates, ffmpeg }: FilmGround,
-  { made, onFilm }: FilmTools,
-): Promise<{ readonly film?: FilmMade; readonly diagnostics: readonly Diagnostic[] }> => {
+  { made, onFilm, signal }: FilmTools,
+): Promise<FilmOutcome> => {
   const { makeFilm } = await import('../io/film/make-film.ts');
   let done: MadeFilm;
   try {
@@ -202,10 +210,12 @@ export const makeAndKeep = async (
         mostEnlarged: MOST_ENLARGED,
         fillsFrame: (still) => fillsFrame(still, film),
         ...(ffmpeg !== undefined && { ffmpeg }),
+        ...(signal && { signal }),
       },
       (frames, total) => onFilm?.(cycle, frames, total),
     );
   } catch (error) {
+    if (signal?.aborted) return { diagnostics: [] };
     // All else is published by now: whatever goes wrong here takes the film alone.
     return { diagnostics: [notMade(cycle, error instanceof Error ? error.message : String(error))] };
   }

@@ -274,6 +274,7 @@ describeWith('chromium', 'chromium', 'the desk in Chromium', () => {
       'proof/2026-03',
       'parcels/2026-03',
       'pieces/2026-03',
+      'pieces/2026-03/article?width=wide&colours=dark',
       'voices/2026-03',
       'moment/2026-03',
       'findings/2026-03',

@@ -1,4 +1,4 @@
-/** Buttons that copy a paper: a page as it is read and as its source, a text as it stands. */
+/** Buttons that copy: a page as it is read and as its source, a text as it stands, a part of the desk's own page. */
 
 const known = new WeakSet<HTMLElement>();
 
@@ -18,14 +18,18 @@ const copy = async (address: string): Promise<void> => {
   await navigator.clipboard.write([item]);
 };
 
+const copyPart = (id: string): Promise<void> =>
+  navigator.clipboard.writeText(document.getElementById(id)?.textContent?.trim() ?? '');
+
 /** Makes every such button of the page work. */
 export const copyButtons = (): void => {
-  for (const button of document.querySelectorAll<HTMLElement>('[data-copy]')) {
+  for (const button of document.querySelectorAll<HTMLElement>('[data-copy], [data-copies]')) {
     if (known.has(button)) continue;
     known.add(button);
     button.addEventListener('click', () => {
       const said = document.getElementById('said');
-      copy(button.dataset.copy ?? '').then(
+      const { copy: address, copies: part } = button.dataset;
+      (part === undefined ? copy(address ?? '') : copyPart(part)).then(
         () => {
           if (said) said.textContent = button.dataset.copied ?? '';
         },

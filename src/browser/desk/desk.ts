@@ -7,6 +7,7 @@ import { markedStory } from './marks.ts';
 import { points } from './points.ts';
 import { quietForm } from './quiet-form.ts';
 import { swapParts } from './swap.ts';
+import { followWork } from './work.ts';
 
 document.documentElement.classList.add('scripted');
 
@@ -14,9 +15,9 @@ const shown = frames();
 const story = markedStory();
 
 /** Fetches the page as it is now and puts its parts in place, the reader's own place and words left alone. */
-const refresh = async (isNew = true): Promise<void> => {
+const refresh = async (isNew = true): Promise<Document | undefined> => {
   const answer = await fetch(location.href, { headers: { accept: 'text/html' } });
-  if (!answer.ok) return;
+  if (!answer.ok) return undefined;
   const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
   form.meet(page);
   swapParts(page);
@@ -24,6 +25,7 @@ const refresh = async (isNew = true): Promise<void> => {
   points();
   copyButtons();
   if (isNew) shown.renew(page);
+  return page;
 };
 
 /** Milliseconds after a save until the page asks what is told about it. */
@@ -45,17 +47,18 @@ copyButtons();
 dropPlaces();
 points();
 colourPickers();
+followWork(() => refresh(false));
 
-const moment = document.querySelector<HTMLFormElement>('form[data-busy]');
-moment?.addEventListener('submit', () => {
-  const button = moment.querySelector('button');
-  // What is pressed must be sent before it is switched off.
-  setTimeout(() => {
-    if (!button) return;
-    button.textContent = moment.dataset.busy ?? '';
-    button.disabled = true;
+for (const busy of document.querySelectorAll<HTMLFormElement>('form[data-busy]'))
+  busy.addEventListener('submit', () => {
+    const button = busy.querySelector('button');
+    // What is pressed must be sent before it is switched off.
+    setTimeout(() => {
+      if (!button) return;
+      button.textContent = busy.dataset.busy ?? '';
+      button.disabled = true;
+    });
   });
-});
 
 document.getElementById('side')?.addEventListener('click', () => {
   const turned = document.getElementById('desk')?.classList.toggle('turned') ?? false;

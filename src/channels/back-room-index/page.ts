@@ -7,10 +7,11 @@ import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { monthName, revealDay } from '../../model/calendar.ts';
 import { type CarriedRow, type CarriedThing, type PieceState, WRONG_STATES } from '../../model/carried.ts';
 import { FILM_FILE, papersInOrder } from '../../model/pieces.ts';
-import { documentText, schemeElement } from '../../render/document.ts';
+import { documentText } from '../../render/document.ts';
 import { priceText } from '../../render/money.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { pageLang } from '../../render/page-lang.ts';
+import { paperStyle } from '../../render/paper.ts';
 import { typeset } from '../../render/typeset.ts';
 import { longDate } from '../../text/long-date.ts';
 import type { Wording } from '../../wording/wording.ts';
@@ -161,7 +162,7 @@ const yearView = ({ pieces, streaks, newest, kept, rows }: YearBrief, lang: stri
   };
 };
 
-const indexView = (data: IndexData, wording: Wording) => {
+const indexView = (data: IndexData, { templates, wording }: Tools) => {
   const { name, lang, palette, asOf, call, cycles, year, askedFor } = data;
   const { backRoom } = wording;
   const own = pageLang(lang);
@@ -172,7 +173,7 @@ const indexView = (data: IndexData, wording: Wording) => {
     lang: own,
     pageTitle: backRoom.title(box),
     heading: backRoom.of(box),
-    scheme: schemeElement(palette),
+    scheme: paperStyle(palette, templates),
     asOf: backRoom.asOf(longDate(asOf, own)),
     call,
     now: viewsOf(cycles.filter(({ isCurrent }) => isCurrent)),
@@ -186,6 +187,6 @@ const indexView = (data: IndexData, wording: Wording) => {
 };
 
 /** The page as HTML. */
-export const indexPage = (data: IndexData, { templates, wording }: Tools): MadeDocument<Diagnostic> => ({
-  content: documentText(templates.render('back-room-index', indexView(data, wording))),
+export const indexPage = (data: IndexData, tools: Tools): MadeDocument<Diagnostic> => ({
+  content: documentText(tools.templates.render('back-room-index', indexView(data, tools))),
 });

@@ -62,7 +62,7 @@ const linkOf = ({ entries, call }: Card, { cycle, settings }: LiveInput): string
 
 const percentOf = (share: number): string => `${Math.round(share * 1000) / 10}%`;
 
-const cardView = (card: Card, number: number, told: LiveInput, wording: Wording) => {
+const postedCard = (card: Card, number: number, told: LiveInput, wording: Wording) => {
   const { lang } = told.settings;
   const words = wording.cards;
   return {
@@ -82,6 +82,13 @@ const cardView = (card: Card, number: number, told: LiveInput, wording: Wording)
   };
 };
 
+/** A card as it is posted: what it is called, its words for people who cannot see it, where it leads, and its files. */
+export type PostedCard = ReturnType<typeof postedCard>;
+
+/** A cycle's cards as they are posted. */
+export const postedCardsOf = (told: LiveInput, wording: Wording): readonly PostedCard[] =>
+  cardsOf(told, wording).map((card, n) => postedCard(card, n + 1, told, wording));
+
 const pageView = (
   cards: readonly Card[],
   { told, sealed }: CardsData,
@@ -96,7 +103,7 @@ const pageView = (
     sealed,
     plan: words.plan(cards.length),
     covered: { top: percentOf(top / height), bottom: percentOf(bottom / height) },
-    cards: cards.map((card, n) => cardView(card, n + 1, told, tools.wording)),
+    cards: cards.map((card, n) => postedCard(card, n + 1, told, tools.wording)),
     findings: findingViews(findings, tools.wording.findings),
     findingsHeading: tools.wording.invitation.findings,
   };

@@ -1,6 +1,7 @@
 /** For which cycles cards are made, and of what. */
 import type { Box, Cycle, Moment } from '../../model/box.ts';
 import { callsAsOf } from '../../model/calls.ts';
+import type { LiveInput } from '../../model/cues.ts';
 import { makesPiece } from '../../model/pieces.ts';
 import { isSealed } from '../../model/seal.ts';
 import { type ChannelInput, type ChannelPlan, plannedDocument } from '../channel.ts';
@@ -15,14 +16,20 @@ const drawnCycles = ({ cycles }: Box, asOf: Moment): readonly Cycle[] => {
   return cycles.filter((cycle) => kept.has(cycle) || isSealed(cycle, asOf) || cycle.cards !== undefined);
 };
 
+/** What a cycle's cards are made of as of a moment. */
+export const cardsTold = (box: Box, asOf: Moment): ((cycle: Cycle) => LiveInput) => {
+  const callOf = callsAsOf(box, asOf, 'cards');
+  return (cycle) => ({ cycle, settings: box.settings, call: callOf(cycle) });
+};
+
 /** Two files for each of these cycles; none for a box without the cards. */
 export const planCards = ({ box, asOf }: ChannelInput): ChannelPlan => {
   const { settings } = box;
   if (!makesPiece(settings, 'cards')) return { documents: [] };
-  const callOf = callsAsOf(box, asOf, 'cards');
+  const toldOf = cardsTold(box, asOf);
   return {
     documents: drawnCycles(box, asOf).flatMap((cycle) => {
-      const data = { told: { cycle, settings, call: callOf(cycle) }, sealed: isSealed(cycle, asOf) };
+      const data = { told: toldOf(cycle), sealed: isSealed(cycle, asOf) };
       return [
         plannedDocument(`${cycle.id}/cards.html`, 'page', data, cardsPage),
         plannedDocument(`${cycle.id}/cards.txt`, 'page', data, cardTexts),

@@ -3,12 +3,12 @@ import { spoilersIn } from '../../analysis/spoilers.ts';
 import type { Diagnostic, Location } from '../../diagnostics/diagnostic.ts';
 import type { Cycle, Moment } from '../../model/box.ts';
 import { monthName, revealDay } from '../../model/calendar.ts';
-import { documentText, schemeElement } from '../../render/document.ts';
+import { documentText } from '../../render/document.ts';
 import { findingViews } from '../../render/findings.ts';
 import { lastingId } from '../../render/lasting-id.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { pageLang } from '../../render/page-lang.ts';
-import { backRoomLine } from '../../render/paper.ts';
+import { backRoomLine, paperStyle } from '../../render/paper.ts';
 import { spokenWordsFor } from '../../render/spoken-words.ts';
 import { typeset } from '../../render/typeset.ts';
 import { isWordedIn } from '../../wording/wording.ts';
@@ -61,7 +61,7 @@ const pageView = (
   data: InvitationData,
   { posts, minutes }: Invitation,
   findings: readonly Diagnostic[],
-  { wording }: Tools,
+  { templates, wording }: Tools,
 ) => {
   const { cycle, settings, sealed } = data;
   const { lang, timeZone } = settings;
@@ -76,7 +76,7 @@ const pageView = (
     pageTitle: words.title(month, typeset(settings.name, lang)),
     ...backRoomLine(settings, wording),
     heading: words.heading(month),
-    scheme: schemeElement(settings.palette),
+    scheme: paperStyle(settings.palette, templates),
     when: words.when(wording.calendar.revealDay(revealDay(cycle, timeZone, own)), sealed),
     posts: posts.map(({ text, length, most }, n) => ({
       ...words.lengths[n],

@@ -3,11 +3,11 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { BoxSettings, Cycle, Moment } from '../../model/box.ts';
 import { mailDate, monthName, revealDay } from '../../model/calendar.ts';
-import { documentText, schemeElement } from '../../render/document.ts';
+import { documentText } from '../../render/document.ts';
 import { lastingId } from '../../render/lasting-id.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { pageLang } from '../../render/page-lang.ts';
-import { backRoomLine } from '../../render/paper.ts';
+import { backRoomLine, paperStyle } from '../../render/paper.ts';
 import { typeset } from '../../render/typeset.ts';
 import { rememberedFor } from '../../text/remembered.ts';
 import { utf8Length } from '../../text/utf8.ts';
@@ -135,7 +135,7 @@ const sheetView = (
   { told, sealed, preview }: LetterSheetData,
   made: Headed,
   bytes: number,
-  { wording }: Tools,
+  { templates, wording }: Tools,
 ) => {
   const { cycle, settings, call } = told;
   const { lang, timeZone } = settings;
@@ -149,7 +149,7 @@ const sheetView = (
     ...backRoomLine(settings, wording),
     heading: words.heading(month),
     theme: typeset(cycle.theme, lang),
-    scheme: schemeElement(cycle.palette),
+    scheme: paperStyle(cycle.palette, templates),
     sealed: sealed && wording.calendar.sealedUntil(revealDay(cycle, timeZone, pageLang(lang))),
     lists: [
       linesView(words.subjects, made.subjects, SUBJECT_LENGTH),

@@ -3,11 +3,12 @@ import type { Group } from '../../analysis/parcels/compare.ts';
 import { dayOfShare, logLogLimits, type Step } from '../../analysis/parcels/incidence.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { dateInZone, monthName } from '../../model/calendar.ts';
-import { documentText, schemeElement } from '../../render/document.ts';
+import { documentText } from '../../render/document.ts';
 import { type FindingView, findingViews } from '../../render/findings.ts';
 import type { Html } from '../../render/html.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { pageLang } from '../../render/page-lang.ts';
+import { paperStyle } from '../../render/paper.ts';
 import { type CurveStep, stepCurve } from '../../render/step-curve.ts';
 import { typeset } from '../../render/typeset.ts';
 import { dayOfDate } from '../../text/days.ts';
@@ -174,7 +175,7 @@ export const parcelsPage = (data: ParcelsData, { templates, wording }: Tools): M
     name: typeset(settings.name, lang),
     month: monthName(cycle, lang),
     theme: typeset(cycle.theme, settings.lang),
-    scheme: schemeElement(cycle.palette),
+    scheme: paperStyle(cycle.palette, templates),
     asOf: longDate(facts.asOfDate, lang),
     file: facts.file,
     headline,

@@ -12,11 +12,12 @@ import { verdictOf } from '../../analysis/coverage/verdict.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { locationText } from '../../diagnostics/diagnostic.ts';
 import { monthName, revealDay } from '../../model/calendar.ts';
-import { documentText, schemeElement } from '../../render/document.ts';
+import { documentText } from '../../render/document.ts';
 import { type FindingView, findingViews } from '../../render/findings.ts';
 import type { Html } from '../../render/html.ts';
 import type { MadeDocument } from '../../render/output.ts';
 import { pageLang } from '../../render/page-lang.ts';
+import { paperStyle } from '../../render/paper.ts';
 import { alsoLine, linkMarkdown } from '../../render/record-lines.ts';
 import { scriptText } from '../../render/script-data.ts';
 import { typeset } from '../../render/typeset.ts';
@@ -230,7 +231,7 @@ export const proofPage = (data: ProofData, { templates, wording }: Tools): MadeD
     theme: typeset(coverage.theme, coverage.lang),
     title: typeset(coverage.title, coverage.lang),
     titles: coverage.titles.map((title) => typeset(title, coverage.lang)),
-    scheme: schemeElement(cycle.palette),
+    scheme: paperStyle(cycle.palette, templates),
     asOf: longDate(asOf, lang),
     sealed,
     reveal: wording.calendar.revealDay(revealDay(cycle, settings.timeZone, lang)),

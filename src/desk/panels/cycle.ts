@@ -60,6 +60,16 @@ const WHERE: Readonly<Partial<Record<StepName, string>>> = {
   proof: 'proof',
 };
 
+/** The piece among the pieces that a step is done with, by its name there. */
+const PIECE: Readonly<Partial<Record<StepName, string>>> = {
+  invitation: 'invitation',
+  live: 'run-sheet',
+  article: 'article',
+  letter: 'letter',
+  clip: 'film',
+  cards: 'cards',
+};
+
 /** Findings of a cycle's own records. */
 export const findingsOf = (id: string, diagnostics: readonly Diagnostic[]): readonly Diagnostic[] =>
   diagnostics.filter(({ location }) => location.file.startsWith(`cycles/${id}/`));
@@ -113,7 +123,7 @@ const show = async (context: Context): Promise<Outcome> => {
             ? words.cycle.due(longDate(due, lang))
             : '',
       told: told[name] ?? '',
-      href: addressOf(WHERE[name] ?? 'pieces', id),
+      href: addressOf(WHERE[name] ?? 'pieces', id, ...(PIECE[name] === undefined ? [] : [PIECE[name]])),
       piece: isPiece ? name : '',
       doneOn: doneOn ?? '',
     };

@@ -1,9 +1,42 @@
-/** Ready: the site is made, what of it is new since the time before, and what is left to do. */
+/** Ready: the site is made, what of it is new since the time before, what an address serves of it, and what is left to do. */
 import { mustFixAny } from '../../diagnostics/diagnostic.ts';
+import { compareServed, servedAt } from '../../io/compare-served.ts';
 import { listedIfThere } from '../../io/list-files.ts';
+import type { SentForm } from '../../io/serve.ts';
 import { type FindingView, findingViews } from '../../render/findings.ts';
 import type { BuildOutcome } from '../../workspace/build-into.ts';
-import { addressOf, type Context, momentToSee, type Outcome, openedOf, type Panel } from '../context.ts';
+import {
+  addressOf,
+  type ComparedAt,
+  type Context,
+  momentToSee,
+  type Outcome,
+  openedOf,
+  type Panel,
+  sent,
+} from '../context.ts';
+import { type WorkView, workView } from '../work-view.ts';
+
+interface ComparedView {
+  readonly told: string;
+  readonly same: string;
+  /** Files that are not as they should be, by what is wrong with them. */
+  readonly heaps: readonly {
+    readonly told: string;
+    readonly paths: readonly string[];
+    readonly more: string;
+  }[];
+  readonly isSame: boolean;
+}
+
+interface CompareView {
+  /** What to compare with. */
+  readonly address: string;
+  readonly canCompare: boolean;
+  readonly notice: string;
+  readonly work: WorkView | undefined;
+  readonly found: ComparedView | undefined;
+}
 
 interface ReadyView {
   readonly words: Context['words'];
@@ -17,6 +50,7 @@ interface ReadyView {
   readonly goneTold: string;
   readonly where: string;
   readonly left: readonly FindingView[];
+  readonly compare: CompareView;
 }
 
 declare module '../../render/templates.ts' {
@@ -32,6 +66,54 @@ interface Made {
   readonly changed: readonly string[];
   readonly gone: readonly string[];
 }
+
+/** The comparison goes on whatever cycle is looked at. */
+const COMPARISON = 'site';
+
+const comparedView = (
+  { same, other, missing, unanswered, address }: ComparedAt,
+  words: Context['words']['ready']['compare'],
+): ComparedView => {
+  const of = same + other.length + missing.length + unanswered.length;
+  const heap = (paths: readonly string[], told: (count: number) => string) =>
+    paths.length === 0
+      ? []
+      : [
+          {
+            told: told(paths.length),
+            paths: paths.slice(0, MOST_NAMED),
+            more: paths.length > MOST_NAMED ? words.more(paths.length - MOST_NAMED) : '',
+          },
+        ];
+  const isSilent = unanswered.length === of;
+  return {
+    told: words.told(address),
+    same: isSilent ? words.nobody : words.same(same, of),
+    isSame: same === of,
+    heaps: isSilent
+      ? []
+      : [...heap(other, words.other), ...heap(missing, words.missing), ...heap(unanswered, words.unanswered)],
+  };
+};
+
+const compareView = ({ table, works, words, settings }: Context, wrong: string | undefined): CompareView => {
+  const state = works.compared.stateOf(COMPARISON);
+  const { compare: told } = words.ready;
+  const canCompare = listedIfThere(table.folders.site).length > 0;
+  const notices = [
+    ...(wrong === undefined ? [] : [told.wrong]),
+    ...(canCompare ? [] : [told.none]),
+    ...(state?.kind === 'stopped' ? [told.stopped] : []),
+    ...(state?.kind === 'failed' ? [told.failed(state.said)] : []),
+  ];
+  return {
+    address: wrong ?? (state?.kind === 'done' ? state.value.address : undefined) ?? settings?.url ?? '',
+    canCompare,
+    notice: notices.join(' '),
+    work: state?.kind === 'at work' ? workView(state, told.at, words) : undefined,
+    found: state?.kind === 'done' ? comparedView(state.value, told) : undefined,
+  };
+};
 
 /** The lines of a report, as the command says them. */
 const reportLines = ({ wording }: Context, outcome: BuildOutcome): readonly string[] => {
@@ -51,7 +133,7 @@ const reportLines = ({ wording }: Context, outcome: BuildOutcome): readonly stri
   ];
 };
 
-const page = async (context: Context, made: Made | undefined): Promise<Outcome> => {
+const page = async (context: Context, made: Made | undefined, wrong?: string): Promise<Outcome> => {
   const { table, words, wording, id, token } = context;
   const diagnostics =
     made?.outcome.diagnostics ?? (await table.findings(momentToSee(context), openedOf(context)));
@@ -71,11 +153,34 @@ const page = async (context: Context, made: Made | undefined): Promise<Outcome> 
       mustFixAny(diagnostics) ? diagnostics.filter(({ weight }) => weight === 'must fix') : diagnostics,
       wording.findings,
     ),
+    compare: compareView(context, wrong),
   });
   return { kind: 'page', heading: words.panels.ready, body };
 };
 
-const act = async (context: Context): Promise<Outcome> => {
+const compare = (context: Context, typed: string): Promise<Outcome> | Outcome => {
+  const { table, works, id } = context;
+  const base = servedAt(typed);
+  if (!base) return page(context, undefined, typed);
+  const { site: folder } = table.folders;
+  works.compared.start(COMPARISON, async (working) => ({
+    address: base.href,
+    ...(await compareServed(base, {
+      folder,
+      paths: listedIfThere(folder).map(({ path }) => path),
+      ...working,
+    })),
+  }));
+  return { kind: 'go', to: `${addressOf('ready', id)}#compare` };
+};
+
+const act = async (context: Context, form: SentForm): Promise<Outcome> => {
+  const action = sent(form, 'do');
+  if (action === 'compare') return compare(context, sent(form, 'address') ?? '');
+  if (action === 'stop') {
+    context.works.compared.stop(COMPARISON);
+    return { kind: 'go', to: `${addressOf('ready', context.id)}#compare` };
+  }
   const { site } = context.table.folders;
   const before = new Map(listedIfThere(site).map(({ path, stamp }) => [path, stamp]));
   const outcome = await context.table.build();

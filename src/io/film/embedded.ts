@@ -66,6 +66,7 @@ const encodeStretch = async (
   { from, to }: Stretch,
   { quality, soft }: Fineness,
   onFrame: () => void,
+  signal?: AbortSignal,
 ): Promise<Uint8Array> => {
   const { width, height, rate } = film;
   const ask = (message: object, transfer: readonly ArrayBuffer[] = []): Promise<Answer> => {
@@ -79,6 +80,7 @@ const encodeStretch = async (
   const free: Uint8Array[] = [];
   let pending: Promise<Answer> | undefined;
   for (let frame = from; frame < to; frame += 1) {
+    signal?.throwIfAborted();
     const bytes = free.pop() ?? new Uint8Array(bytesOfFrame(width, height));
     await film.make(frame, bytes);
     if (soft > 1) soften(planesOver(bytes, width, height), soft);
@@ -100,13 +102,15 @@ export interface EmbeddedFilm {
 }
 
 /**
- * A film as a file of at most `most` bytes; throws where no fineness makes it that small, or the encoder fails. `onFrame`
+ * A film as a file of at most `most` bytes; throws where no fineness makes it that small, the encoder fails, or
+ * `signal` stops it. `onFrame`
  * hears of each frame that is encoded, at most once for each.
  */
 export const encodeEmbedded = async (
   film: FrameMaker,
   most: number,
   onFrame: () => void = () => {},
+  signal?: AbortSignal,
 ): Promise<EmbeddedFilm> => {
   const encoder = createRequire(import.meta.url).resolve('h264-mp4-encoder');
   const program = fileURLToPath(new URL('./encode-piece.cjs', import.meta.url));
@@ -125,11 +129,11 @@ export const encodeEmbedded = async (
         const stretch = stretches[mine] as Stretch;
         const share = (most * PICTURES_SHARE * (stretch.to - stretch.from)) / film.frames;
         let fineness: Fineness | undefined = { quality: QUALITY, soft: 1 };
-        let file = await encodeStretch(worker, film, stretch, fineness, onFrame);
+        let file = await encodeStretch(worker, film, stretch, fineness, onFrame, signal);
         while (file.length > share) {
           fineness = coarser(fineness, file.length / share);
           if (!fineness) break;
-          file = await encodeStretch(worker, film, stretch, fineness, () => {});
+          file = await encodeStretch(worker, film, stretch, fineness, () => {}, signal);
         }
         if (!fineness || fineness.soft > 1) softened += 1;
         pieces[mine] = piecesIn(file);

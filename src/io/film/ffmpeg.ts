@@ -18,9 +18,9 @@ export const longestRun = (frames: number): number => SILENT + frames * A_FRAME;
 
 /**
  * A run of the program. Its words are given as they are, never through a shell, and it reads files alone. It is ended
- * after `most` milliseconds.
+ * after `most` milliseconds, and at once where `signal` says so.
  */
-export const runFfmpeg = (program: string, words: readonly string[], most: number) => {
+export const runFfmpeg = (program: string, words: readonly string[], most: number, signal?: AbortSignal) => {
   const child: ChildProcess = spawn(program, ['-nostdin', '-hide_banner', '-loglevel', 'error', ...words], {
     stdio: ['pipe', 'pipe', 'pipe'],
     windowsHide: true,
@@ -36,6 +36,9 @@ export const runFfmpeg = (program: string, words: readonly string[], most: numbe
   };
   alive();
   const limit = setTimeout(() => child.kill('SIGKILL'), most);
+  const stop = (): boolean => child.kill('SIGKILL');
+  signal?.addEventListener('abort', stop);
+  if (signal?.aborted) stop();
   child.stderr?.on('data', (chunk: Buffer) => {
     said = (said + chunk.toString('utf8')).slice(-2000);
   });
@@ -46,6 +49,7 @@ export const runFfmpeg = (program: string, words: readonly string[], most: numbe
     isOver = true;
     clearTimeout(timer);
     clearTimeout(limit);
+    signal?.removeEventListener('abort', stop);
   });
   return { child, ended, alive, said: () => said.trim() };
 };
@@ -70,12 +74,13 @@ const encoding = ({ rate, frames }: FrameMaker, most: number): readonly string[]
 /** A film, or what the program said where it gave none. */
 export type Encoded = { readonly bytes: Uint8Array } | { readonly refused: string };
 
-/** A film as a file of at most `most` bytes. */
+/** A film as a file of at most `most` bytes; rejects where `signal` stops it. */
 export const encodeWithFfmpeg = async (
   program: string,
   film: FrameMaker,
   most: number,
   onFrame: () => void = () => {},
+  signal?: AbortSignal,
 ): Promise<Encoded> => {
   const { width, height, rate, frames } = film;
   const folder = await mkdtemp(join(tmpdir(), 'lidlore-film-'));
@@ -91,6 +96,7 @@ export const encodeWithFfmpeg = async (
         file,
       ],
       longestRun(frames),
+      signal,
     );
     const { stdin } = run.child;
     if (!stdin) throw new Error('Expected a pipe');
@@ -112,6 +118,7 @@ export const encodeWithFfmpeg = async (
     }
     stdin.end();
     const ended = await run.ended;
+    signal?.throwIfAborted();
     if (ended !== 0) return { refused: run.said() || `status ${ended}` };
     const made = await readFile(file);
     return made.length > 0 && made.length <= most ? { bytes: made } : { refused: `${made.length} bytes` };

@@ -27,7 +27,10 @@ export interface MadeFilm {
   readonly takes: readonly (TakeProblem & { readonly take: FilmTake })[];
 }
 
-/** Makes a film. `onFrame` hears how many frames are done, and how many there are. */
+/**
+ * Makes a film. `onFrame` hears how many frames are done, and how many there are. Rejects where `signal` stops it, once all
+ * that it started has ended.
+ */
 export const makeFilm = async (
   film: Film,
   { assets, ...ground }: FilmGround,
@@ -40,19 +43,19 @@ export const makeFilm = async (
     faces,
     onTake: (take, problem) => takes.set(JSON.stringify(take), { take, ...problem }),
   });
-  const { ffmpeg } = ground;
+  const { ffmpeg, signal } = ground;
   const counting = (): (() => void) => {
     let done = 0;
     return () => onFrame(++done, film.frames);
   };
   let refused: string | undefined;
   if (ffmpeg !== undefined) {
-    const encoded = await encodeWithFfmpeg(ffmpeg, frames, MOST_BYTES, counting());
+    const encoded = await encodeWithFfmpeg(ffmpeg, frames, MOST_BYTES, counting(), signal);
     if ('bytes' in encoded)
       return { bytes: encoded.bytes, encoder: 'ffmpeg', softened: 0, takes: [...takes.values()] };
     refused = encoded.refused;
   }
-  const { bytes, softened } = await encodeEmbedded(frames, MOST_BYTES, counting());
+  const { bytes, softened } = await encodeEmbedded(frames, MOST_BYTES, counting(), signal);
   return {
     bytes,
     softened,

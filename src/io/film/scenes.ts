@@ -170,6 +170,8 @@ export interface SceneGround {
   /** A take's absolute path; undefined where its file is missing. */
   readonly pathOf: (take: FilmTake) => string | undefined;
   readonly onTake: (take: FilmTake, problem: TakeProblem) => void;
+  /** Ends the reading of takes. */
+  readonly signal?: AbortSignal;
 }
 
 /** Why a take was not cut in: how many seconds of it there are from where it was to begin. */
@@ -223,7 +225,7 @@ const openTake = async (shot: FilmShot, film: Film, ground: SceneGround): Promis
   const spoken = words.filter(({ ink }) => ink.length > 0);
   const found = new Map<number, Rgb>();
   let frame = from;
-  for await (const bytes of takeFrames(ffmpeg, stretch, film)) {
+  for await (const bytes of takeFrames(ffmpeg, stretch, film, ground.signal)) {
     const planes = planesOver(bytes, film.width, film.height);
     for (const one of spoken)
       if (frame % LOOK_EVERY === 0 && one.from <= frame && frame < one.to) lookUnder(one, planes, found);
@@ -235,7 +237,7 @@ const openTake = async (shot: FilmShot, film: Film, ground: SceneGround): Promis
   }
   const strength = veilOver([...found.values()], film);
   const veil = strength > 0 ? { strength, top: Math.min(...spoken.map(topOf)) - AROUND } : undefined;
-  const frames = takeFrames(ffmpeg, stretch, film);
+  const frames = takeFrames(ffmpeg, stretch, film, ground.signal);
   const paint: Paint = async (_, into) => {
     const next = await frames.next();
     if (next.done) throw new Error(`Expected ${take.name} to be as long as it was`);

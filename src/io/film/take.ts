@@ -19,6 +19,7 @@ export async function* takeFrames(
   program: string,
   { path, from, frames }: Stretch,
   { width, height, rate }: { readonly width: number; readonly height: number; readonly rate: number },
+  signal?: AbortSignal,
 ): AsyncGenerator<Uint8Array> {
   const whole = `scale=${width}:${height}:force_original_aspect_ratio=increase:flags=bicubic:out_color_matrix=bt709:out_range=tv`;
   const run = runFfmpeg(
@@ -41,6 +42,7 @@ export async function* takeFrames(
       ...['-frames:v', String(frames), '-f', 'rawvideo', 'pipe:1'],
     ],
     longestRun(frames),
+    signal,
   );
   const { stdin, stdout } = run.child;
   stdin?.on('error', () => {});

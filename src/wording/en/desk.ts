@@ -1,5 +1,6 @@
 /** The desk in English: the page on which a cycle is written, seen, mended and readied. */
 import { counted } from '../../text/counting-words.ts';
+import { compare, pieces, work } from './desk-pieces.ts';
 
 /** Names of fields where the key is not the word for it. */
 const LABELS: Readonly<Record<string, string>> = {
@@ -269,17 +270,8 @@ export const desk = {
     paper: 'The paper on these parcels',
     asked: 'Is this right?',
   },
-  pieces: {
-    lead: 'Every form in which this cycle is told.',
-    phone: 'as on a phone',
-    wide: 'as on a desk',
-    copy: 'Copy',
-    copied: 'Copied.',
-    saveFile: 'Save the file',
-    none: 'There are no papers before what is to mend is mended.',
-    light: 'light',
-    dark: 'dark',
-  },
+  pieces,
+  work,
   voices: {
     lead: 'Paste what people wrote in the live, a line each, with their name before a colon where it is known.',
     paste: 'What people wrote',
@@ -326,6 +318,7 @@ export const desk = {
     upload:
       'Put the whole folder site/ where your pages are served from, as it is: drag it there, or copy it with the program that your host gives you. Nothing of it has to be run there. The folder backroom/ stays with you.',
     where: (site: string): string => `The site is in ${site}.`,
+    compare,
   },
   historyPage: {
     lead: 'Every change that was made here, the newest first.',

@@ -1,6 +1,7 @@
 /** What holds whatever a film shows: its bytes, what is in memory at once, and how long a program may take. */
 import { execFileSync } from 'node:child_process';
-import { chmod, writeFile } from 'node:fs/promises';
+import { existsSync } from 'node:fs';
+import { chmod, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { encodeEmbedded } from '../../../src/io/film/embedded.ts';
@@ -110,6 +111,16 @@ describe('the encoder that comes along', () => {
     await expect(encodeEmbedded(broken, 1_000_000)).rejects.toThrow('no paint');
   });
 
+  test('is stopped at the next frame', async () => {
+    const film = filmOf(240, [0], () => false);
+    const stop = new AbortController();
+    const stopAtFive = (): void => {
+      if (film.made() === 5) stop.abort(new Error('enough'));
+    };
+    await expect(encodeEmbedded(film, 30_000_000, stopAtFive, stop.signal)).rejects.toThrow('enough');
+    expect(film.made()).toBe(5);
+  });
+
   test('holds two frames of a shot at a time, however long it is', async () => {
     const film = filmOf(240, [0], () => false);
     await encodeEmbedded(film, 30_000_000);
@@ -137,6 +148,26 @@ describe('the encoder of the machine', () => {
     expect(whileAsleep).toBeLessThanOrEqual(8);
     expect(film.made()).toBe(240);
   }, 60_000);
+
+  test('is ended where it is stopped, though it takes no frame', async () => {
+    const folder = await temporary({});
+    const pid = join(folder, 'pid');
+    const film = filmOf(240, [0], () => false);
+    const stop = new AbortController();
+    const made = encodeWithFfmpeg(
+      await program(`echo $$ > ${pid}\nexec sleep 60\n`),
+      film,
+      30_000_000,
+      () => {},
+      stop.signal,
+    );
+    while (!existsSync(pid)) await new Promise((resolve) => setTimeout(resolve, 20));
+    stop.abort(new Error('enough'));
+    await expect(made).rejects.toThrow('enough');
+    expect(film.made()).toBeLessThan(240);
+    const number = Number(await readFile(pid, 'utf8'));
+    expect(() => process.kill(number, 0)).toThrow('ESRCH');
+  });
 
   test('is ended when its time is over, however lively it is', async () => {
     const run = runFfmpeg(await program('exec sleep 30\n'), [], 400);
