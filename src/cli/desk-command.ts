@@ -6,7 +6,7 @@ import { openDesk } from '../desk/desk.ts';
 import type { Gate } from '../desk/gate.ts';
 import { layTable } from '../desk/table.ts';
 import { openHistory } from '../io/history.ts';
-import { openMemory } from '../io/memory/open-memory.ts';
+import { type LastingMemory, openMemory } from '../io/memory/open-memory.ts';
 import { rememberedPictures } from '../io/memory/remembered-pictures.ts';
 import { deskThatIsOpen, sayDeskIsOpen } from '../io/one-desk.ts';
 import { openAddress } from '../io/open-address.ts';
@@ -19,11 +19,12 @@ import { type AsOf, momentFor } from '../pipeline/as-of.ts';
 import { codeOf } from '../text/error-code.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 import { desk as words } from '../wording/en/desk.ts';
-import { openWorkspace } from '../workspace/workspace.ts';
+import { openWorkspace, type Workspace } from '../workspace/workspace.ts';
 import { type ContentFolder, findContentFolder, readMoment } from './content-folder.ts';
 import type { Environment, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 import { progress } from './progress.ts';
+import { isFromOutside } from './with-memory.ts';
 
 const { help } = commandLine;
 
@@ -72,16 +73,32 @@ const runDesk = async ({
 }: DeskRun): Promise<number> => {
   const say = (text: string): unknown => environment.stdout.write(`${text}\n`);
   const { content, memory: memoryFolder, beside } = place;
-  const memory = openMemory(memoryFolder);
-  const workspace = await openWorkspace({
-    path: content,
-    memory,
-    program: programDigest(),
-    onPhotos: progress(environment, commandLine.progress.photos),
-  });
+  // What was drawn over an earlier one may still read from it.
+  const memories: LastingMemory[] = [];
+  const openOver = (memory: LastingMemory): Promise<Workspace> => {
+    memories.push(memory);
+    return openWorkspace({
+      path: content,
+      memory,
+      program: programDigest(),
+      onPhotos: progress(environment, commandLine.progress.photos),
+    });
+  };
+  const closeMemories = (): void => {
+    for (const memory of memories) memory.close();
+  };
+  const openAnew = async (error: unknown): Promise<Workspace | undefined> =>
+    isFromOutside(error) || memories.length > 1 ? undefined : openOver(openMemory(memoryFolder, false));
+  const orAnew = async (error: unknown): Promise<Workspace> => {
+    const other = await openAnew(error);
+    if (!other) throw error;
+    return other;
+  };
+  const workspace = await openOver(openMemory(memoryFolder)).catch(orAnew);
   const { facts } = workspace.snapshot();
   const table = layTable({
     workspace,
+    openAnew,
     history: openHistory(join(memoryFolder, 'history'), content),
     pictures: rememberedPictures(join(memoryFolder, 'pictures')),
     films: rememberedPictures(join(memoryFolder, 'films')),
@@ -107,7 +124,7 @@ const runDesk = async ({
       },
     });
   } catch (error) {
-    memory.close();
+    closeMemories();
     if (codeOf(error) !== 'EADDRINUSE') throw error;
     environment.stderr.write(`${words.terminal.noPort(port, port + MORE_PORTS)}\n`);
     return EXIT.usage;
@@ -136,8 +153,8 @@ const runDesk = async ({
   watched.close();
   leave();
   await served.close();
-  workspace.folder.remember();
-  memory.close();
+  table.workspace().folder.remember();
+  closeMemories();
   say(words.terminal.closed);
   return EXIT.done;
 };

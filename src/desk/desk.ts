@@ -246,7 +246,7 @@ export const openDesk = (table: Table, gate: () => Gate): ((asked: Asked) => Pro
     return answerOf(contextOf(context.asked, context.rest), name, await act(context, form));
   };
 
-  return async (asked) => {
+  const answer = async (asked: Asked): Promise<Answer> => {
     const cookie = keyCookie(gate(), asked);
     const why = refusalOf(asked, gate());
     // The key is kept, and the address is shown without it.
@@ -270,5 +270,15 @@ export const openDesk = (table: Table, gate: () => Gate): ((asked: Asked) => Pro
     if (name === 'desk') return ownFile(context, rest) ?? refused('missing');
     if (!isPanel(name)) return refused('missing');
     return answerOf(context, name, await panels[name].show(context));
+  };
+
+  return async (asked) => {
+    try {
+      return await answer(asked);
+    } catch (error) {
+      // What was held may still lean on what is remembered. A page is asked for again; a change is made once.
+      if (asked.method === 'POST' || !(await table.renew(error))) throw error;
+      return answer(asked);
+    }
   };
 };

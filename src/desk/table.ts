@@ -27,6 +27,11 @@ import type { Workspace } from '../workspace/workspace.ts';
 
 export interface TableOptions {
   readonly workspace: Workspace;
+  /**
+   * Opens the folder again without what is remembered, after an error that what is remembered may have caused; undefined
+   * for any other.
+   */
+  readonly openAnew?: (error: unknown) => Promise<Workspace | undefined>;
   readonly history: History;
   readonly pictures: RememberedPictures;
   /** Films that were made: the desk makes none, and takes none away. */
@@ -52,7 +57,7 @@ export interface Shown {
 
 export interface Table {
   readonly snapshot: () => Snapshot;
-  readonly workspace: Workspace;
+  readonly workspace: () => Workspace;
   readonly history: History;
   readonly now: () => Moment;
   /** Counts the states of the folder that were seen. */
@@ -77,6 +82,8 @@ export interface Table {
   /** Everything that is wrong as of a moment. */
   readonly findings: (asOf: Moment, opened?: string) => Promise<readonly Diagnostic[]>;
   readonly build: () => Promise<BuildOutcome>;
+  /** Goes on without what is remembered, where that may have caused an error; false where it cannot have. */
+  readonly renew: (error: unknown) => Promise<boolean>;
   /** Calls back after each new state, until the function that it gives is called. */
   readonly onChange: (listener: () => void) => () => void;
 }
@@ -101,7 +108,8 @@ const keyOf = (asOf: Moment, opened: string | undefined): string =>
 
 /** Lays the table. */
 export const layTable = (options: TableOptions): Table => {
-  const { workspace, history, pictures, films, folders } = options;
+  const { history, pictures, films, folders } = options;
+  let { workspace } = options;
   let version = 1;
   let templates = options.readTemplates();
   let last: Promise<unknown> = Promise.resolve();
@@ -125,7 +133,28 @@ export const layTable = (options: TableOptions): Table => {
     for (const listener of listeners) listener();
   };
 
-  const update = async (paths?: readonly string[]): Promise<boolean> => {
+  /** After this, nothing is shown that was made of what turned out to be wrong. */
+  const openAnew = async (error: unknown): Promise<boolean> => {
+    const other = await options.openAnew?.(error);
+    if (!other) return false;
+    workspace = other;
+    changed();
+    return true;
+  };
+
+  /** The value of some work over the workspace; what is remembered may be wrong inside, and show it anywhere. */
+  const surely = async <Value>(work: () => Promise<Value>): Promise<Value> => {
+    try {
+      return await work();
+    } catch (error) {
+      if (await openAnew(error)) return work();
+      throw error;
+    }
+  };
+
+  const update = (paths?: readonly string[]): Promise<boolean> => surely(() => look(paths));
+
+  const look = async (paths?: readonly string[]): Promise<boolean> => {
     const before = workspace.snapshot().files;
     const now = (await workspace.update(paths)).files;
     const isSame =
@@ -160,7 +189,7 @@ export const layTable = (options: TableOptions): Table => {
     const before = held.get(key);
     if (before?.version === version) return before.shown;
     const wanted = version;
-    const work = inTurn(() => draw(key, at, opened));
+    const work = inTurn(() => surely(() => draw(key, at, opened)));
     hold(key, { version: wanted, shown: work });
     return work;
   };
@@ -185,7 +214,7 @@ export const layTable = (options: TableOptions): Table => {
     const key = `${cycle} ${asOf}`;
     const before = proofs.get(key);
     if (before?.version === version) return before.coverage;
-    const work = inTurn(async () => (await proveIn(workspace, { asOf, cycle }, true)).coverage);
+    const work = inTurn(() => surely(async () => (await proveIn(workspace, { asOf, cycle }, true)).coverage));
     proofs.delete(key);
     for (const old of [...proofs.keys()].slice(0, -MOST_HELD)) proofs.delete(old);
     proofs.set(key, { version, coverage: work });
@@ -193,11 +222,11 @@ export const layTable = (options: TableOptions): Table => {
   };
 
   return {
-    workspace,
+    workspace: () => workspace,
     history,
     folders,
     now: options.now,
-    snapshot: workspace.snapshot,
+    snapshot: () => workspace.snapshot(),
     version: () => version,
     templates: () => compiledOf(templates).value,
     read: (path) => stateOf(workspace.folder.path, path),
@@ -227,22 +256,27 @@ export const layTable = (options: TableOptions): Table => {
     lastShown: (asOf, opened) => lastGood.get(keyOf(asOf, opened)),
     article: (cycle, asOf, opened) =>
       inTurn(() =>
-        drawArticle(workspace, { asOf, templates, ...(opened !== undefined && { opened }) }, cycle),
+        surely(() =>
+          drawArticle(workspace, { asOf, templates, ...(opened !== undefined && { opened }) }, cycle),
+        ),
       ),
     picture,
     coverage,
     findings: async (asOf, opened) => (await shown(asOf, opened)).drawn.diagnostics,
     build: () =>
       inTurn(() =>
-        buildInto(workspace, {
-          asOf: options.now(),
-          folders,
-          templates,
-          pictures,
-          films: { made: films, cycles: [] },
-          ...(options.publicUntil && { publicUntil: options.publicUntil() }),
-        }),
+        surely(() =>
+          buildInto(workspace, {
+            asOf: options.now(),
+            folders,
+            templates,
+            pictures,
+            films: { made: films, cycles: [] },
+            ...(options.publicUntil && { publicUntil: options.publicUntil() }),
+          }),
+        ),
       ),
+    renew: (error) => inTurn(() => openAnew(error)),
     onChange: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);

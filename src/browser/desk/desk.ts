@@ -7,6 +7,7 @@ import { markedStory } from './marks.ts';
 import { points } from './points.ts';
 import { quietForm } from './quiet-form.ts';
 import { swapParts } from './swap.ts';
+import { takeToken } from './token.ts';
 
 document.documentElement.classList.add('scripted');
 
@@ -18,6 +19,7 @@ const refresh = async (isNew = true): Promise<void> => {
   const answer = await fetch(location.href, { headers: { accept: 'text/html' } });
   if (!answer.ok) return;
   const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+  takeToken(page);
   form.meet(page);
   swapParts(page);
   story.remark();
