@@ -18,7 +18,7 @@ import { type Chance, seeded } from '../support/seeded.ts';
 import { sentForm } from '../support/typed-form.ts';
 
 /** More by hand: `LIDLORE_EDITS=2000 npx vitest run --project parts tests/desk/two-windows.test.ts`. */
-const EDITS = Number(process.env.LIDLORE_EDITS ?? 110);
+const EDITS = Number(process.env.LIDLORE_EDITS ?? 90);
 const SEED = Number(process.env.LIDLORE_SEED ?? 14);
 /** Steps from one end of the desk to the next. */
 const LIFE = 45;
@@ -437,7 +437,7 @@ test(`${EDITS} edits by two windows and another program: none is lost, none is w
       if (!page) return;
       const typing = typingIn(path, page);
       const answer = send(path, page, typing).catch(() => undefined);
-      await new Promise((resolve) => setTimeout(resolve, chance.share() * 25));
+      await new Promise((resolve) => setTimeout(resolve, chance.share() * 60));
       await closedDesk(desk, 'SIGKILL');
       const got = await answer;
       const after = typing.on(page.text);

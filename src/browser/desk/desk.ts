@@ -26,6 +26,7 @@ const refresh = async (isNew = true): Promise<void> => {
   points();
   copyButtons();
   if (isNew) shown.renew(page);
+  shown.fill(page);
 };
 
 /** Milliseconds after a save until the page asks what is told about it. */
