@@ -2,7 +2,7 @@
 import { randomBytes } from 'node:crypto';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { openDesk } from '../desk/desk.ts';
+import { drawFirst, openDesk } from '../desk/desk.ts';
 import type { Gate } from '../desk/gate.ts';
 import { layTable } from '../desk/table.ts';
 import { openHistory } from '../io/history.ts';
@@ -41,8 +41,6 @@ const readPort = (value: string | true | undefined): number | undefined => {
   const port = typeof value === 'string' && /^\d{1,5}$/.test(value.trim()) ? Number(value) : 0;
   return port >= 1024 && port <= 65_535 - MORE_PORTS ? port : undefined;
 };
-
-const MINUTE = 60_000;
 
 const newKey = (): string => randomBytes(24).toString('base64url');
 
@@ -138,16 +136,21 @@ const runDesk = async ({
   const query = key === undefined ? '' : `?key=${key}`;
   const address = `http://127.0.0.1:${served.port}/${query}`;
   const leave = sayDeskIsOpen(join(memoryFolder, 'desk.json'), address);
-  const watched = watchFolders(content, [beside('templates')], () => {
-    table.refresh().catch((error: unknown) => environment.stderr.write(`${String(error)}\n`));
-  });
+  const watched = watchFolders(
+    content,
+    [beside('templates')],
+    () => {
+      table.refresh().catch((error: unknown) => environment.stderr.write(`${String(error)}\n`));
+    },
+    (path) => table.snapshot().files.get(path)?.stamp,
+  );
   if (served.port !== port) say(words.terminal.portTaken(port, served.port));
   say(words.terminal.open(address));
   if (networks.length > 0)
     say(words.terminal.share(networks.map((host) => `http://${host}:${served.port}/${query}`)));
   say(words.terminal.stop);
   // Made ready while the browser starts.
-  void table.findings(Math.floor(table.now() / MINUTE) * MINUTE).catch(() => undefined);
+  void drawFirst(table).catch(() => undefined);
   if (opens) openAddress(address);
   await untilStopped();
   watched.close();

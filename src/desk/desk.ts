@@ -131,6 +131,13 @@ const cycleIdOf = (table: Table, path: string): string => {
   return coming?.id ?? cycleIds.at(-1) ?? '';
 };
 
+/** Draws what the first page shows, so that it is there when the browser asks. Rejects as the page would. */
+export const drawFirst = async (table: Table): Promise<void> => {
+  const id = cycleIdOf(table, '');
+  const cycle = cycleOf(table.snapshot(), id);
+  await table.findings(momentToSee({ table, cycle }), openedOf({ cycle, id }));
+};
+
 const pageAnswer = async (context: Context, name: PanelName | 'history', shown: Shown): Promise<Answer> => {
   const { table, words, lang, settings, id, token, asked } = context;
   const snapshot = table.snapshot();

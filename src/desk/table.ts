@@ -15,6 +15,7 @@ import type { Templates } from '../render/templates.ts';
 import type { Snapshot } from '../workspace/assemble.ts';
 import { type BuildOutcome, buildInto } from '../workspace/build-into.ts';
 import {
+  boxAt,
   compiledOf,
   type Drawn,
   type DrawnArticle,
@@ -71,6 +72,8 @@ export interface Table {
   readonly undo: (id: number) => Promise<Written | undefined>;
   /** Looks at every file; true where anything has changed. */
   readonly refresh: () => Promise<boolean>;
+  /** The box as of a moment, with nothing drawn of it. */
+  readonly boxAt: (asOf: Moment) => Promise<Pick<Drawn, 'found' | 'parcels'>>;
   /** What is drawn as of a moment. `opened`: a cycle that nobody knows the reveal of is shown all the same. */
   readonly shown: (asOf: Moment, opened?: string) => Promise<Shown>;
   /** A cycle's article by itself, made before all else; undefined where there is none as of then. */
@@ -252,6 +255,7 @@ export const layTable = (options: TableOptions): Table => {
         if (areNew && !isNew) changed();
         return isNew || areNew;
       }),
+    boxAt: (asOf) => inTurn(() => surely(() => boxAt(workspace, asOf))),
     shown,
     lastShown: (asOf, opened) => lastGood.get(keyOf(asOf, opened)),
     article: (cycle, asOf, opened) =>
