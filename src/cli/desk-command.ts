@@ -2,12 +2,12 @@
 import { randomBytes } from 'node:crypto';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { openDesk } from '../desk/desk.ts';
+import { drawFirst, openDesk } from '../desk/desk.ts';
 import type { Gate } from '../desk/gate.ts';
 import { layTable } from '../desk/table.ts';
 import { findFfmpeg } from '../io/film/find-ffmpeg.ts';
 import { openHistory } from '../io/history.ts';
-import { openMemory } from '../io/memory/open-memory.ts';
+import { type LastingMemory, openMemory } from '../io/memory/open-memory.ts';
 import { rememberedPictures } from '../io/memory/remembered-pictures.ts';
 import { deskThatIsOpen, sayDeskIsOpen } from '../io/one-desk.ts';
 import { openAddress } from '../io/open-address.ts';
@@ -20,12 +20,13 @@ import { type AsOf, momentFor } from '../pipeline/as-of.ts';
 import { codeOf } from '../text/error-code.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 import { desk as words } from '../wording/en/desk.ts';
-import { openWorkspace } from '../workspace/workspace.ts';
+import { openWorkspace, type Workspace } from '../workspace/workspace.ts';
 import { type ContentFolder, findContentFolder, readMoment } from './content-folder.ts';
 import type { Environment, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 import { makeFilmInThread } from './film-in-thread.ts';
 import { progress } from './progress.ts';
+import { isFromOutside } from './with-memory.ts';
 
 const { help } = commandLine;
 
@@ -42,8 +43,6 @@ const readPort = (value: string | true | undefined): number | undefined => {
   const port = typeof value === 'string' && /^\d{1,5}$/.test(value.trim()) ? Number(value) : 0;
   return port >= 1024 && port <= 65_535 - MORE_PORTS ? port : undefined;
 };
-
-const MINUTE = 60_000;
 
 const newKey = (): string => randomBytes(24).toString('base64url');
 
@@ -74,17 +73,33 @@ const runDesk = async ({
 }: DeskRun): Promise<number> => {
   const say = (text: string): unknown => environment.stdout.write(`${text}\n`);
   const { content, memory: memoryFolder, beside } = place;
-  const memory = openMemory(memoryFolder);
-  const workspace = await openWorkspace({
-    path: content,
-    memory,
-    program: programDigest(),
-    onPhotos: progress(environment, commandLine.progress.photos),
-  });
+  // What was drawn over an earlier one may still read from it.
+  const memories: LastingMemory[] = [];
+  const openOver = (memory: LastingMemory): Promise<Workspace> => {
+    memories.push(memory);
+    return openWorkspace({
+      path: content,
+      memory,
+      program: programDigest(),
+      onPhotos: progress(environment, commandLine.progress.photos),
+    });
+  };
+  const closeMemories = (): void => {
+    for (const memory of memories) memory.close();
+  };
+  const openAnew = async (error: unknown): Promise<Workspace | undefined> =>
+    isFromOutside(error) || memories.length > 1 ? undefined : openOver(openMemory(memoryFolder, false));
+  const orAnew = async (error: unknown): Promise<Workspace> => {
+    const other = await openAnew(error);
+    if (!other) throw error;
+    return other;
+  };
+  const workspace = await openOver(openMemory(memoryFolder)).catch(orAnew);
   const { facts } = workspace.snapshot();
   const ffmpeg = findFfmpeg(environment.env.PATH);
   const table = layTable({
     workspace,
+    openAnew,
     history: openHistory(join(memoryFolder, 'history'), content),
     pictures: rememberedPictures(join(memoryFolder, 'pictures')),
     films: rememberedPictures(join(memoryFolder, 'films')),
@@ -113,7 +128,7 @@ const runDesk = async ({
       },
     });
   } catch (error) {
-    memory.close();
+    closeMemories();
     if (codeOf(error) !== 'EADDRINUSE') throw error;
     environment.stderr.write(`${words.terminal.noPort(port, port + MORE_PORTS)}\n`);
     return EXIT.usage;
@@ -127,24 +142,29 @@ const runDesk = async ({
   const query = key === undefined ? '' : `?key=${key}`;
   const address = `http://127.0.0.1:${served.port}/${query}`;
   const leave = sayDeskIsOpen(join(memoryFolder, 'desk.json'), address);
-  const watched = watchFolders(content, [beside('templates')], () => {
-    table.refresh().catch((error: unknown) => environment.stderr.write(`${String(error)}\n`));
-  });
+  const watched = watchFolders(
+    content,
+    [beside('templates')],
+    () => {
+      table.refresh().catch((error: unknown) => environment.stderr.write(`${String(error)}\n`));
+    },
+    (path) => table.snapshot().files.get(path)?.stamp,
+  );
   if (served.port !== port) say(words.terminal.portTaken(port, served.port));
   say(words.terminal.open(address));
   if (networks.length > 0)
     say(words.terminal.share(networks.map((host) => `http://${host}:${served.port}/${query}`)));
   say(words.terminal.stop);
   // Made ready while the browser starts.
-  void table.findings(Math.floor(table.now() / MINUTE) * MINUTE).catch(() => undefined);
+  void drawFirst(table).catch(() => undefined);
   if (opens) openAddress(address);
   await untilStopped();
   closing.abort();
   watched.close();
   leave();
   await served.close();
-  workspace.folder.remember();
-  memory.close();
+  table.workspace().folder.remember();
+  closeMemories();
   say(words.terminal.closed);
   return EXIT.done;
 };

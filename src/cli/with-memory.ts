@@ -5,7 +5,7 @@ import type { Memory } from '../text/memory.ts';
 import { diskRefusal } from './disk-refusal.ts';
 
 /** Whether an error has its reason outside the program and its memory: then the work would end alike without one. */
-const isFromOutside = (error: unknown): boolean =>
+export const isFromOutside = (error: unknown): boolean =>
   isPublishFailure(error) ? error.reason !== 'bug' : diskRefusal(error) !== undefined;
 
 interface Done<T> {

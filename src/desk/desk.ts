@@ -133,6 +133,13 @@ const cycleIdOf = (table: Table, path: string): string => {
   return coming?.id ?? cycleIds.at(-1) ?? '';
 };
 
+/** Draws what the first page shows, so that it is there when the browser asks. Rejects as the page would. */
+export const drawFirst = async (table: Table): Promise<void> => {
+  const id = cycleIdOf(table, '');
+  const cycle = cycleOf(table.snapshot(), id);
+  await table.findings(momentToSee({ table, cycle }), openedOf({ cycle, id }));
+};
+
 const pageAnswer = async (context: Context, name: PanelName | 'history', shown: Shown): Promise<Answer> => {
   const { table, words, lang, settings, id, token, asked } = context;
   const snapshot = table.snapshot();
@@ -260,7 +267,7 @@ export const openDesk = (
     return answerOf(contextOf(context.asked, context.rest), name, await act(context, form));
   };
 
-  return async (asked) => {
+  const answer = async (asked: Asked): Promise<Answer> => {
     const cookie = keyCookie(gate(), asked);
     const why = refusalOf(asked, gate());
     // The key is kept, and the address is shown without it.
@@ -284,5 +291,15 @@ export const openDesk = (
     if (name === 'desk') return ownFile(context, rest) ?? refused('missing');
     if (!isPanel(name)) return refused('missing');
     return answerOf(context, name, await panels[name].show(context));
+  };
+
+  return async (asked) => {
+    try {
+      return await answer(asked);
+    } catch (error) {
+      // What was held may still lean on what is remembered. A page is asked for again; a change is made once.
+      if (asked.method === 'POST' || !(await table.renew(error))) throw error;
+      return answer(asked);
+    }
   };
 };

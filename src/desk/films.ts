@@ -45,6 +45,6 @@ export const makeCycleFilm = async (
     onFilm: (_, done, total) => onProgress(done, total),
   });
   // The back room's pages name it from now on.
-  if (made) table.renew();
+  if (made) table.redraw();
   return diagnostics;
 };

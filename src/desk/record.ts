@@ -55,13 +55,33 @@ export const recordOf = (path: string, text: string, hash: string): OpenRecord =
   };
 };
 
+/** The records that were read last, by path: one is asked for by its page, its save and the list beside it. */
+const lastRead = new WeakMap<Table, Map<string, OpenRecord>>();
+
+const remembered = (table: Table): Map<string, OpenRecord> => {
+  const known = lastRead.get(table) ?? new Map<string, OpenRecord>();
+  lastRead.set(table, known);
+  return known;
+};
+
+/** More than the longest box has in a cycle, and few enough to be held. */
+const MOST_READ = 100;
+
 /** A record as it stands on the disk; `other encoding` for one that no save could give back as it was. */
-export const openRecord = ({ read }: Table, path: string): OpenRecord | 'other encoding' | undefined => {
+export const openRecord = (table: Table, path: string): OpenRecord | 'other encoding' | undefined => {
   if (!isRecordPath(path)) return undefined;
-  const state = read(path);
+  const state = table.read(path);
   if (!state) return undefined;
+  const known = remembered(table);
+  const before = known.get(path);
+  if (before?.hash === state.hash) return before;
   const text = exactText(state.bytes);
-  return text === undefined ? 'other encoding' : recordOf(path, text, state.hash);
+  if (text === undefined) return 'other encoding';
+  const record = recordOf(path, text, state.hash);
+  known.delete(path);
+  known.set(path, record);
+  for (const old of [...known.keys()].slice(0, -MOST_READ)) known.delete(old);
+  return record;
 };
 
 /** A text with changes made in it, or why it cannot be. */

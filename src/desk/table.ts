@@ -16,6 +16,7 @@ import type { Templates } from '../render/templates.ts';
 import type { Snapshot } from '../workspace/assemble.ts';
 import { type BuildOutcome, buildInto } from '../workspace/build-into.ts';
 import {
+  boxAt,
   compiledOf,
   type Drawn,
   type DrawnArticle,
@@ -29,6 +30,11 @@ import type { Workspace } from '../workspace/workspace.ts';
 
 export interface TableOptions {
   readonly workspace: Workspace;
+  /**
+   * Opens the folder again without what is remembered, after an error that what is remembered may have caused; undefined
+   * for any other.
+   */
+  readonly openAnew?: (error: unknown) => Promise<Workspace | undefined>;
   readonly history: History;
   readonly pictures: RememberedPictures;
   /** Films that were made. */
@@ -62,7 +68,7 @@ export interface Shown {
 
 export interface Table {
   readonly snapshot: () => Snapshot;
-  readonly workspace: Workspace;
+  readonly workspace: () => Workspace;
   readonly history: History;
   readonly now: () => Moment;
   /** Counts the states of the folder that were seen. */
@@ -80,11 +86,13 @@ export interface Table {
   readonly save: (change: Parameters<History['change']>[0]) => Promise<Written>;
   readonly undo: (id: number) => Promise<Written | undefined>;
   /** Says that what is drawn has changed although no file has: a film is there by now. */
-  readonly renew: () => void;
+  readonly redraw: () => void;
   /** Whether a picture is drawn already. */
   readonly hasPicture: (picture: PictureOutput) => boolean;
   /** Looks at every file; true where anything has changed. */
   readonly refresh: () => Promise<boolean>;
+  /** The box as of a moment, with nothing drawn of it. */
+  readonly boxAt: (asOf: Moment) => Promise<Pick<Drawn, 'found' | 'parcels'>>;
   /** What is drawn as of a moment. `opened`: a cycle that nobody knows the reveal of is shown all the same. */
   readonly shown: (asOf: Moment, opened?: string) => Promise<Shown>;
   /** A cycle's article by itself, made before all else; undefined where there is none as of then. */
@@ -96,6 +104,8 @@ export interface Table {
   /** Everything that is wrong as of a moment. */
   readonly findings: (asOf: Moment, opened?: string) => Promise<readonly Diagnostic[]>;
   readonly build: () => Promise<BuildOutcome>;
+  /** Goes on without what is remembered, where that may have caused an error; false where it cannot have. */
+  readonly renew: (error: unknown) => Promise<boolean>;
   /** Calls back after each new state, until the function that it gives is called. */
   readonly onChange: (listener: () => void) => () => void;
 }
@@ -120,7 +130,8 @@ const keyOf = (asOf: Moment, opened: string | undefined): string =>
 
 /** Lays the table. */
 export const layTable = (options: TableOptions): Table => {
-  const { workspace, history, pictures, films, folders } = options;
+  const { history, pictures, films, folders } = options;
+  let { workspace } = options;
   let version = 1;
   let templates = options.readTemplates();
   let last: Promise<unknown> = Promise.resolve();
@@ -144,7 +155,28 @@ export const layTable = (options: TableOptions): Table => {
     for (const listener of listeners) listener();
   };
 
-  const update = async (paths?: readonly string[]): Promise<boolean> => {
+  /** After this, nothing is shown that was made of what turned out to be wrong. */
+  const openAnew = async (error: unknown): Promise<boolean> => {
+    const other = await options.openAnew?.(error);
+    if (!other) return false;
+    workspace = other;
+    changed();
+    return true;
+  };
+
+  /** The value of some work over the workspace; what is remembered may be wrong inside, and show it anywhere. */
+  const surely = async <Value>(work: () => Promise<Value>): Promise<Value> => {
+    try {
+      return await work();
+    } catch (error) {
+      if (await openAnew(error)) return work();
+      throw error;
+    }
+  };
+
+  const update = (paths?: readonly string[]): Promise<boolean> => surely(() => look(paths));
+
+  const look = async (paths?: readonly string[]): Promise<boolean> => {
     const before = workspace.snapshot().files;
     const now = (await workspace.update(paths)).files;
     const isSame =
@@ -204,7 +236,7 @@ export const layTable = (options: TableOptions): Table => {
     const before = held.get(key);
     if (before?.version === version) return before.shown;
     const wanted = version;
-    const work = inTurn(() => draw(key, at, opened));
+    const work = inTurn(() => surely(() => draw(key, at, opened)));
     hold(key, { version: wanted, shown: work });
     return work;
   };
@@ -229,7 +261,7 @@ export const layTable = (options: TableOptions): Table => {
     const key = `${cycle} ${asOf}`;
     const before = proofs.get(key);
     if (before?.version === version) return before.coverage;
-    const work = inTurn(async () => (await proveIn(workspace, { asOf, cycle }, true)).coverage);
+    const work = inTurn(() => surely(async () => (await proveIn(workspace, { asOf, cycle }, true)).coverage));
     proofs.delete(key);
     for (const old of [...proofs.keys()].slice(0, -MOST_HELD)) proofs.delete(old);
     proofs.set(key, { version, coverage: work });
@@ -237,17 +269,17 @@ export const layTable = (options: TableOptions): Table => {
   };
 
   return {
-    workspace,
+    workspace: () => workspace,
     history,
     folders,
     now: options.now,
-    snapshot: workspace.snapshot,
+    snapshot: () => workspace.snapshot(),
     version: () => version,
     templates: () => compiledOf(templates).value,
     filmGround,
     films,
     makeFilm: options.makeFilm ?? makeAndKeep,
-    renew: changed,
+    redraw: changed,
     hasPicture: (wanted) => pictures.has(wanted.picture.key),
     read: (path) => stateOf(workspace.folder.path, path),
     save: (change) =>
@@ -272,31 +304,37 @@ export const layTable = (options: TableOptions): Table => {
         if (areNew && !isNew) changed();
         return isNew || areNew;
       }),
+    boxAt: (asOf) => inTurn(() => surely(() => boxAt(workspace, asOf))),
     shown,
     lastShown: (asOf, opened) => lastGood.get(keyOf(asOf, opened)),
     article: (cycle, asOf, opened) =>
       inTurn(() =>
-        drawArticle(workspace, { asOf, templates, ...(opened !== undefined && { opened }) }, cycle),
+        surely(() =>
+          drawArticle(workspace, { asOf, templates, ...(opened !== undefined && { opened }) }, cycle),
+        ),
       ),
     picture,
     coverage,
     findings: async (asOf, opened) => (await shown(asOf, opened)).drawn.diagnostics,
     build: () =>
       inTurn(() =>
-        buildInto(workspace, {
-          asOf: options.now(),
-          folders,
-          templates,
-          pictures,
-          // Films are made where they are asked for.
-          films: {
-            made: films,
-            cycles: [],
-            ...(options.ffmpeg !== undefined && { ffmpeg: options.ffmpeg }),
-          },
-          ...(options.publicUntil && { publicUntil: options.publicUntil() }),
-        }),
+        surely(() =>
+          buildInto(workspace, {
+            asOf: options.now(),
+            folders,
+            templates,
+            pictures,
+            // Films are made where they are asked for.
+            films: {
+              made: films,
+              cycles: [],
+              ...(options.ffmpeg !== undefined && { ffmpeg: options.ffmpeg }),
+            },
+            ...(options.publicUntil && { publicUntil: options.publicUntil() }),
+          }),
+        ),
       ),
+    renew: (error) => inTurn(() => openAnew(error)),
     onChange: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);

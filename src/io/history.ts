@@ -102,8 +102,10 @@ export const openHistory = (folder: string, content: string, now: () => number =
   const fileOf = (id: number): string => join(folder, `${String(id).padStart(8, '0')}.json`);
 
   const keep = (bytes: Uint8Array): void => {
-    const place = join(kept, sha256(bytes));
-    if (statSync(place, { throwIfNoEntry: false })) return;
+    const hash = sha256(bytes);
+    // What is there may be damaged, and then it would be no way back.
+    if (bytesOf(hash)) return;
+    const place = join(kept, hash);
     rmSync(`${place}.part`, { force: true });
     writeWhole(`${place}.part`, bytes);
     renameSync(`${place}.part`, place);
@@ -148,6 +150,8 @@ export const openHistory = (folder: string, content: string, now: () => number =
     if ((current?.hash ?? null) !== seen) return { kind: 'changed underneath', now: current };
     const after = bytes === null ? null : sha256(bytes);
     if (after === seen) return { kind: 'written', hash: after };
+    // The folder may have been taken away meanwhile.
+    mkdirSync(kept, { recursive: true });
     if (current) keep(current.bytes);
     if (bytes) keep(bytes);
     const entry: Entry = {
@@ -172,6 +176,9 @@ export const openHistory = (folder: string, content: string, now: () => number =
     return written;
   };
 
+  /** Whether there is a way back at all. */
+  const isKept = ({ before }: Entry): boolean =>
+    before === null || statSync(join(kept, before), { throwIfNoEntry: false }) !== undefined;
   const isAsLeft = ({ path, after }: Entry): boolean => (stateOf(content, path)?.hash ?? null) === after;
   const newest = (
     isOne: (entry: Entry, undone: ReadonlySet<number>) => boolean,
@@ -183,6 +190,7 @@ export const openHistory = (folder: string, content: string, now: () => number =
         (path === undefined || entry.path === path) &&
         !undone.has(entry.id) &&
         isOne(entry, undone) &&
+        isKept(entry) &&
         isAsLeft(entry),
     );
   };

@@ -1,6 +1,7 @@
 /** Hears of changes in folders, whoever makes them. */
 import { type FSWatcher, watch } from 'node:fs';
-import { CONTENT, listedIfThere, listFiles } from './list-files.ts';
+import { basename } from 'node:path';
+import { CONTENT, listedIfThere, listFile, listFiles } from './list-files.ts';
 
 /** Milliseconds of quiet after a change before it is told: programs write a file in several steps. */
 const QUIET = 30;
@@ -9,40 +10,82 @@ const LOOK = 1_500;
 
 export interface Watched {
   readonly close: () => void;
-  /** Takes what is there now for known, so that our own change is not told. */
-  readonly settle: () => void;
 }
 
-const stampsOf = (content: string, others: readonly string[]): string => {
+/** Stamps by the folder's number and the path in it; the content is the first. */
+const stampsOf = (folders: readonly string[]): ReadonlyMap<string, string> => {
+  const [content = '', ...others] = folders;
   try {
-    return [listFiles(content, CONTENT), ...others.map(listedIfThere)]
-      .flat()
-      .map(({ path, stamp }) => `${path} ${stamp}`)
-      .join('\n');
+    return new Map(
+      [listFiles(content, CONTENT), ...others.map(listedIfThere)].flatMap((files, folder) =>
+        files.map(({ path, stamp }) => [`${folder} ${path}`, stamp] as const),
+      ),
+    );
   } catch {
     // The folder is gone for the moment, or for good: whoever asks for it is told.
-    return '';
+    return new Map();
   }
 };
 
-/** Calls `onChange` after something in the content folder or in one of the other folders has changed. */
-export const watchFolders = (content: string, others: readonly string[], onChange: () => void): Watched => {
-  let known = stampsOf(content, others);
+/** Keys of what is there once more or less, or is another file. */
+const differing = (one: ReadonlyMap<string, string>, other: ReadonlyMap<string, string>): readonly string[] =>
+  [...new Set([...one.keys(), ...other.keys()])].filter((key) => one.get(key) !== other.get(key));
+
+/**
+ * Calls `onChange` after something in the content folder or in one of the other folders has changed. `knownStamp` gives the
+ * stamp with which a file of the content is known already: where all that changed is as it says, nobody is called and
+ * nothing else is looked at, because that was our own change.
+ */
+export const watchFolders = (
+  content: string,
+  others: readonly string[],
+  onChange: () => void,
+  knownStamp: (path: string) => string | undefined = () => undefined,
+): Watched => {
+  const folders = [content, ...others];
+  let known = stampsOf(folders);
   let quiet: NodeJS.Timeout | undefined;
+  /** Files that changed since the last look; undefined where it is not known which. */
+  let named: Set<string> | undefined = new Set();
   const look = (): void => {
-    const now = stampsOf(content, others);
-    if (now === known) return;
+    named = new Set();
+    const now = stampsOf(folders);
+    const isOurs = (key: string): boolean =>
+      key.startsWith('0 ') && now.get(key) === knownStamp(key.slice(2));
+    const isNew = !differing(now, known).every(isOurs);
     known = now;
-    onChange();
+    if (isNew) onChange();
   };
-  const soon = (): void => {
+  /** Stamps of the files that were named, where each of them is known as it stands there. */
+  const namedAsKnown = (): ReadonlyMap<string, string> | undefined => {
+    if (named === undefined) return undefined;
+    const stamps = new Map<string, string>();
+    for (const path of named) {
+      // Whoever writes a file aside first gives it such a name.
+      if (basename(path).startsWith('.')) continue;
+      const stamp = listFile(content, path, CONTENT)?.stamp;
+      if (stamp === undefined || stamp !== knownStamp(path)) return undefined;
+      stamps.set(`0 ${path}`, stamp);
+    }
+    return stamps;
+  };
+  const lookAtNamed = (): void => {
+    const stamps = namedAsKnown();
+    if (stamps) {
+      named = new Set();
+      known = new Map([...known, ...stamps]);
+    } else look();
+  };
+  const soon = (folder: string, path: string | null): void => {
+    if (folder === content && path !== null) named?.add(path.replaceAll('\\', '/'));
+    else named = undefined;
     clearTimeout(quiet);
-    quiet = setTimeout(look, QUIET);
+    quiet = setTimeout(lookAtNamed, QUIET);
   };
   const watchers: FSWatcher[] = [];
-  for (const folder of [content, ...others]) {
+  for (const folder of folders) {
     try {
-      const watcher = watch(folder, { recursive: true, persistent: false }, soon);
+      const watcher = watch(folder, { recursive: true, persistent: false }, (_, path) => soon(folder, path));
       watcher.on('error', () => watcher.close());
       watchers.push(watcher);
     } catch {
@@ -52,9 +95,6 @@ export const watchFolders = (content: string, others: readonly string[], onChang
   const looking = setInterval(look, LOOK);
   looking.unref();
   return {
-    settle: () => {
-      known = stampsOf(content, others);
-    },
     close: () => {
       clearTimeout(quiet);
       clearInterval(looking);

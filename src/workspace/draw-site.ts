@@ -71,14 +71,23 @@ const strayFinding = (path: string): Diagnostic =>
     'Keep it outside the folder templates/',
   );
 
+/** The box as of a moment with its lists of parcels, and nothing drawn of it. */
+export const boxAt = async (
+  workspace: Workspace,
+  wanted: AsOf,
+): Promise<Pick<Drawn, 'asOf' | 'found' | 'parcels'>> => {
+  const { box, facts, shown } = workspace.snapshot();
+  const asOf = momentFor(wanted, facts.timeZone);
+  const parcels = await readLists(workspace, asOf);
+  return { asOf, found: box && boxAsOf(box, parcels, shown, asOf), parcels };
+};
+
 /** Everything that the box asks for as of a moment, without its pictures. */
 export const drawSite = async (workspace: Workspace, options: DrawOptions): Promise<Drawn> => {
   const { templates, without, share, onStage, hasFilm, opened } = options;
-  const { box: linked, facts, diagnostics: read, shown, photos } = workspace.snapshot();
-  const asOf = momentFor(options.asOf, facts.timeZone);
+  const { diagnostics: read, photos } = workspace.snapshot();
   const compiled = compiledOf(templates);
-  const parcels = await readLists(workspace, asOf);
-  const found = linked && boxAsOf(linked, parcels, shown, asOf);
+  const { asOf, found, parcels } = await boxAt(workspace, options.asOf);
   const diagnostics = [
     ...read,
     ...compiled.diagnostics,

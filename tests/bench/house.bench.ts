@@ -10,6 +10,7 @@ import { afterAll, test } from 'vitest';
 import { bundleScript } from './bundle.ts';
 import { type Cost, compare, costOf, exponentOf, medianCost, type Program, RUNS } from './cost.ts';
 import { editLatency } from './edit-latency.ts';
+import { percentile } from './percentile.ts';
 import { renditionsIn, writePhotoBox } from './photo-box.ts';
 import { type Row, ratioRow, tableLines } from './table.ts';
 import { AFTER_ALL, writeTextBox } from './text-box.ts';
@@ -60,9 +61,6 @@ const changeOneWord = (cwd: string): void => {
   const word = `quiet${String.fromCharCode(96 + words)}`;
   writeFileSync(file, readFileSync(file, 'utf8').replace(/(?: quiet[a-z]+)?\n*$/, ` ${word}\n`));
 };
-
-const percentile = (values: readonly number[], share: number): number =>
-  values.toSorted((a, b) => a - b)[Math.ceil(values.length * share) - 1] ?? Number.NaN;
 
 const latencyRow = async (cycles: number, most: number): Promise<Row> => {
   const question = `one word changed, workspace open, ${cycles} cycles: 95th percentile`;

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
 import { temporary } from '../io/temporary.ts';
+import { installPacked } from '../support/packed.ts';
 import { tinyBox } from './tiny-box.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
@@ -33,21 +34,7 @@ it('what npm packs installs elsewhere and builds a box', { timeout: 180_000 }, a
     'content/box.md': settings,
     'package.json': '{"name":"a-shop","private":true}',
   });
-  // Compiled already by `npm test`; to clean dist/ now would pull it from under other tests.
-  const compiled = existsSync(join(ROOT, 'dist/cli/main.js'));
-  const packed = JSON.parse(
-    shell(
-      ROOT,
-      'npm',
-      'pack',
-      '--json',
-      '--silent',
-      '--pack-destination',
-      dir,
-      ...(compiled ? ['--ignore-scripts'] : []),
-    ),
-  )[0];
-  const paths: string[] = packed.files.map((file: { path: string }) => file.path);
+  const { paths, program: lidlore } = installPacked(dir);
   expect(paths).toContain('dist/cli/main.js');
   expect(paths).toContain('dist/NOTICES.txt');
   expect(paths).toContain('templates/site.css');
@@ -67,14 +54,12 @@ it('what npm packs installs elsewhere and builds a box', { timeout: 180_000 }, a
     [],
   );
 
-  shell(dir, 'npm', 'install', '--prefer-offline', '--no-audit', '--no-fund', `./${packed.filename}`);
   const { dependencies } = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8'));
   const installed = installedIn(join(dir, 'node_modules'));
   expect(installed).toEqual(expect.arrayContaining(Object.keys(dependencies)));
   // sharp brings a few of its own, and faces are a package each; a library that is bundled must not come a second time.
   expect(installed.length).toBeLessThan(26);
 
-  const lidlore = join(dir, 'node_modules/.bin/lidlore');
   const said = shell(dir, lidlore, 'build', '--as-of', '2026-03-27', '--without', 'film');
   expect(said).toContain('Look at');
   expect(existsSync(join(dir, 'site/index.html'))).toBe(true);

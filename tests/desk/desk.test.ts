@@ -1,4 +1,4 @@
-import { type ChildProcess, spawn } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { createRequire } from 'node:module';
@@ -11,6 +11,7 @@ import { photo } from '../io/photos.ts';
 import { writeFiles } from '../io/temporary.ts';
 import { CHROMIUM } from '../support/chromium.ts';
 import { compiledCommand } from '../support/compiled.ts';
+import { closedDesk, type DeskProcess, openedDesk } from '../support/open-desk.ts';
 import { describeWith } from '../support/tools.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -36,43 +37,9 @@ image:
 A scraper of this size lifts a whole loaf from the board in one stroke. Hold it flat, push it under the loaf with a little flour before it, and turn the loaf over with your other hand. Rinse it at once, dry it, and keep it where the air can come to it. Ada bought hers from a smith in the next valley, who had made it for her aunt and was surprised that anybody still asked. It has a grip of pear wood that is glued and pinned, and no corner that could hold flour.
 `;
 
-interface Desk {
-  readonly child: ChildProcess;
-  readonly address: string;
-}
-
-const opened = (folder: string, ...words: readonly string[]): Promise<Desk> =>
-  new Promise((resolve, reject) => {
-    const [program = '', ...rest] = compiledCommand(
-      'desk',
-      '--no-open',
-      '--as-of',
-      '2026-03-27',
-      '--port',
-      '4900',
-      ...words,
-    );
-    const child = spawn(program, rest, { cwd: folder, stdio: ['ignore', 'pipe', 'pipe'] });
-    let said = '';
-    child.stdout.setEncoding('utf8').on('data', (text: string) => {
-      said += text;
-      const address = /http:\/\/127\.0\.0\.1:\d+\/\S*/.exec(said)?.[0];
-      if (address && said.includes('Ctrl-C')) resolve({ child, address });
-    });
-    child.stderr.setEncoding('utf8').on('data', (text: string) => (said += text));
-    child.on('error', reject);
-    child.on('exit', () => reject(new Error(said)));
-  });
-
-const closed = ({ child }: Desk): Promise<number | null> =>
-  new Promise((resolve) => {
-    child.on('exit', (code) => resolve(code));
-    child.kill('SIGINT');
-  });
-
 describeWith('chromium', 'chromium', 'the desk in Chromium', () => {
   let folder: string;
-  let desk: Desk;
+  let desk: DeskProcess;
   let browser: Browser;
   let page: Page;
   const go = (path: string) => page.goto(desk.address + path);
@@ -83,7 +50,7 @@ describeWith('chromium', 'chromium', 'the desk in Chromium', () => {
   beforeAll(async () => {
     folder = await mkdtemp(join(tmpdir(), 'lidlore-desk-'));
     await writeFiles(folder, { ...(await tinyBox()), 'content/cycles/2026-04/items/01-scraper.md': SCRAPER });
-    desk = await opened(folder);
+    desk = await openedDesk(folder);
     browser = await chromium.launch(CHROMIUM);
     page = await browser.newPage();
     page.on('pageerror', (error) => faults.push(String(error)));
@@ -300,13 +267,19 @@ describeWith('chromium', 'chromium', 'the desk in Chromium', () => {
     expect(found).toEqual([]);
   });
 
-  test('what was changed can be taken back after the desk was closed', async () => {
+  test('a page that stayed open goes on with a desk that is opened again, and what was changed before can be taken back', async () => {
     const before = await record('box.md');
-    expect(await closed(desk)).toBe(0);
-    desk = await opened(folder);
-    await go('history/2026-03');
-    await page.getByRole('button', { name: 'Take back', exact: true }).click();
-    await page.getByText('Taken back.').waitFor();
+    await go(`write/${ITEM}`);
+    expect(await closedDesk(desk)).toBe(0);
+    await page.locator('#field-size').fill('26 cm');
+    desk = await openedDesk(folder);
+    await expect.poll(() => record(), { timeout: 8_000 }).toContain('size: 26 cm\n');
+    await page.getByText('Saved.').waitFor();
+    for (let change = 0; change < 2; change += 1) {
+      await go('history/2026-03');
+      await page.getByRole('button', { name: 'Take back', exact: true }).click();
+      await page.getByText('Taken back.').waitFor();
+    }
     expect(await record('box.md')).not.toBe(before);
     expect(await record('box.md')).not.toContain('places: 12');
   });

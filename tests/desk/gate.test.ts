@@ -1,6 +1,5 @@
 import { mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
-import { request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -15,6 +14,7 @@ import { type Served, serve } from '../../src/io/serve.ts';
 import { openWorkspace } from '../../src/workspace/workspace.ts';
 import { tinyBox } from '../cli/tiny-box.ts';
 import { temporary, writeFiles } from '../io/temporary.ts';
+import { type Sent as AnySent, ask as anyAsk, ownHeaders } from '../support/ask-desk.ts';
 import { shortMemory } from '../support/short-memory.ts';
 
 const TOKEN = 'the-token';
@@ -71,40 +71,12 @@ afterAll(async () => {
   await rm(folder, { recursive: true, force: true });
 });
 
-interface Sent {
-  readonly port?: number;
-  readonly method?: string;
-  readonly path: string;
-  readonly headers?: Record<string, string>;
-  readonly body?: string | Uint8Array;
-}
+type Sent = Partial<AnySent> & Pick<AnySent, 'path'>;
 
-interface Got {
-  readonly status: number;
-  readonly headers: Record<string, string | string[] | undefined>;
-  readonly text: string;
-}
+/** Any request to the desk of this file, where no other port is named. */
+const ask = (sent: Sent) => anyAsk({ port: served.port, ...sent });
 
-/** Any request as anybody may write it, which `fetch` would not send. */
-const ask = ({ port = served.port, method = 'GET', path, headers = {}, body }: Sent): Promise<Got> =>
-  new Promise((resolve, reject) => {
-    const one = request(
-      { host: '127.0.0.1', port, method, path, headers: { host: `127.0.0.1:${port}`, ...headers } },
-      (answer) => {
-        let text = '';
-        answer.setEncoding('utf8').on('data', (some: string) => (text += some));
-        answer.on('end', () => resolve({ status: answer.statusCode ?? 0, headers: answer.headers, text }));
-      },
-    );
-    one.on('error', reject);
-    one.end(body);
-  });
-
-const own = (port = served.port) => ({
-  origin: `http://127.0.0.1:${port}`,
-  'sec-fetch-site': 'same-origin',
-  'content-type': 'application/x-www-form-urlencoded',
-});
+const own = (port = served.port) => ownHeaders(port);
 const form = (fields: Record<string, string>): string => new URLSearchParams(fields).toString();
 const textOf = (path: string): string => readFileSync(join(folder, 'content', path), 'utf8');
 const hashNow = (path: string): string => table.read(path)?.hash ?? '';

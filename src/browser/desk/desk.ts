@@ -7,6 +7,7 @@ import { markedStory } from './marks.ts';
 import { points } from './points.ts';
 import { quietForm } from './quiet-form.ts';
 import { swapParts } from './swap.ts';
+import { takeToken } from './token.ts';
 import { followWork } from './work.ts';
 
 document.documentElement.classList.add('scripted');
@@ -19,12 +20,14 @@ const refresh = async (isNew = true): Promise<Document | undefined> => {
   const answer = await fetch(location.href, { headers: { accept: 'text/html' } });
   if (!answer.ok) return undefined;
   const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+  takeToken(page);
   form.meet(page);
   swapParts(page);
   story.remark();
   points();
   copyButtons();
   if (isNew) shown.renew(page);
+  shown.fill(page);
   return page;
 };
 

@@ -3,6 +3,8 @@
 interface Frames {
   /** Loads what the frames of a newer page show. */
   readonly renew: (page: Document) => void;
+  /** Puts in the frames that a newer page has where there was nothing to show before. */
+  readonly fill: (page: Document) => void;
   /** Loads again what the frames show. */
   readonly again: () => void;
 }
@@ -47,6 +49,17 @@ const bringUp = (frame: HTMLIFrameElement): void => {
     );
 };
 
+const fill = (page: Document): void => {
+  const newer = page.querySelectorAll('.frames');
+  document.querySelectorAll('.frames').forEach((box, i) => {
+    const frame = newer[i]?.querySelector<HTMLIFrameElement>('iframe[data-shown]');
+    if (!frame || box.querySelector('iframe')) return;
+    const first = document.importNode(frame, true);
+    first.addEventListener('load', () => bringUp(first), { once: true });
+    box.append(first);
+  });
+};
+
 /** The frames of this page. Those that are folded away load when they are opened. */
 export const frames = (): Frames => {
   for (const frame of document.querySelectorAll<HTMLIFrameElement>('iframe[data-at]')) {
@@ -60,6 +73,7 @@ export const frames = (): Frames => {
           frame.src = frame.dataset.src ?? '';
     });
   return {
+    fill,
     again: () => {
       for (const frame of document.querySelectorAll<HTMLIFrameElement>(
         'iframe[data-shown][src]:not(.coming)',

@@ -1,7 +1,11 @@
 /** A record's form that saves as one writes: after a pause, and when a field is left. */
+import { renewToken } from './token.ts';
 
 /** Milliseconds without a key after which what was written is saved. */
 const PAUSE = 700;
+
+/** The status of a form whose token is not the desk's, or not any more. */
+const REFUSED = 403;
 
 interface QuietForm {
   /** Hears of a newer page that somebody else's change has made. */
@@ -23,11 +27,14 @@ export const quietForm = ({ onSaved }: { readonly onSaved: (version: string) => 
   };
   const send = async (whole: HTMLFormElement): Promise<void> => {
     isDirty = false;
-    const answer = await fetch(whole.action, {
-      method: 'POST',
-      headers: { 'x-desk-quiet': '1' },
-      body: new URLSearchParams(new FormData(whole) as unknown as Record<string, string>),
-    });
+    const post = (): Promise<Response> =>
+      fetch(whole.action, {
+        method: 'POST',
+        headers: { 'x-desk-quiet': '1' },
+        body: new URLSearchParams(new FormData(whole) as unknown as Record<string, string>),
+      });
+    let answer = await post();
+    if (answer.status === REFUSED && (await renewToken())) answer = await post();
     if (answer.headers.get('content-type')?.startsWith('application/json') !== true) {
       // Both versions, or why it was refused: the server says it on a page of its own.
       whole.submit();

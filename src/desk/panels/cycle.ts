@@ -7,7 +7,15 @@ import { isSealed } from '../../model/seal.ts';
 import { factsOfCycle } from '../../pipeline/parcels.ts';
 import { isAtAim } from '../../pipeline/proof.ts';
 import { longDate } from '../../text/long-date.ts';
-import { addressOf, type Context, momentToSee, type Outcome, type Panel, sent } from '../context.ts';
+import {
+  addressOf,
+  type Context,
+  momentToSee,
+  type Outcome,
+  openedOf,
+  type Panel,
+  sent,
+} from '../context.ts';
 import { edited, openRecord, saveText } from '../record.ts';
 import { picturesOf, type Step, type StepName, stepsOf } from '../steps.ts';
 
@@ -78,8 +86,7 @@ const show = async (context: Context): Promise<Outcome> => {
   const { table, words, wording, lang, settings, id, cycle, token } = context;
   if (!settings || !cycle) return { kind: 'go', to: addressOf('findings', id) };
   const asOf = table.now();
-  const shown = await table.shown(asOf);
-  const { found, parcels } = shown.drawn;
+  const { found, parcels } = await table.boxAt(asOf);
   const here = found?.box.cycles.find((one) => one.id === id) ?? cycle;
   const facts =
     (found && parcels.has(id)) || found?.box.cycles.some((one) => one.id < id && parcels.has(one.id))
@@ -90,7 +97,8 @@ const show = async (context: Context): Promise<Outcome> => {
     atAim: coverage.items.filter(({ standing, thin }) => !thin && isAtAim(standing, coverage.aim)).length,
     items: coverage.items.length,
   };
-  const own = findingsOf(id, shown.drawn.diagnostics);
+  // Drawn once for the whole page, as of the moment at which this cycle is there to be seen.
+  const own = findingsOf(id, await table.findings(momentToSee(context), openedOf(context)));
   const mustFix = own.filter(({ weight }) => weight === 'must fix').length;
   const pictures = picturesOf(here);
   const told: Partial<Record<StepName, string>> = {

@@ -94,7 +94,7 @@ const lookAt = async (
   if (!shape) return undefined;
   const choice = choiceOf(context, shape, form);
   const known = table.snapshot().facts.parcels.format;
-  const tried = await tryParcels(table.workspace, {
+  const tried = await tryParcels(table.workspace(), {
     cycle: context.id,
     bytes: upload.bytes,
     format: {

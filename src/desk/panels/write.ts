@@ -338,9 +338,11 @@ const act = async (context: Context, form: SentForm): Promise<Outcome> => {
   const now = openRecord(table, path);
   if (!isRecordPath(path) || now === 'other encoding') return { kind: 'go', to: back };
   const seen = sent(form, 'seen') ?? '';
-  const seenText = textOfHash(context, seen);
-  const base = seenText === undefined ? undefined : recordOf(path, seenText, seen);
-  if (!now || now.hash !== seen) return conflict(context, form, base ?? now, now, false);
+  if (!now || now.hash !== seen) {
+    const seenText = textOfHash(context, seen);
+    const base = seenText === undefined ? undefined : recordOf(path, seenText, seen);
+    return conflict(context, form, base ?? now, now, false);
+  }
   const whole = sent(form, WHOLE);
   if (whole !== undefined) {
     const eol = now.text.includes('\r\n') ? '\r\n' : '\n';

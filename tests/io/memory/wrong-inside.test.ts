@@ -1,22 +1,13 @@
 /** Builds over a memory whose values are sound as bytes, and wrong inside. */
-import {
-  closeSync,
-  openSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  statSync,
-  utimesSync,
-  writeFileSync,
-} from 'node:fs';
+import { readdirSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
 import { cp, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { entriesIn, PACK_HEAD, packedEntry } from '../../../src/io/memory/pack.ts';
 import { lidlore } from '../../cli/terminal.ts';
 import { editableBox } from '../../support/random-edits.ts';
-import { type Chance, seeded } from '../../support/seeded.ts';
+import { seeded } from '../../support/seeded.ts';
+import { type Change, rewriteMemory, someNode } from '../../support/wrong-memory.ts';
 import { writeFiles } from '../temporary.ts';
 
 let root = '';
@@ -30,59 +21,6 @@ beforeAll(async () => {
   await cp(memory(), join(root, 'sound'), { recursive: true });
 }, 60_000);
 afterAll(() => rm(root, { recursive: true, force: true }));
-
-type Change = (value: Buffer, chance: Chance) => Uint8Array;
-
-/** Values that are read as JSON, and others. */
-const isJson = (value: Buffer): boolean => /^[[{"]/.test(value.toString('latin1', 0, 1));
-
-/** Writes every value of the packs anew, some of them changed, each with a checksum that is right. */
-const rewrite = (share: number, chance: Chance, change: Change): number => {
-  let changed = 0;
-  for (const name of readdirSync(memory()).filter((one) => one.endsWith('.pack'))) {
-    const path = join(memory(), name);
-    const file = openSync(path, 'r');
-    const bytes = readFileSync(path);
-    const entries = entriesIn(file, bytes.length);
-    closeSync(file);
-    const pieces = entries.flatMap(({ key, offset, length }) => {
-      const value = bytes.subarray(offset, offset + length);
-      const other = chance.share() < share ? change(value, chance) : value;
-      if (!value.equals(other)) changed += 1;
-      return packedEntry(key, other);
-    });
-    writeFileSync(path, Buffer.concat([PACK_HEAD, ...pieces]));
-    rmSync(`${path}.list`, { force: true });
-  }
-  return changed;
-};
-
-/** Some node of a value in JSON becomes another. */
-const someNode =
-  (other: unknown): Change =>
-  (value, chance) => {
-    if (!isJson(value)) return value;
-    const nodes: [Record<string, unknown>, string][] = [];
-    let whole: unknown;
-    try {
-      whole = JSON.parse(value.toString());
-    } catch {
-      return value;
-    }
-    const visit = (node: unknown): void => {
-      if (node === null || typeof node !== 'object') return;
-      for (const key of Object.keys(node)) {
-        nodes.push([node as Record<string, unknown>, key]);
-        visit((node as Record<string, unknown>)[key]);
-      }
-    };
-    visit(whole);
-    if (nodes.length === 0) return value;
-    const [node, key] = chance.one(nodes);
-    if (other === undefined) delete node[key];
-    else node[key] = other;
-    return Buffer.from(JSON.stringify(whole));
-  };
 
 const text =
   (one: string): Change =>
@@ -117,7 +55,7 @@ test.each(CHANGES)(
     await cp(join(root, 'sound'), memory(), { recursive: true });
     for (const name of readdirSync(memory()).filter((one) => one.endsWith('.json')))
       rmSync(join(memory(), name));
-    expect(rewrite(share, seeded(2), change)).toBeGreaterThan(0);
+    expect(rewriteMemory(memory(), share, seeded(2), change)).toBeGreaterThan(0);
     const { status, stderr } = await build();
     expect({ status, stderr }).toEqual({ status: 0, stderr: expect.not.stringContaining('bug') });
   },

@@ -1,0 +1,16 @@
+/** What the forms of a page prove themselves with: a desk that was closed and opened again asks for another. */
+
+/** Gives the forms of this page the token of a newer one; true where it was another. */
+export const takeToken = (page: Document): boolean => {
+  const { token } = page.body.dataset;
+  if (token === undefined || token === document.body.dataset.token) return false;
+  document.body.dataset.token = token;
+  for (const field of document.querySelectorAll<HTMLInputElement>('input[name=token]')) field.value = token;
+  return true;
+};
+
+/** Asks for this page again and takes its token; true where it was another. */
+export const renewToken = async (): Promise<boolean> => {
+  const answer = await fetch(location.href, { headers: { accept: 'text/html' } });
+  return answer.ok && takeToken(new DOMParser().parseFromString(await answer.text(), 'text/html'));
+};
