@@ -11,6 +11,7 @@ import { stateOf } from '../../src/io/owned-files.ts';
 import { sha256 } from '../../src/text/hash.ts';
 import { temporary } from '../io/temporary.ts';
 import { seeded } from '../support/seeded.ts';
+import { shareOf } from '../support/share-of.ts';
 import { sentForm, textLeaves } from '../support/typed-form.ts';
 
 const CONTENT = join(import.meta.dirname, '../../content');
@@ -75,7 +76,7 @@ test('random edits of single fields change that field alone, and undo gives the 
   const history = openHistory(join(folder, 'history'), content);
   let [edits, saves] = [0, 0];
   for (const path of records)
-    for (let round = 0; round < 5; round += 1) {
+    for (let round = 0; round < shareOf(5); round += 1) {
       const how = pick(Object.keys(savedBy));
       const text = savedBy[how]?.(textAt(path)) ?? '';
       mkdirSync(dirname(join(content, path)), { recursive: true });
