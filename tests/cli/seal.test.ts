@@ -13,7 +13,11 @@ import { readFrontMatter } from '../support/read-front-matter.ts';
 import { describeWith } from '../support/tools.ts';
 import { lidlore } from './terminal.ts';
 
-const marks = new RegExp([MARK, ...NUMBER_MARKS].map((mark) => mark.replaceAll('.', '\\.')).join('|'), 'gi');
+/** A mark with three letters more, as each has: packed bytes and pictures spell any three by chance. */
+const marks = new RegExp(
+  [`${MARK}[a-z]{3}`, ...NUMBER_MARKS.map((mark) => mark.replaceAll('.', '\\.'))].join('|'),
+  'gi',
+);
 
 /** Everything below a folder, hidden files too. */
 const everyFile = async (dir: string): Promise<readonly string[]> =>
