@@ -5,6 +5,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { CHROMIUM } from '../support/chromium.ts';
+import { halfOf } from '../support/share-of.ts';
 import { type StaticServer, serveFolder } from '../support/static-server.ts';
 import { describeWhen } from '../support/tools.ts';
 
@@ -115,7 +116,7 @@ describeWhen(
         widths.map((width) => ({ path, family, font, width })),
       ),
     );
-    test.each(visits)(
+    test.each(halfOf(visits))(
       '$path at $width px is read in $font, then set in our faces, and moves less than 0.02',
       { timeout: 30_000 },
       async ({ path, family, width }) => {
