@@ -100,7 +100,7 @@ export const fillsFrame = (still: Size, frame: Size): boolean => {
 };
 
 /** Raise when the same film would give other frames: films are then made anew. */
-const FILM_VERSION = 2;
+const FILM_VERSION = 3;
 
 /**
  * What a film is known by, 64 hexadecimal digits. `fonts` is the digest of the faces that it is set in; `takes` says what

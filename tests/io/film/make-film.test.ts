@@ -213,6 +213,32 @@ describe.skipIf(ffmpeg === undefined)('a film', () => {
     expect(probed(made.file).streams[0]).toMatchObject({ nb_read_frames: '47' });
   });
 
+  test.each(['#faf7f2', '#faf6f6', '#5f7358'])(
+    'has paper of one colour from edge to edge, beside a picture and below it: %s',
+    async (paper) => {
+      const size = { width: 540, height: 960 };
+      const still = { file: 'wide.jpg', hash: 'wide', width: 900, height: 440 };
+      const given = await film({
+        ...size,
+        frames: 4,
+        shots: [{ from: 0, to: 4, seen: { view: 'still', still, move: 'nearer' }, words: [] }],
+      });
+      const { width, height } = still;
+      const wide = sharp(await picture()).resize(width, height, { fit: 'fill' });
+      await writeFile(join(given.content, still.file), await wide.jpeg().toBuffer());
+      const colours = { ...given.film.colours, paper };
+      const { file } = await make({ ...given, film: { ...given.film, colours } });
+      const pixels = frameOf(file, 2, size);
+      const seen = [40, 900].map((row) =>
+        pixels
+          .subarray(row * size.width * 3, (row + 1) * size.width * 3)
+          .toString('hex')
+          .match(/.{6}/g),
+      );
+      expect(new Set(seen.flatMap((row) => row ?? [])).size).toBe(1);
+    },
+  );
+
   test('sets a picture that is too wide for it on paper, whole', async () => {
     const given = await film();
     const wide = await sharp({ create: { width: 900, height: 300, channels: 3, background: '#375e97' } })
