@@ -11,7 +11,7 @@ import { bytesOfFrame, planesOver, soften } from './planes.ts';
 const SPEED = 7;
 /**
  * H.264's quantization parameter: the smaller, the finer and the larger; 51 is its end. From 19 on a plain ground changes
- * its colour from one side to the other; 17 is faster, too. Measured.
+ * its colour from one side to the other. Measured.
  */
 const QUALITY = 17;
 const COARSEST = 51;
