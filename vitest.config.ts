@@ -16,6 +16,8 @@ export default defineConfig({
     maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    // What a browser or a second program does comes late on a busy machine.
+    expect: { poll: { timeout: 20_000 } },
     projects: [
       {
         extends: true,
