@@ -14,6 +14,12 @@ const scrollOf = (frame: HTMLIFrameElement): readonly [number, number] => [
   frame.contentWindow?.scrollY ?? 0,
 ];
 
+/** Where a frame is: where its reader went in it, or what it is still on its way to. */
+const addressIn = (frame: HTMLIFrameElement): string => {
+  const href = frame.contentWindow?.location.href;
+  return href === undefined || href === 'about:blank' ? frame.src : href;
+};
+
 const replace = (old: HTMLIFrameElement, src: string): void => {
   const box = old.parentElement;
   if (!box?.classList.contains('frames')) {
@@ -78,7 +84,7 @@ export const frames = (): Frames => {
       for (const frame of document.querySelectorAll<HTMLIFrameElement>(
         'iframe[data-shown][src]:not(.coming)',
       ))
-        replace(frame, frame.contentWindow?.location.href ?? frame.src);
+        replace(frame, addressIn(frame));
     },
     renew: (page) => {
       const newer = [...page.querySelectorAll<HTMLIFrameElement>('iframe[data-shown]')];
