@@ -228,13 +228,7 @@ export const unreadFindings = (files: readonly StandingFile[]): readonly Diagnos
   const seconds = secondLists(files);
   return files.flatMap(
     ({ path, isBroken, leadsOut, isTooBig, isPhoto, isUnnamedTake }): readonly Diagnostic[] => {
-      const isRead = READ.some((one) => one.test(path)) || isPhoto;
-      const isSecond = seconds.has(path);
-      if (
-        (isRead && !isSecond && !isBroken && !leadsOut && !isTooBig && !isUnnamedTake) ||
-        isLeftBehind(path)
-      )
-        return [];
+      if (isLeftBehind(path)) return [];
       const place = (file: string, found: Found): Diagnostic => ({
         rule: 'file-unread',
         location: { file, line: 1, column: 1 },
@@ -244,7 +238,8 @@ export const unreadFindings = (files: readonly StandingFile[]): readonly Diagnos
       if (leadsOut) return [place(path, outside(path))];
       if (isTooBig) return [place(path, TOO_BIG)];
       if (isUnnamedTake) return [place(path, unnamedTake(path))];
-      if (isSecond) return [place(path, secondList(path))];
+      if (seconds.has(path)) return [place(path, secondList(path))];
+      if (isPhoto || READ.some((one) => one.test(path))) return [];
       // The folder has a finding of its own, and what is in it is not looked at one by one.
       const month = /^cycles\/([^/]+)\//.exec(path)?.[1];
       if (month !== undefined && !MONTH.test(month)) return [];

@@ -32,11 +32,11 @@ interface Placed {
   readonly indent: number;
 }
 
-/** Where cautions stand, from the column's top. */
-interface Cautions {
+/** Where words stand, from the column's top. */
+interface Span {
   readonly top: number;
   readonly bottom: number;
-  /** Whether their lines begin at the column's right side. */
+  /** Whether they begin at the column's right side. */
   readonly isRight: boolean;
 }
 
@@ -44,10 +44,10 @@ export interface Column {
   readonly placed: readonly Placed[];
   readonly height: number;
   readonly fits: boolean;
-  /** Where each entry begins, from the column's top, and its cautions. */
+  /** Where each entry begins, from the column's top, and where its cautions stand. */
   readonly entries: readonly {
     readonly top: number;
-    readonly cautions?: Cautions;
+    readonly cautions?: Span;
   }[];
 }
 
@@ -180,10 +180,10 @@ const columnWith = (
   floor: number,
 ): Column => {
   const placed: Placed[] = [];
-  const entries: { top: number; cautions?: Cautions }[] = [];
+  const entries: { top: number; cautions?: Span }[] = [];
   let y = 0;
   let fits = true;
-  const add = (role: WordRole, text: string, first: boolean): Cautions => {
+  const add = (role: WordRole, text: string, first: boolean): Span => {
     const { hand, size, least = floor, lines, leading, spacing, tone, above } = style[role];
     const indent = role === 'caution' ? CAUTION_INDENT : 0;
     const smallest = Math.min(size, least) * Math.min(1, scale < 0.7 ? scale / 0.7 : 1);
@@ -208,7 +208,7 @@ const columnWith = (
   drawing.entries.forEach((entry, n) => {
     if (n > 0) y += gap;
     const top = y;
-    let cautions: Cautions | undefined;
+    let cautions: Span | undefined;
     textsOf(entry, shown[n] ?? BARE).forEach(({ role, text }, at) => {
       const span = add(role, text, at === 0);
       if (role === 'caution') cautions = { ...span, top: cautions?.top ?? span.top };

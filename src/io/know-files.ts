@@ -8,7 +8,7 @@ import { digestOf } from '../text/digest.ts';
 import { sha256 } from '../text/hash.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
 import { decodeText } from './decode-text.ts';
-import { isBroken, isTooFresh, type ListedFile, leadsOut, sizeIn } from './list-files.ts';
+import { hasContent, isTooFresh, type ListedFile, sizeIn } from './list-files.ts';
 import { mapConcurrently } from './map-concurrently.ts';
 
 /** A file of the content folder, and what is known of it. */
@@ -106,8 +106,7 @@ export const knowFiles = async (
     const old = before.get(file.path);
     if (old?.stamp === file.stamp) known.set(file.path, old);
     else if (
-      !isBroken(file) &&
-      !leadsOut(file) &&
+      hasContent(file) &&
       !isTooBig(file) &&
       (isText(file.path) || isPhoto(file.path) || isParcels(file.path))
     )

@@ -13,6 +13,9 @@ export const isBroken = ({ stamp }: Pick<ListedFile, 'stamp'>): boolean => stamp
 /** Whether what was listed is a link that leads out of the folder: nothing behind it is looked at. */
 export const leadsOut = ({ stamp }: Pick<ListedFile, 'stamp'>): boolean => stamp === OUTSIDE;
 
+/** Whether what was listed has content that may be read. */
+export const hasContent = (file: Pick<ListedFile, 'stamp'>): boolean => !isBroken(file) && !leadsOut(file);
+
 /** A file and the state in which it was found. */
 export interface ListedFile {
   /** Relative to the folder, with forward slashes. */
@@ -109,8 +112,7 @@ const listed = (path: string, { size, mtimeMs, ctimeMs, ino }: Stats): ListedFil
 });
 
 /** Bytes of the file that a stamp is of; none of what nobody may read. */
-export const sizeIn = (stamp: string): number =>
-  stamp === BROKEN || stamp === OUTSIDE ? 0 : Number.parseInt(stamp, 10);
+export const sizeIn = (stamp: string): number => (hasContent({ stamp }) ? Number.parseInt(stamp, 10) : 0);
 
 const outside = (path: string): ListedFile => ({ path, stamp: OUTSIDE, changed: 0, size: 0 });
 
@@ -123,10 +125,13 @@ export const listFile = (dir: string, path: string, listing: Listing = {}): List
   if (names.some((folder) => folder.startsWith('.')) || isHidden(name, listing)) return undefined;
   const full = join(dir, path);
   const found = statSync(full, { throwIfNoEntry: false });
-  if (found && listing.staysInside && isOutside(full, realpathSync(dir))) {
-    // Named by the link itself, which may be a folder above.
-    const link = names.findIndex((_, i) => isOutside(join(dir, ...names.slice(0, i + 1)), realpathSync(dir)));
-    return link < 0 ? outside(path) : undefined;
+  if (found && listing.staysInside) {
+    const root = realpathSync(dir);
+    if (isOutside(full, root)) {
+      // Named by the link itself, which may be a folder above.
+      const isAbove = names.some((_, i) => isOutside(join(dir, ...names.slice(0, i + 1)), root));
+      return isAbove ? undefined : outside(path);
+    }
   }
   if (found?.isFile()) return listed(path, found);
   const isThere = !found?.isDirectory() && lstatSync(full, { throwIfNoEntry: false }) !== undefined;
@@ -134,8 +139,8 @@ export const listFile = (dir: string, path: string, listing: Listing = {}): List
 };
 
 /**
- * Every file below `dir`, links followed as far as the listing says, sorted by path; nothing in a folder whose name begins with a dot. Throws where
- * the folder cannot be read.
+ * Every file below `dir`, links followed as far as the listing says, sorted by path; nothing in a folder whose name begins
+ * with a dot. Throws where the folder cannot be read.
  */
 export const listFiles = (dir: string, listing: Listing = {}): readonly ListedFile[] => {
   const files: ListedFile[] = [];

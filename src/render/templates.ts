@@ -32,7 +32,10 @@ export interface TemplateData {}
 
 /** Every template, compiled, with the files that are published beside the pages. */
 export interface Templates {
-  /** Throws when no template bears `name`, or one of ours fails: those are bugs. Of what an author's throws `templateFinding` makes a finding. */
+  /**
+   * Throws when no template bears `name`, or one of ours fails: those are bugs. Of what an author's throws
+   * `templateFinding` makes a finding.
+   */
   readonly render: <Name extends keyof TemplateData>(name: Name, data: TemplateData[Name]) => Html;
   readonly assets: readonly Asset[];
   /** Scripts for a visitor's browser; a page's channel publishes the one it needs. */

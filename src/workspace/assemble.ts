@@ -13,7 +13,7 @@ import type { Checked, Diagnostic } from '../diagnostics/diagnostic.ts';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
 import { ADDRESSES_FILE } from '../io/addresses-file.ts';
 import { isTooBig, type KnownFile } from '../io/know-files.ts';
-import { isBroken, leadsOut } from '../io/list-files.ts';
+import { hasContent, isBroken, leadsOut } from '../io/list-files.ts';
 import type { Box, Cycle, Search, ShownAddress } from '../model/box.ts';
 import type { LinkTargets } from '../model/link-stories.ts';
 import { locationIn } from '../model/location-in.ts';
@@ -91,7 +91,7 @@ const byCycle = (files: ReadonlyMap<string, KnownFile>): ReadonlyMap<string, rea
   return new Map([...folders].sort(([a], [b]) => (a < b ? -1 : 1)));
 };
 
-const isReadable = (file: KnownFile): boolean => !isBroken(file) && !leadsOut(file) && !isTooBig(file);
+const isReadable = (file: KnownFile): boolean => hasContent(file) && !isTooBig(file);
 
 const isRecord = (file: KnownFile): boolean => file.path.endsWith('.md') && isReadable(file);
 

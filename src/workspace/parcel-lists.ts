@@ -2,7 +2,7 @@
 import type { ParcelsReader } from '../content/parcels.ts';
 import { PARCELS_FILE } from '../content/paths.ts';
 import type { Checked } from '../diagnostics/diagnostic.ts';
-import { isBroken, leadsOut } from '../io/list-files.ts';
+import { hasContent } from '../io/list-files.ts';
 import type { Moment, Parcels } from '../model/box.ts';
 import { dateInZone } from '../model/calendar.ts';
 import type { ParcelsByCycle } from '../pipeline/parcels.ts';
@@ -33,7 +33,7 @@ export const readLists = async (workspace: Workspace, asOf: Moment): Promise<Par
   for (const file of files.values()) {
     const { path, hash } = file;
     const cycle = PARCELS_FILE.exec(path)?.[1];
-    if (cycle === undefined || isBroken(file) || leadsOut(file)) continue;
+    if (cycle === undefined || !hasContent(file)) continue;
     const key = digestOf('parcels', path, hash, parcels, timeZone, day);
     const before = recallData(workspace.memory, key) as Checked<Parcels | undefined> | undefined;
     const list = before ?? (await readListAt(workspace, path, path, asOf));

@@ -4,6 +4,7 @@ import { copyButtons } from './copy.ts';
 import { dropPlaces } from './drop.ts';
 import { frames } from './frames.ts';
 import { markedStory } from './marks.ts';
+import { pageNow } from './page-now.ts';
 import { points } from './points.ts';
 import { quietForm } from './quiet-form.ts';
 import { swapParts } from './swap.ts';
@@ -17,9 +18,8 @@ const story = markedStory();
 
 /** Fetches the page as it is now and puts its parts in place, the reader's own place and words left alone. */
 const refresh = async (isNew = true): Promise<Document | undefined> => {
-  const answer = await fetch(location.href, { headers: { accept: 'text/html' } });
-  if (!answer.ok) return undefined;
-  const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+  const page = await pageNow();
+  if (!page) return undefined;
   takeToken(page);
   form.meet(page);
   swapParts(page);

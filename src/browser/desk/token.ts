@@ -1,4 +1,5 @@
 /** What the forms of a page prove themselves with: a desk that was closed and opened again asks for another. */
+import { pageNow } from './page-now.ts';
 
 /** Gives the forms of this page the token of a newer one; true where it was another. */
 export const takeToken = (page: Document): boolean => {
@@ -11,6 +12,6 @@ export const takeToken = (page: Document): boolean => {
 
 /** Asks for this page again and takes its token; true where it was another. */
 export const renewToken = async (): Promise<boolean> => {
-  const answer = await fetch(location.href, { headers: { accept: 'text/html' } });
-  return answer.ok && takeToken(new DOMParser().parseFromString(await answer.text(), 'text/html'));
+  const page = await pageNow();
+  return page !== undefined && takeToken(page);
 };

@@ -86,15 +86,7 @@ export const cardsPart = (context: Context, shown: Shown, at: string): Html | un
     isDrawn: drawn === all.length,
     work: state?.kind === 'at work' ? workView(state, told.at, words) : undefined,
     textLang: settings?.lang ?? 'en',
-    cards: cards.map(({ number, heading, text, link, copyText, copyLink, pictures }) => ({
-      number,
-      heading,
-      text,
-      link,
-      copyText,
-      copyLink,
-      pictures: pictures.map(view),
-    })),
+    cards: cards.map((card) => ({ ...card, pictures: card.pictures.map(view) })),
   });
 };
 
