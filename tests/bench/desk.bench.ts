@@ -45,13 +45,22 @@ const WATCH = `(() => {
     if (options?.method === 'POST') times.saved = performance.now();
     return ask(address, options);
   };
-  if (globalThis.top !== globalThis) return;
+  const seenBy = (page) => page.requestAnimationFrame(() => page.requestAnimationFrame(() => {
+    // The frame after the next is drawn once this one's pixels are there.
+    const desk = globalThis.top.benchTimes;
+    desk.seen.push(globalThis.top.performance.now() - desk.saved);
+  }));
+  if (globalThis.top !== globalThis) {
+    // A page beside the writing that is changed where it stands.
+    addEventListener('load', () => new MutationObserver(() => seenBy(globalThis)).observe(document.body, {
+      subtree: true, childList: true, characterData: true, attributes: true,
+    }));
+    return;
+  }
   addEventListener('DOMContentLoaded', () => {
     new MutationObserver((changes) => {
       for (const { target, oldValue } of changes)
-        if (oldValue === 'coming' && target.className === '')
-          // The frame after the next is drawn once this one's pixels are there.
-          requestAnimationFrame(() => requestAnimationFrame(() => times.seen.push(performance.now() - times.saved)));
+        if (oldValue === 'coming' && target.className === '') seenBy(globalThis);
     }).observe(document, { subtree: true, attributes: true, attributeFilter: ['class'], attributeOldValue: true });
     let key = 0;
     addEventListener('keydown', ({ timeStamp }) => { key = timeStamp; }, true);

@@ -84,7 +84,17 @@ describeWith('chromium', 'chromium', 'the desk in Chromium', () => {
     await story.fill(
       `${await story.inputValue()}\nA proving basket likes to be dry. Beat it on a board after each loaf, and leave it in the air until the evening.\n`,
     );
-    await article().getByText('Beat it on a board').waitFor();
+    const shown = page.frames().find((frame) => frame.url().endsWith('.html'));
+    if (!shown) throw new Error('Expected a page beside the writing');
+    await shown.evaluate(() => Object.assign(globalThis, { stayed: true }));
+    await story.press('Control+End');
+    await story.pressSequentially('Then put it by.');
+    await article().getByText('Then put it by.').waitFor();
+    // The page beside it was changed where it stands, and is what it would be if it were loaded.
+    const body = (): Promise<unknown> => shown.evaluate('document.body.outerHTML');
+    const [stayed, here] = [await shown.evaluate('globalThis.stayed'), await body()];
+    await shown.goto(shown.url());
+    expect([stayed, here]).toEqual([true, await body()]);
     await expect.poll(() => page.locator('.under .u').allTextContents()).toContain('proving basket');
     await page.locator('#field-price').fill('cheap');
     await page.locator('#field-price-found .must').waitFor();

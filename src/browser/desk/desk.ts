@@ -9,6 +9,7 @@ import { points } from './points.ts';
 import { quietForm } from './quiet-form.ts';
 import { swapParts } from './swap.ts';
 import { takeToken } from './token.ts';
+import { breath, inPause } from './typing.ts';
 import { followWork } from './work.ts';
 
 document.documentElement.classList.add('scripted');
@@ -16,33 +17,54 @@ document.documentElement.classList.add('scripted');
 const shown = frames();
 const story = markedStory();
 
+let refreshes = 0;
+/** Whether the pages beside it are to be loaded again, which a refresh that was overtaken has left to the next. */
+let areFramesDue = false;
+
 /** Fetches the page as it is now and puts its parts in place, the reader's own place and words left alone. */
 const refresh = async (isNew = true): Promise<Document | undefined> => {
+  refreshes += 1;
+  areFramesDue ||= isNew;
+  const mine = refreshes;
+  const isStale = (): boolean => mine !== refreshes;
   const page = await pageNow();
-  if (!page) return undefined;
+  if (!page || isStale()) return page;
+  await breath();
   takeToken(page);
   form.meet(page);
-  swapParts(page);
+  await swapParts(page, isStale);
+  if (isStale()) return page;
+  await breath();
   story.remark();
   points();
   copyButtons();
-  if (isNew) shown.renew(page);
+  if (areFramesDue) shown.renew(page);
+  areFramesDue = false;
   shown.fill(page);
   return page;
 };
 
-/** Milliseconds after a save until the page asks what is told about it. */
-const TELL = 150;
-let telling = 0;
 let known = document.body.dataset.version ?? '';
+
+/** Milliseconds after a save until the page asks what is told about it: the article comes first. */
+const TELL = 150;
+let isTelling = false;
+
+const tell = async (): Promise<void> => {
+  if (isTelling) return;
+  isTelling = true;
+  await new Promise((resolve) => setTimeout(resolve, TELL));
+  await inPause();
+  isTelling = false;
+  await refresh(false);
+};
 
 const form = quietForm({
   onSaved: (version) => {
     known = version;
     // The article first, because its author looks at it; then, in a pause, all that is told about it.
     shown.again();
-    clearTimeout(telling);
-    telling = window.setTimeout(() => void refresh(false), TELL);
+    void tell();
   },
 });
 

@@ -1,4 +1,9 @@
-/** Pages beside the writing: each newer one comes up behind the old and takes its place without a flash. */
+/**
+ * Pages beside the writing: each newer one takes the place of the old without a flash, by what differs between them, or
+ * behind it until it is there.
+ */
+import { pageAt } from './page-now.ts';
+import { patchPage } from './patch.ts';
 
 interface Frames {
   /** Loads what the frames of a newer page show. */
@@ -20,13 +25,19 @@ const addressIn = (frame: HTMLIFrameElement): string => {
   return href === undefined || href === 'about:blank' ? frame.src : href;
 };
 
+/** Takes away what is still on its way: something newer is there, or comes. */
+const dropComing = (box: Element | null): void => {
+  for (const waiting of box?.querySelectorAll(':scope > .coming') ?? []) waiting.remove();
+};
+
+/** Loads a page behind the one that is shown, and puts it in its place once it is there. */
 const replace = (old: HTMLIFrameElement, src: string): void => {
   const box = old.parentElement;
   if (!box?.classList.contains('frames')) {
     old.src = src;
     return;
   }
-  for (const waiting of box.querySelectorAll('.coming')) waiting.remove();
+  dropComing(box);
   const coming = document.createElement('iframe');
   coming.title = old.title;
   coming.dataset.shown = '';
@@ -43,6 +54,23 @@ const replace = (old: HTMLIFrameElement, src: string): void => {
     { once: true },
   );
   box.append(coming);
+};
+
+/** The newest wish of each frame: an answer that comes late is none any more. */
+const wishes = new WeakMap<HTMLIFrameElement, number>();
+
+/** Shows the page at an address in a frame, as it is now. */
+const bringNow = async (frame: HTMLIFrameElement, src: string): Promise<void> => {
+  const wish = (wishes.get(frame) ?? 0) + 1;
+  wishes.set(frame, wish);
+  const here = frame.contentDocument;
+  const isShown =
+    here?.readyState === 'complete' && new URL(src, location.href).pathname === here.location.pathname;
+  const page = isShown ? await pageAt(src).catch(() => undefined) : undefined;
+  if (wishes.get(frame) !== wish || !frame.isConnected) return;
+  const isStillThere = here === frame.contentDocument;
+  if (here && page && isStillThere && patchPage(here, page)) dropComing(frame.parentElement);
+  else replace(frame, isStillThere ? src : addressIn(frame));
 };
 
 /** Brings the part that is written at into sight, within its frame and without moving the page around it. */
@@ -84,14 +112,14 @@ export const frames = (): Frames => {
       for (const frame of document.querySelectorAll<HTMLIFrameElement>(
         'iframe[data-shown][src]:not(.coming)',
       ))
-        replace(frame, addressIn(frame));
+        void bringNow(frame, addressIn(frame));
     },
     renew: (page) => {
       const newer = [...page.querySelectorAll<HTMLIFrameElement>('iframe[data-shown]')];
       const here = [...document.querySelectorAll<HTMLIFrameElement>('iframe[data-shown]:not(.coming)')];
       here.forEach((frame, i) => {
         const src = newer[i]?.getAttribute('src');
-        if (src && frame.hasAttribute('src')) replace(frame, src);
+        if (src && frame.hasAttribute('src')) void bringNow(frame, src);
       });
     },
   };

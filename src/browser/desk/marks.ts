@@ -7,8 +7,14 @@ interface MarkedStory {
   readonly remark: () => void;
 }
 
-/** Marks moved by a change of the text between two ends that stayed; those that it touches are gone. */
-const moved = (marks: readonly Mark[], before: string, after: string): readonly Mark[] => {
+/** What was changed between two texts: where, how much went, and what came. */
+interface Change {
+  readonly from: number;
+  readonly to: number;
+  readonly by: string;
+}
+
+const changeBetween = (before: string, after: string): Change => {
   let head = 0;
   while (head < before.length && head < after.length && before[head] === after[head]) head += 1;
   let tail = 0;
@@ -17,10 +23,14 @@ const moved = (marks: readonly Mark[], before: string, after: string): readonly 
     before[before.length - 1 - tail] === after[after.length - 1 - tail]
   )
     tail += 1;
-  const end = before.length - tail;
-  const by = after.length - before.length;
+  return { from: head, to: before.length - tail, by: after.slice(head, after.length - tail) };
+};
+
+/** Marks moved by a change of the text; those that it touches are gone. */
+const moved = (marks: readonly Mark[], { from: first, to: end, by }: Change): readonly Mark[] => {
+  const more = by.length - (end - first);
   return marks.flatMap(([from, to, item, faint]): Mark[] =>
-    to <= head ? [[from, to, item, faint]] : from >= end ? [[from + by, to + by, item, faint]] : [],
+    to <= first ? [[from, to, item, faint]] : from >= end ? [[from + more, to + more, item, faint]] : [],
   );
 };
 
@@ -31,25 +41,47 @@ export const markedStory = (): MarkedStory => {
   if (!area || !under) return { remark: () => undefined };
   let marks: readonly Mark[] = [];
   let text = area.value;
+  /** The runs of text between the marks, with where each begins. */
+  let plain: (readonly [from: number, node: Text])[] = [];
   const draw = (): void => {
     const pieces: Node[] = [];
+    plain = [];
     let done = 0;
+    const between = (to?: number): void => {
+      const run = document.createTextNode(text.slice(done, to));
+      plain.push([done, run]);
+      pieces.push(run);
+    };
     for (const [from, to, item, faint] of marks) {
-      pieces.push(document.createTextNode(text.slice(done, from)));
+      between(from);
       const run = document.createElement('span');
       run.className = `u u${((item - 1) % 5) + 1}${faint ? ' faint' : ''}`;
       run.textContent = text.slice(from, to);
       pieces.push(run);
       done = to;
     }
-    pieces.push(document.createTextNode(`${text.slice(done)}\n`));
+    between();
+    // A last line that is empty has no height of its own.
+    pieces.push(document.createTextNode('\n'));
     under.replaceChildren(...pieces);
     under.scrollTop = area.scrollTop;
+  };
+  /** Changes one run where no mark is touched, because a browser lays out what it is given anew, and keys come fast. */
+  const drawChange = ({ from, to, by }: Change): boolean => {
+    const at = plain.findLastIndex(([first]) => first <= from);
+    const [first = 0, run] = plain[at] ?? [];
+    if (!run || to > first + run.length) return false;
+    run.replaceData(from - first, to - from, by);
+    const more = by.length - (to - from);
+    plain = plain.map(([begin, node], i) => [i > at ? begin + more : begin, node]);
+    return true;
   };
   const remark = (): void => {
     const given: readonly Mark[] = JSON.parse(document.getElementById('marks')?.dataset.marks ?? '[]');
     // What was typed since it was sent has moved the places on.
-    marks = sent === area.value ? given : moved(given, sent, area.value);
+    const now = sent === area.value ? given : moved(given, changeBetween(sent, area.value));
+    if (plain.length > 0 && text === area.value && JSON.stringify(now) === JSON.stringify(marks)) return;
+    marks = now;
     text = area.value;
     draw();
   };
@@ -58,9 +90,11 @@ export const markedStory = (): MarkedStory => {
     sent = area.value;
   });
   area.addEventListener('input', () => {
-    marks = moved(marks, text, area.value);
+    const change = changeBetween(text, area.value);
+    const before = marks.length;
+    marks = moved(marks, change);
     text = area.value;
-    draw();
+    if (marks.length < before || !drawChange(change)) draw();
   });
   area.addEventListener('scroll', () => {
     under.scrollTop = area.scrollTop;

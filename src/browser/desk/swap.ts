@@ -1,8 +1,14 @@
 /** Parts of a page, put in the place of those that stand there. */
+import { breath } from './typing.ts';
 
-/** Puts the parts of a newer page in place: those that have another content, and nothing that is written in. */
-export const swapParts = (page: Document): void => {
+/**
+ * Puts the parts of a newer page in place, one after the other as keys leave room for it: those that have another content,
+ * and nothing that is written in. Stops where `isStale`, because a newer page is on its way.
+ */
+export const swapParts = async (page: Document, isStale: () => boolean): Promise<void> => {
   for (const part of page.querySelectorAll<HTMLElement>('[data-part]')) {
+    await breath();
+    if (isStale()) return;
     const old = document.getElementById(part.id);
     if (!old) continue;
     for (const { name, value } of part.attributes)
