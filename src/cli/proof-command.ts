@@ -73,7 +73,7 @@ export const proofCommand = async (
         (newest === undefined ? '' : mistakes.newestCycle(newest));
       return { stderr: `${mistake}\n${help.see('proof')}\n`, status: EXIT.usage };
     }
-    const missed = coverage?.items.some(({ standing }) => !isAtAim(standing, coverage.aim)) ?? true;
+    const missed = coverage?.items.some((item) => !isFound(item, coverage.aim)) ?? true;
     const ok = !missed && !mustFixAny(diagnostics);
     const status = ok ? EXIT.done : EXIT.mustFix;
     if (values.json === true) {
@@ -92,7 +92,7 @@ export const proofCommand = async (
     return { stderr: diagnosticsReport(diagnostics, showFile) + nothingProved, status };
   };
 
-  const [{ withMemory }, { proveCycle }, { isAtAim }] = await Promise.all([
+  const [{ withMemory }, { proveCycle }, { isFound }] = await Promise.all([
     import('./with-memory.ts'),
     import('../workspace/prove-cycle.ts'),
     import('../pipeline/proof.ts'),

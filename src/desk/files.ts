@@ -1,5 +1,4 @@
 /** Files that the desk's pages load: its own style, script and type, photos, and pages of the site and the back room. */
-import { previewPhoto } from '../io/preview-photo.ts';
 import type { Answer } from '../io/serve.ts';
 import { articlePath } from '../render/addresses.ts';
 import { schemeStyle, schemesOf } from '../render/colours.ts';
@@ -185,13 +184,18 @@ const PREVIEW = 1200;
 const previews = new Map<string, Promise<Uint8Array | undefined>>();
 const MOST_PREVIEWS = 60;
 
+const previewOf = async (bytes: Uint8Array | undefined): Promise<Uint8Array | undefined> => {
+  if (!bytes) return undefined;
+  // A desk without pictures to show is open sooner without their decoders.
+  const { previewPhoto } = await import('../io/preview-photo.ts');
+  return previewPhoto(bytes, PREVIEW);
+};
+
 /** A photo of the content folder as every browser shows it. */
 export const photoFile = async ({ table }: Context, path: string): Promise<Answer | undefined> => {
   const known = table.snapshot().files.get(path);
   if (!known?.photo) return undefined;
-  const before = previews.get(known.hash);
-  const bytes = table.read(path)?.bytes;
-  const made = before ?? (bytes ? previewPhoto(bytes, PREVIEW) : Promise.resolve(undefined));
+  const made = previews.get(known.hash) ?? previewOf(table.read(path)?.bytes);
   previews.set(known.hash, made);
   for (const old of [...previews.keys()].slice(0, -MOST_PREVIEWS)) previews.delete(old);
   const preview = await made;

@@ -70,6 +70,8 @@ export interface BuildResult {
   readonly diagnostics: readonly Diagnostic[];
   /** Of the newest cycle, and of every cycle whose proof was made now. */
   readonly proofs: readonly Proved[];
+  /** Every proof in short, by its cycle. */
+  readonly inShort: ReadonlyMap<string, Proved>;
 }
 
 const keyed = (where: Where, { documents }: ChannelPlan, tooling: string): readonly KeyedDocument[] =>
@@ -179,7 +181,8 @@ const plansOf = (
 export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
   const { box, asOf, templates, program, memory, wordnet, kept, diagnostics: found, without, share } = input;
   const onStage = input.onStage ?? (() => {});
-  if (mustFixAny(found)) return { files: [], pictures: [], films: [], diagnostics: found, proofs: [] };
+  if (mustFixAny(found))
+    return { files: [], pictures: [], films: [], diagnostics: found, proofs: [], inShort: new Map() };
   const { lang } = box.settings;
   // The language chooses the wording.
   const tooling = digestOf(program, input.templatesDigest, lang);
@@ -189,16 +192,16 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     language: await kept.languageFor(lang),
     faces: input.faces,
   };
-  const making: Making = { memory, tools, tooling };
+  const making: Making = { memory, known: kept.documents, tools, tooling };
 
   kept.turn();
   onStage('facts');
   const {
     proofs,
-    summaries,
+    inShort,
     diagnostics: proven,
   } = without?.has('proof')
-    ? { proofs: new Map(), summaries: () => [], diagnostics: [] }
+    ? { proofs: new Map(), inShort: new Map<string, Proved>(), diagnostics: [] }
     : await proofsFor({
         box,
         asOf,
@@ -231,6 +234,7 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
       films: [],
       diagnostics: distinct([...found, ...proven, ...planned, ...made.diagnostics, ...shared.diagnostics]),
       proofs: [],
+      inShort,
     };
 
   const { whole, diagnostics: lacking } = await completenessOf({
@@ -269,12 +273,17 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     ...closing.diagnostics,
     ...lacking,
   ]);
-  if (mustFixAny(diagnostics)) return { files: [], pictures: [], films: [], diagnostics, proofs: [] };
+  if (mustFixAny(diagnostics))
+    return { files: [], pictures: [], films: [], diagnostics, proofs: [], inShort };
+  const newest = box.cycles.at(-1)?.id;
   return {
     files: unique([...made.files, ...closing.files]),
     pictures,
     films: made.films,
     diagnostics,
-    proofs: summaries(made.fresh),
+    proofs: [...inShort.values()].filter(
+      ({ cycle }) => cycle === newest || made.fresh.has(`${cycle}/proof.html`),
+    ),
+    inShort,
   };
 };

@@ -7,6 +7,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { FilmOutput } from '../render/film.ts';
 import type { PictureOutput, Step, Where } from '../render/output.ts';
 import { digestOf } from '../text/digest.ts';
+import type { Generations } from '../text/generations.ts';
 import { keepData, type Memory, recallData } from '../text/memory.ts';
 import { utf8Bytes, utf8Text } from '../text/utf8.ts';
 
@@ -37,6 +38,8 @@ export interface MadeFacts {
 /** What all documents of a build have in common: another program, wording or template gives other files. */
 export interface Making {
   readonly memory: Memory;
+  /** What this process knows of documents by their keys, so that it is not read anew at each build. */
+  readonly known: Generations<MadeFacts | undefined>;
   readonly tools: Tools;
   /** Digest of the program, its wording among it, and of every template. */
   readonly tooling: string;
@@ -66,8 +69,13 @@ export const keyOf = (name: string, { data, of = [] }: Keyed, tooling: string): 
 const factsKey = (key: string): string => digestOf('facts', key);
 
 /** What is remembered under a key; undefined where it has to be made. */
-const recallFacts = (key: string, memory: Memory): MadeFacts | undefined =>
-  memory.has(key) ? (recallData(memory, factsKey(key)) as MadeFacts | undefined) : undefined;
+const recallFacts = (key: string, { memory, known }: Making): MadeFacts | undefined => {
+  const there = factsKey(key);
+  // Both are asked for, because what nobody asks for is forgotten.
+  return memory.has(key) && memory.has(there)
+    ? known.get(key, () => recallData(memory, there) as MadeFacts | undefined)
+    : undefined;
+};
 
 interface Made {
   readonly facts: MadeFacts;
@@ -77,7 +85,7 @@ interface Made {
 /** A fragment, remembered or made. */
 const fragmentOf = async (fragment: PlannedFragment, making: Making): Promise<Made> => {
   const key = fragmentKey(fragment, making.tooling);
-  const known = recallFacts(key, making.memory);
+  const known = recallFacts(key, making);
   const content = known && making.memory.recall(key);
   if (known && content) return { facts: known, content: () => utf8Text(content) };
   const made = await make(key, fragment, making, fragment.pathOf);
@@ -116,7 +124,7 @@ export const factsOf = async (
   { key, planned }: KeyedDocument,
   making: Making,
 ): Promise<{ readonly facts: MadeFacts; readonly isNew: boolean }> => {
-  const known = recallFacts(key, making.memory);
+  const known = recallFacts(key, making);
   return known
     ? { facts: known, isNew: false }
     : { facts: (await make(key, planned, making)).facts, isNew: true };

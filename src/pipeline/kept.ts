@@ -3,6 +3,7 @@ import type { ArticleIndex, Comparison, OwnCoverage } from '../analysis/coverage
 import type { TypedSearches } from '../analysis/coverage/phrases/typed.ts';
 import { type Language, languageFor } from '../analysis/language/language.ts';
 import { type Generations, generations } from '../text/generations.ts';
+import type { MadeFacts } from './documents.ts';
 
 /** Each is known by all that it depends on; nothing in it is ever needed. */
 export interface Kept {
@@ -10,6 +11,7 @@ export interface Kept {
   readonly indexes: Generations<ArticleIndex>;
   readonly owns: Generations<Promise<OwnCoverage>>;
   readonly searches: Generations<TypedSearches>;
+  readonly documents: Generations<MadeFacts | undefined>;
   /** How the articles stand beside one another. The next comparison begins with it. */
   comparison?: Comparison;
   /** Begins a build. */
@@ -22,13 +24,15 @@ export const nothingKept = (): Kept => {
   const indexes = generations<ArticleIndex>();
   const owns = generations<Promise<OwnCoverage>>();
   const searches = generations<TypedSearches>();
+  const documents = generations<MadeFacts | undefined>();
   return {
     languageFor: (tag) => languages.get(tag, () => languageFor(tag)),
     indexes,
     owns,
     searches,
+    documents,
     turn: () => {
-      for (const each of [languages, indexes, owns, searches]) each.turn();
+      for (const each of [languages, indexes, owns, searches, documents]) each.turn();
     },
   };
 };

@@ -2,7 +2,7 @@
  * The proofs of cycles: each part is kept by what it depends on. What an article says itself depends on its cycle; how it
  * stands beside others on the small indexes of them all. A whole proof is put together only where somebody reads it.
  */
-import { isAtAim } from '../analysis/coverage/aim.ts';
+import { isFound } from '../analysis/coverage/aim.ts';
 import type { Coverage } from '../analysis/coverage/coverage.ts';
 import { standingText } from '../analysis/coverage/figures.ts';
 import type {
@@ -65,8 +65,8 @@ export interface ProofsFor {
   readonly proofs: ReadonlyMap<string, Proof>;
   /** What the proofs found to look at; each proof has its own among its findings. */
   readonly diagnostics: readonly Diagnostic[];
-  /** In short, those of the newest cycle and of the cycles whose `proof.html` is among these paths. */
-  readonly summaries: (fresh: ReadonlySet<string>) => readonly Proved[];
+  /** By cycle, each in short. */
+  readonly inShort: ReadonlyMap<string, Proved>;
 }
 
 const concerns = ({ id }: Cycle, { location }: Diagnostic): boolean =>
@@ -136,7 +136,7 @@ interface Subject {
   readonly sharedKey: string;
 }
 
-const inShort = (
+const shortOf = (
   { cycle, theme, aim, items, overRepeated }: OwnCoverage,
   { rivals }: ComparedCoverage,
 ): Proved => {
@@ -146,7 +146,7 @@ const inShort = (
     theme,
     aim,
     items: items.length,
-    atAim: items.filter(({ standing, thin }) => !thin && isAtAim(standing, aim)).length,
+    atAim: items.filter((item) => isFound(item, aim)).length,
     ...(weakest && {
       weakest: {
         name: weakest.name,
@@ -289,7 +289,7 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
     const strangers = isWhole ? strangerFindings(own.strangers, wording) : [];
     const ofText = [...substanceFindings(own.thin), ...strangers];
     found.push(...ofText);
-    shorts.set(cycle.id, inShort(own, compared));
+    shorts.set(cycle.id, shortOf(own, compared));
     proofs.set(cycle.id, {
       coverage: knownBy(
         digestOf('coverage', key, compared),
@@ -298,13 +298,5 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
       diagnostics: [...diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)), ...ofText],
     });
   }
-  const newest = box.cycles.at(-1)?.id;
-  return {
-    proofs,
-    diagnostics: found,
-    summaries: (fresh) =>
-      [...shorts].flatMap(([cycle, short]) =>
-        cycle === newest || fresh.has(`${cycle}/proof.html`) ? [short] : [],
-      ),
-  };
+  return { proofs, diagnostics: found, inShort: shorts };
 };

@@ -69,12 +69,46 @@ export function* segmentsOf(text: string, lang: string, granularity: Granularity
   }
 }
 
-/** How many words a text has, in languages that write none apart too. */
-export const wordCount = (text: string, lang: string): number => {
-  let count = 0;
-  for (const { isWordLike } of segmentsOf(text, lang, 'word')) if (isWordLike) count += 1;
-  return count;
+/**
+ * Text of Latin letters and common signs alone, in which every run of letters is a word: there the breaks of
+ * UAX #29 are found five times as fast by a pattern. Figures, and stops and colons between letters, are left to
+ * the runtime.
+ */
+const PLAIN_TEXT =
+  /^(?:[A-Za-z\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u00ff '’"“”‘,;!?()–—…-]|[.:](?![A-Za-z\u00c0-\u00ff]))*$/;
+const PLAIN_WORD = /[A-Za-z\u00c0-\u00ff]+(?:['’‘][A-Za-z\u00c0-\u00ff]+)*/g;
+
+/** What stands between two sure breaks: one figure in a text leaves no more to the runtime than its own piece. */
+const PIECE = /[\s\S]*?(?:\s(?=[A-Za-z0-9])|$)/y;
+
+/** A word with the place at which it begins, in UTF-16 units. */
+interface FoundWord {
+  readonly text: string;
+  readonly index: number;
+}
+
+/** The words of a text in a language (BCP 47), also of one that writes none apart. */
+export const wordsIn = (text: string, lang: string): readonly FoundWord[] => {
+  const words: FoundWord[] = [];
+  const read = (piece: string, from: number): void => {
+    if (PLAIN_TEXT.test(piece))
+      for (const { 0: found, index } of piece.matchAll(PLAIN_WORD))
+        words.push({ text: found, index: from + index });
+    else
+      for (const { segment, index, isWordLike } of segmentsOf(piece, lang, 'word'))
+        if (isWordLike) words.push({ text: segment, index: from + index });
+  };
+  if (PLAIN_TEXT.test(text)) read(text, 0);
+  else
+    for (let from = 0; from < text.length; from = PIECE.lastIndex) {
+      PIECE.lastIndex = from;
+      read(PIECE.exec(text)?.[0] ?? '', from);
+    }
+  return words;
 };
+
+/** How many words a text has. */
+export const wordCount = (text: string, lang: string): number => wordsIn(text, lang).length;
 
 /** The language's words with the signs between them, which put together are the text. */
 export const wordPieces = (

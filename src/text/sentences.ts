@@ -6,6 +6,7 @@
  * written by hand, no source.
  */
 import { primaryLanguage } from './language-tag.ts';
+import { latelyKnown } from './lately.ts';
 import { ownValue } from './own-value.ts';
 import { segmentsOf } from './segments.ts';
 import { wordSet } from './word-set.ts';
@@ -128,12 +129,7 @@ const MOST_OPENING = 3;
 /** Text of Latin letters and common signs in which no sentence can end but the last: names, captions and headings are one at a glance. */
 const ONE_SENTENCE = /^[A-Za-z\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u00ff0-9 '’"“”‘,;()–—-]+[.!?]?$/;
 
-/**
- * Sentences of a text in a language (BCP 47), in order, with the white space after each: together they are the
- * text.
- */
-export const sentenceSpans = (text: string, lang: string): readonly Span[] => {
-  if (ONE_SENTENCE.test(text)) return [{ start: 0, end: text.length }];
+const spansOf = (text: string, lang: string): readonly Span[] => {
   const primary = primaryLanguage(lang);
   const language = ownValue(LANGUAGES, primary) ?? OTHER;
   const starts: number[] = [];
@@ -159,6 +155,18 @@ export const sentenceSpans = (text: string, lang: string): readonly Span[] => {
   }
   return starts.map((from, i) => ({ start: from, end: starts[i + 1] ?? text.length }));
 };
+
+/** An article has a few hundred paragraphs, and a dozen readers in each build. */
+const MOST_KNOWN = 500;
+
+const knownSpans = latelyKnown(spansOf, MOST_KNOWN);
+
+/**
+ * Sentences of a text in a language (BCP 47), in order, with the white space after each: together they are the
+ * text.
+ */
+export const sentenceSpans = (text: string, lang: string): readonly Span[] =>
+  ONE_SENTENCE.test(text) ? [{ start: 0, end: text.length }] : knownSpans(text, lang);
 
 /** The same as texts, without the white space at their ends; what has nothing else in it is left out. */
 export const sentencesOf = (text: string, lang: string): readonly string[] =>

@@ -157,7 +157,7 @@ export const drawArticle = async (
   const tooling = digestOf(workspace.program, templates.digest, lang);
   const key = keyOf(`site/${planned.path}`, planned, tooling);
   const document = { where: 'site' as const, path: planned.path, step: planned.step, key, planned };
-  const making = { memory: workspace.memory, tools, tooling };
+  const making = { memory: workspace.memory, known: workspace.kept.documents, tools, tooling };
   const { facts: made } = await factsOf(document, making);
   if (mustFixAny(made.diagnostics)) return undefined;
   return { path: planned.path, content: await contentOf(document, making) };

@@ -8,3 +8,9 @@ export const SLACK = 1e-9;
 
 /** Whether a standing, from 0 to 1, has reached the aim. */
 export const isAtAim = (standing: number, aim: number): boolean => standing >= aim - SLACK;
+
+/** Whether a thing is at the aim: it stands there, and is told about at some length, because one that is thin is not found. */
+export const isFound = (
+  { standing, thin }: { readonly standing: number; readonly thin: boolean },
+  aim: number,
+): boolean => !thin && isAtAim(standing, aim);

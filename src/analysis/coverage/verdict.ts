@@ -1,5 +1,5 @@
 /** What a proof comes to, counted. */
-import { isAtAim } from './aim.ts';
+import { isAtAim, isFound } from './aim.ts';
 
 /** As much of a proof as the verdict is made of: a `Coverage` is one. */
 export interface Judged {
@@ -31,7 +31,7 @@ export interface ProofVerdict {
 
 /** The verdict on a proof, as figures. */
 export const verdictOf = ({ aim, items, advice, outOfReach }: Judged): ProofVerdict => {
-  const below = items.filter(({ standing, thin }) => thin || !isAtAim(standing, aim));
+  const below = items.filter((item) => !isFound(item, aim));
   const isReached = ({ slug, promised, thin }: Judged['items'][number]): boolean =>
     !thin && isAtAim(promised, aim) && !outOfReach.includes(slug);
   const stuck = below.filter((item) => !isReached(item)).map(({ shortName }) => shortName);

@@ -1,7 +1,7 @@
 /** What the analysis knows of a language: its words, and which of them are one. */
 import { fold } from '../../text/fold.ts';
 import { primaryLanguage } from '../../text/language-tag.ts';
-import { segmentsOf } from '../../text/segments.ts';
+import { wordsIn } from '../../text/segments.ts';
 import { singularOf } from '../../text/singular.ts';
 import { stemmerFor } from './stemmer.ts';
 
@@ -33,15 +33,6 @@ export interface Language {
 }
 
 type Forms = Pick<Word, 'folded' | 'key' | 'stem'>;
-
-/**
- * Text of Latin letters and common signs alone, in which every run of letters is a word: there the breaks of
- * UAX #29 are found five times as fast by a pattern. Figures, and stops and colons between letters, are left to
- * the runtime.
- */
-const PLAIN_TEXT =
-  /^(?:[A-Za-z\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u00ff '’"“”‘,;!?()–—…-]|[.:](?![A-Za-z\u00c0-\u00ff]))*$/;
-const PLAIN_WORD = /[A-Za-z\u00c0-\u00ff]+(?:['’‘][A-Za-z\u00c0-\u00ff]+)*/g;
 
 const withoutPossessive = (folded: string): string => folded.replace(/'s$|(?<=s)'$/, '');
 
@@ -76,16 +67,8 @@ export const languageFor = async (tag: string): Promise<Language> => {
     english,
     stems: stemmer !== undefined,
     words: (given) => {
-      const words: Word[] = [];
       // UAX #29 joins over a narrow no-break space, which our authors type before a unit: "300 ml" is two words.
-      const text = given.replaceAll('\u202f', ' ');
-      if (PLAIN_TEXT.test(text)) {
-        for (const { 0: found, index } of text.matchAll(PLAIN_WORD)) words.push(word(found, index));
-        return words;
-      }
-      for (const { segment, index, isWordLike } of segmentsOf(text, tag, 'word'))
-        if (isWordLike) words.push(word(segment, index));
-      return words;
+      return wordsIn(given.replaceAll('\u202f', ' '), tag).map(({ text, index }) => word(text, index));
     },
     word: (text) => word(text),
   };

@@ -1,6 +1,6 @@
 /** Items with their standing, opened up into what it is the sum of, and where each of their phrases is said. */
 
-import { isAtAim } from '../../analysis/coverage/aim.ts';
+import { isFound } from '../../analysis/coverage/aim.ts';
 import type { Coverage, Grade, ItemCoverage, PhraseCoverage } from '../../analysis/coverage/coverage.ts';
 import { grades } from '../../analysis/coverage/coverage.ts';
 import { addingUp, standingText } from '../../analysis/coverage/figures.ts';
@@ -139,7 +139,7 @@ export const itemView = (sheet: Sheet, item: ItemCoverage): ItemView => {
     number,
     name: typeset(item.name, coverage.lang),
     standing: standingText(standing, coverage.aim),
-    below: thin || !isAtAim(standing, coverage.aim),
+    below: !isFound({ standing, thin }, coverage.aim),
     thin,
     bar: shareBar(standing, coverage.aim),
     underline: underlineOf(number),

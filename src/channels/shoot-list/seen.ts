@@ -2,6 +2,7 @@
 import type { Cycle, Item, Picture } from '../../model/box.ts';
 import { foldCase } from '../../text/fold.ts';
 import { primaryLanguage } from '../../text/language-tag.ts';
+import { remembered } from '../../text/remembered.ts';
 import { singularOf } from '../../text/singular.ts';
 import type { Need, View } from './needs.ts';
 
@@ -37,14 +38,16 @@ const SAYING: Readonly<Record<'hands' | 'in use' | 'closed' | 'box', ReadonlySet
 /** What speaks of a tool called so, and of no hand: "hand rake". */
 const HAND_OF_A_NAME = /\bhand[- ](?=\p{L})/giu;
 
-const wordsOf = ({ alt, caption = '' }: Picture): readonly string[] =>
-  foldCase(`${alt} ${caption}`.replace(HAND_OF_A_NAME, '')).match(/[\p{L}\p{M}]+/gu) ?? [];
+const wordsOf = remembered(
+  ({ alt, caption = '' }: Picture): readonly string[] =>
+    foldCase(`${alt} ${caption}`.replace(HAND_OF_A_NAME, '')).match(/[\p{L}\p{M}]+/gu) ?? [],
+);
 
 const says = (words: readonly string[], one: ReadonlySet<string>): boolean =>
   words.some((word) => one.has(word) || one.has(singularOf(word)));
 
 /** The last word of a thing's kind: what a picture's text would call it. */
-const headOf = ({ kind }: Item): string => singularOf(foldCase(kind).split(/\s+/).at(-1) ?? '');
+const headOf = remembered(({ kind }: Item): string => singularOf(foldCase(kind).split(/\s+/).at(-1) ?? ''));
 
 const names = (words: readonly string[], item: Item): boolean =>
   words.some((word) => singularOf(word) === headOf(item));
@@ -53,7 +56,7 @@ const picturesIn = ({ resolved = [] }: Cycle['story']): readonly Picture[] =>
   resolved.filter((one): one is Picture => 'hash' in one);
 
 /** Every picture that a cycle's records and stories name, each once, the open box apart. */
-export const namedIn = ({ hero, peek, story, items, wholeBox }: Cycle): readonly Named[] => {
+export const namedIn = remembered(({ hero, peek, story, items, wholeBox }: Cycle): readonly Named[] => {
   const all: readonly Named[] = [
     ...items.flatMap((item) =>
       [...item.pictures, ...picturesIn(item.story)].map((picture) => ({ picture, item })),
@@ -62,7 +65,7 @@ export const namedIn = ({ hero, peek, story, items, wholeBox }: Cycle): readonly
   ];
   const known = new Set<string>(wholeBox ? [wholeBox.file] : []);
   return all.filter(({ picture: { file } }) => !known.has(file) && known.add(file));
-};
+});
 
 /** What a picture's words say of it. */
 const toldBy = (picture: Picture, lang: string): ReadonlySet<View> => {

@@ -5,7 +5,7 @@ import type { SentForm } from '../../io/serve.ts';
 import { dateInZone, monthName, revealDay } from '../../model/calendar.ts';
 import { isSealed } from '../../model/seal.ts';
 import { factsOfCycle } from '../../pipeline/parcels.ts';
-import { isAtAim } from '../../pipeline/proof.ts';
+import { isFound } from '../../pipeline/proof.ts';
 import { longDate } from '../../text/long-date.ts';
 import {
   addressOf,
@@ -17,7 +17,7 @@ import {
   sent,
 } from '../context.ts';
 import { edited, openRecord, saveText } from '../record.ts';
-import { picturesOf, type Step, type StepName, stepsOf } from '../steps.ts';
+import { picturesOf, type Step, type StepName, type StepsInput, stepsOf } from '../steps.ts';
 
 interface StepView {
   readonly name: string;
@@ -82,6 +82,17 @@ const PIECE: Readonly<Partial<Record<StepName, string>>> = {
 export const findingsOf = (id: string, diagnostics: readonly Diagnostic[]): readonly Diagnostic[] =>
   diagnostics.filter(({ location }) => location.file.startsWith(`cycles/${id}/`));
 
+/** How many things are at the aim, of a cycle that nothing can be drawn of as it is. */
+const proofOf = async (context: Context): Promise<StepsInput['proof']> => {
+  const coverage = await context.table.coverage(context.id, momentToSee(context));
+  return (
+    coverage && {
+      atAim: coverage.items.filter((item) => isFound(item, coverage.aim)).length,
+      items: coverage.items.length,
+    }
+  );
+};
+
 const show = async (context: Context): Promise<Outcome> => {
   const { table, words, wording, lang, settings, id, cycle, token } = context;
   if (!settings || !cycle) return { kind: 'go', to: addressOf('findings', id) };
@@ -92,13 +103,10 @@ const show = async (context: Context): Promise<Outcome> => {
     (found && parcels.has(id)) || found?.box.cycles.some((one) => one.id < id && parcels.has(one.id))
       ? factsOfCycle({ box: found.box, asOf, parcels }, here)
       : undefined;
-  const coverage = await table.coverage(id, momentToSee(context));
-  const proof = coverage && {
-    atAim: coverage.items.filter(({ standing, thin }) => !thin && isAtAim(standing, coverage.aim)).length,
-    items: coverage.items.length,
-  };
   // Drawn once for the whole page, as of the moment at which this cycle is there to be seen.
-  const own = findingsOf(id, await table.findings(momentToSee(context), openedOf(context)));
+  const { drawn } = await table.shown(momentToSee(context), openedOf(context));
+  const own = findingsOf(id, drawn.diagnostics);
+  const proof = drawn.built?.inShort.get(id) ?? (await proofOf(context));
   const mustFix = own.filter(({ weight }) => weight === 'must fix').length;
   const pictures = picturesOf(here);
   const told: Partial<Record<StepName, string>> = {

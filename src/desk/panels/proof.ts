@@ -1,6 +1,6 @@
 /** Proof: what would help, to be taken with one press; where each thing is named; the text with its marks. */
 import type { SentForm } from '../../io/serve.ts';
-import { broughtFigures, type Coverage, type Edit, isAtAim, standingText } from '../../pipeline/proof.ts';
+import { broughtFigures, type Coverage, type Edit, isFound, standingText } from '../../pipeline/proof.ts';
 import { digestOf } from '../../text/digest.ts';
 import { withAdvice } from '../advice.ts';
 import {
@@ -86,7 +86,7 @@ const itemViews = (context: Context, { items, aim }: Coverage): ProofPanelView['
   items.map(({ name, standing, thin, phrases }) => ({
     name,
     standing: standingText(standing, aim),
-    isBelow: thin || !isAtAim(standing, aim),
+    isBelow: !isFound({ standing, thin }, aim),
     phrases: phrases.slice(0, MOST_PHRASES).map(({ phrase, mentions }) => ({
       text: phrase.text,
       times: context.words.proof.times(mentions.length),
@@ -120,7 +120,7 @@ const show = async (context: Context): Promise<Outcome> => {
     };
   });
   const now = Math.floor(table.now() / 60_000) * 60_000;
-  const at = coverage.items.filter(({ standing, thin }) => !thin && isAtAim(standing, coverage.aim)).length;
+  const at = coverage.items.filter((item) => isFound(item, coverage.aim)).length;
   const body = table.templates().render('desk/proof', {
     words,
     token,
