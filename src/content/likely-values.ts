@@ -22,6 +22,9 @@ const clock = (text: string): string | undefined => {
   return `${two(String((Number(hour) % 12) + (half.toLowerCase() === 'p' ? 12 : 0)))}:${minute}`;
 };
 
+/** A colour without its sign. */
+const COLOUR = /^[\da-f]{3}(?:[\da-f]{3})?$/i;
+
 const YES = new Set(['yes', 'y', 'on', 'true', 'ja', 'oui']);
 const NO = new Set(['no', 'n', 'off', 'false', 'nein', 'non']);
 
@@ -29,6 +32,8 @@ const NO = new Set(['no', 'n', 'off', 'false', 'nein', 'non']);
 export const likelyValues = (typed: unknown): readonly (string | number | boolean)[] => {
   if (typeof typed !== 'string' && typeof typed !== 'number') return [];
   const text = String(typed).trim();
+  // A text of nothing but spaces stands for nothing.
+  if (text === '') return [];
   const word = text.toLowerCase();
   const number = /^\D{0,3}?(\d+(?:[.,]\d+)?)(?:\s*\p{L}*\.?|\s*%|\D{0,3})$/u
     .exec(text)?.[1]
@@ -43,7 +48,7 @@ export const likelyValues = (typed: unknown): readonly (string | number | boolea
     text.toUpperCase(),
     word,
     ...CALL_KINDS.filter((kind) => kind.toLowerCase() === word.replace(/[\s-]/g, '')),
-    `#${text}`,
+    ...(COLOUR.test(text) ? [`#${text}`] : []),
     `https://${text}`,
   ];
 };

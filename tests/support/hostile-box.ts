@@ -2,10 +2,10 @@
 import { stringify } from 'yaml';
 
 /** Where nothing of a page may ever lead or ask. */
-export const ELSEWHERE = 'zqxelsewhere.example';
+const ELSEWHERE = 'zqxelsewhere.example';
 
 /** What would run shows a dialog with this in it. */
-export const ALERT = 'zqxran';
+const ALERT = 'zqxran';
 
 const RUN = `alert('${ALERT}')`;
 const FROM = `https://${ELSEWHERE}/`;
@@ -87,14 +87,14 @@ export interface HostileBox {
   readonly places: number;
 }
 
-/** A box of three cycles, with every vector in several fields; the last is sealed as of 27 March 2026. */
-export const hostileBox = (): HostileBox => {
+/** A box of three cycles, with every text of `vectors` in some field; the last is sealed as of 27 March 2026. */
+export const hostileBox = (vectors: readonly string[] = VECTORS): HostileBox => {
   let places = 0;
   let bodies = 0;
   let next = 0;
   const one = (): string => {
     places += 1;
-    return VECTORS[next++ % VECTORS.length] ?? '';
+    return vectors[next++ % vectors.length] ?? '';
   };
   const bounded = (most: number): string => {
     for (;;) {
@@ -104,7 +104,7 @@ export const hostileBox = (): HostileBox => {
   };
   const body = (): string => {
     bodies += 1;
-    const third = VECTORS.filter((_, i) => i % 3 === bodies % 3);
+    const third = vectors.filter((_, i) => i % 3 === bodies % 3);
     places += MARKDOWN.length + third.length;
     return [...MARKDOWN, ...third].join('\n\n');
   };
@@ -201,6 +201,6 @@ export const hostileBox = (): HostileBox => {
       );
   }
   files['content/searches.csv'] =
-    `phrase,count\n${VECTORS.map((text, i) => `"${text.replaceAll('"', '""')}",${i + 1}`).join('\n')}\n`;
-  return { files, places: places + VECTORS.length };
+    `phrase,count\n${vectors.map((text, i) => `"${text.replaceAll('"', '""')}",${i + 1}`).join('\n')}\n`;
+  return { files, places: places + vectors.length };
 };
