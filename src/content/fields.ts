@@ -2,6 +2,7 @@
 import * as v from 'valibot';
 import { utf8Length } from '../text/utf8.ts';
 import { currencyDecimals, isAddress, isDate } from './codes.ts';
+import { withoutUnseen } from './unreadable-signs.ts';
 
 /**
  * Characters that any field may have: a list of ingredients with hundreds of names has fewer. Ours, no source; whoever
@@ -13,7 +14,7 @@ const MOST_OF_FIELD = 5000;
 const textFor = (expected: string) =>
   v.pipe(
     v.union([v.string(), v.number()], expected),
-    v.transform(String),
+    v.transform((value) => withoutUnseen(String(value))),
     v.trim(),
     v.maxLength(MOST_OF_FIELD, `a text of at most ${MOST_OF_FIELD} characters`),
     v.check((value) => !/\p{Surrogate}/u.test(value), 'whole signs: an emoji or letter is cut in half'),
@@ -57,8 +58,13 @@ export const none = v.pipe(
 export const listOrNone = v.union([none, list(text)], 'a text or a list of texts, or none');
 /** A calendar date, ISO 8601. */
 export const date = is(isDate, 'a date that exists, as 2026-03-19');
+/** Signs that browsers take in an address and no standard does (URL Standard, URL code points); braces are left, because a sending service puts its own in their place. */
+const NOT_IN_ADDRESS = /["<>^`\\ ]/g;
 /** An absolute http or https address. */
-export const address = is(isAddress, 'an address that begins with https:// or http://');
+export const address = v.pipe(
+  is(isAddress, 'an address that begins with https:// or http://'),
+  v.transform((value) => value.replace(NOT_IN_ADDRESS, encodeURIComponent)),
+);
 /** Control characters, which browsers leave out of an address before they look at it. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
 const CONTROLS = /[\0-\x1f\x7f-\x9f\u2028\u2029]/;

@@ -9,6 +9,7 @@ import { gfmTable } from 'micromark-extension-gfm-table';
 import remarkDirective from 'remark-directive';
 import remarkParse from 'remark-parse';
 import { type Processor, unified } from 'unified';
+import { withoutUnseen } from './unreadable-signs.ts';
 
 /** GFM's parts without its autolinks for bare addresses, which alone double the time of parsing. */
 function tablesAndNotes(this: Processor): void {
@@ -70,8 +71,9 @@ const restoreIn = (parent: Parents, text: string): void => {
   for (const child of whole) if ('children' in child) restoreIn(child, text);
 };
 
-/** The tree of a Markdown text. Positions are lines and columns of `text`. Thousands of passages within passages throw a RangeError. */
-export const parseMarkdown = (text: string): Root => {
+/** The tree of a Markdown text. Positions are lines and columns of `given`. Thousands of passages within passages throw a RangeError. */
+export const parseMarkdown = (given: string): Root => {
+  const text = withoutUnseen(given);
   const tree = parser.parse(text);
   restoreIn(tree, text);
   return tree;

@@ -183,11 +183,11 @@ const dressPictures = (tree: Root, options: StoryOptions): readonly PictureOutpu
   return outputs;
 };
 
-/** A wide table scrolls by itself, also from the keyboard (WCAG 2.2, 2.1.1). */
+/** A wide table scrolls by itself, also from the keyboard (WCAG 2.2, 2.1.1). It is no landmark, because an article may have several. */
 const dressTables = (tree: Root, label: string): void => {
   visit(tree, 'table', (node, index, parent) => {
     if (!parent || index === undefined) return undefined;
-    const properties = { className: ['table'], tabIndex: 0, role: 'region', ariaLabel: label };
+    const properties = { className: ['table'], tabIndex: 0, role: 'group', ariaLabel: label };
     replace(parent, index, [dressed('div', properties, [node])]);
     return [SKIP, index + 1];
   });

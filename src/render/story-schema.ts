@@ -27,7 +27,7 @@ export const storySchema = (idPrefix: string): Schema => {
       '*': (given['*'] ?? []).filter((name) => typeof name !== 'string' || !unused.has(name)),
       a: [...(given.a ?? []).filter((name) => name !== 'ariaDescribedBy'), ['id', ours], ['rel', 'noopener']],
       li: [...(given.li ?? []), ['id', ours]],
-      div: [['className', 'table'], ['tabIndex', 0], ['role', 'region'], 'ariaLabel'],
+      div: [['className', 'table'], ['tabIndex', 0], ['role', 'group'], 'ariaLabel'],
       source: ['type', 'srcSet', 'sizes'],
       img: [
         'src',

@@ -84,7 +84,7 @@ describe('a story', () => {
   });
   test('has tables that scroll by themselves', () => {
     expect(source('|a|\n|-|\n|b|')).toMatch(
-      /^<div class="table" tabindex="0" role="region" aria-label="Table"><table>/,
+      /^<div class="table" tabindex="0" role="group" aria-label="Table"><table>/,
     );
   });
   test('is typeset across emphasis, but not in code', () => {
