@@ -122,7 +122,7 @@ describe('the page', () => {
     expect([...listed].sort()).toEqual([...all].sort());
   });
   test('shows the article’s words as they are written', () => {
-    const shown = contents(text, /<(?:p|h3|h4) class="run"[^>]*>(.*?)<\/(?:p|h3|h4)>/g).map((run) =>
+    const shown = contents(text, /<(?:p|h3) class="run"[^>]*>(.*?)<\/(?:p|h3)>/g).map((run) =>
       bare(run.replace(/<sup.*?<\/sup>|<span class="border">.*?<\/span> /g, ''))
         .replaceAll('&lt;', '<')
         .replaceAll('&gt;', '>')

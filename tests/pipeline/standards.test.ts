@@ -53,9 +53,11 @@ describeWith('java', 'default-jre-headless', 'pages of naughty texts', () => {
 
 describe('of naughty texts', () => {
   test('pages pass html-validate, and their data fit the vocabulary of schema.org', async () => {
-    const { files, faults } = await faultsIn('site', /\.html$/, htmlValidateFaults);
-    expect(faults).toEqual([]);
-    expect(files).toBeGreaterThan(4);
+    for (const where of ['site', 'backroom'] as const) {
+      const { files, faults } = await faultsIn(where, /(?<!letter|letter-preview)\.html$/, htmlValidateFaults);
+      expect(faults).toEqual([]);
+      expect(files).toBeGreaterThan(4);
+    }
     const data = await faultsIn('site', /\.html$/, async (text) => {
       const [graph] = [...text.matchAll(/<script type="application\/ld\+json">(.*?)<\/script>/gs)];
       return graph ? checkJsonLd(JSON.parse(graph[1] ?? '')) : [];
