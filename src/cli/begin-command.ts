@@ -329,7 +329,7 @@ const runBegin = async (
   const standing = whole.plan.files.find(({ path }) => existsSync(path));
   if (standing) return refuse(mistakes.standing(standing.path.replace(place.content, root)));
   try {
-    await putFiles(whole.plan);
+    putFiles(whole.plan);
   } catch (error) {
     // Something came, or lies where a folder is to be.
     const path = error instanceof Error && 'path' in error ? String(error.path) : place.content;

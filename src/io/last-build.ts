@@ -7,8 +7,8 @@ import { join } from 'node:path';
 import { sha256 } from '../text/hash.ts';
 import { ADDRESSES_FILE, type Added, hashOfAddresses } from './addresses-file.ts';
 import { CONTENT, isTooFresh, type ListedFile, listedIfThere, listFiles } from './list-files.ts';
-import { unfinished } from './memory/unfinished.ts';
 import { intact } from './publish/intact.ts';
+import { unfinished } from './unfinished.ts';
 
 /** The folders of a build, absolute paths. */
 export interface BuildFolders {

@@ -2,9 +2,10 @@
  * The author's own files, changed by us: only within the content folder, only where they are as somebody has seen them,
  * and by one rename, so that a stop at any moment leaves the old file or the new one.
  */
-import { randomBytes } from 'node:crypto';
 import {
   closeSync,
+  constants,
+  copyFileSync,
   fsyncSync,
   linkSync,
   lstatSync,
@@ -20,6 +21,7 @@ import {
 import { basename, dirname, join, sep } from 'node:path';
 import { codeOf } from '../text/error-code.ts';
 import { sha256 } from '../text/hash.ts';
+import { aside } from './unfinished.ts';
 
 /** A file's bytes and their SHA-256. */
 export interface FileState {
@@ -108,6 +110,18 @@ export const syncFolder = (folder: string): void => {
   }
 };
 
+/** Puts a file that was written aside in a place where none may stand yet; throws EEXIST where one does. */
+export const putNew = (written: string, place: string): void => {
+  try {
+    linkSync(written, place);
+  } catch (error) {
+    // A stick or a share may know no links. Copying may stop half way, and is the best that there is.
+    if (!['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS', 'EMLINK'].includes(codeOf(error)))
+      throw Object.assign(error as Error, { path: place });
+    copyFileSync(written, place, constants.COPYFILE_EXCL);
+  }
+};
+
 const discard = (file: string): void => {
   try {
     unlinkSync(file);
@@ -140,14 +154,14 @@ export const replaceSeen = (
     return { kind: 'written', hash: null };
   }
   // No ending that a listing of records knows: it begins with a dot and is nobody's.
-  const temporary = join(dirname(place), `.lidlore-${randomBytes(6).toString('hex')}.part`);
+  const temporary = aside(place);
   const mode = seen === null ? 0o666 : statSync(place).mode & 0o7777;
   try {
     writeWhole(temporary, bytes, mode);
     // Seen once more right before, because writing took time.
     const now = differs();
     if (now !== false) return { kind: 'changed underneath', now };
-    if (seen === null) linkSync(temporary, place);
+    if (seen === null) putNew(temporary, place);
     else renameSync(temporary, place);
     syncFolder(dirname(place));
     return { kind: 'written', hash: sha256(bytes) };

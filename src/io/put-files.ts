@@ -1,7 +1,21 @@
-/** Puts files beside an owner's own: all of them or none, and never one over another. */
-import { constants } from 'node:fs';
-import { copyFile, mkdir, readFile, rename, rm, rmdir, writeFile } from 'node:fs/promises';
-import { dirname } from 'node:path';
+/**
+ * Puts files beside an owner's own: all of them or none, and never one over another. All is made aside first; then a
+ * folder that was not there comes by one rename, with everything in it, so that a stop leaves no half of a cycle.
+ */
+import {
+  copyFileSync,
+  existsSync,
+  lstatSync,
+  mkdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+} from 'node:fs';
+import { dirname, join, relative } from 'node:path';
+import { codeOf } from '../text/error-code.ts';
+import { putNew, syncFolder, writeWhole } from './owned-files.ts';
+import { aside, removeAside } from './unfinished.ts';
 
 /** What is to be put; every path is absolute. */
 export interface PutPlan {
@@ -13,65 +27,132 @@ export interface PutPlan {
   readonly changes: readonly { readonly path: string; readonly was: Uint8Array; readonly text: string }[];
 }
 
-/** A file that somebody changed while its change was thought of. */
-const changedMeanwhile = (path: string): Error =>
-  Object.assign(new Error(`EBUSY: ${path} was changed by another program meanwhile`), { code: 'EBUSY' });
+/** A step that is taken at once or not at all, and can be taken back. */
+interface Step {
+  readonly take: () => void;
+  readonly back: () => void;
+}
 
-const replace = async (path: string, content: string | Uint8Array): Promise<void> => {
-  const aside = `${path}.lidlore-new`;
+const refusal = (code: string, path: string, why: string): Error =>
+  Object.assign(new Error(`${code}: ${path} ${why}`), { code, path });
+
+/** The outermost part of a path that is not there; undefined where all of it is. */
+const firstMissing = (path: string): string | undefined => {
+  if (lstatSync(path, { throwIfNoEntry: false })) return undefined;
+  let here = path;
+  while (!existsSync(dirname(here))) here = dirname(here);
+  if (!statSync(dirname(here)).isDirectory()) throw refusal('EEXIST', dirname(here), 'lies in the way');
+  return here;
+};
+
+/** Where things are made before they are put in place: the place of each path, and what puts all of them. */
+const stage = () => {
+  const made = new Map<string, string>();
+  const steps: Step[] = [];
+  const places = new Set<string>();
+
+  const placeAside = (path: string): string => {
+    const folder = dirname(path);
+    if (!places.has(folder)) removeAside(folder);
+    places.add(folder);
+    const place = aside(path);
+    made.set(path, place);
+    return place;
+  };
+
+  /** Where a path is written first: within a new folder that is aside itself, or aside beside its own place. */
+  const placeFor = (path: string, kind: 'file' | 'folder'): string | undefined => {
+    for (const [root, place] of made)
+      if (path === root || path.startsWith(join(root, '/'))) {
+        const within = join(place, relative(root, path));
+        mkdirSync(kind === 'folder' ? within : dirname(within), { recursive: true });
+        return within;
+      }
+    const root = firstMissing(path);
+    if (root === undefined) {
+      if (kind === 'file') throw refusal('EEXIST', path, 'stands there already');
+      if (!lstatSync(path).isDirectory()) throw refusal('EEXIST', path, 'lies in the way');
+      return undefined;
+    }
+    const isOne = root === path && kind === 'file';
+    const place = placeAside(root);
+    if (!isOne) mkdirSync(place);
+    steps.push({
+      take: () => (isOne ? putNew(place, root) : putFolder(place, root)),
+      back: () => rmSync(root, { recursive: true, force: true }),
+    });
+    return isOne ? place : placeFor(path, kind);
+  };
+
+  return {
+    steps,
+    folder: (path: string): void => void placeFor(path, 'folder'),
+    file: (path: string): string => placeFor(path, 'file') ?? path,
+    /** A new text for a file that stands there. */
+    change: (path: string, was: Uint8Array, text: string): void => {
+      const place = placeAside(path);
+      writeWhole(place, Buffer.from(text), lstatSync(path).mode & 0o7777);
+      steps.push({
+        take: () => {
+          if (Buffer.compare(readFileSync(path), was) !== 0)
+            throw refusal('EBUSY', path, 'was changed by another program meanwhile');
+          renameSync(place, path);
+        },
+        back: () => {
+          writeWhole(place, was, lstatSync(path).mode & 0o7777);
+          renameSync(place, path);
+        },
+      });
+    },
+    sync: (): void => places.forEach(syncFolder),
+    clear: (): void => {
+      for (const place of made.values()) rmSync(place, { recursive: true, force: true });
+    },
+  };
+};
+
+const putFolder = (place: string, path: string): void => {
   try {
-    await writeFile(aside, content, { flag: 'wx' });
-    await rename(aside, path);
+    renameSync(place, path);
   } catch (error) {
-    await rm(aside, { force: true });
+    // Something came there meanwhile.
+    if (['ENOTEMPTY', 'EEXIST', 'ENOTDIR'].includes(codeOf(error)))
+      throw refusal('EEXIST', path, 'stands there already');
     throw error;
   }
 };
 
-/** The folders of a path that were not there and are now, the innermost last. */
-const makeFolders = async (path: string): Promise<readonly string[]> => {
-  const first = await mkdir(path, { recursive: true });
-  if (first === undefined) return [];
-  const made: string[] = [];
-  for (let here = path; here.length >= first.length; here = dirname(here)) made.unshift(here);
-  return made;
-};
-
 /**
  * Makes folders and files, copies, and changes. Where the disk refuses anything, or a file stands where one is to be
- * made, all that was done is undone and the error is passed on. Ctrl-C is not heard meanwhile.
+ * made, all that was done is undone and the error is passed on. A process that is killed leaves each new folder whole or not
+ * at all, and each file as it was or as it is to be; pictures come before the records that name them.
  */
-export const putFiles = async ({ folders, files, copies, changes }: PutPlan): Promise<void> => {
-  const undo: (() => Promise<unknown>)[] = [];
+export const putFiles = ({ folders, files, copies, changes }: PutPlan): void => {
+  const staged = stage();
+  const taken: Step[] = [];
+  // Ctrl-C waits until all of it is there.
   const unheard = (): void => {};
   process.on('SIGINT', unheard);
   try {
-    const places = [
-      ...folders,
-      ...files.map(({ path }) => dirname(path)),
-      ...copies.map(({ to }) => dirname(to)),
-    ];
-    for (const place of new Set(places))
-      for (const made of await makeFolders(place)) undo.push(() => rmdir(made));
-    for (const { path, text } of files) {
-      // A file that was opened and not filled, because the disk is full, is ours too.
-      const before = await readFile(path).catch(() => undefined);
-      if (before === undefined) undo.push(() => rm(path, { force: true }));
-      await writeFile(path, text, { flag: 'wx' });
+    for (const path of folders) staged.folder(path);
+    for (const { from, to } of copies) copyFileSync(from, staged.file(to));
+    for (const { path, text } of files) writeWhole(staged.file(path), Buffer.from(text));
+    for (const { path, was, text } of changes) staged.change(path, was, text);
+    for (const step of staged.steps) {
+      step.take();
+      taken.push(step);
     }
-    for (const { from, to } of copies) {
-      await copyFile(from, to, constants.COPYFILE_EXCL);
-      undo.push(() => rm(to, { force: true }));
-    }
-    for (const { path, was, text } of changes) {
-      if (Buffer.compare(await readFile(path), was) !== 0) throw changedMeanwhile(path);
-      await replace(path, text);
-      undo.push(() => replace(path, was));
-    }
+    staged.sync();
   } catch (error) {
-    for (const step of undo.reverse()) await step().catch(() => undefined);
+    for (const { back } of taken.reverse())
+      try {
+        back();
+      } catch {
+        // The disk refuses this too; the rest is taken back all the same.
+      }
     throw error;
   } finally {
+    staged.clear();
     process.off('SIGINT', unheard);
   }
 };

@@ -15,6 +15,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import type { Memory } from '../../text/memory.ts';
+import { removeAbandoned, unfinished } from '../unfinished.ts';
 import {
   closePack,
   entriesIn,
@@ -26,7 +27,6 @@ import {
   valueIn,
 } from './pack.ts';
 import { readPackIndex, writePackIndex } from './pack-index.ts';
-import { removeAbandoned, unfinished } from './unfinished.ts';
 
 export interface LastingMemory extends Memory {
   /** Writes what is still held in memory, so that a run which is stopped from here on loses nothing. */

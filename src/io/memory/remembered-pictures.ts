@@ -12,7 +12,7 @@ import {
 import { join } from 'node:path';
 import { crc32 } from 'node:zlib';
 import { MS_A_DAY } from '../../text/days.ts';
-import { removeAbandoned, unfinished } from './unfinished.ts';
+import { removeAbandoned, unfinished } from '../unfinished.ts';
 
 export interface RememberedPictures {
   /** The picture of a job, by its key; undefined where there is none, or none that is as it was written. */
