@@ -1,13 +1,15 @@
-import { spawn } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { appendFile, chmod, readFile } from 'node:fs/promises';
+import { appendFile, chmod, cp, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { temporary, writeFiles } from '../io/temporary.ts';
+import { contents, temporary, writeFiles } from '../io/temporary.ts';
+import { shareOf } from '../support/share-of.ts';
 import { tinyBox } from './tiny-box.ts';
 
 const program = fileURLToPath(new URL('../../dist/cli/main.js', import.meta.url));
+const HOOK = join(import.meta.dirname, '../support/kill-at-call.cjs');
 const AS_OF = ['--as-of', '2026-03-27'];
 
 /** Stands in for ffmpeg, so that nobody waits for real frames: writes a word into the file that it is asked for. */
@@ -56,6 +58,22 @@ const lidlore = (cwd: string, words: readonly string[], until?: RegExp): Promise
       resolve({ status, stdout, stderr });
     });
   });
+
+/** A copy of a folder in which `film` was run, killed before the call to the disk of that number where there is one. */
+const filmed = async (ground: string, at = 0): Promise<string> => {
+  const dir = await temporary();
+  await cp(ground, dir, { recursive: true });
+  const { signal } = spawnSync(process.execPath, ['--require', HOOK, program, 'film', '2026-03', ...AS_OF], {
+    cwd: dir,
+    env: {
+      PATH: `${join(dir, 'bin')}:${process.env.PATH}`,
+      LIDLORE_KILL_AT: String(at),
+      LIDLORE_COUNT_CALLS: join(dir, 'calls'),
+    },
+  });
+  expect([at, signal]).toEqual([at, at === 0 ? null : 'SIGKILL']);
+  return dir;
+};
 
 const film = (dir: string, cycle: string): string => join(dir, `backroom/${cycle}/clip.mp4`);
 
@@ -107,6 +125,23 @@ describe('a film', () => {
     expect(next.status).toBe(0);
     expect(await readFile(film(dir, '2026-03'), 'utf8')).toBe('film');
   });
+
+  test('that is killed before any call to the disk is there whole or not at all, and the next run makes it', async () => {
+    const ground = await filmBox();
+    expect((await lidlore(ground, ['build', '--without', 'film', ...AS_OF])).status).toBe(0);
+    const counted = await filmed(ground);
+    const calls = Number(await readFile(join(counted, 'calls'), 'utf8'));
+    const moments = Array.from({ length: shareOf(20) }, (_, i) => 1 + Math.floor((i * calls) / shareOf(20)));
+    for (const at of moments) {
+      const dir = await filmed(ground, at);
+      const made = existsSync(film(dir, '2026-03')) ? await readFile(film(dir, '2026-03'), 'utf8') : 'none';
+      expect([at, ['none', 'film'].includes(made)]).toEqual([at, true]);
+      expect(existsSync(join(dir, 'site/index.html'))).toBe(true);
+      expect((await lidlore(dir, ['film', '2026-03', ...AS_OF])).status).toBe(0);
+      expect(await contents(join(dir, 'backroom'))).toEqual(await contents(join(counted, 'backroom')));
+    }
+    console.info(`The making of a film was killed before ${moments.length} of ${calls} calls.`);
+  }, 120_000);
 
   test('of a month that there is none of is a mistake in the words', async () => {
     const dir = await filmBox();

@@ -4,16 +4,26 @@
  */
 const fs = require('node:fs');
 
+const { writeFileSync } = fs;
 const at = Number(process.env.LIDLORE_KILL_AT ?? 0);
-const CHANGING = ['mkdirSync', 'writeSync', 'copyFileSync', 'linkSync', 'renameSync', 'rmSync', 'unlinkSync'];
 let calls = 0;
-for (const name of CHANGING) {
-  const call = fs[name];
-  fs[name] = (...words) => {
-    calls += 1;
-    if (calls === at) process.kill(process.pid, 'SIGKILL');
-    return call(...words);
-  };
-}
+
+const watch = (functions, names) => {
+  for (const name of names) {
+    const call = functions[name];
+    functions[name] = (...words) => {
+      calls += 1;
+      if (calls === at) process.kill(process.pid, 'SIGKILL');
+      return call(...words);
+    };
+  }
+};
+const AWAITED = ['mkdir', 'open', 'rename', 'rmdir', 'unlink', 'utimes', 'writeFile', 'copyFile', 'rm'];
+watch(fs, [
+  ...['mkdirSync', 'writeSync', 'writeFileSync', 'copyFileSync', 'linkSync', 'renameSync', 'rmSync'],
+  'unlinkSync',
+]);
+watch(fs.promises, AWAITED);
+
 const count = process.env.LIDLORE_COUNT_CALLS;
-if (count) process.on('exit', () => fs.writeFileSync(count, String(calls)));
+if (count) process.on('exit', () => writeFileSync(count, String(calls)));
