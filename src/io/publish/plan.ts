@@ -100,6 +100,9 @@ const unwantedIn = (ground: Ground, state: State, paths: ReadonlySet<string>): L
     return found?.kind === 'file' ? [{ path, print: found.print }] : [];
   });
 
+/** A path as a disk that tells neither capitals nor normal forms apart has it. */
+const folded = (path: string): string => path.normalize('NFC').toLowerCase();
+
 /** The plan for one target whose real folder is `dir`. Throws, naming the path, where something that is not ours stands in the way. */
 export const planFor = (target: Target, dir: string, state: State, fs: FileSystem): Plan => {
   const ground = groundOf(dir, fs);
@@ -125,7 +128,14 @@ export const planFor = (target: Target, dir: string, state: State, fs: FileSyste
       for (const one of going) if (one.startsWith(`${path}/`)) makesWay.add(one);
       return { file, known, found: undefined, left: undefined };
     }
-    if (found.kind !== 'file' || !state.known.has(path)) return refuse(dir, path, found.kind);
+    if (found.kind === 'file' && !state.known.has(path)) {
+      // Ours under its former name, on a disk that takes both for one: it goes before the new one comes.
+      const former = unwanted.find((one) => one.print === found.print && folded(one.path) === folded(path));
+      if (!former) refuse(dir, path, found.kind);
+      else makesWay.add(former.path);
+      return { file, known, found: undefined, left: undefined };
+    }
+    if (found.kind !== 'file') return refuse(dir, path, found.kind);
     return { file, known, found, left: known.find(({ print }) => print === found.print) };
   });
   const goesFirst = ({ path }: Leaving): boolean =>

@@ -5,6 +5,7 @@ import { disk, type FileSystem } from '../../../src/io/publish/file-system.ts';
 import { intact } from '../../../src/io/publish/intact.ts';
 import { publish } from '../../../src/io/publish/publish.ts';
 import { faultyDisk } from '../../support/faulty-disk.ts';
+import { foldingDisk } from '../../support/folding-disk.ts';
 import { standing } from '../../support/standing.ts';
 import { treeOf } from '../../support/tree.ts';
 import { contents, temporary, writeFiles } from '../temporary.ts';
@@ -323,5 +324,23 @@ describe('whether a folder is as we left it', () => {
       expect(intact(site), damaged).toBeUndefined();
       expect([...(await standing(site))], damaged).toEqual([]);
     }
+  });
+});
+
+describe('a disk that tells no capitals from small letters', () => {
+  it('gives a file another case where both names are one', async () => {
+    const site = join(await temporary(), 'site');
+    const files = (name: string) => [file('index.html', name), file(name, name)];
+    for (const name of ['boxes/First.html', 'boxes/first.html', 'boxes/FIRST.html', 'boxes/First.html']) {
+      await publish([{ dir: site, files: files(name) }], { fs: foldingDisk });
+      expect(await contents(site)).toEqual({ 'index.html': name, [name]: name });
+    }
+    // A file of somebody else's is refused under every name.
+    await writeFiles(site, { 'boxes/Second.html': 'theirs' });
+    const { message } = await failureOf(
+      publish([{ dir: site, files: [file('boxes/second.html')] }], { fs: foldingDisk }),
+    );
+    expect(message).toContain('that was not made here');
+    expect(await contents(site)).toMatchObject({ 'boxes/Second.html': 'theirs' });
   });
 });
