@@ -31,7 +31,7 @@ const LISTS = new Set(['also', 'material', 'allergens', 'mayContain', 'category'
 /** Commas and the like, and "and", part what stands in one cell; commas within brackets part nothing. */
 const parts = (cell: string): readonly string[] =>
   cell
-    .split(/\s*[;,/\n+]\s*(?![^(]{0,200}\))|\s+(?:and|&|und|et|y|e|en)\s+/)
+    .split(/(?<!\s)\s*[;,/\n+]\s*(?![^(]{0,200}\))|(?<!\s)\s+(?:and|&|und|et|y|e|en)\s+/)
     .map((part) => part.trim())
     .filter(Boolean);
 
