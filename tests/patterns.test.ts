@@ -86,10 +86,10 @@ const STOP = '\u0001';
 
 /**
  * Lengths, one after another, so that what takes time by a power of two or three of the length shows before it takes for ever:
- * 22 signs for the powers of 2, 300 and 1000 for the cube, 4000 for the square.
+ * 22 signs for the powers of 2, 300 and 1000 for the cube, 10,000 for the square.
  */
-const LENGTHS = [22, 300, 1000, 4000];
-/** Milliseconds: a pattern that reads 4000 signs once takes a tenth, one that reads them 4000 times thirty. */
+const LENGTHS = [22, 300, 1000, 10_000];
+/** Milliseconds: a pattern that reads 10,000 signs once takes a tenth, one that reads them 10,000 times fifty and more. */
 const MOST_MS = 10;
 /** The least of so many tries counts, because the machine may have been busy. */
 const TRIES = 4;
