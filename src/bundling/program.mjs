@@ -29,7 +29,7 @@ const programDigest = () => {
 };
 
 /** What is started by itself, from a file of its own. */
-const OUTSIDE = ['io/film/encode-piece.cjs'];
+const OUTSIDE = ['io/film/encode-piece.cjs', 'io/decode-heic-thread.cjs'];
 
 const loadedDependencies = new Set();
 

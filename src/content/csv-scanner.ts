@@ -170,7 +170,8 @@ export const csvScanner = (
       if (held === undefined) return scan(text);
       held += text;
       // The delimiter shows only once the first line is whole, and a `sep=` line needs the one after it.
-      if (/\S[^\r\n]*[\r\n]./.test(held) || held.length > MOST_HEADER) begin(held);
+      if (held.length > MOST_HEADER || /(?:^|[\r\n])[^\S\r\n]*\S[^\r\n]*(?:\r\n|[\r\n])./.test(held))
+        begin(held);
     },
     end: () => {
       if (stopped) return;

@@ -81,7 +81,7 @@ const openingOf = (lines: readonly string[]): Opening | undefined => {
   const first = nextText(lines, 0);
   const line = lines[first] ?? '';
   const found = (from: number, ...faults: readonly FenceFault[]): Opening => ({ from, lines, faults });
-  if (/^---[ \t]*(?:yaml)?[ \t]*$/.test(line)) {
+  if (/^---[ \t]*(?:yaml[ \t]*)?$/.test(line)) {
     if (first === 0) return found(1);
     const message = `Unexpected ${first === 1 ? 'empty line' : 'empty lines'} before \`---\`, expected \`---\` on the first line`;
     return found(

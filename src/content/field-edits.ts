@@ -72,7 +72,7 @@ const contentEnd = (source: string, node: Node | undefined): number | undefined 
     const written = source.slice(start, end);
     // `+` keeps the empty lines at the end; any other block leaves them to the file.
     const keeps = /^[|>][1-9]?\+/.test(written);
-    return start + written.replace(keeps ? /\r?\n$/ : /\s+$/, '').length;
+    return start + (keeps ? written.replace(/\r?\n$/, '') : written.trimEnd()).length;
   }
   if (isMap(node) && !node.flow) {
     const last = node.items.at(-1);

@@ -48,15 +48,21 @@ export const groupsIn = (value: FieldValue | undefined): readonly FieldValue[] =
 /** Whether a field that may be a text or a group has its group on the form. */
 export const showsGroup = (value: FieldValue | undefined): boolean => isMap(value);
 
+/** A line as it is typed, "key: text": parted at the first colon before a blank, else at the first one. */
+const keyAndText = (line: string): readonly [key: string, text: string] => {
+  const spaced = line.search(/:\s/);
+  if (spaced >= 0) return [line.slice(0, spaced).trimEnd(), line.slice(spaced + 1).trimStart()];
+  const colon = line.indexOf(':');
+  return colon > 0 ? [line.slice(0, colon), line.slice(colon + 1)] : [line, ''];
+};
+
 const valueOfLines = (typed: string): FieldValue | undefined => {
   const rows = typed
     .split('\n')
     .map((line) => line.trim())
     .filter(Boolean)
-    .map((line) => /^(.*?)\s*:\s+(.*)$/.exec(line) ?? /^([^:]+):(.*)$/.exec(line) ?? [line, line, '']);
-  return rows.length === 0
-    ? undefined
-    : Object.fromEntries(rows.map(([, key = '', text = '']) => [key, text]));
+    .map(keyAndText);
+  return rows.length === 0 ? undefined : Object.fromEntries(rows);
 };
 
 const valueOfList = (typed: string, before: FieldValue | undefined): FieldValue | undefined => {
@@ -88,7 +94,7 @@ const typedValue = (
   if (sort === 'lines') return valueOfLines(typed);
   if (sort === 'choices') return valueOfTicks(typed, before);
   if (sort === 'list' || sort === 'colours') return valueOfList(typed, before);
-  const text = typed.replace(/\s+$/, '');
+  const text = typed.trimEnd();
   if (text === '') return undefined;
   if (sort === 'yes or no') return text === 'true' ? true : text === 'false' ? false : text;
   return holdsNumbers(key) && /^\d+(?:\.\d+)?$/.test(text) ? Number(text) : text;

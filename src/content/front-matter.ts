@@ -48,7 +48,7 @@ const placesIn = (map: YAMLMap, at: (offset: number) => Location): Map<string, L
 };
 
 /** A first line of dashes; what it captures is the language that it claims. */
-const OPENING = /^---[ \t]*([^\r\n]*)\r?\n/;
+const OPENING = /^---[ \t]*((?:[^ \t\r\n][^\r\n]*)?)\r?\n/;
 
 /** Passages within passages that a tree may have: each list is two, a list and its entry. */
 const DEEPEST = 2 * BOUNDS.depth + 20;

@@ -20,7 +20,7 @@ const partOf = (token: string): DatePart =>
 const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 
 /** The date's own pattern, without the time of day that may follow it. */
-const datePart = (pattern: string): string => pattern.replace(/[\sT,]+H{1,2}.*$/, '').trim();
+const datePart = (pattern: string): string => pattern.replace(/(?<![\sT,])[\sT,]+H{1,2}.*$/, '').trim();
 
 /** Whether a pattern names year, month and day once each: `DD/MM/YYYY`, `D.M.YY`, `DD MMM YYYY`. */
 export const isDatePattern = (pattern: string): boolean => {

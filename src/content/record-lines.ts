@@ -16,7 +16,7 @@ export interface FieldLine {
 }
 
 const LINE =
-  /^([ \t]*(?:-[ \t]+)*)((?:([\p{L}_][\p{L}\p{M}\p{N}_-]*)|"([^"]*)"|'([^']*)')[ \t]*:(?:[ \t]+|$))?(.*?)\s*$/u;
+  /^([ \t]*(?:-[ \t]+)*)((?:([\p{L}_][\p{L}\p{M}\p{N}_-]*)|"([^"]*)"|'([^']*)')[ \t]*:(?:[ \t]+|$))?((?:.*\S)?)\s*$/u;
 
 /** A line taken apart; every line has a lead and a value, be they empty. */
 export const fieldLine = (line: string): FieldLine => {

@@ -50,8 +50,8 @@ export const tabs: Slip = (lines, at) => {
 
 export const remarks: Slip = (lines, at) => {
   const line = lines[at] ?? '';
-  const [, lead = '', slashed, marked] = /^(\s*)(?:\/\/\s*(.*?)|<!--\s*(.*?)\s*-->)\s*$/.exec(line) ?? [];
-  const remark = slashed ?? marked;
+  const [, lead = '', slashed, marked] = /^(\s*)(?:\/\/(.*)\r?|<!--(.*)-->\s*)$/.exec(line) ?? [];
+  const remark = (slashed ?? marked)?.trim();
   if (remark === undefined) return [];
   return oneLine(
     at,

@@ -178,7 +178,8 @@ const signIn = (text: string): Sign => {
 
 export const quoteAll: Slip = (lines, at) => {
   const { head, key, value } = fieldLine(lines[at] ?? '');
-  const [, text = '', remark = ''] = /^(.*?)(\s+#\s.*)?$/.exec(value) ?? [];
+  const after = value.search(/(?<!\s)\s+#\s/);
+  const [text, remark] = after < 0 ? [value, ''] : [value.slice(0, after), value.slice(after)];
   if (text === '' || /^["']/.test(text)) return [];
   const sign = signIn(text);
   return oneLine(

@@ -22,4 +22,6 @@ export interface PhotoSource {
   readonly sharpness?: number;
   /** Why the picture cannot be used, in words for its owner ("is cut short", "is not a picture"). */
   readonly problem?: string;
+  /** What mends that, where it is not to copy the photo again. */
+  readonly fix?: string;
 }

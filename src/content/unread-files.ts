@@ -172,8 +172,8 @@ const elsewhere = (path: string): Found => {
 
 const broken = (path: string): Found => ({
   weight: ITEMS.test(path) || READ.some((one) => one.test(path)) ? 'must fix' : 'look at',
-  message: unread(`link \`${nameOf(path)}\` that leads to nothing`, 'a file'),
-  fix: 'Put the file there, or take the link away',
+  message: unread(`\`${nameOf(path)}\`, which is no file, or a link that leads to nothing`, 'a file'),
+  fix: 'Put the file there, or take away what stands for it',
 });
 
 /** What lies elsewhere may be anybody's: it is neither read nor remembered. */

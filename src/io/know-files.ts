@@ -10,6 +10,7 @@ import { keepData, type Memory, recallData } from '../text/memory.ts';
 import { decodeText } from './decode-text.ts';
 import { hasContent, isTooFresh, type ListedFile, sizeIn } from './list-files.ts';
 import { mapConcurrently } from './map-concurrently.ts';
+import { mayPass } from './photo-problem.ts';
 
 /** A file of the content folder, and what is known of it. */
 export interface KnownFile {
@@ -42,7 +43,7 @@ export const isTooBig = ({ path, stamp }: Pick<ListedFile, 'path' | 'stamp'>): b
 const MOST_OF_PHOTO = 200_000_000;
 
 /** Raise when a look at the same photo finds something else. */
-const PROBE_VERSION = 3;
+const PROBE_VERSION = 4;
 
 /** Photos decoded at once: one for each of two processors, each within the memory of a small machine. */
 const PROBES_AT_ONCE = 2;
@@ -71,11 +72,10 @@ const photoFile = async (
       path,
       stamp,
       hash,
-      photo: unusable(
-        path,
-        hash,
-        `has ${Math.round(size / 1e6)} MB, expected at most ${MOST_OF_PHOTO / 1e6}`,
-      ),
+      photo: unusable(path, hash, {
+        problem: `has ${Math.round(size / 1e6)} MB, expected at most ${MOST_OF_PHOTO / 1e6}`,
+        fix: 'Save it again as a JPEG, or at half its width',
+      }),
     };
   }
   const bytes = await readFile(join(dir, path));
@@ -85,7 +85,7 @@ const photoFile = async (
   if (before) return { path, stamp, hash, photo: { ...before, path } };
   const { probe } = await import('./probe.ts');
   const photo = await probe(path, bytes);
-  keepData(memory, key, photo);
+  if (!mayPass(photo)) keepData(memory, key, photo);
   return { path, stamp, hash, photo };
 };
 
@@ -159,6 +159,7 @@ export const rememberFiles = (
     const file = files.get(path);
     if (!file || isTooFresh(listedFile, readAt)) return [];
     const { stamp, hash, photo } = file;
+    if (photo && mayPass(photo)) return [];
     return [photo ? [path, stamp, hash, photo] : [path, stamp, hash]];
   });
   // Most runs know what the last one knew, and have nothing to write.

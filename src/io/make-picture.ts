@@ -3,8 +3,9 @@ import sharp, { type Sharp } from 'sharp';
 import type { PictureJob } from '../render/output.ts';
 import { lazily } from '../text/lazy.ts';
 import { cropWindow, partSize } from './crop-window.ts';
-import { openPhoto } from './open-photo.ts';
+import { openPhoto, problemOf, SECONDS_TO_MAKE } from './open-photo.ts';
 import { attentionIn } from './photo-attention.ts';
+import { photoFailure } from './photo-problem.ts';
 import { playMark } from './play-mark.ts';
 
 /** What of a job decides its pixels, before it is marked and encoded. */
@@ -78,21 +79,25 @@ const once = <K, V>(make: (key: K) => Promise<V>): ((key: K) => Promise<V>) => {
 
 /**
  * Makes all pictures of one photo with one decode, and hands each to `done` with its bytes. A picture is as
- * large as its job says, or as large as the photo allows in that shape. Throws when the photo cannot be
- * decoded: its probe said it can.
+ * large as its job says, or as large as the photo allows in that shape. Rejects with a `photoFailure` when the
+ * photo cannot be decoded, though its probe said it can.
  */
 export const makePictures = async (
   bytes: Uint8Array,
   jobs: readonly PictureJob[],
   done: (job: PictureJob, picture: Buffer) => Promise<void>,
 ): Promise<void> => {
-  const opened = await openPhoto(bytes);
-  if ('problem' in opened) throw new Error(`A photo that was whole ${opened.problem}: ${jobs[0]?.source}`);
+  const source = jobs[0]?.source ?? '';
+  const opened = await openPhoto(bytes, SECONDS_TO_MAKE);
+  if ('problem' in opened) throw photoFailure(source, opened);
   const full = { width: opened.width, height: opened.height };
 
   const copy = once(async (index: number): Promise<Pixels> => {
-    const image = index === 0 ? opened.photo : pipeline(await copy(index - 1));
-    return pixelsOf(within(image, COPIES[index] as number));
+    const side = COPIES[index] as number;
+    if (index > 0) return pixelsOf(within(pipeline(await copy(index - 1)), side));
+    return pixelsOf(within(opened.photo, side)).catch((error: unknown) => {
+      throw photoFailure(source, problemOf(error));
+    });
   });
   // Of the same copy whatever is made with it, so that every shape and every size is cropped by one map.
   const attention = lazily(async () => attentionIn(pipeline(await copy(COPIES.length - 1))));

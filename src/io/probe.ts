@@ -3,6 +3,7 @@ import { createHash } from 'node:crypto';
 import sharp from 'sharp';
 import type { PhotoSource } from '../content/sources.ts';
 import { openPhoto, problemOf } from './open-photo.ts';
+import type { PhotoProblem } from './photo-problem.ts';
 import { SHARPNESS_SIDE, sharpnessOf } from './sharpness.ts';
 
 /** Colours are taken from a copy of this many pixels a side: exact enough, and quick. */
@@ -41,7 +42,7 @@ const dominantOf = (colours: readonly Rgb[]): Rgb => {
 const inMiddle = (at: number, length: number): boolean => Math.abs((at + 0.5) / length - 0.5) <= MIDDLE / 2;
 
 /** A photo with its problem, in words that follow the file’s name. */
-export const unusable = (path: string, hash: string, problem: string): PhotoSource => ({
+export const unusable = (path: string, hash: string, { problem, fix }: PhotoProblem): PhotoSource => ({
   path,
   hash,
   width: 0,
@@ -49,13 +50,14 @@ export const unusable = (path: string, hash: string, problem: string): PhotoSour
   tint: '#808080',
   dominant: '#808080',
   problem,
+  ...(fix !== undefined && { fix }),
 });
 
 /** A photo as the core sees it. Never rejects for what is in the file: that is its `problem`. */
 export const probe = async (path: string, bytes: Uint8Array): Promise<PhotoSource> => {
   const hash = createHash('sha256').update(bytes).digest('hex');
   const opened = await openPhoto(bytes);
-  if ('problem' in opened) return unusable(path, hash, opened.problem);
+  if ('problem' in opened) return unusable(path, hash, opened);
   try {
     const copy = await opened.photo
       .resize(SHARPNESS_SIDE, SHARPNESS_SIDE, {

@@ -18,7 +18,7 @@ export const marksOf = (from: { readonly [Piece in keyof Marks]: string | undefi
   );
 
 /** An e-mail address, its sign written as it is or percent-encoded. */
-const MAIL = /[^=&@]+(?:@|%40)[^=&@]+/i;
+const MAIL = /[^=&@](?:@|%40)[^=&@]/i;
 /**
  * What sending services put each reader's own words in the place of: it has a bracket, bar, star or dollar in it, or stands
  * between signs, as `__name__`.

@@ -1,7 +1,7 @@
 /** Photos by name → pictures that can be shown. */
 import type { PictureRecord } from '../content/schemas.ts';
 import type { PhotoSource } from '../content/sources.ts';
-import type { Location, ReportFinding } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, Location, ReportFinding } from '../diagnostics/diagnostic.ts';
 import { nearest } from '../diagnostics/nearest.ts';
 import type { Picture } from './box.ts';
 
@@ -16,6 +16,20 @@ const focusOf = (focus: string | undefined): Picture['focus'] => {
   const [x, y] = (focus ?? '').split(' ').map((share) => Number.parseInt(share, 10) / 100);
   return x === undefined || y === undefined || Number.isNaN(x) || Number.isNaN(y) ? undefined : { x, y };
 };
+
+/** That a photo is there and cannot be used; `problem` follows its name. */
+export const unusablePhoto = (
+  location: Location,
+  name: string,
+  problem: string,
+  fix?: string,
+): Diagnostic => ({
+  weight: 'must fix',
+  rule: 'photo-unusable',
+  location,
+  message: `Unexpected photo \`${name}\`: it ${problem}`,
+  fix: fix ?? 'Export or copy it from the phone again',
+});
 
 /** The picture at a path of the content folder; undefined with a finding where there is none to show. */
 export const pictureAt = (
@@ -50,13 +64,7 @@ export const pictureAt = (
     return undefined;
   }
   if (photo.problem !== undefined) {
-    report({
-      weight: 'must fix',
-      rule: 'photo-unusable',
-      location,
-      message: `Unexpected photo \`${name}\`: it ${photo.problem}`,
-      fix: 'Export or copy it from the phone again',
-    });
+    report(unusablePhoto(location, name, photo.problem, photo.fix));
     return undefined;
   }
   const { hash, width, height, tint, dominant } = photo;

@@ -10,4 +10,4 @@ export const slugOf = (text: string): string =>
     .toLowerCase()
     .replace(/['’]/g, '')
     .replace(/[^\p{L}\p{M}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '');
+    .replace(/^-+|(?<!-)-+$/g, '');

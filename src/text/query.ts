@@ -6,7 +6,7 @@ const SIGNS = /^(?:[\p{L}\p{M}\p{N}\-._~!$&'()*+,;=:@/?{}[\]|]|%[\da-f]{2})+$/iu
 const PAIR = /^[^=:/?]+=.+$/;
 
 /** Without what joins it to an address or to another. */
-const bare = (text: string): string => text.replace(/^[?&]+/, '').replace(/&+$/, '');
+const bare = (text: string): string => text.replace(/^[?&]+/, '').replace(/(?<!&)&+$/, '');
 
 /** Whether a text is a query of names with values, with or without the sign that joins it to an address. */
 export const isQuery = (text: string): boolean => {

@@ -70,8 +70,12 @@ const OTHER: Abbreviations = { inside: wordSet(EVERYWHERE), either: new Set(), o
 
 const LANGUAGES: Readonly<Record<string, Abbreviations>> = { en: ENGLISH, de: GERMAN, fr: FRENCH };
 
-/** The last word of what was read so far with its stops inside, before a last stop: "e.g", "J.-C", "Finch". */
-const LAST_WORD = /([\p{L}\p{M}\p{N}](?:[\p{L}\p{M}\p{N}]|\.-?(?=[\p{L}\p{N}])|[’'](?=\p{L}))*)\.\s*$/u;
+/**
+ * The last word of what was read so far with its stops inside, before a last stop: "e.g", "J.-C", "Finch". It begins where no
+ * longer one does, so that each sign is read once.
+ */
+const LAST_WORD =
+  /(?<![\p{L}\p{M}\p{N}]|[\p{L}\p{M}\p{N}](?:\.-?(?=[\p{L}\p{N}])|[’'](?=\p{L})))([\p{L}\p{M}\p{N}](?:[\p{L}\p{M}\p{N}]|\.-?(?=[\p{L}\p{N}])|[’'](?=\p{L}))*)\.\s*$/u;
 const FIRST_WORD = /^[\s"“„«»‘(]*([\p{L}\p{M}\p{N}]+(?:[’'](?:\p{L}+)?)?)/u;
 /** "J. Marsh", and in German "u. a." */
 const INITIAL = /^\p{L}$/u;
@@ -80,13 +84,13 @@ const LETTERS_WITH_STOPS = /^\p{L}(?:\.-?\p{L})+$/u;
 /** Closing marks that stand off from the stop before them, as French sets them. */
 const CLOSING = /^[»”’)\]]+\s*/u;
 const BEGINS_LOWER = /^[«»“„"‘(\s]*\p{Ll}/u;
-const ENDS_ASKED = /[!?][!?"”’“»«)\]\s]*$/u;
+const ENDS_ASKED = /[!?]["”’“»«)\]\s]*$/u;
 const ORDINAL = /^\d{1,2}$/;
 /** "1. Soak the seeds." */
 const NUMBER_ALONE = /^\s*\d{1,3}\.\s*$/;
 
 /** UAX #29 leaves an opening bracket that follows a stop without a space with the sentence before it. */
-const OPENING_LAST = /[「『（]+$/u;
+const OPENING_LAST = /(?<![「『（])[「『（]+$/u;
 /** What goes on with a quotation or a bracket in Japanese, with the words that only begin like it. */
 const JAPANESE_CLOSED = /[。！？!?][」』）)]+$/u;
 const JAPANESE_GOING_ON = /^(?:と(?!ても|ころ|にかく|りあえず|もかく|きに|きどき)|って|を|の(?!ち)|、)/u;

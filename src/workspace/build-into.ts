@@ -5,6 +5,7 @@ import { ADDRESSES_FILE, type Added } from '../io/addresses-file.ts';
 import type { PictureProgress } from '../io/ensure-pictures.ts';
 import type { BuildFolders, Validity } from '../io/last-build.ts';
 import type { RememberedPictures } from '../io/memory/remembered-pictures.ts';
+import { isPhotoFailure } from '../io/photo-problem.ts';
 import {
   type PublishedFile,
   type PublishOptions,
@@ -15,6 +16,7 @@ import {
 import type { ReadTemplates } from '../io/read-templates.ts';
 import type { Box, Moment } from '../model/box.ts';
 import { dateInZone, revealDay } from '../model/calendar.ts';
+import { unusablePhoto } from '../model/pictures.ts';
 import { unsealed } from '../model/seal.ts';
 import type { AsOf } from '../pipeline/as-of.ts';
 import { type BuildInput, type BuildResult, buildSite, type Stage } from '../pipeline/build.ts';
@@ -272,11 +274,17 @@ export const buildInto = async (workspace: Workspace, options: BuildIntoOptions)
   try {
     return await makeAndPublish(workspace, options);
   } catch (error) {
-    const finding = templateFinding(error);
+    const finding = templateFinding(error) ?? photoFinding(error);
     if (!finding) throw error;
     return { kind: 'must fix', diagnostics: [finding], isReadable: true };
   }
 };
+
+/** A photo was looked at before: what stops it now is a change meanwhile, or a clock. */
+const photoFinding = (error: unknown): Diagnostic | undefined =>
+  isPhotoFailure(error)
+    ? unusablePhoto({ file: error.source, line: 1, column: 1 }, error.source, error.problem, error.fix)
+    : undefined;
 
 const makeAndPublish = async (workspace: Workspace, options: BuildIntoOptions): Promise<BuildOutcome> => {
   const { folders, templates, pictures, without, share } = options;

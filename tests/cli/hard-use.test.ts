@@ -13,6 +13,7 @@ import { dirname, join, relative } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { temporary } from '../io/temporary.ts';
 import { compiledCommand } from '../support/compiled.ts';
+import { gif, png } from '../support/made-pictures.ts';
 import { smallBox } from '../support/small-box.ts';
 import { filesBelow, pagesBelow } from '../support/tools.ts';
 import { lidlore } from './terminal.ts';
@@ -49,7 +50,7 @@ const FILES: Readonly<Record<string, string>> = {
   [`${MONTH}/items/01-basket.md`]: item('lead: true\n'),
 };
 
-const written = async (more: Readonly<Record<string, string>> = {}): Promise<string> => {
+const written = async (more: Readonly<Record<string, string | Uint8Array>> = {}): Promise<string> => {
   const folder = await temporary();
   for (const [path, text] of Object.entries({ ...FILES, ...more })) {
     mkdirSync(dirname(join(folder, path)), { recursive: true });
@@ -61,7 +62,7 @@ const written = async (more: Readonly<Record<string, string>> = {}): Promise<str
 const build = (folder: string) => lidlore(folder, 'build', '--as-of', '2026-03-27');
 
 /** Writes a box with `more` in it, builds it, and gives what was said and the folder. */
-const built = async (more: Readonly<Record<string, string>> = {}) => {
+const built = async (more: Readonly<Record<string, string | Uint8Array>> = {}) => {
   const folder = await written(more);
   return { folder, ...(await build(folder)) };
 };
@@ -426,6 +427,7 @@ describe('a photo that is none', () => {
     ['a drawing behind a declaration', '\ufeff<?xml version="1.0"?>\n<!-- --><svg/>', 'a drawing (SVG)'],
     ['a document', '%PDF-1.7\n', 'a PDF'],
     ['a film', '\0\0\0\x18ftypisom\0\0\0\0', 'a film'],
+    ['a moving picture', gif(2, 2, 2), 'a moving picture, where a still is wanted'],
     ['nothing', '', 'the file is empty'],
     ['a text', 'A basket of cane.', 'not a picture'],
   ])('but %s is named as that, and not drawn', async (_, bytes, said) => {
@@ -450,6 +452,31 @@ describe('a photo that is none', () => {
     expect(status).toBe(1);
     expect(process.memoryUsage().rss - begun).toBeLessThan(200_000_000);
   });
+});
+
+test('what is a file by its name alone is named, and nobody waits for what it will say', async () => {
+  const folder = await written({
+    // Its name says another kind of picture than it is.
+    [`${MONTH}/items/01-basket.md`]: item('lead: true\nimage:\n  - {file: d.jpg, alt: A basket of cane}\n'),
+    [`${MONTH}/photos/d.jpg`]: png(40, 30),
+    [`${MONTH}/photos/b.jpg/within.jpg`]: gif(2, 2, 1),
+    'templates/own.css': 'p { color: red }',
+  });
+  const ofCycle = ['photos/a.jpg', 'items/03-pipe.md', 'parcels.csv', 'takes/a.mov'];
+  const pipes = [
+    ...ofCycle.map((name) => `${MONTH}/${name}`),
+    'content/searches.csv',
+    'content/photos/c.jpg',
+  ];
+  for (const path of [...pipes, 'templates/a.css']) {
+    mkdirSync(dirname(join(folder, path)), { recursive: true });
+    expect(spawnSync('mkfifo', [join(folder, path)]).status).toBe(0);
+  }
+  const { status, stderr } = await build(folder);
+  const unread = stderr.split('\n').filter((line) => line.includes('(file-unread)'));
+  expect(unread.map((line) => line.replace(/:.*/, '')).sort()).toEqual([...pipes].sort());
+  expect(stderr).not.toContain('(photo-unusable)');
+  expect(status).toBe(1);
 });
 
 /** Who owns nothing, by custom: what stops everybody else does not stop the superuser. */

@@ -89,7 +89,7 @@ describe('a probe', () => {
     })
       .png()
       .toBuffer();
-    expect((await probe('a.png', bomb)).problem).toBe('has too many pixels (16000 × 15000)');
+    expect((await probe('a.png', bomb)).problem).toMatch(/^has too many pixels \(16000 × 15000\)/);
   });
 
   it('takes pictures of one channel, with transparency, and of sixteen bits', async () => {

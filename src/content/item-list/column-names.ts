@@ -91,6 +91,9 @@ const byName: ReadonlyMap<string, ListField> = new Map(
   ),
 );
 
+/** Signs of a title: what is longer names nothing. */
+const MOST_OF_TITLE = 200;
+
 /** A title without its unit, stars and colons: "Weight (g) *" is "weight". */
 const bareTitle = (title: string): string =>
   folded(title)
@@ -108,6 +111,7 @@ export interface NamedField {
 
 /** The field that a column's title names, also within other words: "Retail price incl. VAT", "Name of maker". */
 export const fieldOfTitle = (title: string): NamedField | undefined => {
+  if (title.length > MOST_OF_TITLE) return undefined;
   const bare = bareTitle(title);
   if (bare === '') return undefined;
   const whole =
@@ -134,7 +138,11 @@ const PRIVATE =
   );
 
 /** The unit that a title states for bare numbers below it: "Weight (g)", "Size in cm", "Price £", "Price EUR". */
-export const unitOfTitle = (title: string): string | undefined =>
-  /[([]\s*([^)\]]{1,12}?)\s*[)\]]/.exec(title)?.[1] ??
-  /\b(?:in|as) (mm|cm|m|g|kg|ml|cl|l|oz|lb|lbs|inch|inches)\b/i.exec(title)?.[1] ??
-  /([£$€¥]|\b[A-Z]{3}\b)\s*$/.exec(title)?.[1];
+export const unitOfTitle = (whole: string): string | undefined => {
+  const title = whole.slice(0, MOST_OF_TITLE);
+  return (
+    /[([]\s*([^)\]]{1,12}?)\s*[)\]]/.exec(title)?.[1] ??
+    /\b(?:in|as) (mm|cm|m|g|kg|ml|cl|l|oz|lb|lbs|inch|inches)\b/i.exec(title)?.[1] ??
+    /([£$€¥]|\b[A-Z]{3}\b)\s*$/.exec(title)?.[1]
+  );
+};

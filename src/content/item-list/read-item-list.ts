@@ -238,7 +238,7 @@ const bestTable = (text: string, known: ListKnowledge): Table => {
 
 /** Words that a line of sums begins with, and what may follow them. */
 const SUM =
-  /^(?:grand |sub-?\s?)?(?:totals?|sum|summe|gesamt(?:summe)?|zwischensumme|somme|totale|suma|totaal|total général)\b[\s:]*(?:\(.*\)|of .*|cost|price|value|retail|per box|for .*|inc.*|ex.*|[\d.,£$€\s]*)?$/i;
+  /^(?:grand |sub-?\s?)?(?:totals?|sum|summe|gesamt(?:summe)?|zwischensumme|somme|totale|suma|totaal|total général)\b[\s:]*(?:\(.*\)|of .*|cost|price|value|retail|per box|for .*|inc.*|ex.*|[\d.,£$€][\d.,£$€\s]*)?$/i;
 
 /** Whether a row adds the others up: it says so where a name would be or anywhere in a row without one. */
 const isSum = ({ cells }: ListRow, nameAt: number): boolean => {

@@ -31,7 +31,7 @@ const LISTS = new Set(['also', 'material', 'allergens', 'mayContain', 'category'
 /** Commas and the like, and "and", part what stands in one cell; commas within brackets part nothing. */
 const parts = (cell: string): readonly string[] =>
   cell
-    .split(/\s*[;,/\n+]\s*(?![^(]*\))|\s+(?:and|&|und|et|y|e|en)\s+/)
+    .split(/(?<!\s)\s*[;,/\n+]\s*(?![^(]{0,200}\))|(?<!\s)\s+(?:and|&|und|et|y|e|en)\s+/)
     .map((part) => part.trim())
     .filter(Boolean);
 
@@ -92,6 +92,10 @@ const fieldValues = (
  */
 export const readCell = (cell: string, use: ColumnUse, own: string): ItemValues | undefined => {
   // A text runs over lines where the record has one line.
-  const text = cell.replace(/\s*\n\s*/g, LISTS.has(use.field) ? '\n' : ' ').trim();
+  const text = cell
+    .split('\n')
+    .map((line) => line.trim())
+    .filter(Boolean)
+    .join(LISTS.has(use.field) ? '\n' : ' ');
   return text === '' ? {} : fieldValues(text, use, own);
 };

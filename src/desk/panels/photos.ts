@@ -193,7 +193,8 @@ const act = async (context: Context, form: SentForm): Promise<Outcome> => {
   const action = sent(form, 'do');
   if (action === 'put') {
     const names = await putIn(context, form);
-    return { kind: 'go', to: back, said: names.length > 0 ? 'photo' : 'no photo' };
+    const isAll = names.length === (form.files.get('photos') ?? []).length;
+    return { kind: 'go', to: back, said: names.length === 0 ? 'no photo' : isAll ? 'photo' : 'some photos' };
   }
   const record = sent(form, 'record') ?? '';
   const isOne = recordsOf(context).some(({ path }) => path === record);

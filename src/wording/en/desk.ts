@@ -89,7 +89,10 @@ const said = {
   taken: 'The sentence is changed.',
   'not taken': 'The sentence stands otherwise in the file by now. Change it by hand at its place.',
   photo: 'The photo is in its place.',
-  'no photo': 'That is no picture that can be read.',
+  'some photos':
+    'The photos are in their places, but not all of them: a photo is one still picture that can be read.',
+  'no photo':
+    'Nothing was put in: a photo is one still picture that can be read, as JPEG, PNG, WebP, AVIF, HEIC, TIFF or GIF.',
   parcels: 'The list is in its place.',
   voice: 'The voices are in the record.',
   call: 'The call is changed, and it is everywhere.',

@@ -2,7 +2,7 @@
 import type { Passage } from './passage.ts';
 
 /** Between the words of one phrase stands a space or a hyphen, or nothing where a script has no spaces. */
-const JOIN = /^\s*[-\u2010\u2011]?\s*$/;
+const JOIN = /^\s*(?:[-\u2010\u2011]\s*)?$/;
 
 /** Whether a word and the next of its passage can belong to one phrase. */
 export const adjacent = ({ text, words }: Passage, word: number): boolean => {
