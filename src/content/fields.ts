@@ -10,11 +10,11 @@ import { withoutUnseen } from './unreadable-signs.ts';
  */
 const MOST_OF_FIELD = 5000;
 
-/** What a person would type for a text; `expected` is what was meant where there is none. */
-const textFor = (expected: string) =>
+/** What a person would type for a text; `expected` is what was meant where there is none. `asMeant` is how it is read. */
+const textFor = (expected: string, asMeant: (value: string) => string = withoutUnseen) =>
   v.pipe(
     v.union([v.string(), v.number()], expected),
-    v.transform((value) => withoutUnseen(String(value))),
+    v.transform((value) => asMeant(String(value))),
     v.trim(),
     v.maxLength(MOST_OF_FIELD, `a text of at most ${MOST_OF_FIELD} characters`),
     v.check((value) => !/\p{Surrogate}/u.test(value), 'whole signs: an emoji or letter is cut in half'),
@@ -26,6 +26,9 @@ export const text = textFor('a text');
 /** Text that passes a test. */
 export const is = (test: (value: string) => boolean, expected: string) =>
   v.pipe(textFor(expected), v.check(test, expected));
+/** Text that passes a test to the letter: what nobody sees in it counts too. */
+const isExactly = (test: (value: string) => boolean, expected: string) =>
+  v.pipe(textFor(expected, String), v.check(test, expected));
 /** Text of at most so many characters, as code points. */
 export const atMost = (length: number) =>
   is((value) => [...value].length <= length, `a text of at most ${length} characters`);
@@ -76,7 +79,7 @@ const isAddressOrGap = (value: string): boolean => {
   return HAS_SCHEME.test(value) ? /^https:/i.test(value) && isAddress(value) : !value.startsWith('//');
 };
 /** An https or mailto address, or a sending service's placeholder for one. */
-export const addressOrGap = is(
+export const addressOrGap = isExactly(
   isAddressOrGap,
   'an https or mailto address, or your sending service’s placeholder, without < > or double quotes',
 );
