@@ -58,9 +58,15 @@ export const recordOf = (path: string, text: string, hash: string): OpenRecord =
 };
 
 /** What a record is called on the desk: a thing by its name, or by its file where it has none yet. */
-export const recordName = ({ table, words }: Pick<Context, 'table' | 'words'>, path: string): string => {
+export const recordName = (
+  { table, words, id }: Pick<Context, 'table' | 'words' | 'id'>,
+  path: string,
+): string => {
   if (path === 'box.md') return words.form.box;
-  if (CYCLE_FILE.test(path)) return words.form.cycleItself;
+  if (CYCLE_FILE.test(path))
+    return path.startsWith(`cycles/${id}/`)
+      ? words.form.cycleItself
+      : `${words.form.cycleItself} ${path.split('/')[1]}`;
   const record = openRecord(table, path);
   const name = record && record !== 'other encoding' ? valueAt(record.values, ['name']) : undefined;
   return typeof name === 'string' && name !== ''

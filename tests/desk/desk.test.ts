@@ -79,6 +79,21 @@ describeWith('chromium', 'chromium', 'the desk in Chromium', () => {
     expect(await record()).toBe(before);
   });
 
+  test('a field that is gone to by the keys is not under the bar with the button', async () => {
+    await go(`write/${ITEM}`);
+    await page.setViewportSize({ width: 1024, height: 500 });
+    await page.locator('#field-name').focus();
+    const gaps: number[] = [];
+    for (let field = 0; field < 8; field += 1) {
+      const here = await page.locator(':focus').boundingBox();
+      const bar = await page.locator('.save').boundingBox();
+      gaps.push((bar?.y ?? 0) - ((here?.y ?? 0) + (here?.height ?? 0)));
+      await page.keyboard.press('Tab');
+    }
+    await page.setViewportSize({ width: 1280, height: 720 });
+    expect(gaps.filter((gap) => gap < 0)).toEqual([]);
+  });
+
   test('a story is typed, its mentions are underlined, and a fault is told at its field while the last good page stays', async () => {
     await go(`write/${ITEM}`);
     const story = page.getByLabel('Story');

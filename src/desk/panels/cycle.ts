@@ -177,7 +177,7 @@ const show = async (context: Context): Promise<Outcome> => {
     token,
     at: addressOf('cycle', id),
     month: monthName(here, lang),
-    summary: here.summary,
+    summary: here.summary === here.theme ? '' : here.summary,
     reveal: isSealed(here, asOf) ? words.cycle.lead.sealed(day) : words.cycle.lead.open(day ?? ''),
     next: steps.find(({ stateName }) => stateName === 'next') ?? steps.find(({ isDone }) => !isDone),
     steps,
