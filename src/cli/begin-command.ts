@@ -11,6 +11,7 @@ import { commandLine } from '../wording/en/command-line.ts';
 import {
   addPictures,
   knownBox,
+  monthNear,
   nextMonth,
   planBox,
   planCycle,
@@ -25,9 +26,9 @@ import { askCycle } from './begin-cycle.ts';
 import { askPhotos, type DroppedFolder, readDropped } from './begin-photos.ts';
 import type { Environment, Operands, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
-import { isStop, type Questioner, questionerFor } from './questions.ts';
+import { type Checked, isStop, type Questioner, questionerFor } from './questions.ts';
 
-const { mistakes, said, photos: photoWords } = begin;
+const { questions, expected, mistakes, said, photos: photoWords } = begin;
 
 /** What was asked for and cannot be done, in words. */
 interface Refusal {
@@ -162,7 +163,10 @@ const addToCycle = async (
   );
   const cycle = standingCycle([...bytes].map(([path, one]) => ({ path, text: decodeText(one) })));
   const fresh = dropped.photos.filter(({ name }) => !cycle.pictures.has(name));
-  if (fresh.length === 0) return { mistake: mistakes.cycleStands(month, next) };
+  if (fresh.length === 0)
+    return {
+      mistake: mistakes.noNewPhotos(month, `${place.root}/cycles/${month}/photos/`, next),
+    };
   const say = (text: string): void => void edge.stderr.write(text);
   const matches = await askPhotos(questioner, fresh, cycle.things, cycle.hasWholeBox, say);
   const { fileOf, copies } = placed(matches, dropped, (line) => say(`${line}\n`));
@@ -266,6 +270,20 @@ const bothOf = (box: PlannedFile | undefined, outcome: Outcome | undefined, { co
 const MONTH = /^[1-9]\d{3}-(?:0[1-9]|1[0-2])$/;
 const OF_A_CYCLE = ['theme', 'things', 'from', 'photos', 'shipped', 'reveal', 'lead', 'kinds'];
 
+/** Nothing says which month a first box is of; where nobody can be asked, it is this one. */
+const askMonth = async ({ ask, isAsked }: Questioner, next: string): Promise<string> =>
+  (isAsked
+    ? await ask({
+        option: 'month',
+        words: questions.month,
+        initial: next,
+        check: (typed): Checked<string> => {
+          const month = monthNear(typed, next);
+          return month === undefined ? { expected: expected.month } : { value: month };
+        },
+      })
+    : undefined) ?? next;
+
 /** Asks, plans and puts; gives the exit status. */
 const runBegin = async (
   questioner: Questioner,
@@ -305,7 +323,7 @@ const runBegin = async (
   let outcome: Outcome | undefined;
   if (box && wantsCycle) {
     const next = nextMonth(box, todayIn(box.timeZone, Date.now()));
-    const month = named ?? next;
+    const month = named ?? (box.months.length === 0 ? await askMonth(questioner, next) : next);
     const found = box.months.includes(month)
       ? await addToCycle(questioner, values, place, edge, { month, next })
       : await layOut(questioner, values, place, edge, { box, month });

@@ -1,9 +1,12 @@
 /** The questions that lay out a cycle. */
 import { begin } from '../wording/en/begin.ts';
 import {
+  bareThing,
   cautionsOf,
   checkAnswer,
   cycleBefore,
+  dayNear,
+  monthInWords,
   proposeKinds,
   proposeReveal,
   proposeShipped,
@@ -19,15 +22,6 @@ const { questions, expected, mistakes, said } = begin;
 
 /** More things than any box has: a list of something else. A choice of ours, no source. */
 const MOST_THINGS = 99;
-
-const bareThing = (name: string): ThingAnswers => ({
-  name,
-  kind: '',
-  values: {},
-  story: '',
-  notes: [],
-  pictures: [],
-});
 
 const namesIn = (typed: string): readonly string[] =>
   typed
@@ -64,7 +58,7 @@ const askThings = async (
         return names.length > 0 ? { value: names } : { expected: expected.things };
       },
     });
-    return names && { things: names.map(bareThing) };
+    return names && { things: names.map((name) => bareThing(name)) };
   }
   const things: ThingAnswers[] = [];
   for (;;) {
@@ -129,6 +123,7 @@ const withKinds = async (
         `${String(i + 1).padStart(4)}  ${padEnd(name, wide)}  ${kinds[i] || '?'}${cautions === undefined ? '' : `, ${said.hurtful(cautions)}`}`,
       );
     }
+    if (kinds.some((kind) => kind === '')) tell(said.unknownKinds);
     const current = kinds;
     const answer = await ask<readonly string[] | 'yes'>({
       option: 'kinds',
@@ -154,9 +149,13 @@ export const askCycle = async (
     (typed: string): Checked<string> =>
       checkAnswer('cycle', [key], typed);
   const promised = cycleBefore(box, month)?.peek;
-  tell('', said.cycle(month));
+  tell('', said.cycle(monthInWords(month), month));
   if (promised !== undefined) tell(said.promised(promised));
-  const theme = await ask({ option: 'theme', words: questions.theme(month), check: field('theme') });
+  const theme = await ask({
+    option: 'theme',
+    words: questions.theme(monthInWords(month)),
+    check: field('theme'),
+  });
   const found = await askThings(questioner, values, edge, box);
   if (found && 'mistake' in found) return found;
   if (found && found.things.length > MOST_THINGS)
@@ -179,7 +178,7 @@ export const askCycle = async (
     option: 'shipped',
     words: questions.shipped,
     initial: proposeShipped(box, month),
-    check: field('shipped'),
+    check: (typed) => field('shipped')(dayNear(typed, month)),
   });
   const reveal =
     shipped &&

@@ -14,6 +14,32 @@ const dates = (text: string): readonly string[] => {
   return [];
 };
 
+const MONTHS = [
+  ...['january', 'february', 'march', 'april', 'may', 'june', 'july'],
+  ...['august', 'september', 'october', 'november', 'december'],
+];
+/** Words of a date that say nothing more: days of the week follow from it. */
+const FILLERS = /^(?:the|of|on|(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?)$/;
+
+/** The number of a month, from 1, by its English name or a short form of it of three letters or more; 0 for another word. */
+const monthOf = (word: string): number =>
+  word.length < 3 ? 0 : MONTHS.findIndex((name) => name.startsWith(word)) + 1;
+
+/** A date whose month is a word: "1st December 2026", "Dec 1, 2026". Its three parts stand in any order, and nothing else. */
+const worded = (text: string): readonly string[] => {
+  const words = text
+    .toLowerCase()
+    .split(/[\s,./-]+/)
+    .filter((word) => word !== '' && !FILLERS.test(word));
+  const days = words.flatMap((word) => /^(\d{1,2})(?:st|nd|rd|th)?$/.exec(word)?.[1] ?? []);
+  const years = words.filter((word) => /^\d{4}$/.test(word));
+  const months = words.map(monthOf).filter(Boolean);
+  const [[day], [month], [year]] = [days, months, years];
+  return words.length === 3 && day !== undefined && month !== undefined && year !== undefined
+    ? [`${year}-${two(String(month))}-${two(day)}`]
+    : [];
+};
+
 /** A time of day by the clock of twelve hours. */
 const clock = (text: string): string | undefined => {
   const [, hour = '', minute = '00', half = ''] =
@@ -42,6 +68,7 @@ export const likelyValues = (typed: unknown): readonly (string | number | boolea
   return [
     ...(YES.has(word) ? [true] : NO.has(word) ? [false] : []),
     ...dates(text),
+    ...worded(text),
     ...(time === undefined ? [] : [time]),
     text.replace(/^(\d{4}-\d{2}-\d{2})\s+(\d{2}:\d{2})/, '$1T$2'),
     ...(number === undefined ? [] : [number, Number(number), Number(number) / 100]),

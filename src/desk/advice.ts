@@ -30,7 +30,7 @@ export const withAdvice = (
   record: OpenRecord,
   { at, before, after }: Pick<Edit, 'at' | 'before' | 'after'>,
 ): Edited | undefined => {
-  const field = fieldOf(record, { weight: 'note', rule: '', message: '', location: at });
+  const field = fieldOf(record, { location: at });
   if (field !== STORY) {
     const path = field.split('.').map((step) => (/^\d+$/.test(step) ? Number(step) : step));
     const value = valueAt(record.values, path);

@@ -1,4 +1,5 @@
 /** What every part of the desk is asked with, and what it gives. */
+import { ITEM_FILE } from '../content/paths.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Compared } from '../io/compare-served.ts';
 import type { Answer, Asked, SentForm } from '../io/serve.ts';
@@ -98,6 +99,12 @@ export const addressOf = (...parts: readonly string[]): string =>
     .flatMap((part) => part.split('/'))
     .map(encodeURIComponent)
     .join('/')}`;
+
+/** Paths of the records of the cycle's things, in their order, those at fault among them. */
+export const itemFiles = ({ table, id }: Pick<Context, 'table' | 'id'>): readonly string[] =>
+  [...table.snapshot().files.keys()]
+    .filter((path) => ITEM_FILE.test(path) && path.startsWith(`cycles/${id}/`))
+    .sort();
 
 /** What a page is looked at in, whatever the browser prefers. */
 export const SCHEMES = ['light', 'dark'] as const;

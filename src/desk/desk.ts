@@ -66,6 +66,7 @@ interface FrameView {
   readonly canUndo: boolean;
   readonly canRedo: boolean;
   readonly historyHref: string;
+  readonly isHistory: boolean;
   readonly body: Html;
 }
 
@@ -88,6 +89,15 @@ const panels: Readonly<Record<PanelName | 'history', Panel>> = {
   ready: readyPanel,
   history: historyPanel,
 };
+
+/** Parts in which there is nothing to do before there is a cycle. */
+const OF_A_CYCLE: ReadonlySet<string> = new Set<PanelName>([
+  'photos',
+  'proof',
+  'parcels',
+  'pieces',
+  'voices',
+]);
 
 const isPanel = (name: string): name is PanelName | 'history' => Object.hasOwn(panels, name);
 
@@ -114,7 +124,7 @@ const refused = (why: Refusal | 'missing'): Answer => ({
   status: STATUS[why],
   headers: { ...GUARDED, 'content-type': 'text/html; charset=utf-8', 'content-security-policy': DESK_POLICY },
   body: documentText(
-    html`<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${english.refusals.heading}</title></head><body><main><h1>${english.refusals.heading}</h1><p>${english.refusals[why]}</p></main></body></html>`,
+    html`<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${english.refusals.heading}</title><link rel="stylesheet" href="/desk/colours-.css"><link rel="stylesheet" href="/desk/style.css"></head><body><main><h1>${english.refusals.heading}</h1><p>${english.refusals[why]}</p><p><a href="/" target="_top">${english.refusals.home}</a></p></main></body></html>`,
   ),
 });
 
@@ -147,7 +157,9 @@ const pageAnswer = async (context: Context, name: PanelName | 'history', shown: 
   const counts = (weight: string): number => found.filter((one) => one.weight === weight).length;
   const said = asked.query.get('said');
   const panelHref = (panel: PanelName): string =>
-    panel === 'write' ? addressOf('write', `cycles/${id}/cycle.md`) : addressOf(panel, id);
+    panel === 'write'
+      ? addressOf('write', id === '' ? 'box.md' : `cycles/${id}/cycle.md`)
+      : addressOf(panel, id);
   const monthOf = (cycle: string): string =>
     monthName({ year: Number(cycle.slice(0, 4)), month: Number(cycle.slice(5, 7)) }, lang);
   const label = name === 'history' ? words.history : words.panels[name];
@@ -165,7 +177,7 @@ const pageAnswer = async (context: Context, name: PanelName | 'history', shown: 
     version: table.version(),
     here: asked.path,
     address: `${asked.path.split('/').map(encodeURIComponent).join('/')}${rest === '' ? '' : `?${rest}`}`,
-    panels: PANELS.map((panel) => ({
+    panels: PANELS.filter((panel) => id !== '' || !OF_A_CYCLE.has(panel)).map((panel) => ({
       name: panel,
       label: words.panels[panel],
       href: panelHref(panel),
@@ -183,6 +195,7 @@ const pageAnswer = async (context: Context, name: PanelName | 'history', shown: 
     canUndo: table.history.undoable() !== undefined,
     canRedo: table.history.redoable() !== undefined,
     historyHref: addressOf('history', id),
+    isHistory: name === 'history',
     body: shown.body,
   });
   return {
@@ -282,7 +295,7 @@ export const openDesk = (
         status: 303,
         headers: {
           ...GUARDED,
-          location: context.id === '' ? addressOf('write', 'box.md') : addressOf('cycle', context.id),
+          location: addressOf('cycle', context.id),
         },
       };
     if (name === 'news') return newsOf(table);
@@ -290,6 +303,9 @@ export const openDesk = (
     if (name === 'photo') return (await photoFile(context, rest)) ?? refused('missing');
     if (name === 'desk') return ownFile(context, rest) ?? refused('missing');
     if (!isPanel(name)) return refused('missing');
+    // What is about a cycle begins with one.
+    if (context.id === '' && context.settings && OF_A_CYCLE.has(name))
+      return answerOf(context, name, { kind: 'go', to: addressOf('cycle', '') });
     return answerOf(context, name, await panels[name].show(context));
   };
 

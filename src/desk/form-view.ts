@@ -35,6 +35,8 @@ export interface FieldView {
   readonly findings: readonly FindingView[];
   /** Whether there is anything in it. */
   readonly isFilled: boolean;
+  /** Whether it is unfolded, because something was found in it. */
+  readonly isOpen: boolean;
   /** Address of the photo that it names. */
   readonly photo: string;
 }
@@ -86,7 +88,7 @@ const fieldView = (
     id: `field-${dotted.replaceAll('.', '-')}`,
     name: inputName(path),
     label: words.label(key),
-    hint: about,
+    hint: words.form.about(words.label(key), about),
     example: example.split('\n')[0] ?? '',
     isNeeded,
     type: 'text' as const,
@@ -97,6 +99,7 @@ const fieldView = (
     removal: '',
     findings: findings.get(dotted) ?? [],
     isFilled: isThere(value),
+    isOpen: false,
     photo: '',
   };
   if (asGroup) return groupView(field, path, values, given, base);
@@ -147,7 +150,7 @@ const fieldView = (
       ...base,
       control: 'lines',
       rows: Math.max(2, rowsFor(text, sort)),
-      hint: words.form.aLineEach(about),
+      hint: words.form.aLineEach(base.hint),
     };
   const isLines = field.isLong || text.includes('\n') || text.length > 60;
   return isLines ? { ...base, control: 'lines', rows: rowsFor(text, sort) } : { ...base, control: 'line' };
@@ -161,10 +164,12 @@ const groupView = (
   base: Omit<FieldView, 'control'>,
 ): FieldView => {
   const file = valueAt(values, [...path, 'file']);
+  const fields = fieldViews(field.fields ?? [], values, given, path);
   return {
     ...base,
+    isOpen: base.findings.length > 0 || fields.some(hasFindings),
     control: isPicture(field) ? 'picture' : 'group',
-    fields: fieldViews(field.fields ?? [], values, given, path),
+    fields,
     photo: typeof file === 'string' ? given.photo(file) : '',
   };
 };

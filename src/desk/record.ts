@@ -1,5 +1,6 @@
 /** A record on the desk: its text as it stands, its values, and a new text with what was typed into its form. */
 import { changeKey } from '../content/change-record.ts';
+import { valueAt } from '../content/field-path.ts';
 import { type FormField, formFieldsOf } from '../content/form-fields.ts';
 import { type FormChange, formChanges, type Typed } from '../content/form-values.ts';
 import { parseFile } from '../content/front-matter.ts';
@@ -9,6 +10,7 @@ import { storyLine, storyOf, withStory } from '../content/story-text.ts';
 import { type FieldValue, isFieldValue } from '../content/write-yaml.ts';
 import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
 import { utf8Bytes } from '../text/utf8.ts';
+import type { Context } from './context.ts';
 import type { Table } from './table.ts';
 
 /** A record's file, open on the desk. */
@@ -53,6 +55,23 @@ export const recordOf = (path: string, text: string, hash: string): OpenRecord =
     values: isReadable && isFieldValue(parsed.data) ? parsed.data : undefined,
     story: storyOf(text),
   };
+};
+
+/** What a record is called on the desk: a thing by its name, or by its file where it has none yet. */
+export const recordName = (
+  { table, words, id }: Pick<Context, 'table' | 'words' | 'id'>,
+  path: string,
+): string => {
+  if (path === 'box.md') return words.form.box;
+  if (CYCLE_FILE.test(path))
+    return path.startsWith(`cycles/${id}/`)
+      ? words.form.cycleItself
+      : `${words.form.cycleItself} ${path.split('/')[1]}`;
+  const record = openRecord(table, path);
+  const name = record && record !== 'other encoding' ? valueAt(record.values, ['name']) : undefined;
+  return typeof name === 'string' && name !== ''
+    ? name
+    : path.slice(path.lastIndexOf('/') + 1).replace(/\.md$/, '');
 };
 
 /** The records that were read last, by path: one is asked for by its page, its save and the list beside it. */
@@ -125,9 +144,26 @@ export const saveText = (
   about: readonly string[],
 ) => table.save({ path, seen: hash, bytes: utf8Bytes(text), about });
 
+/** The field whose lines a finding shows, where it stands nowhere yet: the place is only that of the record. */
+const fieldToAdd = (
+  { fields, values }: OpenRecord,
+  { written }: Pick<Diagnostic, 'written'>,
+): string | undefined => {
+  const key = /^[\w-]+(?=:)/.exec(written?.lines[0] ?? '')?.[0];
+  return key !== undefined &&
+    valueAt(values, [key]) === undefined &&
+    fields.some((field) => field.key === key)
+    ? key
+    : undefined;
+};
+
 /** The field that a finding is about: its dotted path, `story` for the text below, empty for the record as a whole. */
-export const fieldOf = ({ text, record }: OpenRecord, { location }: Diagnostic): string => {
+export const fieldOf = (open: OpenRecord, diagnostic: Pick<Diagnostic, 'location' | 'written'>): string => {
+  const { text, record } = open;
+  const { location } = diagnostic;
   if (location.line >= storyLine(text) && location.line > 1) return STORY;
+  const added = fieldToAdd(open, diagnostic);
+  if (added !== undefined) return added;
   let best = '';
   let at = { line: 0, column: 0 };
   for (const [path, { line, column }] of record.fields) {

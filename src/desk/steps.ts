@@ -31,6 +31,8 @@ export interface StepsInput {
   readonly asOf: Moment;
   /** Findings of its records. */
   readonly diagnostics: readonly Diagnostic[];
+  /** How many of its things have a picture, and whether the whole box has one. */
+  readonly pictures: { readonly have: number; readonly of: number; readonly wholeBox: boolean };
   readonly parcels: ParcelsFacts | undefined;
   /** Items that will be found; absent where there is no proof. */
   readonly proof?: { readonly atAim: number; readonly items: number };
@@ -45,22 +47,22 @@ const DAYS_TO_FILM = 3;
 
 const moved = (date: PlainDate, days: number): PlainDate => dateOfDay(dayOfDate(date) + days);
 
-/** A picture of each thing, and one of the whole box. */
-export const picturesOf = ({ items, wholeBox }: Cycle) => ({
-  have: items.filter(({ pictures }) => pictures.length > 0).length,
-  of: items.length,
-  wholeBox: wholeBox !== undefined,
-});
-
 type Draft = Omit<Step, 'state'> & { readonly isDone: boolean };
 
-const draftsOf = ({ cycle, settings, asOf, diagnostics, parcels, proof }: StepsInput): readonly Draft[] => {
+const draftsOf = ({
+  cycle,
+  settings,
+  asOf,
+  diagnostics,
+  pictures,
+  parcels,
+  proof,
+}: StepsInput): readonly Draft[] => {
   const { timeZone } = settings;
   const today = dateInZone(asOf, timeZone);
   const evening = cycle.reveal === undefined ? undefined : dateInZone(cycle.reveal, timeZone);
   const before = (days: number) => (evening === undefined ? {} : { due: moved(evening, -days) });
   const after = (days: number) => (evening === undefined ? {} : { due: moved(evening, days) });
-  const pictures = picturesOf(cycle);
   const arrived = parcels?.outlook.dates.day;
   const draft = (name: StepName, isDone: boolean, days: Partial<Step> = {}): Draft => ({
     ...days,
@@ -79,7 +81,9 @@ const draftsOf = ({ cycle, settings, asOf, diagnostics, parcels, proof }: StepsI
   const isPast = evening !== undefined && evening < today;
   return [
     draft('written', !mustFixAny(diagnostics), before(DAYS_TO_PROOF)),
-    draft('photographs', pictures.have === pictures.of && pictures.wholeBox, { due: cycle.shipped }),
+    draft('photographs', pictures.of > 0 && pictures.have === pictures.of && pictures.wholeBox, {
+      due: cycle.shipped,
+    }),
     draft('sent', cycle.shipped <= today, {
       due: cycle.shipped,
       ...(cycle.shipped <= today && { doneOn: cycle.shipped }),
@@ -106,7 +110,9 @@ export const stepsOf = (input: StepsInput): readonly Step[] => {
     const [one, other] = [a.doneOn ?? a.due ?? '9999', b.doneOn ?? b.due ?? '9999'];
     return one < other ? -1 : one > other ? 1 : 0;
   });
-  const next = drafts.find(({ isDone }) => !isDone);
+  const open = drafts.filter(({ isDone }) => !isDone);
+  // Before there is anything in the box, there is nothing to photograph or to pack.
+  const next = (input.pictures.of === 0 && open.find(({ name }) => name === 'written')) || open[0];
   return drafts.map(({ isDone, ...step }): Step => {
     if (isDone) return { ...step, state: 'done' };
     if (step.due !== undefined && step.due < today) return { ...step, state: 'late' };

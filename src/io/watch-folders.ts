@@ -1,7 +1,7 @@
 /** Hears of changes in folders, whoever makes them. */
-import { type FSWatcher, watch } from 'node:fs';
 import { basename } from 'node:path';
 import { CONTENT, listedIfThere, listFile, listFiles } from './list-files.ts';
+import { watchTree } from './watched-tree.ts';
 
 /** Milliseconds of quiet after a change before it is told: programs write a file in several steps. */
 const QUIET = 30;
@@ -49,6 +49,8 @@ export const watchFolders = (
   let named: Set<string> | undefined = new Set();
   const look = (): void => {
     named = new Set();
+    // What comes into a new folder after this listing is heard of.
+    for (const { renew } of trees) renew();
     const now = stampsOf(folders);
     const isOurs = (key: string): boolean =>
       key.startsWith('0 ') && now.get(key) === knownStamp(key.slice(2));
@@ -82,23 +84,14 @@ export const watchFolders = (
     clearTimeout(quiet);
     quiet = setTimeout(lookAtNamed, QUIET);
   };
-  const watchers: FSWatcher[] = [];
-  for (const folder of folders) {
-    try {
-      const watcher = watch(folder, { recursive: true, persistent: false }, (_, path) => soon(folder, path));
-      watcher.on('error', () => watcher.close());
-      watchers.push(watcher);
-    } catch {
-      // Looking by ourselves will do.
-    }
-  }
+  const trees = folders.map((folder) => watchTree(folder, (path) => soon(folder, path)));
   const looking = setInterval(look, LOOK);
   looking.unref();
   return {
     close: () => {
       clearTimeout(quiet);
       clearInterval(looking);
-      for (const watcher of watchers) watcher.close();
+      for (const { close } of trees) close();
     },
   };
 };

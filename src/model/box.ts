@@ -343,6 +343,8 @@ export interface Cycle {
   readonly letter?: { readonly subject?: string; readonly preheader?: string };
   /** Lead item first, the others in the order of their files. */
   readonly items: readonly Item[];
+  /** Records of things that are at fault, and so are no items yet; absent where there are none. */
+  readonly itemsAtFault?: number;
   readonly story: Story;
   readonly source: RecordSource;
 }

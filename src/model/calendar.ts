@@ -64,6 +64,13 @@ export const spokenDay = (moment: Moment, timeZone: string, lang: string): strin
 export const isoInstant = (moment: Moment): string =>
   Temporal.Instant.fromEpochMilliseconds(moment).toString();
 
+/** A moment by the clocks of a zone, as a record has it: `2026-03-19T19:00`. */
+export const localMinute = (moment: Moment, timeZone: string): string =>
+  Temporal.Instant.fromEpochMilliseconds(moment)
+    .toZonedDateTimeISO(timeZone)
+    .toPlainDateTime()
+    .toString({ smallestUnit: 'minute' });
+
 /** The day a cycle's article last changed: its reveal, or a later day that its record states. */
 export const changedOn = (cycle: OpenCycle, timeZone: string): PlainDate => {
   const { updated = '' } = cycle;

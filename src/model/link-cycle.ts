@@ -175,6 +175,7 @@ const cycleOf = (
     invitation: value.invitation && defined(value.invitation),
     made: value.made && defined(value.made),
     items,
+    itemsAtFault: written.items.length - items.length || undefined,
     story: linkStory(
       record,
       context,

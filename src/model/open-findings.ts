@@ -7,7 +7,8 @@ import { isOpen } from './seal.ts';
 /** A cycle that may be shown and has nothing in it is a page about nothing; while it is sealed, it is a plan. */
 export const openFindings = ({ cycles }: Box, asOf: Moment): readonly Diagnostic[] =>
   cycles
-    .filter((cycle) => cycle.items.length === 0 && isOpen(cycle, asOf))
+    // Where its records are at fault, that is what has to be mended.
+    .filter((cycle) => cycle.items.length === 0 && cycle.itemsAtFault === undefined && isOpen(cycle, asOf))
     .map(({ id, source }) =>
       mustFix(
         'cycle-empty',

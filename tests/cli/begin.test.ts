@@ -105,12 +105,19 @@ describe('somebody who is asked', () => {
     const dir = await temporary();
     const said = await typed(
       dir,
-      ['Tin', '', 'x'.repeat(161), 'A box.', 'no address', ...ANSWERS.slice(2)],
+      [
+        ...['Tin', '', 'x'.repeat(161), 'A box.', 'no address', ...ANSWERS.slice(2, 5)],
+        ...['soon', 'Dec 2026', ...ANSWERS.slice(5, -2)],
+        ...['first of May', '1st December', ''],
+      ],
       'begin',
     );
     expect(said.status).toBe(0);
     expect(said.stderr).toContain('expected a text of at most 160 characters. Please try again.');
     expect(said.stderr).toContain('expected an address that begins with https:// or http://');
+    expect(said.stderr).toContain('Unexpected “soon”, expected a month');
+    expect(said.stderr).toContain('Unexpected “first of May”, expected a date');
+    expect(await fieldsIn(dir, 'cycles/2026-12/cycle.md')).toMatchObject({ shipped: '2026-12-01' });
   });
 
   test.each(ANSWERS.map((_, count) => count))(

@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, chromium, type FrameLocator, type Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { bareThing, planNextThing } from '../../src/workspace/begin/index.ts';
 import { tinyBox } from '../cli/tiny-box.ts';
 import { photo } from '../io/photos.ts';
 import { writeFiles } from '../io/temporary.ts';
@@ -76,6 +77,21 @@ describeWith('chromium', 'chromium', 'the desk in Chromium', () => {
     await page.getByRole('button', { name: 'Take back' }).click();
     await page.getByText('Taken back.').waitFor();
     expect(await record()).toBe(before);
+  });
+
+  test('a field that is gone to by the keys is not under the bar with the button', async () => {
+    await go(`write/${ITEM}`);
+    await page.setViewportSize({ width: 1024, height: 500 });
+    await page.locator('#field-name').focus();
+    const gaps: number[] = [];
+    for (let field = 0; field < 8; field += 1) {
+      const here = await page.locator(':focus').boundingBox();
+      const bar = await page.locator('.save').boundingBox();
+      gaps.push((bar?.y ?? 0) - ((here?.y ?? 0) + (here?.height ?? 0)));
+      await page.keyboard.press('Tab');
+    }
+    await page.setViewportSize({ width: 1280, height: 720 });
+    expect(gaps.filter((gap) => gap < 0)).toEqual([]);
   });
 
   test('a story is typed, its mentions are underlined, and a fault is told at its field while the last good page stays', async () => {
@@ -150,7 +166,7 @@ describeWith('chromium', 'chromium', 'the desk in Chromium', () => {
       ['img-2041.jpg', 'img-2042.heic', 'basket-2.jpg'].map((name) => existsSync(join(photos, name))),
     ).toEqual([true, true, false]);
     const one = page.locator('#photo-img-2042-heic');
-    await one.getByLabel('Record').selectOption({ label: 'Cane proving basket' });
+    await one.getByLabel('What it shows').selectOption({ label: 'Cane proving basket' });
     await one.getByLabel('In words').fill('The basket in two halves of colour.');
     await one.getByRole('button', { name: 'Put it in' }).click();
     await page.getByText('Saved.').waitFor();
@@ -301,8 +317,12 @@ describeWith('chromium', 'chromium', 'the desk in Chromium', () => {
     await page.locator('.adding').getByRole('button', { name: 'Begin it' }).first().click();
     await page.getByText('It is begun.').waitFor();
     const path = 'cycles/2026-03/items/02-linen-cloth-large.md';
-    expect(await record(path)).toBe('---\nname: "Linen cloth: large"\n---\n\n');
-    await page.locator('.found .must').first().waitFor();
+    // What is begun here is what `lidlore begin` lays out.
+    const { text } = planNextThing(bareThing('Linen cloth: large', 'cloth'), '2026-03', [ITEM]);
+    expect(await record(path)).toBe(text);
+    await expect
+      .poll(() => page.locator('#field-brand-found .must').textContent())
+      .toContain('Nothing stands here yet.');
     await page.getByRole('button', { name: 'Take back', exact: true }).click();
     await page.getByText('Taken back.').waitFor();
     expect(existsSync(join(folder, 'content', path))).toBe(false);

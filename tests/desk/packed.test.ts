@@ -136,7 +136,7 @@ describeWith('chromium', 'chromium', 'the packed program in an empty folder', ()
       ['img-2042-heic', 'Steel dough scraper', 'A flat blade on a floured board.'],
     ] as const) {
       const one = page.locator(`#photo-${name}`);
-      await one.getByLabel('Record').selectOption({ label });
+      await one.getByLabel('What it shows').selectOption({ label });
       await one.getByLabel('In words').fill(words);
       await one.getByRole('button', { name: 'Put it in' }).click();
       await page.getByText('Saved.').waitFor();

@@ -1,5 +1,6 @@
+import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { expect, onTestFinished, test } from 'vitest';
+import { expect, onTestFinished, test, vi } from 'vitest';
 import { CONTENT, listFile } from '../../src/io/list-files.ts';
 import { watchFolders } from '../../src/io/watch-folders.ts';
 import { temporary, writeFiles } from './temporary.ts';
@@ -33,3 +34,46 @@ test('what another program writes or makes among the records or in the templates
   await writeFiles(folder, { 'templates/site.css': 'b' });
   await expect.poll(() => told, { timeout: 10_000 }).toBeGreaterThan(before);
 }, 30_000);
+
+test('an editor that saves by putting another file in the place is heard each time, in folders that came later too', async () => {
+  const folder = await temporary({ 'content/cycles/2026-03/cycle.md': '0', 'templates/site.css': 'a' });
+  const content = join(folder, 'content');
+  // Nobody looks by themselves here, so that what is told was heard.
+  const looking = vi.spyOn(globalThis, 'setInterval').mockReturnValue(setTimeout(() => {}, 0));
+  onTestFinished(() => looking.mockRestore());
+  let told = 0;
+  const watched = watchFolders(
+    content,
+    [join(folder, 'templates')],
+    () => {
+      told += 1;
+    },
+    () => 'what nobody has written',
+  );
+  onTestFinished(watched.close);
+  const heard = async (change: () => void): Promise<void> => {
+    const before = told;
+    change();
+    await expect.poll(() => told, { timeout: 5_000 }).toBeGreaterThan(before);
+  };
+  const save = (path: string, text: string) => (): void => {
+    writeFileSync(join(folder, `${path}~`), text);
+    renameSync(join(folder, `${path}~`), join(folder, path));
+  };
+  for (const text of ['one', 'two', 'three'])
+    for (const path of ['content/cycles/2026-03/cycle.md', 'templates/site.css'])
+      await heard(save(path, text));
+  const cycle = join(content, 'cycles/2026-04');
+  await heard(() => {
+    mkdirSync(join(cycle, 'items'), { recursive: true });
+    writeFileSync(join(cycle, 'cycle.md'), '');
+  });
+  for (const text of ['one', 'two']) await heard(save('content/cycles/2026-04/items/01-tray.md', text));
+  // Another folder under the name of one that went.
+  await heard(() => rmSync(cycle, { recursive: true }));
+  await heard(() => {
+    mkdirSync(cycle);
+    writeFileSync(join(cycle, 'cycle.md'), 'again');
+  });
+  for (const text of ['one', 'two']) await heard(save('content/cycles/2026-04/cycle.md', text));
+});

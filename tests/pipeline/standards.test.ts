@@ -54,7 +54,11 @@ describeWith('java', 'default-jre-headless', 'pages of naughty texts', () => {
 describe('of naughty texts', () => {
   test('pages pass html-validate, and their data fit the vocabulary of schema.org', async () => {
     for (const where of ['site', 'backroom'] as const) {
-      const { files, faults } = await faultsIn(where, /(?<!letter|letter-preview)\.html$/, htmlValidateFaults);
+      const { files, faults } = await faultsIn(
+        where,
+        /(?<!letter|letter-preview)\.html$/,
+        htmlValidateFaults,
+      );
       expect(faults).toEqual([]);
       expect(files).toBeGreaterThan(4);
     }

@@ -60,6 +60,8 @@ export const quietForm = ({ onSaved }: { readonly onSaved: (version: string) => 
       });
   };
   form?.addEventListener('input', () => {
+    // What was said is of what was written before.
+    if (!isDirty) say('');
     isDirty = true;
     clearTimeout(pause);
     pause = window.setTimeout(save, PAUSE);

@@ -10,14 +10,17 @@ import { longDate } from '../../text/long-date.ts';
 import {
   addressOf,
   type Context,
+  itemFiles,
   momentToSee,
   type Outcome,
   openedOf,
   type Panel,
   sent,
 } from '../context.ts';
+import { beginRecord, isBeginning, monthToBegin } from '../new-record.ts';
+import { picturesOf } from '../pictures.ts';
 import { edited, openRecord, saveText } from '../record.ts';
-import { picturesOf, type Step, type StepName, type StepsInput, stepsOf } from '../steps.ts';
+import { type Step, type StepName, type StepsInput, stepsOf } from '../steps.ts';
 
 interface StepView {
   readonly name: string;
@@ -30,6 +33,15 @@ interface StepView {
   /** The piece that can be noted as done; empty where the records tell by themselves. */
   readonly piece: string;
   readonly doneOn: string;
+}
+
+/** A form that begins a cycle. */
+export interface BeginView {
+  readonly words: Context['words'];
+  readonly token: string;
+  readonly at: string;
+  /** Proposed, `2026-05`. */
+  readonly month: string;
 }
 
 interface CycleView {
@@ -51,12 +63,17 @@ interface CycleView {
   }[];
   readonly places: string;
   readonly hasJoin: boolean;
+  /** Where the calls' addresses are written. */
+  readonly callsAt: string;
   readonly peek: string;
+  readonly begin: BeginView;
 }
 
 declare module '../../render/templates.ts' {
   interface TemplateData {
     'desk/cycle': CycleView;
+    'desk/begin': BeginView;
+    'desk/first': { readonly words: Context['words']; readonly begin: BeginView };
   }
 }
 
@@ -82,6 +99,17 @@ const PIECE: Readonly<Partial<Record<StepName, string>>> = {
 export const findingsOf = (id: string, diagnostics: readonly Diagnostic[]): readonly Diagnostic[] =>
   diagnostics.filter(({ location }) => location.file.startsWith(`cycles/${id}/`));
 
+/** Where there is no cycle yet, the first is begun here. */
+const firstCycle = (context: Context): Outcome => {
+  const { table, words, token } = context;
+  const begin = { words, token, at: addressOf('cycle'), month: monthToBegin(context) };
+  return {
+    kind: 'page',
+    heading: words.cycle.first,
+    body: table.templates().render('desk/first', { words, begin }),
+  };
+};
+
 /** How many things are at the aim, of a cycle that nothing can be drawn of as it is. */
 const proofOf = async (context: Context): Promise<StepsInput['proof']> => {
   const coverage = await context.table.coverage(context.id, momentToSee(context));
@@ -95,7 +123,8 @@ const proofOf = async (context: Context): Promise<StepsInput['proof']> => {
 
 const show = async (context: Context): Promise<Outcome> => {
   const { table, words, wording, lang, settings, id, cycle, token } = context;
-  if (!settings || !cycle) return { kind: 'go', to: addressOf('findings', id) };
+  if (settings && id === '') return firstCycle(context);
+  if (!settings || !cycle) return { kind: 'go', to: addressOf('findings', id), said: 'broken' };
   const asOf = table.now();
   const { found, parcels } = await table.boxAt(asOf);
   const here = found?.box.cycles.find((one) => one.id === id) ?? cycle;
@@ -106,23 +135,28 @@ const show = async (context: Context): Promise<Outcome> => {
   // Drawn once for the whole page, as of the moment at which this cycle is there to be seen.
   const { drawn } = await table.shown(momentToSee(context), openedOf(context));
   const own = findingsOf(id, drawn.diagnostics);
-  const proof = drawn.built?.inShort.get(id) ?? (await proofOf(context));
+  const read = drawn.built?.inShort.get(id) ?? (await proofOf(context));
+  // What is said of some of its things is not said of the cycle.
+  const proof = read && read.items > 0 && read.items === itemFiles(context).length && read;
   const mustFix = own.filter(({ weight }) => weight === 'must fix').length;
-  const pictures = picturesOf(here);
+  const pictures = picturesOf(context);
   const told: Partial<Record<StepName, string>> = {
-    written: words.cycle.mustFix(mustFix),
-    photographs: `${words.cycle.pictures(pictures.have, pictures.of)} ${pictures.wholeBox ? words.cycle.wholeBox : words.cycle.noWholeBox}`,
+    written: pictures.of === 0 ? words.cycle.nothingYet : words.cycle.mustFix(mustFix),
+    ...(pictures.of > 0 && {
+      photographs: `${words.cycle.pictures(pictures.have, pictures.of)} ${pictures.wholeBox ? words.cycle.wholeBox : words.cycle.noWholeBox}`,
+    }),
     proof: proof ? words.cycle.proof(proof.atAim, proof.items) : words.cycle.noProof,
     arrived: facts
       ? [wording.parcels.state(facts), wording.parcels.outlook(facts, lang)[0] ?? ''].join(' ')
       : words.parcels.none,
-    letter: words.cycle.letter,
+    ...(here.made?.letter === undefined && { letter: words.cycle.letter }),
   };
   const steps = stepsOf({
     cycle: here,
     settings,
     asOf,
     diagnostics: own,
+    pictures,
     parcels: facts,
     ...(proof && { proof }),
   }).map(({ name, state, due, doneOn }): StepView => {
@@ -150,9 +184,9 @@ const show = async (context: Context): Promise<Outcome> => {
     token,
     at: addressOf('cycle', id),
     month: monthName(here, lang),
-    summary: here.summary,
+    summary: here.summary === here.theme ? '' : here.summary,
     reveal: isSealed(here, asOf) ? words.cycle.lead.sealed(day) : words.cycle.lead.open(day ?? ''),
-    next: steps.find(({ isDone }) => !isDone),
+    next: steps.find(({ stateName }) => stateName === 'next') ?? steps.find(({ isDone }) => !isDone),
     steps,
     today: dateInZone(asOf, settings.timeZone),
     calls: CALL_KINDS.map((kind) => ({
@@ -164,7 +198,9 @@ const show = async (context: Context): Promise<Outcome> => {
     })),
     places: settings.calls.join?.places === undefined ? '' : String(settings.calls.join.places),
     hasJoin: settings.calls.join !== undefined,
+    callsAt: `${addressOf('write', 'box.md')}#field-calls`,
     peek: here.peek?.text ?? '',
+    begin: { at: addressOf('cycle', id), month: monthToBegin(context), token, words },
   });
   return { kind: 'page', heading: here.theme, body };
 };
@@ -187,6 +223,7 @@ const act = async (context: Context, form: SentForm): Promise<Outcome> => {
   const { id } = context;
   const back = addressOf('cycle', id);
   const action = sent(form, 'do');
+  if (isBeginning(action)) return beginRecord(context, form, action, back);
   if (action === 'call') {
     const kind = sent(form, 'call') ?? '';
     const places = sent(form, 'places')?.trim();

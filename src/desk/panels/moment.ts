@@ -1,5 +1,5 @@
 /** Before and after: the site as anybody sees it at a moment that is moved about. */
-import { isoInstant, longTime } from '../../model/calendar.ts';
+import { isoInstant, localMinute, longTime } from '../../model/calendar.ts';
 import { isOpen } from '../../model/seal.ts';
 import { momentFor, readAsOf } from '../../pipeline/as-of.ts';
 import { articlePath } from '../../render/addresses.ts';
@@ -10,7 +10,8 @@ interface MomentView {
   readonly at: string;
   readonly asOf: string;
   readonly isWrong: boolean;
-  readonly tries: readonly { readonly href: string; readonly label: string }[];
+  readonly hint: string;
+  readonly tries: readonly { readonly href: string; readonly label: string; readonly isHere: boolean }[];
   readonly title: string;
   readonly src: string;
   readonly isOlder: boolean;
@@ -34,6 +35,7 @@ const show = async (context: Context): Promise<Outcome> => {
   const tryAt = (when: number, label: string) => ({
     href: `${address}?at=${encodeURIComponent(isoInstant(when))}`,
     label,
+    isHere: typed !== '' && moment === Math.floor(when / MINUTE) * MINUTE,
   });
   const reveal = cycle?.reveal;
   const shown = await table.shown(moment);
@@ -42,10 +44,11 @@ const show = async (context: Context): Promise<Outcome> => {
   const body = table.templates().render('desk/moment', {
     words,
     at: address,
-    asOf: typed,
+    asOf: localMinute(moment, timeZone),
+    hint: words.moment.hint(timeZone),
     isWrong: read === undefined,
     tries: [
-      { href: address, label: words.moment.now },
+      { href: address, label: words.moment.now, isHere: typed === '' },
       ...(reveal === undefined
         ? []
         : [tryAt(reveal - MINUTE, words.moment.before), tryAt(reveal, words.moment.after)]),

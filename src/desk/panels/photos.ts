@@ -1,10 +1,10 @@
 /** Photos: put in as they came off the phone, given to a record, and the point of each that every cut must keep. */
 import { valueAt } from '../../content/field-path.ts';
-import { ITEM_FILE } from '../../content/paths.ts';
-import { type FieldValue, isFieldList, isFieldScalar } from '../../content/write-yaml.ts';
+import { isFieldList } from '../../content/write-yaml.ts';
 import { probe } from '../../io/probe.ts';
 import type { SentForm } from '../../io/serve.ts';
 import { addressOf, type Context, type Outcome, type Panel, sent } from '../context.ts';
+import { likelyShown, picturedRecords } from '../pictures.ts';
 import { openRecord } from '../record.ts';
 import { writeKeys } from './cycle.ts';
 
@@ -26,6 +26,8 @@ interface PhotoView {
   readonly src: string;
   readonly width: number;
   readonly height: number;
+  /** Its size on the page, in CSS pixels, so that its place is there before it is. */
+  readonly drawn: { readonly width: number; readonly height: number } | undefined;
   readonly problem: string;
   readonly uses: readonly UseView[];
 }
@@ -36,7 +38,12 @@ interface PhotosView {
   readonly at: string;
   readonly used: readonly PhotoView[];
   readonly unused: readonly PhotoView[];
-  readonly records: readonly { readonly path: string; readonly name: string }[];
+  /** `isLikely`: the one that is chosen at first. */
+  readonly records: readonly {
+    readonly path: string;
+    readonly name: string;
+    readonly isLikely: boolean;
+  }[];
 }
 
 declare module '../../render/templates.ts' {
@@ -49,44 +56,26 @@ declare module '../../render/templates.ts' {
 export const MOST_PHOTO_BYTES = 400_000_000;
 const MOST_ONE_PHOTO = 100_000_000;
 
-/** Every picture that a record names, with the way to it. */
-const picturesIn = (
-  value: FieldValue | undefined,
-  at: readonly (string | number)[] = [],
-): readonly { readonly at: readonly (string | number)[]; readonly file: string }[] => {
-  if (value === undefined || isFieldScalar(value)) return [];
-  if (isFieldList(value)) return value.flatMap((one, i) => picturesIn(one, [...at, i]));
-  const here = 'file' in value && typeof value.file === 'string' ? [{ at, file: value.file }] : [];
-  return [...here, ...Object.entries(value).flatMap(([key, one]) => picturesIn(one, [...at, key]))];
-};
+/** Upright photos are no higher than a laptop's window with its head, in CSS pixels. A choice of ours, no source. */
+const MOST_DRAWN_HEIGHT = 480;
 
-const recordsOf = ({ table, id, words }: Context) =>
-  [
-    `cycles/${id}/cycle.md`,
-    ...[...table.snapshot().files.keys()]
-      .filter((path) => ITEM_FILE.test(path) && path.startsWith(`cycles/${id}/`))
-      .sort(),
-  ].flatMap((path) => {
-    const record = openRecord(table, path);
-    if (!record || record === 'other encoding') return [];
-    const name = valueAt(record.values, ['name']);
-    return [
-      {
-        path,
-        record,
-        name: path.endsWith('/cycle.md') ? words.photos.wholeBox : typeof name === 'string' ? name : path,
-      },
-    ];
-  });
+const drawnSize = (
+  photo: { readonly width?: number; readonly height?: number } | undefined,
+): Pick<PhotoView, 'drawn'> => {
+  const { width = 0, height = 0 } = photo ?? {};
+  if (width === 0 || height === 0) return { drawn: undefined };
+  const scale = Math.min(1, MOST_DRAWN_HEIGHT / height);
+  return { drawn: { width: Math.round(width * scale), height: Math.round(height * scale) } };
+};
 
 const FOCUS = /^(\d{1,3})% (\d{1,3})%$/;
 
 const show = async (context: Context): Promise<Outcome> => {
   const { table, words, id, token } = context;
-  const records = recordsOf(context);
+  const records = picturedRecords(context);
   const uses = new Map<string, UseView[]>();
-  for (const { path, record, name } of records)
-    for (const { at, file } of picturesIn(record.values)) {
+  for (const { path, record, name, pictures } of records)
+    for (const { at, file } of pictures) {
       const text = (key: string): string => {
         const value = valueAt(record.values, [...at, key]);
         return typeof value === 'string' ? value : '';
@@ -115,17 +104,19 @@ const show = async (context: Context): Promise<Outcome> => {
         src: addressOf('photo', path),
         width: photo?.width ?? 0,
         height: photo?.height ?? 0,
+        ...drawnSize(photo),
         problem: photo?.problem ?? '',
         uses: uses.get(file) ?? [],
       };
     });
+  const likely = likelyShown(records);
   const body = table.templates().render('desk/photos', {
     words,
     token,
     at: addressOf('photos', id),
     used: photos.filter((photo) => photo.uses.length > 0),
     unused: photos.filter((photo) => photo.uses.length === 0),
-    records: records.map(({ path, name }) => ({ path, name })),
+    records: records.map(({ path, name }) => ({ path, name, isLikely: path === likely })),
   });
   return { kind: 'page', heading: words.panels.photos, body };
 };
@@ -197,7 +188,7 @@ const act = async (context: Context, form: SentForm): Promise<Outcome> => {
     return { kind: 'go', to: back, said: names.length === 0 ? 'no photo' : isAll ? 'photo' : 'some photos' };
   }
   const record = sent(form, 'record') ?? '';
-  const isOne = recordsOf(context).some(({ path }) => path === record);
+  const isOne = picturedRecords(context).some(({ path }) => path === record);
   if (!isOne) return { kind: 'go', to: back };
   if (action === 'give')
     return { kind: 'go', to: back, said: (await give(context, form, record)) ? 'saved' : 'same' };

@@ -38,6 +38,8 @@ interface FrameView {
   readonly src: string;
   readonly title: string;
   readonly isPhone: boolean;
+  /** Whether its width was asked for; else it is no wider than the window. */
+  readonly isChosen: boolean;
   readonly widths: readonly WayView[];
   readonly schemes: readonly WayView[];
 }
@@ -83,7 +85,7 @@ const readFirst = (files: Piece['files']): Piece['files'] =>
     (a, b) => Number(b.place.endsWith('/letter.html')) - Number(a.place.endsWith('/letter.html')),
   );
 
-const piecesOf = ({ wording, settings, cycle, id }: Context, shown: Shown): readonly Piece[] => {
+const piecesOf = ({ words, wording, settings, cycle, id }: Context, shown: Shown): readonly Piece[] => {
   const folder = `backroom/${id}/`;
   const { papers } = wording.pieces;
   const named = new Set<string>();
@@ -98,7 +100,10 @@ const piecesOf = ({ wording, settings, cycle, id }: Context, shown: Shown): read
           : []
         : files
             .filter((one) => !ELSEWHERE.has(one.name))
-            .map((one) => ({ name: papers[one.name], place: folder + one.file }));
+            .map((one) => ({
+              name: one.name === 'letter' ? words.pieces.sending : papers[one.name],
+              place: folder + one.file,
+            }));
     const there = places.filter(({ place }) => shown.files.has(place));
     const piece = { id: idOf(name), name: papers[name], files: readFirst(there) };
     const own = there.length === 0 ? [] : [piece];
@@ -122,7 +127,8 @@ const frameOf = (context: Context, piece: Piece, at: string): FrameView | undefi
   const page = pages.find(({ place }) => fileName(place) === asked.query.get('page')) ?? pages[0];
   if (!page) return undefined;
   const usual = ON_A_PHONE.has(piece.id) ? 'phone' : 'wide';
-  const width = ['phone', 'wide'].find((one) => one === asked.query.get('width')) ?? usual;
+  const chosen = ['phone', 'wide'].find((one) => one === asked.query.get('width'));
+  const width = chosen ?? usual;
   const scheme = SCHEMES.find((one) => one === asked.query.get('colours'));
   const href = (change: { readonly width?: string; readonly colours?: string }): string => {
     const query = new URLSearchParams({
@@ -138,6 +144,7 @@ const frameOf = (context: Context, piece: Piece, at: string): FrameView | undefi
     src: `${shownAddress(momentToSee(context), page.place, openedOf(context), scheme)}?seen=1`,
     title: words.pieces.seen(page.name, words.pieces.widths[width === 'phone' ? 'phone' : 'wide']),
     isPhone: width === 'phone',
+    isChosen: chosen !== undefined,
     widths: (['phone', 'wide'] as const).map((one) => ({
       label: words.pieces.widths[one],
       href: href({ width: one }),

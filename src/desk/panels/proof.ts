@@ -1,4 +1,5 @@
 /** Proof: what would help, to be taken with one press; where each thing is named; the text with its marks. */
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { SentForm } from '../../io/serve.ts';
 import { broughtFigures, type Coverage, type Edit, isFound, standingText } from '../../pipeline/proof.ts';
 import { digestOf } from '../../text/digest.ts';
@@ -46,6 +47,7 @@ interface ProofPanelView {
       readonly places: readonly MentionView[];
     }[];
   }[];
+  /** Address of the text with its marks; empty where there is none as of now. */
   readonly paper: string;
 }
 
@@ -67,12 +69,16 @@ const recordAt = ({ table }: Context, file: string): OpenRecord | undefined => {
   return record === 'other encoding' ? undefined : record;
 };
 
-/** The address of the place in a record's form that a location lies in. */
-export const placeAddress = (context: Context, location: Edit['at']): string => {
+/** The address of the place in a record's form that a location lies in, or that what is to be written there has. */
+export const placeAddress = (
+  context: Context,
+  location: Edit['at'],
+  written?: Diagnostic['written'],
+): string => {
   const { file, line } = location;
   const record = recordAt(context, file);
   if (!record) return addressOf('findings', context.id);
-  const field = fieldOf(record, { weight: 'note', rule: '', message: '', location });
+  const field = fieldOf(record, { location, ...(written && { written }) });
   const anchor =
     field === STORY
       ? `story-${line}-${location.column}`
@@ -85,7 +91,7 @@ export const placeAddress = (context: Context, location: Edit['at']): string => 
 const itemViews = (context: Context, { items, aim }: Coverage): ProofPanelView['items'] =>
   items.map(({ name, standing, thin, phrases }) => ({
     name,
-    standing: standingText(standing, aim),
+    standing: context.words.proof.standing(standingText(standing, aim), String(aim)),
     isBelow: !isFound({ standing, thin }, aim),
     phrases: phrases.slice(0, MOST_PHRASES).map(({ phrase, mentions }) => ({
       text: phrase.text,
@@ -100,7 +106,8 @@ const itemViews = (context: Context, { items, aim }: Coverage): ProofPanelView['
 const show = async (context: Context): Promise<Outcome> => {
   const { table, words, wording, id, token } = context;
   const coverage = await table.coverage(id, momentToSee(context));
-  if (!coverage) return { kind: 'go', to: addressOf('findings', id) };
+  if (!coverage || coverage.items.length === 0)
+    return { kind: 'go', to: addressOf('findings', id), said: 'no proof' };
   const nameOf = (slug: string): string =>
     coverage.items.find((item) => item.slug === slug)?.shortName ?? slug;
   const advice = coverage.advice.map((edit): AdviceView => {
@@ -120,6 +127,8 @@ const show = async (context: Context): Promise<Outcome> => {
     };
   });
   const now = Math.floor(table.now() / 60_000) * 60_000;
+  const paper = `backroom/${id}/proof.html`;
+  const shown = await table.shown(now);
   const at = coverage.items.filter((item) => isFound(item, coverage.aim)).length;
   const body = table.templates().render('desk/proof', {
     words,
@@ -128,7 +137,7 @@ const show = async (context: Context): Promise<Outcome> => {
     verdict: words.cycle.proof(at, coverage.items.length),
     advice,
     items: itemViews(context, coverage),
-    paper: shownAddress(now, `backroom/${id}/proof.html`),
+    paper: shown.files.has(paper) ? shownAddress(now, paper) : '',
   });
   return { kind: 'page', heading: words.panels.proof, body };
 };

@@ -1,9 +1,7 @@
 /** Ready: the site is made, what of it is new since the time before, what an address serves of it, and what is left to do. */
-import { mustFixAny } from '../../diagnostics/diagnostic.ts';
 import { compareServed, servedAt } from '../../io/compare-served.ts';
 import { listedIfThere } from '../../io/list-files.ts';
 import type { SentForm } from '../../io/serve.ts';
-import { type FindingView, findingViews } from '../../render/findings.ts';
 import type { BuildOutcome } from '../../workspace/build-into.ts';
 import {
   addressOf,
@@ -16,6 +14,7 @@ import {
   sent,
 } from '../context.ts';
 import { type WorkView, workView } from '../work-view.ts';
+import { type LinkedFinding, linkedFindings } from './findings.ts';
 
 interface ComparedView {
   readonly told: string;
@@ -49,7 +48,11 @@ interface ReadyView {
   readonly changedTold: string;
   readonly goneTold: string;
   readonly where: string;
-  readonly left: readonly FindingView[];
+  readonly left: readonly LinkedFinding[];
+  /** Whether what is left keeps the site from being made. */
+  readonly isStopped: boolean;
+  /** Said where it was asked for and nothing was made. */
+  readonly notMade: string;
   readonly compare: CompareView;
 }
 
@@ -137,6 +140,7 @@ const page = async (context: Context, made: Made | undefined, wrong?: string): P
   const { table, words, wording, id, token } = context;
   const diagnostics =
     made?.outcome.diagnostics ?? (await table.findings(momentToSee(context), openedOf(context)));
+  const mustFix = diagnostics.filter(({ weight }) => weight === 'must fix');
   const changed = made?.changed ?? [];
   const body = table.templates().render('desk/ready', {
     words,
@@ -149,10 +153,12 @@ const page = async (context: Context, made: Made | undefined, wrong?: string): P
     changedTold: changed.length === 0 ? words.ready.unchanged : words.ready.changed(changed.length),
     goneTold: made && made.gone.length > 0 ? words.ready.gone(made.gone.length) : '',
     where: words.ready.where(table.folders.site),
-    left: findingViews(
-      mustFixAny(diagnostics) ? diagnostics.filter(({ weight }) => weight === 'must fix') : diagnostics,
-      wording.findings,
-    ),
+    left: linkedFindings(context, mustFix.length > 0 ? mustFix : diagnostics),
+    isStopped: mustFix.length > 0,
+    notMade:
+      made && made.outcome.kind !== 'published' && mustFix.length > 0
+        ? words.ready.notMade(mustFix.length)
+        : '',
     compare: compareView(context, wrong),
   });
   return { kind: 'page', heading: words.panels.ready, body };

@@ -3,6 +3,7 @@ import { valueAt } from '../../content/field-path.ts';
 import { isFieldList } from '../../content/write-yaml.ts';
 import type { SentForm } from '../../io/serve.ts';
 import { dateInZone } from '../../model/calendar.ts';
+import { longDate } from '../../text/long-date.ts';
 import { addressOf, type Context, type Outcome, type Panel, sent } from '../context.ts';
 import { openRecord } from '../record.ts';
 import { writeKeys } from './cycle.ts';
@@ -20,7 +21,7 @@ interface VoicesView {
   readonly pasted: string;
   readonly comments: readonly (Comment & { readonly shownAs: string; readonly number: number })[];
   readonly today: string;
-  readonly voices: readonly { readonly text: string; readonly name: string; readonly consent: string }[];
+  readonly voices: readonly { readonly text: string; readonly told: string }[];
 }
 
 declare module '../../render/templates.ts' {
@@ -56,7 +57,7 @@ export const shortName = (name: string): string => {
 };
 
 const page = (context: Context, pasted: string): Outcome => {
-  const { table, words, id, token, cycle, settings } = context;
+  const { table, words, lang, id, token, cycle, settings } = context;
   const body = table.templates().render('desk/voices', {
     words,
     token,
@@ -66,7 +67,10 @@ const page = (context: Context, pasted: string): Outcome => {
       .slice(0, 200)
       .map((comment, number) => ({ ...comment, number, shownAs: shortName(comment.name) })),
     today: dateInZone(table.now(), settings?.timeZone ?? 'UTC'),
-    voices: cycle?.voices ?? [],
+    voices: (cycle?.voices ?? []).map(({ text, name, consent }) => ({
+      text,
+      told: words.voices.consent(name, longDate(consent, lang)),
+    })),
   });
   return { kind: 'page', heading: words.panels.voices, body };
 };

@@ -2,17 +2,18 @@
 
 import { valueAt } from '../../content/field-path.ts';
 import { formChanges, type Typed } from '../../content/form-values.ts';
-import { ITEM_FILE } from '../../content/paths.ts';
 import { storyLine } from '../../content/story-text.ts';
 import { isFieldScalar } from '../../content/write-yaml.ts';
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { SentForm } from '../../io/serve.ts';
 import { articlePath } from '../../render/addresses.ts';
-import { type FindingView, findingViews } from '../../render/findings.ts';
+import type { FindingView } from '../../render/findings.ts';
 import { utf8Bytes } from '../../text/utf8.ts';
 import {
   addressOf,
   type Context,
   isSaid,
+  itemFiles,
   momentToSee,
   type Outcome,
   openedOf,
@@ -22,7 +23,7 @@ import {
 } from '../context.ts';
 import { type FieldView, fieldViews, inHeaps } from '../form-view.ts';
 import { marksIn } from '../marks.ts';
-import { addRecord, newCycle, newThing } from '../new-record.ts';
+import { beginRecord, isBeginning, monthToBegin } from '../new-record.ts';
 import {
   editedBy,
   exactText,
@@ -30,10 +31,13 @@ import {
   isRecordPath,
   type OpenRecord,
   openRecord,
+  recordName,
   recordOf,
   STORY,
   saveText,
 } from '../record.ts';
+import { toldAtField } from '../told.ts';
+import type { BeginView } from './cycle.ts';
 
 interface RecordLink {
   readonly href: string;
@@ -68,8 +72,17 @@ interface WriteView {
     readonly isOlder: boolean;
     readonly isThere: boolean;
   };
+  readonly begin: BeginView;
+  /** What the text below the fields is. */
+  readonly storyLabel: string;
+  /** Whether something in it is for its owner alone. */
+  readonly hasAside: boolean;
+  /** Where what must be fixed is listed. */
+  readonly toMend: string;
   /** The cycle to which a thing can be added; empty where there is none. */
   readonly cycleId: string;
+  /** Whether the cycle has a thing already. */
+  readonly hasThings: boolean;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
 }
@@ -120,34 +133,19 @@ const textOfHash = (context: Context, hash: string): string | undefined => {
   return seenOf(context).get(hash) ?? (bytes && exactText(bytes));
 };
 
-const recordLinks = (
-  { table, words, id, rest }: Context,
-  mustFixIn: (path: string) => number,
-): readonly RecordLink[] => {
-  const { files } = table.snapshot();
-  const link = (path: string, name: string, note: string): RecordLink => ({
+const recordLinks = (context: Context, mustFixIn: (path: string) => number): readonly RecordLink[] => {
+  const { id, rest } = context;
+  const link = (path: string, note = ''): RecordLink => ({
     href: addressOf('write', path),
-    name,
+    name: recordName(context, path),
     note,
     isHere: rest === path,
     mustFix: mustFixIn(path),
   });
-  const items = [...files.keys()]
-    .filter((path) => ITEM_FILE.test(path) && path.startsWith(`cycles/${id}/`))
-    .sort();
   return [
-    ...(id === '' ? [] : [link(`cycles/${id}/cycle.md`, words.form.cycleItself, id)]),
-    ...items.map((path) => {
-      const record = openRecord(table, path);
-      const name = record && record !== 'other encoding' ? valueAt(record.values, ['name']) : undefined;
-      const file = path.slice(path.lastIndexOf('/') + 1, -'.md'.length);
-      return link(
-        path,
-        typeof name === 'string' && name !== '' ? name : file,
-        typeof name === 'string' ? '' : file,
-      );
-    }),
-    link('box.md', words.form.box, ''),
+    ...(id === '' ? [] : [link(`cycles/${id}/cycle.md`, id)]),
+    ...itemFiles(context).map((path) => link(path)),
+    link('box.md'),
   ];
 };
 
@@ -155,14 +153,13 @@ const recordLinks = (
 const foundIn = (
   context: Context,
   record: OpenRecord,
-  diagnostics: Parameters<typeof findingViews>[0],
+  diagnostics: readonly Diagnostic[],
 ): ReadonlyMap<string, readonly FindingView[]> => {
   const byField = new Map<string, FindingView[]>();
   for (const diagnostic of diagnostics) {
     if (diagnostic.location.file !== record.path) continue;
     const field = fieldOf(record, diagnostic);
-    const views = findingViews([diagnostic], context.wording.findings);
-    byField.set(field, [...(byField.get(field) ?? []), ...views]);
+    byField.set(field, [...(byField.get(field) ?? []), toldAtField(context, record, diagnostic)]);
   }
   return byField;
 };
@@ -201,7 +198,14 @@ const show = async (context: Context): Promise<Outcome> => {
     diagnostics.filter(({ weight, location }) => weight === 'must fix' && location.file === file).length;
   const record = openRecord(table, path);
   const at = addressOf('write', path);
-  const base = { words, token, at, path, records: recordLinks(context, mustFixIn), article, cycleId: id };
+  const begin = { words, token, at, month: monthToBegin(context) };
+  const base = {
+    ...{ words, token, at, path, article, begin, cycleId: id },
+    records: recordLinks(context, mustFixIn),
+    storyLabel: words.form.stories[path === 'box.md' ? 'box' : path.endsWith('/cycle.md') ? 'cycle' : 'item'],
+    toMend: addressOf('findings', id),
+    hasThings: itemFiles(context).length > 0,
+  };
   // A folder may be without its record, and the box without its own.
   if (record === undefined) {
     const said = asked.query.get('said');
@@ -218,6 +222,7 @@ const show = async (context: Context): Promise<Outcome> => {
     whole: undefined,
     asOther: undefined,
     marks: '[]',
+    hasAside: false,
     canUndo: false,
     canRedo: false,
   };
@@ -251,6 +256,7 @@ const show = async (context: Context): Promise<Outcome> => {
     told: asText ? [] : told,
     more: asText ? [] : more,
     story: asText ? undefined : record.story,
+    hasAside: record.story?.includes('<!--') === true,
     storyLine: storyLine(record.text),
     storyFindings: asText ? [] : (byField.get(STORY) ?? []),
     findings: others,
@@ -329,12 +335,7 @@ const act = async (context: Context, form: SentForm): Promise<Outcome> => {
   const { table, rest: path } = context;
   const back = addressOf('write', path);
   const action = sent(form, 'do');
-  if (action === 'add thing' || action === 'add cycle') {
-    const made = await addRecord(context, action === 'add thing' ? newThing(context, form) : newCycle(form));
-    return made === undefined
-      ? { kind: 'go', to: back, said: 'same' }
-      : { kind: 'go', to: addressOf('write', made), said: 'made' };
-  }
+  if (isBeginning(action)) return beginRecord(context, form, action, back);
   const now = openRecord(table, path);
   if (!isRecordPath(path) || now === 'other encoding') return { kind: 'go', to: back };
   const seen = sent(form, 'seen') ?? '';

@@ -52,6 +52,7 @@ const questions = {
     language: 'In which language are the articles, as en-GB?',
   } as Readonly<Record<string, string>>,
   join: 'At which address do people join? (Enter: nowhere yet)',
+  month: 'Which month is its first box of?',
   theme: (month: string) => `What is the theme of the ${month} box?`,
   thing: (number: number) =>
     number === 1 ? 'What is in it? The first thing, as its card says' : `Thing ${number}`,
@@ -91,6 +92,8 @@ const mistakes = {
     `Unexpected ${file}, which stands there already. lidlore begin never writes over a file: name another month, or move it away.`,
   cycleStands: (month: string, next: string) =>
     `The cycle ${month} stands already, and nothing of it was changed. The next is: lidlore begin ${next}`,
+  noNewPhotos: (month: string, folder: string, next: string) =>
+    `The cycle ${month} stands already, and ${folder} has no picture that its records do not show; nothing was changed. Put photos there and run it again, or begin the next one: lidlore begin ${next}`,
   boxAtFault: 'box.md must be mended first; nothing was made.',
   noFile: (file: string) => `There is no file ${file}.`,
   noFolder: (folder: string) => `There is no folder ${folder}.`,
@@ -172,10 +175,11 @@ const photos = {
 const said = {
   welcome: 'There is no box here yet. Five questions make one.',
   how: 'Enter takes what stands in brackets. Ctrl-C leaves everything as it was.',
-  cycle: (month: string) => `Now the ${month} box.`,
+  cycle: (name: string, month: string) => `Now the ${name} box (${month}).`,
   promised: (peek: string) => `The box before promised: “${peek}”`,
   things: 'The things, and what people call such a thing:',
   hurtful: (words: string) => `can hurt somebody (${words}): its record asks for its cautions`,
+  unknownKinds: '   ?  nobody could tell: say it here, or later in its record.',
   made: (count: number) => `Made ${counted(count, 'file')}:`,
   changed: 'Added to:',
   copied: (count: number, folder: string) => `Copied ${counted(count, 'photo')} into ${folder}.`,
@@ -184,7 +188,8 @@ const said = {
   next: 'Next:',
   nextPhotos: (folder: string, month: string) =>
     `  Put the photos, as they come off the phone, into ${folder}, and run lidlore begin ${month} again.`,
-  nextWrite: (folder: string) => `  Open the files in ${folder} and write on.`,
+  nextWrite: (folder: string) =>
+    `  lidlore desk   opens all of it in your browser as forms, to write on\n    (or open the files in ${folder} in any program for plain text)`,
   nextBuild: (from: string | undefined) =>
     from === undefined
       ? '  lidlore build'

@@ -185,7 +185,7 @@ const didYouMean = (word: string | undefined): string => (word === undefined ? '
 
 /** Command lines that make no sense. `meant` is the nearest word that would. */
 const mistakes = {
-  noCommand: 'Name a command.',
+  noCommand: 'Name a command. To write this box in your browser: lidlore desk',
   /** Where nothing is there that a command could be about. */
   noBox:
     'There is no box in this folder yet. To begin one: lidlore begin\nAll that can be done: lidlore --help',

@@ -3,13 +3,15 @@ import { counted } from '../../text/counting-words.ts';
 
 /** The pieces, the film and the cards among them. */
 export const pieces = {
-  lead: 'Every form in which this cycle is told.',
-  widths: { phone: 'as on a phone', wide: 'as on a desk' },
+  lead: 'Every form in which this cycle is told, to look at, to copy and to save.',
+  widths: { phone: 'as on a phone', wide: 'as on a laptop' },
   schemes: { light: 'in the light', dark: 'in the dark' },
   widthOf: 'How wide',
   coloursOf: 'In which colours',
   seen: (name: string, width: string): string => `${name}, ${width}`,
   papers: 'Papers',
+  /** The letter's own paper, beside the letter itself. */
+  sending: 'subjects and first lines',
   copy: 'Copy',
   copied: 'Copied.',
   save: 'Save',

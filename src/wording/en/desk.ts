@@ -1,68 +1,7 @@
 /** The desk in English: the page on which a cycle is written, seen, mended and readied. */
 import { counted } from '../../text/counting-words.ts';
+import { aboutField, choice, label } from './desk-fields.ts';
 import { compare, pieces, work } from './desk-pieces.ts';
-
-/** Names of fields where the key is not the word for it. */
-const LABELS: Readonly<Record<string, string>> = {
-  also: 'Also called',
-  alt: 'In words',
-  brand: 'Maker',
-  consent: 'Agreed on',
-  count: 'How many',
-  countryOfOrigin: 'Made in',
-  every: 'How often',
-  file: 'Photo',
-  focus: 'Point to keep',
-  formerly: 'Earlier addresses',
-  given: 'Had the box free or cheaper',
-  goesWith: 'Goes with the lead item',
-  gtin: 'Number under the bar code',
-  hero: 'Picture at the head',
-  image: 'Picture',
-  lang: 'Language',
-  layOut: 'Lay out',
-  lead: 'Lead item',
-  made: 'Done on',
-  mayContain: 'May contain traces of',
-  minAge: 'From which age',
-  moved: 'Earlier evenings',
-  notBefore: 'Not before',
-  pace: 'Words a minute',
-  palette: 'Colours',
-  photo: 'Whole box',
-  preheader: 'Line after the subject',
-  priceCurrency: 'Currency of the price',
-  profiles: 'Elsewhere',
-  replay: 'Recording',
-  sku: 'Your own number',
-  slug: 'Name in addresses',
-  spare: 'Spare pieces',
-  text: 'Words',
-  timeZone: 'Time zone',
-  toxicTo: 'Poisons',
-  url: 'Address of the site',
-  value: 'Bought one by one',
-  voices: 'Voice',
-  waitList: 'Wait list',
-  when: 'Decided by',
-};
-
-/** "Last words" of `lastWords`. */
-const label = (key: string): string => {
-  const known = LABELS[key];
-  if (known !== undefined) return known;
-  const words = key.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
-  return words.charAt(0).toUpperCase() + words.slice(1);
-};
-
-const CHOICES: Readonly<Record<string, string>> = {
-  true: 'yes',
-  false: 'no',
-  waitList: 'wait list',
-  '15': '15 seconds',
-  '30': '30 seconds',
-  '60': '60 seconds',
-};
 
 const panels = {
   cycle: 'This cycle',
@@ -98,6 +37,10 @@ const said = {
   call: 'The call is changed, and it is everywhere.',
   done: 'Noted as done.',
   made: 'It is begun. What it still needs is told below.',
+  'not begun': 'Nothing was begun: expected a name, or a month as 2026-05 with a theme.',
+  stands: 'Nothing was begun, because it stands there already.',
+  broken: 'The record of this cycle has to be mended first.',
+  'no proof': 'There is no proof before what must be fixed is fixed.',
 } as const;
 
 /** A thing that was said once. */
@@ -127,7 +70,7 @@ export const desk = {
   newest: 'the newest',
   panels,
   label,
-  choice: (value: string): string => CHOICES[value] ?? value,
+  choice,
   said,
   save: 'Save',
   cancel: 'Leave it',
@@ -136,34 +79,44 @@ export const desk = {
   history: 'What was changed',
   older: 'What you see is older than the text: something has to be mended first.',
   olderShort: 'older than the text',
-  notYet: 'There is nothing to see before what is to mend is mended.',
+  notYet: 'It is seen here once nothing must be fixed any more.',
+  toMend: 'What must be fixed',
   open: 'Open by itself',
   findingsCount: (mustFix: number, lookAt: number): string =>
-    mustFix > 0 ? `${mustFix} must be fixed` : lookAt > 0 ? `${lookAt} to look at` : 'nothing to mend',
+    mustFix > 0 ? `${mustFix} must be fixed` : lookAt > 0 ? `${lookAt} to look at` : '',
   changedElsewhere: 'This file was just changed in another program. Save to see both versions.',
   saving: 'Saving …',
   form: {
     needed: 'needed',
+    about: aboutField,
     unsaid: 'not said',
     aLineEach: (about: string): string => `${about}${about === '' ? '' : '. '}A line each`,
     /** What a field says that is answered by yes or no. */
     yes: (about: string): string => about.replace(/^true /, 'Yes '),
     one: (what: string, number: number): string => `${what} ${number}`,
-    another: (what: string): string => `Another: ${what.toLowerCase()}`,
+    another: (what: string): string => `Another ${what.toLowerCase()}`,
     remove: 'Take this one out',
     example: (text: string): string => `for example ${text}`,
     more: 'More that can be said',
     kept: 'This stands in the file in a form of its own. Change it there; it is kept as it is.',
     story: 'Story',
-    storyHint:
-      'As it is told in the article. An empty line begins a new paragraph; ## begins a heading; *so* is stressed.',
+    storyHint: 'An empty line begins a new paragraph; ## begins a heading; *so* is stressed.',
+    /** What the text below the fields is, by the record. */
+    stories: { box: 'What this box is', cycle: 'How this box came to be', item: 'Story' } as const,
+    aside: 'What stands between <!-- and --> is for you alone.',
+    empty: 'Nothing stands here yet.',
+    emptyField: (name: string): string => `“${name}” is still empty.`,
+    expected: (form: string): string => `Expected ${form}.`,
+    see: 'See the article',
     whole: 'The whole file, because its fields cannot be read as they stand',
     otherEncoding:
       'This file is saved in an old encoding of text. Open it in its own program, save it as UTF-8, and it can be written here.',
     addThing: 'Another thing …',
+    firstThing: 'The first thing …',
     addCycle: 'Another cycle …',
     add: 'Begin it',
-    month: 'Month, as 2026-05',
+    month: 'Its month, as 2026-05',
+    theme: 'Its theme, as First Sowings',
     pickColour: 'Pick a colour',
     records: 'Records',
     box: 'The box',
@@ -195,34 +148,44 @@ export const desk = {
     states: { done: 'done', next: 'next', later: 'to come', late: 'overdue' } as const,
     due: (day: string): string => `by ${day}`,
     doneOn: (day: string): string => `on ${day}`,
-    markDone: 'Done on',
-    note: 'Note as done',
+    markDone: 'Note as done',
+    moveDone: 'Another day',
+    on: 'Done on',
+    note: 'Note it',
     pictures: (have: number, of: number): string =>
       `${have} of ${counted(of, 'thing')} ${have === 1 ? 'has' : 'have'} a picture.`,
     noWholeBox: 'The whole box has none yet.',
     wholeBox: 'So has the whole box.',
     mustFix: (count: number): string =>
-      count === 0 ? 'Nothing must be fixed.' : `${counted(count, 'thing')} must be fixed.`,
-    proof: (at: number, of: number): string => `${at} of ${counted(of, 'item')} will be found.`,
-    noProof: 'There is no proof before what is to mend is mended.',
+      count === 0 ? 'Nothing must be fixed.' : `${count} must be fixed in its records.`,
+    proof: (at: number, of: number): string =>
+      `${at} of ${counted(of, 'thing')} ${at === 1 ? 'is' : 'are'} named well enough to be found.`,
+    noProof: said['no proof'],
+    nothingYet: 'Nothing is in it yet. Begin with its things, by their names.',
     letter: 'The same evening or the day after.',
     call: 'The call that holds now',
     callHint: 'What every page and paper asks people to do.',
     places: 'Places left',
     callAddressMissing: 'has no address yet',
+    callsThere: 'Their addresses and words',
     change: 'Change it',
     nextHeading: 'Next',
     whole: 'The whole cycle',
     peek: 'The look at the next box',
+    allDone: 'Everything of this cycle is done.',
+    another: 'Begin the next cycle',
+    first: 'The first box',
+    firstLead:
+      'There is no cycle yet: one sending, with its things, photos and words. It begins with its month and what it is about; days are proposed, and all of it can be changed.',
   },
   photos: {
     lead: 'Drop photos here as they came off the phone, or choose them.',
     choose: 'Photos to put in',
     put: 'Put them in',
     used: 'In the article',
-    unused: 'In the folder, and in no record yet',
-    none: 'There is no photo in this cycle’s folder yet.',
-    belongsTo: (name: string): string => `in ${name}`,
+    unused: 'Not shown with anything yet',
+    none: 'There is no photo of this cycle yet. The shoot list among the pieces says which ones are wanted, and how large.',
+    belongsTo: (name: string): string => `Shown with ${name}`,
     use: 'Put it in',
     words: 'In words, for people who cannot see it',
     point: 'Press on the picture where the point is that every cut must keep.',
@@ -231,7 +194,7 @@ export const desk = {
     savePoint: 'Keep this point',
     acrossLabel: 'From the left, in percent',
     downLabel: 'From the top, in percent',
-    to: 'Record',
+    to: 'What it shows',
     wholeBox: 'the whole box',
     tooLarge: 'That is more than can be taken at once. Put fewer photos in, or smaller ones.',
   },
@@ -245,7 +208,9 @@ export const desk = {
     byHand: 'to be done by hand',
     mentions: 'Where each thing is named',
     times: (count: number): string => (count === 0 ? 'nowhere' : count === 1 ? 'once' : `${count} times`),
-    standing: 'standing',
+    standing: (figure: string, aim: string): string => `${figure} of 1, aim ${aim}`,
+    howMany: 'From 0, named nowhere, to 1.',
+    paperLater: 'The text with its marks is seen here once nothing must be fixed any more.',
     text: 'The text with its marks',
     brings: (name: string, before: string, after: string): string => `${name}: ${before} → ${after}`,
   },
@@ -268,7 +233,7 @@ export const desk = {
     whichMonth: 'Nothing in the list shows which number is the month. Choose.',
     rows: 'Its first rows',
     yes: 'Yes, this is it',
-    none: 'There is no list of this cycle’s parcels yet.',
+    none: 'There is no list of this cycle’s parcels yet. Once there is, it says when nearly all have arrived, and so when the box may be shown.',
     noList: 'That is no list with columns.',
     paper: 'The paper on these parcels',
     asked: 'Is this right?',
@@ -286,13 +251,14 @@ export const desk = {
     theirWords: 'Their words',
     take: 'Put these into the record',
     already: 'Voices in the record',
-    none: 'There is no voice yet.',
+    none: 'There is no voice yet. The article and the letter show them.',
+    consent: (name: string, day: string): string => `${name}, agreed on ${day}`,
     given: 'had the box free or cheaper',
   },
   moment: {
     lead: 'The site as anybody sees it at a moment.',
-    at: 'As of',
-    hint: 'A day or a day and time, as 2026-03-27T19:00',
+    at: 'At another moment',
+    hint: (zone: string): string => `By the clocks of ${zone}`,
     see: 'See it',
     before: 'A minute before the reveal',
     after: 'At the reveal',
@@ -302,6 +268,12 @@ export const desk = {
   },
   findings: {
     none: 'Nothing is to mend.',
+    lead: (mustFix: number): string =>
+      mustFix === 0
+        ? 'Nothing keeps the site from being made.'
+        : `${mustFix} must be fixed before the site can be made.`,
+    weights:
+      'Must fix: nothing is made before. Look at: probably not as it was meant. Note: would be better.',
     ofThis: 'In this cycle',
     elsewhere: 'In the rest of the box',
     mend: 'Mend it there',
@@ -311,6 +283,9 @@ export const desk = {
     build: 'Ready the site',
     building: 'At work …',
     left: 'Left to do',
+    notMade: (mustFix: number): string =>
+      `Nothing was made, because ${mustFix} must be fixed first. The site is as it was.`,
+    leftFirst: 'To be fixed first',
     nothingLeft: 'Nothing is left to do.',
     madeOn: 'What was made',
     changed: (count: number): string =>
@@ -325,7 +300,7 @@ export const desk = {
   },
   historyPage: {
     lead: 'Every change that was made here, the newest first.',
-    none: 'Nothing was changed here yet.',
+    none: 'Nothing was changed here yet. What you save on this desk is listed here, and each change can be taken back, another day too.',
     isUndone: 'taken back',
     undoes: 'took back a change of',
     changedSince: 'changed since in another way',
@@ -345,6 +320,7 @@ export const desk = {
     'too large': 'That is more than can be taken at once.',
     unreadable: 'What was sent cannot be read.',
     missing: 'There is no such page.',
+    home: 'To the desk',
   } as const,
   terminal: {
     open: (address: string): string => `The desk is open: ${address}`,

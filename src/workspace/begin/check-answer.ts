@@ -1,8 +1,10 @@
 /** Whether an answer is one that its field takes, in the schema's own words. */
 import * as v from 'valibot';
 import { likelyValues } from '../../content/likely-values.ts';
+import { MONTH } from '../../content/paths.ts';
 import { schemaAt } from '../../content/schema-keys.ts';
 import { boxSchema, cycleSchema, itemSchema } from '../../content/schemas.ts';
+import { dayOfDate } from '../../text/days.ts';
 
 const SCHEMAS = { box: boxSchema, cycle: cycleSchema, item: itemSchema } as const;
 
@@ -27,4 +29,25 @@ export const checkAnswer = (
   );
   if (typeof meant === 'string') return { value: meant };
   return { expected: result.issues[0].message };
+};
+
+/**
+ * A day as it is said beside a month of the box (`2026-03`): where it has no year ("3 March"), it is the one nearest to
+ * that month. Anything else stays as it was typed.
+ */
+export const dayNear = (typed: string, month: string): string => {
+  if (/\d{4}/.test(typed)) return typed;
+  const about = dayOfDate(`${month}-15`);
+  const near = [-1, 0, 1]
+    .map((years) => checkAnswer('cycle', ['shipped'], `${typed} ${Number(month.slice(0, 4)) + years}`))
+    .flatMap((answer) => ('value' in answer ? [answer.value] : []))
+    .sort((a, b) => Math.abs(dayOfDate(a) - about) - Math.abs(dayOfDate(b) - about));
+  return near[0] ?? typed;
+};
+
+/** A month as it is said beside another: "December" or "Dec 2027" as `2026-12`; undefined for what is none. */
+export const monthNear = (typed: string, month: string): string | undefined => {
+  if (MONTH.test(typed)) return typed;
+  const day = checkAnswer('cycle', ['shipped'], dayNear(`1 ${typed}`, month));
+  return 'value' in day ? day.value.slice(0, 'YYYY-MM'.length) : undefined;
 };

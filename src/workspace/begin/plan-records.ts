@@ -60,6 +60,16 @@ export interface ThingAnswers {
   readonly pictures: readonly string[];
 }
 
+/** A thing of which nothing is known but its name. */
+export const bareThing = (name: string, kind = ''): ThingAnswers => ({
+  name,
+  kind,
+  values: {},
+  story: '',
+  notes: [],
+  pictures: [],
+});
+
 /** What is known of a cycle that is begun. */
 export interface CycleAnswers {
   /** `2026-03`. */
@@ -127,9 +137,9 @@ const cutSlug = (slug: string): string =>
     ? slug
     : slug.slice(0, MOST_SLUG).replace(/(?<=.{20})-[^-]*$|[\ud800-\udbff]$/u, '');
 
-/** A name in addresses for each name, no two alike and none that the page needs itself. */
-export const slugsFor = (names: readonly string[]): readonly string[] => {
-  const taken = new Set<string>(RESERVED_SLUGS);
+/** A name in addresses for each name: no two alike, none that is taken already and none that the page needs itself. */
+export const slugsFor = (names: readonly string[], standing: readonly string[] = []): readonly string[] => {
+  const taken = new Set<string>([...RESERVED_SLUGS, ...standing]);
   return names.map((name, i) => {
     const slug = cutSlug(slugOf(shortName(name)) || slugOf(name)) || `${hints.thing}-${i + 1}`;
     let free = slug;
@@ -218,6 +228,24 @@ const planThing = (thing: ThingAnswers, path: string, isLead: boolean): PlannedF
   return { path, text, left: leftIn(fields) };
 };
 
+const itemPath = (month: string, number: number, slug: string): string =>
+  `cycles/${month}/items/${String(number).padStart(2, '0')}-${slug}.md`;
+
+/** The file of one thing more, after those that stand in its cycle (`standing`, their paths); the first is the lead item. */
+export const planNextThing = (
+  thing: ThingAnswers,
+  month: string,
+  standing: readonly string[],
+): PlannedFile => {
+  const named = standing.map((path) => /(?:^|\/)(?:(\d+)-?)?([^/]*)\.md$/i.exec(path));
+  const number = Math.max(0, ...named.map((name) => Number(name?.[1] ?? 0))) + 1;
+  const [slug = ''] = slugsFor(
+    [thing.name],
+    named.map((name) => name?.[2] ?? ''),
+  );
+  return planThing(thing, itemPath(month, number, slug), standing.length === 0);
+};
+
 /** Longest summary that a list of search results shows whole, as findings have it. */
 const MOST_SUMMARY = 160;
 
@@ -257,8 +285,6 @@ export const planCycle = (answers: CycleAnswers, lang: string): readonly Planned
   const slugs = slugsFor(things.map(({ name }) => name));
   return [
     { path: `${folder}/cycle.md`, text: cycle, left: [] },
-    ...things.map((thing, i) =>
-      planThing(thing, `${folder}/items/${String(i + 1).padStart(2, '0')}-${slugs[i]}.md`, i === lead),
-    ),
+    ...things.map((thing, i) => planThing(thing, itemPath(month, i + 1, slugs[i] ?? ''), i === lead)),
   ];
 };

@@ -2,7 +2,7 @@
 import { evenings } from '../../analysis/parcels/reveal.ts';
 import { WHEN_DELIVERED } from '../../content/schemas.ts';
 import type { RevealHabit } from '../../model/box.ts';
-import { dateInZone, momentOf } from '../../model/calendar.ts';
+import { dateInZone, momentOf, monthName } from '../../model/calendar.ts';
 import { dateOfDay, dayOfDate, weekdayOf } from '../../text/days.ts';
 import type { KnownBox, KnownCycle } from './known-box.ts';
 
@@ -25,6 +25,10 @@ export const nextMonth = ({ months, everyMonths }: KnownBox, today: string): str
   const last = [...months].sort().at(-1);
   return last === undefined ? today.slice(0, 7) : laterMonth(last, everyMonths);
 };
+
+/** "November 2026" of `2026-11`, in the language of the questions. */
+export const monthInWords = (month: string): string =>
+  monthName({ year: Number(month.slice(0, 4)), month: Number(month.slice(5)) }, 'en-GB');
 
 /** The nearest cycle before a month. */
 export const cycleBefore = ({ cycles }: KnownBox, month: string): KnownCycle | undefined =>
