@@ -29,7 +29,7 @@ const said = {
   'not taken': 'The sentence stands otherwise in the file by now. Change it by hand at its place.',
   photo: 'The photo is in its place.',
   'some photos':
-    'The photos are in their places, but not all of them: a photo is one still picture that can be read.',
+    'The photos are in their places, but not all of them: what is no still picture that can be read was left out.',
   'no photo':
     'Nothing was put in: a photo is one still picture that can be read, as JPEG, PNG, WebP, AVIF, HEIC, TIFF or GIF.',
   parcels: 'The list is in its place.',
