@@ -24,7 +24,10 @@ export default defineConfig({
         // Words and language are read once for all files.
         test: { name: 'rooms', include: ['tests/**/*.test.ts'], exclude: [SITE, ...ALONE], isolate: false },
       },
-      { extends: true, test: { name: 'runs', include: ALONE } },
+      {
+        extends: true,
+        test: { name: 'runs', include: ALONE, globalSetup: ['tests/support/ready-pictures.ts'] },
+      },
       {
         extends: true,
         test: { name: 'site', include: [SITE], globalSetup: ['tests/support/demo-site.ts'] },

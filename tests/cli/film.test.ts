@@ -4,7 +4,7 @@ import { appendFile, chmod, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { temporary, writeFiles } from '../io/temporary.ts';
+import { temporaryBox, writeFiles } from '../io/temporary.ts';
 import { tinyBox } from './tiny-box.ts';
 
 const program = fileURLToPath(new URL('../../dist/cli/main.js', import.meta.url));
@@ -18,7 +18,7 @@ const SLOW = '#!/bin/sh\nexec sleep 60\n';
 const filmBox = async (): Promise<string> => {
   const files = await tinyBox();
   const box = String(files['content/box.md']);
-  const dir = await temporary({
+  const dir = await temporaryBox({
     ...files,
     'content/box.md': box.replace('call: join\n', 'call: join\npieces: [article, clip]\nclip: 15\n'),
     'bin/ffmpeg': QUICK,
