@@ -1,8 +1,12 @@
+import { existsSync } from 'node:fs';
 import { mkdir, mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { inject, onTestFinished } from 'vitest';
 import { listFiles } from '../../src/io/list-files.ts';
+
+/** Memory rather than a disk where the system has one: for what publishes again and again, because each publish syncs. */
+export const QUICK_DISK = existsSync('/dev/shm') ? '/dev/shm' : tmpdir();
 
 /** A folder that is gone when the test is over, with these files in it. */
 export const temporary = async (files: Record<string, string | Uint8Array> = {}): Promise<string> => {

@@ -7,7 +7,7 @@ import { editableBox } from '../../support/random-edits.ts';
 import { seeded } from '../../support/seeded.ts';
 import { shareOf } from '../../support/share-of.ts';
 import { textsOf, treeOf } from '../../support/tree.ts';
-import { temporary, writeFiles } from '../temporary.ts';
+import { sharePictures, temporary, writeFiles } from '../temporary.ts';
 
 // Three at least: with the folders gone, with all there, and with the memory gone.
 const PAIRS = Math.max(3, shareOf(20));
@@ -23,10 +23,12 @@ test(`${PAIRS} pairs: both end well, and the files are those of a build from not
   const box = await editableBox();
   const [dir, reference] = [await temporary(box), await temporary(box)];
   appendFileSync(join(reference, STORY), '\nIt cuts the crust as well.\n');
+  await sharePictures(reference);
   const edited = await runCompiled(reference, ...BUILD);
   const wanted = [made(reference)];
   await writeFiles(reference, box);
   for (const name of ['.lidlore', 'site', 'backroom']) rmSync(join(reference, name), { recursive: true });
+  await sharePictures(reference);
   const asItWas = await runCompiled(reference, ...BUILD);
   wanted.unshift(made(reference));
   expect([edited.status, asItWas.status]).toEqual([0, 0]);
