@@ -285,7 +285,7 @@ describe('the checks of what follows a killed build', () => {
 });
 
 test(`${KILLS} builds killed at random moments: the next one gives the bytes of a build from nothing, shows nothing sealed and leaves the owner’s alone`, {
-  timeout: KILLS * 5_000,
+  timeout: 60_000 + KILLS * 5_000,
 }, async () => {
   const seed = Number(process.env.LIDLORE_SEED ?? 20_260_327);
   const counts = new Map<string, number>();
