@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { HtmlValidate, StaticConfigLoader } from 'html-validate';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -10,6 +8,7 @@ import { proof } from '../../src/channels/proof/index.ts';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
 import { coverage as said } from '../../src/wording/en/coverage.ts';
 import { wordingFor } from '../../src/wording/wording.ts';
+import { faultsOfLooks } from '../support/axe.ts';
 import { carriedOut } from '../support/carried-out.ts';
 import { CHROMIUM } from '../support/chromium.ts';
 import { coverageSample, sampleBox } from '../support/coverage-sample.ts';
@@ -270,9 +269,6 @@ describe('the page', () => {
   });
 });
 
-interface AxeResult {
-  readonly violations: { readonly id: string; readonly nodes: { readonly target: string[] }[] }[];
-}
 /** What is asked of a page here, without the whole library of a browser's types. */
 interface Shown {
   readonly document: {
@@ -285,7 +281,6 @@ interface Shown {
 }
 
 describeWith('chromium', 'chromium', 'in Chromium', () => {
-  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
   let browser: Browser;
   beforeAll(async () => {
     browser = await chromium.launch(CHROMIUM);
@@ -305,25 +300,14 @@ describeWith('chromium', 'chromium', 'in Chromium', () => {
       ).length;
     });
 
-  const looks = (['light', 'dark'] as const).flatMap((colorScheme) =>
-    [390, 1280].map((width) => ({ colorScheme, width })),
-  );
   // axe-core: WCAG 2.2 A and AA and its own best practices.
-  test.each(looks)('has no axe violation, $colorScheme at $width px, open and walking', async (look) => {
-    const page = await opened({
-      viewport: { width: look.width, height: 900 },
-      colorScheme: look.colorScheme,
-    });
+  test('has no axe violation, light and dark, at 390 and 1280 px, open and walking', async () => {
+    const page = await opened();
     for (const button of await page.locator('.fold').all()) await button.click();
     await page.locator('[data-walk]').first().click();
-    await page.evaluate(axe);
-    const { violations } = await page.evaluate(() =>
-      (globalThis as unknown as { axe: { run: () => Promise<AxeResult> } }).axe.run(),
-    );
+    const found = await faultsOfLooks(page, { widths: [390, 1280] });
     await page.close();
-    expect(
-      violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),
-    ).toEqual([]);
+    expect(found).toEqual([]);
   });
 
   // WCAG 2.2, 1.4.10 Reflow.

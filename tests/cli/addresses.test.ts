@@ -7,7 +7,7 @@ import { addressesToAdd } from '../../src/content/addresses.ts';
 import { listFiles } from '../../src/io/list-files.ts';
 import { unsealed } from '../../src/model/seal.ts';
 import { publicAddresses } from '../../src/render/public-addresses.ts';
-import { contents, temporary, writeFiles } from '../io/temporary.ts';
+import { contents, temporaryBox, writeFiles } from '../io/temporary.ts';
 import { compiledCommand, runCompiled } from '../support/compiled.ts';
 import { demoBox } from '../support/demo-box.ts';
 import { killedRun } from '../support/killed-runs.ts';
@@ -18,7 +18,7 @@ const LIST = 'content/addresses.csv';
 
 /** The box with every file as if it had been written long ago. */
 const aged = async (more: Record<string, string> = {}): Promise<string> => {
-  const dir = await temporary({ ...inContent(SHOWN_BOX), ...more });
+  const dir = await temporaryBox({ ...inContent(SHOWN_BOX), ...more });
   for (const { path } of listFiles(join(dir, 'content'))) await utimes(join(dir, 'content', path), 1, 1);
   return dir;
 };

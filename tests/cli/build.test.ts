@@ -4,7 +4,7 @@ import { describe, expect, it, vi } from 'vitest';
 import { listFiles } from '../../src/io/list-files.ts';
 import { disk } from '../../src/io/publish/file-system.ts';
 import { locatedPhoto, photo } from '../io/photos.ts';
-import { contents, temporary, writeFiles } from '../io/temporary.ts';
+import { contents, temporary, temporaryBox, writeFiles } from '../io/temporary.ts';
 import { treeOf } from '../support/tree.ts';
 import { lidlore } from './terminal.ts';
 import { tinyBox } from './tiny-box.ts';
@@ -13,7 +13,7 @@ const BUILD = ['build', '--as-of', '2026-03-27'];
 
 /** Every file of the content as if it had been written long ago: one of this moment is never taken for unchanged. */
 const agedBox = async (more: Record<string, string> = {}): Promise<string> => {
-  const dir = await temporary({ ...(await tinyBox()), ...more });
+  const dir = await temporaryBox({ ...(await tinyBox()), ...more });
   for (const { path } of listFiles(join(dir, 'content'))) await utimes(join(dir, 'content', path), 1, 1);
   return dir;
 };
@@ -36,7 +36,7 @@ describe('lidlore build', () => {
   });
 
   it('leaves no trace of what is sealed, and shows what is revealed on the day itself', async () => {
-    const dir = await temporary(await tinyBox());
+    const dir = await temporaryBox(await tinyBox());
     await lidlore(dir, ...BUILD);
     const sealed = Object.entries(await contents(join(dir, 'site'))).filter((entry) =>
       /scraper|2026-04/i.test(entry.join()),
@@ -105,7 +105,7 @@ describe('lidlore build', () => {
     ['a photo that is cut short', async () => (await photo()).subarray(0, 5000), /cut short/],
     ['a text that is called .jpg', async () => new TextEncoder().encode('not a picture'), /not a picture/],
   ])('with %s writes nothing, and leaves the old site byte for byte', async (_, make, words) => {
-    const dir = await temporary(await tinyBox());
+    const dir = await temporaryBox(await tinyBox());
     await lidlore(dir, ...BUILD);
     const before = await contents(join(dir, 'site'));
     await writeFiles(dir, { 'content/cycles/2026-03/photos/basket.jpg': await make() });
@@ -119,7 +119,7 @@ describe('lidlore build', () => {
   });
 
   it('publishes no place from a photo', async () => {
-    const dir = await temporary(await tinyBox());
+    const dir = await temporaryBox(await tinyBox());
     await writeFiles(dir, { 'content/cycles/2026-03/photos/basket.jpg': await locatedPhoto() });
     expect((await lidlore(dir, ...BUILD)).status).toBe(0);
     const traces = Object.entries(await contents(join(dir, 'site'))).filter(([, bytes]) =>
@@ -138,7 +138,7 @@ describe('lidlore build', () => {
   });
 
   it('prints one JSON object when asked', async () => {
-    const dir = await temporary(await tinyBox());
+    const dir = await temporaryBox(await tinyBox());
     const good = await lidlore(dir, ...BUILD, '--json');
     expect(JSON.parse(good.stdout)).toMatchObject({
       ok: true,
@@ -152,13 +152,13 @@ describe('lidlore build', () => {
   });
 
   it("takes the owner's own templates in place of ours", async () => {
-    const dir = await temporary({ ...(await tinyBox()), 'templates/site.css': 'body{color:#123}' });
+    const dir = await temporaryBox({ ...(await tinyBox()), 'templates/site.css': 'body{color:#123}' });
     await lidlore(dir, ...BUILD);
     expect(Object.values(await contents(join(dir, 'site')))).toContain('body{color:#123}');
   });
 
   it('says so when the disk refuses', async () => {
-    const dir = await temporary(await tinyBox());
+    const dir = await temporaryBox(await tinyBox());
     // A file where a folder must be: no user, root included, can make that folder.
     await writeFile(join(dir, 'blocked'), '');
     const { status, stderr } = await lidlore(dir, ...BUILD, '--out', join('blocked', 'site'));
@@ -167,7 +167,7 @@ describe('lidlore build', () => {
   });
 
   it('says whether anything was changed when the disk refuses in the midst, and finishes the next time', async () => {
-    const dir = await temporary(await tinyBox());
+    const dir = await temporaryBox(await tinyBox());
     const rename = disk.rename;
     const refuseOnce = (part: string) =>
       vi.spyOn(disk, 'rename').mockImplementation(async (from, to) => {
@@ -193,7 +193,7 @@ describe('lidlore build', () => {
   });
 
   it('finishes what a stopped build had decided, also when something must be fixed', async () => {
-    const dir = await temporary(await tinyBox());
+    const dir = await temporaryBox(await tinyBox());
     const rename = vi
       .spyOn(disk, 'rename')
       .mockRejectedValue(Object.assign(new Error('EIO'), { code: 'EIO' }));
@@ -207,7 +207,7 @@ describe('lidlore build', () => {
   });
 
   it('names what is in the way, which stays', async () => {
-    const dir = await temporary(await tinyBox());
+    const dir = await temporaryBox(await tinyBox());
     await lidlore(dir, ...BUILD);
     await writeFiles(dir, { 'theirs/a.txt': 'theirs' });
     await rm(join(dir, 'site/index.html'));

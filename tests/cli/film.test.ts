@@ -1,10 +1,11 @@
 import { spawn, spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { appendFile, chmod, cp, readFile } from 'node:fs/promises';
+import { appendFile, chmod, cp, readFile, utimes } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { contents, temporary, writeFiles } from '../io/temporary.ts';
+import { listFiles } from '../../src/io/list-files.ts';
+import { contents, temporary, temporaryBox, writeFiles } from '../io/temporary.ts';
 import { shareOf } from '../support/share-of.ts';
 import { tinyBox } from './tiny-box.ts';
 
@@ -20,12 +21,14 @@ const SLOW = '#!/bin/sh\nexec sleep 60\n';
 const filmBox = async (): Promise<string> => {
   const files = await tinyBox();
   const box = String(files['content/box.md']);
-  const dir = await temporary({
+  const dir = await temporaryBox({
     ...files,
     'content/box.md': box.replace('call: join\n', 'call: join\npieces: [article, clip]\nclip: 15\n'),
     'bin/ffmpeg': QUICK,
   });
   await chmod(join(dir, 'bin/ffmpeg'), 0o755);
+  // A file of this moment is never taken for unchanged.
+  for (const { path } of listFiles(join(dir, 'content'))) await utimes(join(dir, 'content', path), 1, 1);
   return dir;
 };
 
@@ -131,7 +134,7 @@ describe('a film', () => {
     expect((await lidlore(ground, ['build', '--without', 'film', ...AS_OF])).status).toBe(0);
     const counted = await filmed(ground);
     const calls = Number(await readFile(join(counted, 'calls'), 'utf8'));
-    const moments = Array.from({ length: shareOf(20) }, (_, i) => 1 + Math.floor((i * calls) / shareOf(20)));
+    const moments = Array.from({ length: shareOf(40) }, (_, i) => 1 + Math.floor((i * calls) / shareOf(40)));
     for (const at of moments) {
       const dir = await filmed(ground, at);
       const made = existsSync(film(dir, '2026-03')) ? await readFile(film(dir, '2026-03'), 'utf8') : 'none';

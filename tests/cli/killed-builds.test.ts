@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { photo } from '../io/photos.ts';
 import { addOwnersThings } from '../io/publish/box.ts';
-import { writeFiles } from '../io/temporary.ts';
+import { sharePictures, writeFiles } from '../io/temporary.ts';
 import { compiledCommand, runCompiled } from '../support/compiled.ts';
 import { killedRun } from '../support/killed-runs.ts';
 import { editableBox } from '../support/random-edits.ts';
@@ -107,6 +107,7 @@ beforeAll(async () => {
     for (const moment of [OPEN, SEALED] as const) {
       for (const name of [...FOLDERS, '.lidlore'])
         rmSync(join(reference, name), { recursive: true, force: true });
+      await sharePictures(reference);
       const { status, stderr, ms } = await runCompiled(
         reference,
         'build',
@@ -284,7 +285,7 @@ describe('the checks of what follows a killed build', () => {
 });
 
 test(`${KILLS} builds killed at random moments: the next one gives the bytes of a build from nothing, shows nothing sealed and leaves the owner’s alone`, {
-  timeout: KILLS * 5_000,
+  timeout: 60_000 + KILLS * 5_000,
 }, async () => {
   const seed = Number(process.env.LIDLORE_SEED ?? 20_260_327);
   const counts = new Map<string, number>();

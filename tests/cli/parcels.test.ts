@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { dateOfDay, dayOfDate } from '../../src/text/days.ts';
-import { contents, temporary, writeFiles } from '../io/temporary.ts';
+import { contents, temporaryBox, writeFiles } from '../io/temporary.ts';
 import { lidlore } from './terminal.ts';
 import { tinyBox } from './tiny-box.ts';
 
@@ -20,7 +20,7 @@ const boxWith = async (list: string | Uint8Array, more = '') => {
   const files = await tinyBox();
   files['content/cycles/2026-03/parcels.csv'] = list;
   files['content/box.md'] = String(files['content/box.md']).replace('every: P1M', `every: P1M${more}`);
-  return temporary(files);
+  return temporaryBox(files);
 };
 const HABIT = '\nreveal: {share: 0.9, weekdays: [thursday], time: "19:00"}';
 

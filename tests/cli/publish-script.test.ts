@@ -5,7 +5,7 @@ import { chmod } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { isoInstant } from '../../src/model/calendar.ts';
-import { temporary, writeFiles } from '../io/temporary.ts';
+import { temporary, temporaryBox, writeFiles } from '../io/temporary.ts';
 import { compiledCommand } from '../support/compiled.ts';
 import { tinyBox } from './tiny-box.ts';
 
@@ -17,7 +17,7 @@ const shows = (dir: string): boolean => existsSync(join(dir, 'site/boxes/2026-04
 
 /** The script in a folder with a box, run from elsewhere, as a clock does; `lidlore` is the compiled program. */
 const scripted = async (files: Record<string, string | Uint8Array>) => {
-  const dir = await temporary({ ...files, publish: SCRIPT });
+  const dir = await temporaryBox({ ...files, publish: SCRIPT });
   const bin = await temporary({ lidlore: `#!/bin/sh\nexec ${compiledCommand().join(' ')} "$@"\n` });
   await Promise.all([chmod(join(dir, 'publish'), 0o755), chmod(join(bin, 'lidlore'), 0o755)]);
   const run = () => {

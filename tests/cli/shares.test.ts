@@ -1,10 +1,11 @@
 /** A build split over machines: each makes its share into a memory, and a last build puts all of it together. */
-import { cp, mkdir, readdir, rm } from 'node:fs/promises';
+import { cp, mkdir, mkdtemp, readdir, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { documentsFor, hasCycle, hasPicture } from '../../src/pipeline/share.ts';
 import { photo } from '../io/photos.ts';
-import { temporary, writeFiles } from '../io/temporary.ts';
+import { sharePictures, temporary, writeFiles } from '../io/temporary.ts';
 import { runCompiled } from '../support/compiled.ts';
 import { editableBox } from '../support/random-edits.ts';
 import { textsOf, treeOf } from '../support/tree.ts';
@@ -33,14 +34,17 @@ const told = async (dir: string, ...words: readonly string[]): Promise<Record<st
   return JSON.parse(stdout);
 };
 
-/** The box in a folder of its own, as each machine has it. */
-const machine = async (): Promise<string> => {
-  const dir = await temporary();
+/** Puts the box into a folder, as each machine has it. */
+const layBox = async (dir: string): Promise<void> => {
   const box = await editableBox();
   // A photo that no cycle shows: only the first page tells of it.
   box['content/box.md'] += '\n![Us at the bench](photos/us.jpg)\n';
   box['content/photos/us.jpg'] = await photo(88, 66);
   await writeFiles(dir, box);
+};
+const machine = async (): Promise<string> => {
+  const dir = await temporary();
+  await layBox(dir);
   return dir;
 };
 
@@ -51,20 +55,29 @@ const PICTURES = 36;
 const NOTHING_LEFT = { ok: true, site: { pictures: 0, picturesFromCache: PICTURES } };
 
 describe('two shares and a build that puts them together give the bytes of one build, and the last makes no picture', () => {
+  let whole: object;
+  beforeAll(async () => {
+    const dir = await mkdtemp(join(tmpdir(), 'lidlore-alone-'));
+    await layBox(dir);
+    await sharePictures(dir);
+    await told(dir);
+    whole = made(dir);
+    await rm(dir, { recursive: true });
+  });
+
   test('where both shares work at the same time on one memory', async () => {
-    const [dir, alone] = [await machine(), await machine()];
+    const dir = await machine();
     const shares = await Promise.all([told(dir, '--share', '1/2'), told(dir, '--share', '2/2')]);
     // Each made a part, and nothing was published.
     for (const share of shares) expect(share.newPictures).toBeLessThan(PICTURES);
     expect(await readdir(dir)).not.toContain('site');
     expect(await told(dir)).toMatchObject(NOTHING_LEFT);
-    await told(alone);
-    expect(made(dir)).toEqual(made(alone));
+    expect(made(dir)).toEqual(whole);
   });
 
   test('where each has a memory of its own, and the folders are put into one afterwards', async () => {
     const machines = [await machine(), await machine(), await machine()];
-    const [dir = '', alone] = [await machine(), await machine()];
+    const dir = await machine();
     await Promise.all(machines.slice(0, 2).map((one, i) => told(one, '--share', `${i + 1}/3`)));
     await told(machines[2] ?? '', '--share', '3/3');
     const counts = await Promise.all(machines.map(async (one) => (await picturesIn(one)).length));
@@ -72,18 +85,15 @@ describe('two shares and a build that puts them together give the bytes of one b
     await mkdir(join(dir, '.lidlore'));
     for (const one of machines) await cp(join(one, '.lidlore'), join(dir, '.lidlore'), { recursive: true });
     expect(await told(dir)).toMatchObject(NOTHING_LEFT);
-    await told(alone);
-    expect(made(dir)).toEqual(made(alone));
+    expect(made(dir)).toEqual(whole);
   });
 
   test('and where one share is missing, the last build makes it', async () => {
-    const [dir, alone] = [await machine(), await machine()];
+    const dir = await machine();
     await told(dir, '--share', '2/2');
     const known = (await picturesIn(dir)).length;
     expect(await told(dir)).toMatchObject({ site: { pictures: PICTURES - known, picturesFromCache: known } });
-    await rm(join(dir, '.lidlore'), { recursive: true });
-    await told(alone);
-    expect(made(dir)).toEqual(made(alone));
+    expect(made(dir)).toEqual(whole);
   });
 });
 

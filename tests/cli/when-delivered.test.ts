@@ -1,7 +1,7 @@
 import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { contents, temporary, writeFiles } from '../io/temporary.ts';
+import { contents, temporaryBox, writeFiles } from '../io/temporary.ts';
 import { lidlore } from './terminal.ts';
 import { tinyBox } from './tiny-box.ts';
 
@@ -14,7 +14,7 @@ const NEARLY_ALL = list(...Array.from({ length: 9 }, (_, i) => `2026-04-0${5 + M
 const waitingBox = async (): Promise<string> => {
   const files = await tinyBox();
   const record = files[`${CYCLE}/cycle.md`] as string;
-  return temporary({
+  return temporaryBox({
     ...files,
     [`${CYCLE}/cycle.md`]: record.replace(/^reveal: .*$/m, 'reveal: when-delivered'),
   });

@@ -5,9 +5,10 @@
 import { expect, test } from 'vitest';
 import { siteOf } from '../support/built.ts';
 import { type Chance, seeded } from '../support/seeded.ts';
+import { shareOf } from '../support/share-of.ts';
 import { sourcesOf, wholeBox } from '../support/whole-box.ts';
 
-const RECORDS = Number(process.env.LIDLORE_RECORDS ?? 200);
+const RECORDS = Number(process.env.LIDLORE_RECORDS ?? shareOf(1000));
 const SEED = Number(process.env.LIDLORE_SEED ?? 20_260_327);
 /** One in so many that reads without a must fix is made into its pages too: that takes a hundred times as long. */
 const BUILT = 20;

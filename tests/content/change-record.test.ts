@@ -279,6 +279,7 @@ describe.each(SAVED)('a file %s', (_, file) => {
         fc.pre(where[0] !== 'ingredients' && where[0] !== 'description');
         expect(changed(changed(file, where, words), where, old as string)).toBe(file);
       }),
+      { numRuns: shareOf(500) },
     );
   });
 });
@@ -505,6 +506,7 @@ describe('a value', () => {
       fc.property(saved, fc.constantFrom(...absent), value, (file, where, one) => {
         expect(changed(changed(file, where, one), where, undefined)).toBe(file);
       }),
+      { numRuns: shareOf(500) },
     );
   });
 

@@ -9,7 +9,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { bareThing, planNextThing } from '../../src/workspace/begin/index.ts';
 import { tinyBox } from '../cli/tiny-box.ts';
 import { photo } from '../io/photos.ts';
-import { writeFiles } from '../io/temporary.ts';
+import { sharePictures, writeFiles } from '../io/temporary.ts';
 import { CHROMIUM } from '../support/chromium.ts';
 import { compiledCommand } from '../support/compiled.ts';
 import { closedDesk, type DeskProcess, openedDesk } from '../support/open-desk.ts';
@@ -51,6 +51,7 @@ describeWith('chromium', 'chromium', 'the desk in Chromium', () => {
   beforeAll(async () => {
     folder = await mkdtemp(join(tmpdir(), 'lidlore-desk-'));
     await writeFiles(folder, { ...(await tinyBox()), 'content/cycles/2026-04/items/01-scraper.md': SCRAPER });
+    await sharePictures(folder);
     desk = await openedDesk(folder);
     browser = await chromium.launch(CHROMIUM);
     page = await browser.newPage();

@@ -13,7 +13,7 @@ import { readTemplates } from '../../src/io/read-templates.ts';
 import { type Served, serve } from '../../src/io/serve.ts';
 import { openWorkspace } from '../../src/workspace/workspace.ts';
 import { tinyBox } from '../cli/tiny-box.ts';
-import { temporary, writeFiles } from '../io/temporary.ts';
+import { sharePictures, temporary, writeFiles } from '../io/temporary.ts';
 import { type Sent as AnySent, ask as anyAsk, ownHeaders } from '../support/ask-desk.ts';
 import { shortMemory } from '../support/short-memory.ts';
 
@@ -31,6 +31,7 @@ let sharedGate: Gate = gate;
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'lidlore-desk-'));
   await writeFiles(folder, await tinyBox());
+  await sharePictures(folder);
   const workspace = await openWorkspace({
     path: join(folder, 'content'),
     memory: shortMemory(),

@@ -11,7 +11,7 @@ import { readTemplates } from '../../src/io/read-templates.ts';
 import { type Served, serve } from '../../src/io/serve.ts';
 import { openWorkspace } from '../../src/workspace/workspace.ts';
 import { tinyBox } from '../cli/tiny-box.ts';
-import { temporary } from '../io/temporary.ts';
+import { temporary, temporaryBox } from '../io/temporary.ts';
 import { shortMemory } from '../support/short-memory.ts';
 
 const TEMPLATES = join(import.meta.dirname, '../../templates');
@@ -32,10 +32,10 @@ afterAll(async () => {
   for (const one of open) await one.close();
 });
 
-const deskOver = async (ffmpeg: string): Promise<Desk> => {
+const deskOver = async (ffmpeg: string, folderOf = temporaryBox): Promise<Desk> => {
   const files = await tinyBox();
   const pieces = 'call: join\npieces: [article, letter, clip, cards]\nclip: 15\n';
-  const dir = await temporary({
+  const dir = await folderOf({
     ...files,
     'content/box.md': String(files['content/box.md']).replace('call: join\n', pieces),
     'bin/ffmpeg': ffmpeg,
@@ -129,7 +129,7 @@ test('a film that cannot be made says why, and the desk goes on', async () => {
 }, 60_000);
 
 test('cards are drawn when they are asked for, each with its picture text', async () => {
-  const desk = await deskOver(QUICK);
+  const desk = await deskOver(QUICK, temporary);
   const cards = '/pieces/2026-03/cards';
   expect(await desk.text(cards)).toContain('0 of ');
   await desk.press(cards, { do: 'draw' });

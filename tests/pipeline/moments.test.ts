@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
 import { siteOf } from '../support/built.ts';
+import { shareOf } from '../support/share-of.ts';
 import { smallBox } from '../support/small-box.ts';
 
 /** Local reveals on both sides of changes of clocks, one in the hour that London skips and one in that which it has twice. */
@@ -110,7 +111,7 @@ describe('as of any moment', () => {
         for (const { item } of kindPage ? open : []) expect(kindPage).toContain(`${item} spoon`);
         expect([...site.keys()].filter((path) => path.startsWith('boxes/')).length).toBe(open.length);
       }),
-      { numRuns: 30 },
+      { numRuns: shareOf(100) },
     );
   });
 
@@ -128,7 +129,7 @@ describe('as of any moment', () => {
         expect(await siteAt(at - 1)).toEqual(now);
         expect(await siteAt(at)).not.toEqual(now);
       }),
-      { numRuns: 12 },
+      { numRuns: shareOf(50) },
     );
   });
 

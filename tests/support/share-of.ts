@@ -1,9 +1,10 @@
 /** How often the long tests try: a share of the whole each time, and the whole with `LIDLORE_WHOLE=1`. */
 
 /** What of the whole is tried each time, so that the tests of a change take minutes. */
-const SHARE = 0.2;
+const SHARE = 0.1;
 
-const isWhole = Boolean(process.env.LIDLORE_WHOLE);
+/** Whether all is tried. */
+export const isWhole = Boolean(process.env.LIDLORE_WHOLE);
 
 /** So many tries of `whole`, one at least. */
 export const shareOf = (whole: number): number => (isWhole ? whole : Math.max(1, Math.round(whole * SHARE)));

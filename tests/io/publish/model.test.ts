@@ -1,7 +1,5 @@
 /** Any sequence of publishes, deaths, refusals, settlings and the owner's own changes, beside a model of what must be there. */
-import { existsSync } from 'node:fs';
 import { mkdir, mkdtemp, rm, symlink, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -11,12 +9,12 @@ import { settle } from '../../../src/io/publish/settle.ts';
 import { readState } from '../../../src/io/publish/state.ts';
 import { FAULTS, type Fault, faultyDisk } from '../../support/faulty-disk.ts';
 import { type TreeEntry, textsOf, treeOf } from '../../support/tree.ts';
+import { QUICK_DISK } from '../temporary.ts';
 import { filesOf, type Site } from './box.ts';
 
-const ROOT = existsSync('/dev/shm') ? '/dev/shm' : tmpdir();
 let root = '';
 beforeAll(async () => {
-  root = await mkdtemp(join(ROOT, 'lidlore-model-'));
+  root = await mkdtemp(join(QUICK_DISK, 'lidlore-model-'));
   await mkdir(join(root, 'elsewhere'));
   await writeFile(join(root, 'elsewhere/a.html'), 'theirs');
 });

@@ -1,7 +1,6 @@
 /** Real processes: two at once, and killed ones. And as many files as a real site has. */
 import { execFile } from 'node:child_process';
 import { mkdir, mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { rolldown } from 'rolldown';
@@ -10,6 +9,7 @@ import { publish } from '../../../src/io/publish/publish.ts';
 import { FAULTS, faultyDisk } from '../../support/faulty-disk.ts';
 import { killRuns, randomOf } from '../../support/killed-runs.ts';
 import { textsOf, treeOf } from '../../support/tree.ts';
+import { QUICK_DISK } from '../temporary.ts';
 import { addOwnersThings } from './box.ts';
 import { manyFiles, manyTexts } from './many-files.ts';
 
@@ -17,7 +17,7 @@ const run = promisify(execFile);
 let root = '';
 let program = '';
 beforeAll(async () => {
-  root = await mkdtemp(join(tmpdir(), 'lidlore-runs-'));
+  root = await mkdtemp(join(QUICK_DISK, 'lidlore-runs-'));
   program = join(root, 'publisher.mjs');
   const bundle = await rolldown({ input: join(import.meta.dirname, 'publisher.ts'), platform: 'node' });
   await bundle.write({ file: program, format: 'esm' });
