@@ -31,7 +31,8 @@ const deeperPlaces = (lines: readonly string[], at: number, depth: number): read
     const { key, value } = fieldLine(line);
     if (depthOf(line) > depth) depths.add(depthOf(line));
     else {
-      if (key !== undefined && value === '' && depths.size === 0) depths.add(depthOf(line) + 2);
+      const below = depthOf(line) + 2;
+      if (key !== undefined && value === '' && depths.size === 0 && below > depth) depths.add(below);
       break;
     }
   }

@@ -53,3 +53,12 @@ test.each([
   const [first, ...rest] = NEEDED[of];
   expect(reading(of, ['---', first, typed, ...rest, '---', ''].join('\n')).found).toEqual([]);
 });
+
+test('a field that stands further in than it could belong is answered, wherever it came from', () => {
+  for (const blanks of [1, 2, 3, 4, 6, 9])
+    for (const before of ['voices:', 'live:', 'hero:', 'summary: A pot.'])
+      for (const typed of ['title: javascript:x', 'alt: A: pot', '- text: First', 'consent: "2026'])
+        expect(
+          reading('cycle', `---\n${before}\n${' '.repeat(blanks)}${typed}\n  - {text: Lovely.}\n---\n`).found,
+        ).not.toEqual([]);
+});
