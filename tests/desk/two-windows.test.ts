@@ -9,6 +9,7 @@ import { dirname, join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { recordOf } from '../../src/desk/record.ts';
 import { CONTENT, listFiles } from '../../src/io/list-files.ts';
+import { escapeHtml } from '../../src/render/html.ts';
 import { sha256 } from '../../src/text/hash.ts';
 import { writeFiles } from '../io/temporary.ts';
 import { ask, type Got, ownHeaders } from '../support/ask-desk.ts';
@@ -206,8 +207,8 @@ test(`${EDITS} edits by two windows and another program: none is lost, none is w
     if (held === null) return undefined;
     expect(/name="seen" value="(\w*)"/.exec(text)?.[1]).toBe(hashOf(held));
     const [, story] = partsOf(held);
-    expect(text).toContain(story.replaceAll('\r\n', '\n').trimEnd());
-    for (const key of keysIn(held)) expect(text).toContain(heldIn(held, key).replace('&', '&amp;'));
+    expect(text).toContain(escapeHtml(story.replaceAll('\r\n', '\n').trimEnd()));
+    for (const key of keysIn(held)) expect(text).toContain(escapeHtml(heldIn(held, key)));
     const page = { text: held, seen: hashOf(held) ?? '' };
     shown.add(page.seen);
     window.set(path, page);
