@@ -49,10 +49,19 @@ const isOfWholeBox = ({ at }: NamedPicture): boolean => at[0] === 'photo';
 
 /** Which of the cycle's things have a picture, and whether the whole box has one. */
 export const picturesOf = (context: Context) => {
+  const { cycle } = context;
+  const of = itemFiles(context).length;
+  // A cycle without a fault is read already, and its records are not read once more.
+  if (cycle && cycle.items.length === of)
+    return {
+      have: cycle.items.filter(({ pictures }) => pictures.length > 0).length,
+      of,
+      wholeBox: cycle.wholeBox !== undefined,
+    };
   const [whole, ...things] = picturedRecords(context);
   return {
     have: things.filter(({ pictures }) => pictures.length > 0).length,
-    of: itemFiles(context).length,
+    of,
     wholeBox: whole?.pictures.some(isOfWholeBox) ?? false,
   };
 };

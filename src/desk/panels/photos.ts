@@ -1,7 +1,6 @@
 /** Photos: put in as they came off the phone, given to a record, and the point of each that every cut must keep. */
 import { valueAt } from '../../content/field-path.ts';
 import { isFieldList } from '../../content/write-yaml.ts';
-import { probe } from '../../io/probe.ts';
 import type { SentForm } from '../../io/serve.ts';
 import { addressOf, type Context, type Outcome, type Panel, sent } from '../context.ts';
 import { likelyShown, picturedRecords } from '../pictures.ts';
@@ -140,6 +139,8 @@ export const photoName = (given: string): { readonly stem: string; readonly endi
 
 /** Puts photos in, each under a name that no other file has. Gives the names; empty where none of them is a picture. */
 const putIn = async ({ table, id }: Context, form: SentForm): Promise<readonly string[]> => {
+  // Decoders are loaded by whoever puts photos in.
+  const { probe } = await import('../../io/probe.ts');
   const names: string[] = [];
   for (const { name, bytes } of form.files.get('photos') ?? []) {
     const plain = photoName(name);
