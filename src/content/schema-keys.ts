@@ -49,6 +49,12 @@ const openedAt = (schema: unknown, path: readonly (string | number)[]): Schema |
 export const keysAt = (schema: unknown, path: readonly (string | number)[]): readonly string[] =>
   Object.keys(openedAt(schema, path)?.entries ?? {});
 
+/** Whether a record may be without the field at a path. */
+export const isOptional = (schema: unknown, path: readonly (string | number)[]): boolean => {
+  const here = schemaAt(schema, path);
+  return isSchema(here) && here.wrapped !== undefined;
+};
+
 /** Whether a schema has fields of any name at a path, as the beats of a recording. */
 export const takesAnyKey = (schema: unknown, path: readonly (string | number)[]): boolean =>
   openedAt(schema, path)?.type === 'record';

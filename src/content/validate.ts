@@ -7,7 +7,7 @@ import type { FieldPath } from './field-path.ts';
 import { likelyValues } from './likely-values.ts';
 import type { FrontMatter } from './record-file.ts';
 import { fieldLine } from './record-lines.ts';
-import { keysAt } from './schema-keys.ts';
+import { isOptional, keysAt } from './schema-keys.ts';
 import { quoted } from './slip.ts';
 import { scalarForms } from './write-yaml.ts';
 
@@ -167,7 +167,7 @@ const toDiagnostic = <T extends v.GenericSchema>(
       rule: 'empty-key',
       location: record.locationOf(path),
       message: `Unexpected empty ${placeInWords(asWritten(record, path))}, expected ${issue.message}`,
-      fix: 'Write it after the colon, between double quotes if it begins with `#`; or take the line out',
+      fix: `Write it after the colon, between double quotes if it begins with \`#\`${isOptional(schema, path) ? '; or take the line out' : ''}`,
       ...exampleFor(schema, path),
       ...lineWith(record, path, ({ head, value }) => (/^#\S/.test(value) ? `${head}"${value}"` : undefined)),
     };

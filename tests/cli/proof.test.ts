@@ -12,9 +12,12 @@ const FILES: Readonly<Record<string, string>> = {
     title: 'A seed tray for the narrowest sill',
     summary: 'A seed tray of pine, and how to sow a whole windowsill with the seed tray.',
   }),
-  'cycles/2026-03/items/01-seed-tray.md': itemText('Seed tray', 'seed tray', 'Fill the seed tray.', {
-    lead: true,
-  }),
+  'cycles/2026-03/items/01-seed-tray.md': itemText(
+    'Seed tray',
+    'seed tray',
+    'Fill the seed tray with compost to the edge, and press it down with a second tray until it is level. Sow thinly, because what comes up will want room, and water from below so that the seed stays where you put it. When the second pair of leaves is there, lift each one out with a pencil and give it a pot. Empty the seed tray afterwards, scrub it, and dry it in the air.',
+    { lead: true },
+  ),
   'cycles/2026-04/cycle.md': cycleText('It hangs on the wall and is let by the room.', {
     theme: 'Small Tenants',
     shipped: '2026-04-03',
@@ -49,6 +52,16 @@ describe('proof', () => {
     const { status, stdout } = await lidlore(dir, 'proof', '2026-03', '--aim', '0.2', ...AS_OF);
     expect(stdout).toMatch(/^Proof of 2026-03, First Sowings/);
     expect(status).toBe(0);
+  });
+
+  test('is not content with one that is told about in a sentence, as its report is not', async () => {
+    await writeFile(
+      join(dir, 'content', 'cycles/2026-03/items/01-seed-tray.md'),
+      itemText('Seed tray', 'seed tray', 'Fill the seed tray.', { lead: true }),
+    );
+    const { status, stdout } = await lidlore(dir, 'proof', '2026-03', '--aim', '0.2', ...AS_OF);
+    expect(stdout).toMatch(/thin/i);
+    expect(status).toBe(1);
   });
 
   test('says the same of what it remembers, in a report and as JSON', async () => {

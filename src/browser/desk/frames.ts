@@ -4,6 +4,7 @@
  */
 import { pageAt } from './page-now.ts';
 import { patchPage } from './patch.ts';
+import { breath } from './typing.ts';
 
 interface Frames {
   /** Loads what the frames of a newer page show. */
@@ -67,6 +68,7 @@ const bringNow = async (frame: HTMLIFrameElement, src: string): Promise<void> =>
   const isShown =
     here?.readyState === 'complete' && new URL(src, location.href).pathname === here.location.pathname;
   const page = isShown ? await pageAt(src).catch(() => undefined) : undefined;
+  await breath();
   if (wishes.get(frame) !== wish || !frame.isConnected) return;
   const isStillThere = here === frame.contentDocument;
   if (here && page && isStillThere && patchPage(here, page)) dropComing(frame.parentElement);
