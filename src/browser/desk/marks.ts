@@ -90,10 +90,11 @@ export const markedStory = (): MarkedStory => {
     sent = area.value;
   });
   area.addEventListener('input', () => {
-    const change = changeBetween(text, area.value);
+    const now = area.value;
+    const change = changeBetween(text, now);
     const before = marks.length;
     marks = moved(marks, change);
-    text = area.value;
+    text = now;
     if (marks.length < before || !drawChange(change)) draw();
   });
   area.addEventListener('scroll', () => {
