@@ -14,6 +14,7 @@ const ALONE = [
   'tests/io/film/make-film.test.ts',
   'tests/io/memory/damaged-memory.test.ts',
   'tests/io/memory/open-memory.test.ts',
+  'tests/io/owned-files.test.ts',
   'tests/io/probe.test.ts',
   'tests/io/publish/lock.test.ts',
   'tests/pipeline/stranger-findings.test.ts',

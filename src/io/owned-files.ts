@@ -130,6 +130,39 @@ const discard = (file: string): void => {
   }
 };
 
+const hashOfFile = (file: string): string | undefined => {
+  try {
+    return sha256(readFileSync(file));
+  } catch {
+    return undefined;
+  }
+};
+
+/**
+ * Renames a file over one whose hash is `seen`; false where that one turned out to be another, and stands again. The old
+ * file is held by a second name meanwhile, because a program that has it open, and has emptied it to write it anew, writes
+ * into it also after another stands in its place.
+ */
+const renameOver = (written: string, place: string, seen: string): boolean => {
+  const old = aside(place);
+  try {
+    linkSync(place, old);
+  } catch {
+    // On a disk without second names there is no looking back.
+    renameSync(written, place);
+    return true;
+  }
+  try {
+    if (lstatSync(place).ino !== lstatSync(old).ino || hashOfFile(old) !== seen) return false;
+    renameSync(written, place);
+    if (hashOfFile(old) === seen) return true;
+    renameSync(old, place);
+    return false;
+  } finally {
+    discard(old);
+  }
+};
+
 /**
  * Puts bytes in the place of a file that somebody has seen (`seen`: its hash, null where there was none); null bytes take
  * it away. Does nothing where the file is another by now.
@@ -162,7 +195,8 @@ export const replaceSeen = (
     const now = differs();
     if (now !== false) return { kind: 'changed underneath', now };
     if (seen === null) putNew(temporary, place);
-    else renameSync(temporary, place);
+    else if (!renameOver(temporary, place, seen))
+      return { kind: 'changed underneath', now: stateOf(folder, path) };
     syncFolder(dirname(place));
     return { kind: 'written', hash: sha256(bytes) };
   } catch (error) {
