@@ -177,12 +177,20 @@ const plansOf = (
   ]);
 };
 
+/** What comes of a build that makes no file of its own. */
+const NOTHING: Omit<BuildResult, 'diagnostics'> = {
+  files: [],
+  pictures: [],
+  films: [],
+  proofs: [],
+  inShort: new Map(),
+};
+
 /** All files of the site and the back room as of a moment, or what must be fixed first. */
 export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
   const { box, asOf, templates, program, memory, wordnet, kept, diagnostics: found, without, share } = input;
   const onStage = input.onStage ?? (() => {});
-  if (mustFixAny(found))
-    return { files: [], pictures: [], films: [], diagnostics: found, proofs: [], inShort: new Map() };
+  if (mustFixAny(found)) return { ...NOTHING, diagnostics: found };
   const { lang } = box.settings;
   // The language chooses the wording.
   const tooling = digestOf(program, input.templatesDigest, lang);
@@ -229,12 +237,9 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
   const planned = plans.flatMap(([, plan]) => plan.diagnostics ?? []);
   if (share)
     return {
-      files: [],
+      ...NOTHING,
       pictures,
-      films: [],
       diagnostics: distinct([...found, ...proven, ...planned, ...made.diagnostics, ...shared.diagnostics]),
-      proofs: [],
-      inShort,
     };
 
   const { whole, diagnostics: lacking } = await completenessOf({
@@ -273,8 +278,7 @@ export const buildSite = async (input: BuildInput): Promise<BuildResult> => {
     ...closing.diagnostics,
     ...lacking,
   ]);
-  if (mustFixAny(diagnostics))
-    return { files: [], pictures: [], films: [], diagnostics, proofs: [], inShort };
+  if (mustFixAny(diagnostics)) return { ...NOTHING, diagnostics };
   const newest = box.cycles.at(-1)?.id;
   return {
     files: unique([...made.files, ...closing.files]),

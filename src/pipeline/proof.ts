@@ -10,7 +10,7 @@ import type { BoxAsOf } from './box-as-of.ts';
 import { type Kept, nothingKept } from './kept.ts';
 import { proofsFor } from './proofs.ts';
 
-export { isFound } from '../analysis/coverage/aim.ts';
+export { countFound, isFound } from '../analysis/coverage/aim.ts';
 export type {
   Coverage,
   Edit,

@@ -2,7 +2,7 @@
  * The proofs of cycles: each part is kept by what it depends on. What an article says itself depends on its cycle; how it
  * stands beside others on the small indexes of them all. A whole proof is put together only where somebody reads it.
  */
-import { isFound } from '../analysis/coverage/aim.ts';
+import { countFound } from '../analysis/coverage/aim.ts';
 import type { Coverage } from '../analysis/coverage/coverage.ts';
 import { standingText } from '../analysis/coverage/figures.ts';
 import type {
@@ -146,7 +146,7 @@ const shortOf = (
     theme,
     aim,
     items: items.length,
-    atAim: items.filter((item) => isFound(item, aim)).length,
+    atAim: countFound(items, aim),
     ...(weakest && {
       weakest: {
         name: weakest.name,

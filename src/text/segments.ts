@@ -87,23 +87,21 @@ interface FoundWord {
   readonly index: number;
 }
 
+const plainWords = (piece: string, from: number): readonly FoundWord[] =>
+  Array.from(piece.matchAll(PLAIN_WORD), ({ 0: text, index }) => ({ text, index: from + index }));
+
 /** The words of a text in a language (BCP 47), also of one that writes none apart. */
 export const wordsIn = (text: string, lang: string): readonly FoundWord[] => {
+  if (PLAIN_TEXT.test(text)) return plainWords(text, 0);
   const words: FoundWord[] = [];
-  const read = (piece: string, from: number): void => {
-    if (PLAIN_TEXT.test(piece))
-      for (const { 0: found, index } of piece.matchAll(PLAIN_WORD))
-        words.push({ text: found, index: from + index });
+  for (let from = 0; from < text.length; from = PIECE.lastIndex) {
+    PIECE.lastIndex = from;
+    const piece = PIECE.exec(text)?.[0] ?? '';
+    if (PLAIN_TEXT.test(piece)) words.push(...plainWords(piece, from));
     else
       for (const { segment, index, isWordLike } of segmentsOf(piece, lang, 'word'))
         if (isWordLike) words.push({ text: segment, index: from + index });
-  };
-  if (PLAIN_TEXT.test(text)) read(text, 0);
-  else
-    for (let from = 0; from < text.length; from = PIECE.lastIndex) {
-      PIECE.lastIndex = from;
-      read(PIECE.exec(text)?.[0] ?? '', from);
-    }
+  }
   return words;
 };
 

@@ -7,32 +7,33 @@ import { temporary, writeFiles } from './temporary.ts';
 
 /** Longer than it takes until a folder is looked at without being told. */
 const MORE_THAN_A_LOOK = 1_800;
+/** Watches a shop's folder until the test is over; gives how often anything was told. */
+const toldOf = (folder: string, stampOf: Parameters<typeof watchFolders>[3]): (() => number) => {
+  let told = 0;
+  const heard = (): void => {
+    told += 1;
+  };
+  const watched = watchFolders(join(folder, 'content'), [join(folder, 'templates')], heard, stampOf);
+  onTestFinished(watched.close);
+  return () => told;
+};
 const wait = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
 test('what another program writes or makes among the records or in the templates is told; what is known already is not', async () => {
   const folder = await temporary({ 'content/box.md': 'one', 'templates/site.css': 'a' });
   const content = join(folder, 'content');
   const known = new Map<string, string>();
-  let told = 0;
-  const watched = watchFolders(
-    content,
-    [join(folder, 'templates')],
-    () => {
-      told += 1;
-    },
-    (path) => known.get(path),
-  );
-  onTestFinished(watched.close);
+  const told = toldOf(folder, (path) => known.get(path));
   await writeFiles(content, { 'box.md': 'ours' });
   known.set('box.md', listFile(content, 'box.md', CONTENT)?.stamp ?? '');
   await wait(MORE_THAN_A_LOOK);
-  expect(told).toBe(0);
+  expect(told()).toBe(0);
   await writeFiles(content, { 'box.md': 'theirs', 'cycles/2026-03/cycle.md': 'theirs too' });
-  await expect.poll(() => told, { timeout: 10_000 }).toBeGreaterThan(0);
+  await expect.poll(told, { timeout: 10_000 }).toBeGreaterThan(0);
   await wait(MORE_THAN_A_LOOK);
-  const before = told;
+  const before = told();
   await writeFiles(folder, { 'templates/site.css': 'b' });
-  await expect.poll(() => told, { timeout: 10_000 }).toBeGreaterThan(before);
+  await expect.poll(told, { timeout: 10_000 }).toBeGreaterThan(before);
 }, 30_000);
 
 test('an editor that saves by putting another file in the place is heard each time, in folders that came later too', async () => {
@@ -41,20 +42,11 @@ test('an editor that saves by putting another file in the place is heard each ti
   // Nobody looks by themselves here, so that what is told was heard.
   const looking = vi.spyOn(globalThis, 'setInterval').mockReturnValue(setTimeout(() => {}, 0));
   onTestFinished(() => looking.mockRestore());
-  let told = 0;
-  const watched = watchFolders(
-    content,
-    [join(folder, 'templates')],
-    () => {
-      told += 1;
-    },
-    () => 'what nobody has written',
-  );
-  onTestFinished(watched.close);
+  const told = toldOf(folder, () => 'what nobody has written');
   const heard = async (change: () => void): Promise<void> => {
-    const before = told;
+    const before = told();
     change();
-    await expect.poll(() => told, { timeout: 5_000 }).toBeGreaterThan(before);
+    await expect.poll(told, { timeout: 5_000 }).toBeGreaterThan(before);
   };
   const save = (path: string, text: string) => (): void => {
     writeFileSync(join(folder, `${path}~`), text);

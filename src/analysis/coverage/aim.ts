@@ -14,3 +14,7 @@ export const isFound = (
   { standing, thin }: { readonly standing: number; readonly thin: boolean },
   aim: number,
 ): boolean => !thin && isAtAim(standing, aim);
+
+/** How many of some things are. */
+export const countFound = (items: readonly Parameters<typeof isFound>[0][], aim: number): number =>
+  items.filter((item) => isFound(item, aim)).length;

@@ -9,7 +9,7 @@ import { points } from './points.ts';
 import { quietForm } from './quiet-form.ts';
 import { swapParts } from './swap.ts';
 import { takeToken } from './token.ts';
-import { breath, inPause } from './typing.ts';
+import { breath, inPause, wait } from './typing.ts';
 import { followWork } from './work.ts';
 
 document.documentElement.classList.add('scripted');
@@ -53,7 +53,7 @@ let isTelling = false;
 const tell = async (): Promise<void> => {
   if (isTelling) return;
   isTelling = true;
-  await new Promise((resolve) => setTimeout(resolve, TELL));
+  await wait(TELL);
   await inPause();
   isTelling = false;
   await refresh(false);

@@ -3,10 +3,15 @@
 // A page in a frame has classes of its own, so `instanceof` would say no.
 const isElement = (node: Node | undefined): node is Element => node?.nodeType === Node.ELEMENT_NODE;
 
-const takeAttributes = (old: Element, newer: Element): void => {
-  for (const { name } of [...old.attributes]) if (!newer.hasAttribute(name)) old.removeAttribute(name);
+/** Gives an element the attributes of a newer one; what it has besides stays. */
+export const giveAttributes = (old: Element, newer: Element): void => {
   for (const { name, value } of newer.attributes)
     if (old.getAttribute(name) !== value) old.setAttribute(name, value);
+};
+
+const takeAttributes = (old: Element, newer: Element): void => {
+  for (const { name } of [...old.attributes]) if (!newer.hasAttribute(name)) old.removeAttribute(name);
+  giveAttributes(old, newer);
 };
 
 /** Puts a node of a newer page where another stands, or changes what stands there where both are alike in kind. */

@@ -1,4 +1,5 @@
 /** Parts of a page, put in the place of those that stand there. */
+import { giveAttributes } from './patch.ts';
 import { breath } from './typing.ts';
 
 /**
@@ -11,8 +12,7 @@ export const swapParts = async (page: Document, isStale: () => boolean): Promise
     if (isStale()) return;
     const old = document.getElementById(part.id);
     if (!old) continue;
-    for (const { name, value } of part.attributes)
-      if (old.getAttribute(name) !== value) old.setAttribute(name, value);
+    giveAttributes(old, part);
     if (old.innerHTML === part.innerHTML || old.contains(document.activeElement)) continue;
     const open = new Set(
       [...old.querySelectorAll('details[open] > summary')].map(({ textContent }) => textContent),

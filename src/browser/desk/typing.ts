@@ -12,11 +12,14 @@ addEventListener(
   true,
 );
 
+/** Waits so many milliseconds. */
+export const wait = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
+
 /** Lets what waits for its turn go first, keys among it. */
-export const breath = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+export const breath = (): Promise<void> => wait(0);
 
 /** Waits until nobody is typing. */
 export const inPause = async (): Promise<void> => {
   const left = (): number => lastKey + STILL - performance.now();
-  while (left() > 0) await new Promise((resolve) => setTimeout(resolve, left()));
+  while (left() > 0) await wait(left());
 };

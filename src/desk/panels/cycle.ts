@@ -5,7 +5,7 @@ import type { SentForm } from '../../io/serve.ts';
 import { dateInZone, monthName, revealDay } from '../../model/calendar.ts';
 import { isSealed } from '../../model/seal.ts';
 import { factsOfCycle } from '../../pipeline/parcels.ts';
-import { isFound } from '../../pipeline/proof.ts';
+import { countFound } from '../../pipeline/proof.ts';
 import { longDate } from '../../text/long-date.ts';
 import {
   addressOf,
@@ -113,12 +113,7 @@ const firstCycle = (context: Context): Outcome => {
 /** How many things are at the aim, of a cycle that nothing can be drawn of as it is. */
 const proofOf = async (context: Context): Promise<StepsInput['proof']> => {
   const coverage = await context.table.coverage(context.id, momentToSee(context));
-  return (
-    coverage && {
-      atAim: coverage.items.filter((item) => isFound(item, coverage.aim)).length,
-      items: coverage.items.length,
-    }
-  );
+  return coverage && { atAim: countFound(coverage.items, coverage.aim), items: coverage.items.length };
 };
 
 const show = async (context: Context): Promise<Outcome> => {

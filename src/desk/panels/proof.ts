@@ -1,7 +1,14 @@
 /** Proof: what would help, to be taken with one press; where each thing is named; the text with its marks. */
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { SentForm } from '../../io/serve.ts';
-import { broughtFigures, type Coverage, type Edit, isFound, standingText } from '../../pipeline/proof.ts';
+import {
+  broughtFigures,
+  type Coverage,
+  countFound,
+  type Edit,
+  isFound,
+  standingText,
+} from '../../pipeline/proof.ts';
 import { digestOf } from '../../text/digest.ts';
 import { withAdvice } from '../advice.ts';
 import {
@@ -129,7 +136,7 @@ const show = async (context: Context): Promise<Outcome> => {
   const now = Math.floor(table.now() / 60_000) * 60_000;
   const paper = `backroom/${id}/proof.html`;
   const shown = await table.shown(now);
-  const at = coverage.items.filter((item) => isFound(item, coverage.aim)).length;
+  const at = countFound(coverage.items, coverage.aim);
   const body = table.templates().render('desk/proof', {
     words,
     token,
