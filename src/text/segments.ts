@@ -41,8 +41,9 @@ const SURE: Readonly<Record<Granularity, RegExp>> = {
 
 /** Where a text is cut that has nothing sure: best between words, never within a pair. */
 const unsureCut = (text: string, from: number, to: number): number => {
-  const space = text.lastIndexOf(' ', to - 1);
-  if (space > from) return space + 1;
+  // Sought in this piece alone: a text without a space would be read to its beginning for each of them.
+  const space = text.slice(from, to).lastIndexOf(' ');
+  if (space > 0) return from + space + 1;
   return /[\udc00-\udfff]/.test(text.charAt(to)) ? to - 1 : to;
 };
 
