@@ -89,10 +89,13 @@ const STOP = '\u0001';
  * 22 signs for the powers of 2, 300 and 1000 for the cube, 10,000 for the square.
  */
 const LENGTHS = [22, 300, 1000, 10_000];
-/** Milliseconds: a pattern that reads 10,000 signs once takes a tenth, one that reads them 10,000 times fifty and more. */
-const MOST_MS = 10;
-/** The least of so many tries counts, because the machine may have been busy. */
-const TRIES = 4;
+/** Milliseconds: a pattern that reads 10,000 signs once takes at most one, one that reads them 10,000 times fifty and more. */
+const MOST_MS = 20;
+/**
+ * The least of so many tries counts: each is shorter than the time that a busy machine gives to one program at once, and one
+ * of them falls whole into such a time.
+ */
+const TRIES = 15;
 /** Nobody is as busy as that. */
 const SURELY_MS = 500;
 
