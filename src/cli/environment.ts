@@ -17,8 +17,8 @@ export interface Dialogue {
 }
 
 export interface Environment {
-  /** There where both sides of the terminal are one. */
-  readonly dialogue?: () => Promise<Dialogue>;
+  /** Gives nobody where one side of the terminal is none. Absent where nobody can ever be asked. */
+  readonly dialogue?: () => Promise<Dialogue | undefined>;
   readonly stdin: InputStream;
   readonly stdout: OutputStream;
   readonly stderr: OutputStream;

@@ -2,6 +2,7 @@
 import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import type { FilmGround, FilmOutcome, FilmTools, KeyedFilm } from '../workspace/films.ts';
+import { FILM_THREAD } from './film-word.ts';
 
 /** What the thread is given. */
 export interface FilmOrder {
@@ -25,7 +26,7 @@ export const makeFilmInThread = (
 ): Promise<FilmOutcome> =>
   new Promise((resolve, reject) => {
     const order: FilmOrder = { film, ground };
-    const worker = new Worker(PROGRAM, { workerData: order });
+    const worker = new Worker(PROGRAM, { argv: [FILM_THREAD], workerData: order });
     // The thread ends what it has started; a thread that is only taken away leaves its programs behind.
     const stop = (): void => worker.postMessage('stop');
     signal?.addEventListener('abort', stop);

@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-import { isMainThread } from 'node:worker_threads';
+import { FILM_THREAD } from './film-word.ts';
 import { run } from './run.ts';
 
 // `lidlore … | head` closes the pipe when it has read enough: that is no fault of anybody's.
@@ -20,16 +20,19 @@ const runCommand = (): Promise<number> =>
     env: process.env,
     isTTY: process.stderr.isTTY === true,
     columns: process.stdout.columns,
-    ...(process.stdin.isTTY === true &&
-      process.stderr.isTTY === true && {
-        dialogue: async () => (await import('./dialogue.ts')).openDialogue(process.stdin, process.stderr),
-      }),
+    // Standard input takes time to open, and most commands never ask.
+    dialogue: async () =>
+      process.stdin.isTTY === true && process.stderr.isTTY === true
+        ? (await import('./dialogue.ts')).openDialogue(process.stdin, process.stderr)
+        : undefined,
   });
 
 // The program is bundled into CommonJS, where nothing can be awaited outside a function.
-if (isMainThread)
-  void runCommand().then((code) => {
-    process.exitCode = code;
-  });
-// A thread of the program has one work alone.
-else void import('./film-thread.ts').then(({ runFilmThread }) => runFilmThread());
+const begin = async (): Promise<void> => {
+  // Only who was begun so asks whether it is a thread, because what knows it takes time to load.
+  if (process.argv[2] === FILM_THREAD && !(await import('node:worker_threads')).isMainThread)
+    return (await import('./film-thread.ts')).runFilmThread();
+  process.exitCode = await runCommand();
+};
+
+void begin();

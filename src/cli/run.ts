@@ -1,6 +1,5 @@
 /** Words in, one command run, report out, exit status. */
-import { existsSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { isPublishFailure } from '../io/publish/failure.ts';
 import { commandLine } from '../wording/en/command-line.ts';
@@ -11,10 +10,8 @@ import { EXIT } from './exit-status.ts';
 import { commandHelp, programHelp } from './help.ts';
 import { readWords } from './read-words.ts';
 
-const version = async (): Promise<string> => {
-  const { version } = JSON.parse(await readFile(new URL('../../package.json', import.meta.url), 'utf8'));
-  return version;
-};
+const version = (): string =>
+  JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')).version;
 
 /** A stream on which nothing that an author wrote commands the terminal. */
 const guarded = (stream: OutputStream): OutputStream => ({
@@ -49,7 +46,7 @@ export const run = async (words: readonly string[], outside: Environment): Promi
         edge.stdout.write(asked.command ? commandHelp(asked.command) : programHelp());
         return EXIT.done;
       case 'version':
-        edge.stdout.write(`${await version()}\n`);
+        edge.stdout.write(`${version()}\n`);
         return EXIT.done;
       case 'mistake':
         edge.stderr.write(`${asked.message}\n${commandLine.help.see(asked.command?.name)}\n`);

@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { sha256 } from '../text/hash.ts';
 import { ADDRESSES_FILE, type Added, hashOfAddresses } from './addresses-file.ts';
 import { CONTENT, isTooFresh, type ListedFile, listedIfThere, listFiles } from './list-files.ts';
-import { intact } from './publish/intact.ts';
+import { intact, stampOf } from './publish/intact.ts';
 import { unfinished } from './unfinished.ts';
 
 /** The folders of a build, absolute paths. */
@@ -64,9 +64,12 @@ const rows = (files: readonly ListedFile[]): string =>
 const inputsOf = ({ content, addresses, templates }: Seen): string =>
   sha256(`${rows(content)}\n${addresses}\n\n${rows(templates)}`);
 
-/** Both folders' manifests; undefined where either is not as we left it. A back room that was never made is none. */
-const outputsOf = ({ site, backroom }: BuildFolders): string | undefined => {
-  const [open, closed] = [intact(site), intact(backroom)];
+/** What both folders are known by; undefined where either has no stamp. A back room that was never made is none. */
+const outputsOf = (
+  { site, backroom }: BuildFolders,
+  stamp: (dir: string) => string | undefined,
+): string | undefined => {
+  const [open, closed] = [stamp(site), stamp(backroom)];
   if (open === undefined || (closed === undefined && existsSync(backroom))) return undefined;
   return `${open} ${closed ?? 'none'}`;
 };
@@ -97,7 +100,7 @@ export const reportOfLastBuild = (
     if (last.program !== program || last.options !== options) return undefined;
     if (now !== undefined && !(last.from <= now && now < last.until)) return undefined;
     if (last.inputs !== inputsOf(seen)) return undefined;
-    return last.outputs === outputsOf(folders) ? last.report : undefined;
+    return last.outputs === outputsOf(folders, stampOf) ? last.report : undefined;
   } catch {
     return undefined;
   }
@@ -116,7 +119,7 @@ export const rememberBuild = (
   report: unknown,
   added?: Added,
 ): void => {
-  const outputs = outputsOf(folders);
+  const outputs = outputsOf(folders, intact);
   // A file changed just before it was read may be changed again without another stamp.
   const isFresh = [...seen.content, ...seen.templates].some((file) => isTooFresh(file, seen.at));
   if (outputs === undefined || isFresh) return;

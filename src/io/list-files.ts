@@ -66,31 +66,42 @@ const isOutside = (full: string, root: string): boolean => {
   return way === '..' || way.startsWith(`..${sep}`) || isAbsolute(way);
 };
 
+/** The real path behind a link; the link's own where what it leads to has gone since. */
+const realIfThere = (path: string): string => {
+  try {
+    return realpathSync(path);
+  } catch {
+    return path;
+  }
+};
+
 const listInto = (
   dir: string,
   prefix: string,
+  /** The real path of `dir`. */
+  here: string,
   above: readonly string[],
   files: ListedFile[],
   listing: Listing,
 ): void => {
+  // A link that leads back to a folder we are in would never end.
+  if (above.includes(here)) return;
   let entries: readonly Dirent[];
-  let here = '';
   try {
-    here = realpathSync(dir);
-    // A link that leads back to a folder we are in would never end.
-    if (above.includes(here)) return;
     entries = readdirSync(dir, { withFileTypes: true });
   } catch (error) {
     // What was there a moment ago may be gone; the folder itself must be there.
     if (prefix === '') throw error;
     return;
   }
+  const lookInto = (name: string, full: string, real: string): void =>
+    listInto(full, `${prefix}${name}/`, real, [...above, here], files, listing);
   for (const entry of entries) {
     if (isHidden(entry.name, listing)) continue;
     const full = join(dir, entry.name);
     if (entry.isDirectory()) {
       if (entry.name.startsWith('.')) continue;
-      listInto(full, `${prefix}${entry.name}/`, [...above, here], files, listing);
+      lookInto(entry.name, full, join(here, entry.name));
       continue;
     }
     const found = statSync(full, { throwIfNoEntry: false });
@@ -98,7 +109,7 @@ const listInto = (
       files.push(outside(prefix + entry.name));
       continue;
     }
-    if (found?.isDirectory()) listInto(full, `${prefix}${entry.name}/`, [...above, here], files, listing);
+    if (found?.isDirectory()) lookInto(entry.name, full, realIfThere(full));
     else if (found?.isFile()) files.push(listed(prefix + entry.name, found));
     else if (listing.withBroken) files.push(broken(prefix + entry.name));
   }
@@ -144,7 +155,7 @@ export const listFile = (dir: string, path: string, listing: Listing = {}): List
  */
 export const listFiles = (dir: string, listing: Listing = {}): readonly ListedFile[] => {
   const files: ListedFile[] = [];
-  listInto(dir, '', [], files, listing);
+  listInto(dir, '', realpathSync(dir), [], files, listing);
   return files.sort((a, b) => (a.path < b.path ? -1 : 1));
 };
 

@@ -10,30 +10,51 @@ export interface Entry {
   readonly print: string;
 }
 
+/** What a file is known by without being read. */
+interface Stamped {
+  /** Bytes. */
+  readonly size: number;
+  readonly mtimeMs: number;
+  readonly ino: number;
+}
+
+const WORD = 2 ** 32;
+
+/** Held, because it is filled for every file of a site and arrays made anew take five times as long. */
+const halves = new Uint32Array(8);
+
+/** 53 bits made of what a file is known by, and of the number before. The mixing is a choice of ours, no source. */
+export const mixed = ({ size, mtimeMs, ino }: Stamped, before = 0): number => {
+  const whole = Math.floor(mtimeMs);
+  const rest = Math.round((mtimeMs % 1) * 1e6);
+  // What is stored is taken modulo the word.
+  halves[0] = size;
+  halves[1] = size / WORD;
+  halves[2] = whole;
+  halves[3] = whole / WORD;
+  halves[4] = rest;
+  halves[5] = rest / WORD;
+  halves[6] = ino;
+  halves[7] = ino / WORD;
+  let low = 0x9e3779b9 ^ before;
+  let high = 0x85ebca6b ^ (before / WORD);
+  for (let i = 0; i < 8; i++) {
+    const half = halves[i] as number;
+    low = Math.imul(low ^ half ^ (high >>> 15), 0xcc9e2d51);
+    high = Math.imul(high ^ half ^ (low >>> 13), 0x1b873593);
+  }
+  return (((high ^ (low >>> 16)) >>> 0) & 0x1fffff) * WORD + ((low ^ (high >>> 16)) >>> 0);
+};
+
 const PRINT_LENGTH = 12;
 
 /**
  * What tells a file from the one that it was, without reading it: a rename keeps it, an edit does not. Twelve small
  * letters (53 bits) made of the size in bytes, the time of change in milliseconds and the inode: the published
- * folder shall say nothing of the machine. The mixing is a choice of ours, no source.
+ * folder shall say nothing of the machine.
  */
-export const printOf = ({
-  size,
-  mtimeMs,
-  ino,
-}: {
-  readonly size: number;
-  readonly mtimeMs: number;
-  readonly ino: number;
-}): string => {
-  let low = 0x9e3779b9;
-  let high = 0x85ebca6b;
-  for (const value of [size, Math.floor(mtimeMs), Math.round((mtimeMs % 1) * 1e6), ino])
-    for (const half of [value >>> 0, Math.floor(value / 2 ** 32) >>> 0]) {
-      low = Math.imul(low ^ half ^ (high >>> 15), 0xcc9e2d51);
-      high = Math.imul(high ^ half ^ (low >>> 13), 0x1b873593);
-    }
-  let rest = (((high ^ (low >>> 16)) >>> 0) & 0x1fffff) * 2 ** 32 + ((low ^ (high >>> 16)) >>> 0);
+export const printOf = (file: Stamped): string => {
+  let rest = mixed(file);
   let letters = '';
   for (let i = 0; i < PRINT_LENGTH; i++) {
     letters += String.fromCharCode(97 + (rest % 26));
