@@ -66,7 +66,7 @@ export const keyOf = (name: string, { data, of = [] }: Keyed, tooling: string): 
     of.map((fragment) => fragmentKey(fragment, tooling)),
   );
 
-const factsKey = (key: string): string => digestOf('facts', key);
+const factsKey = (key: string): string => `facts ${key}`;
 
 /** What is remembered under a key; undefined where it has to be made. */
 const recallFacts = (key: string, { memory, known }: Making): MadeFacts | undefined => {

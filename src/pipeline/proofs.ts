@@ -3,7 +3,7 @@
  * stands beside others on the small indexes of them all. A whole proof is put together only where somebody reads it.
  */
 import { countFound } from '../analysis/coverage/aim.ts';
-import type { Coverage } from '../analysis/coverage/coverage.ts';
+import type { Coverage, SharedPassage } from '../analysis/coverage/coverage.ts';
 import { standingText } from '../analysis/coverage/figures.ts';
 import type {
   ArticleIndex,
@@ -21,6 +21,7 @@ import { isSealed } from '../model/seal.ts';
 import { digestOf } from '../text/digest.ts';
 import { knownBy, lazily } from '../text/lazy.ts';
 import { keepData, type Memory, recallData, recalled } from '../text/memory.ts';
+import { remembered } from '../text/remembered.ts';
 import type { WordNet } from '../text/wordnet.ts';
 import { DEFAULT_AIM } from './defaults.ts';
 import type { Kept } from './kept.ts';
@@ -69,8 +70,23 @@ export interface ProofsFor {
   readonly inShort: ReadonlyMap<string, Proved>;
 }
 
-const concerns = ({ id }: Cycle, { location }: Diagnostic): boolean =>
-  location.file.startsWith(`cycles/${id}/`) || !location.file.startsWith('cycles/');
+/** The findings of each cycle with those of no cycle among them, in their order. */
+const findingsByCycle = (diagnostics: readonly Diagnostic[]): ((cycle: Cycle) => readonly Diagnostic[]) => {
+  const ofNone: Diagnostic[] = [];
+  const byCycle = new Map<string, Diagnostic[]>();
+  for (const diagnostic of diagnostics) {
+    const [folder, id = ''] = diagnostic.location.file.split('/');
+    if (folder === 'cycles') {
+      const own = byCycle.get(id) ?? [...ofNone];
+      own.push(diagnostic);
+      byCycle.set(id, own);
+    } else {
+      ofNone.push(diagnostic);
+      for (const own of byCycle.values()) own.push(diagnostic);
+    }
+  }
+  return ({ id }) => byCycle.get(id) ?? ofNone;
+};
 
 /** The items of a box by kind: what one of them is called already, a dictionary need not say of another. */
 const itemsByKind = ({ cycles }: Box): ReadonlyMap<string, readonly Item[]> => {
@@ -260,42 +276,51 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
     kept.comparison = coverage.comparisonOf(openIndexes(), language, unknown, kept.comparison);
     return kept.comparison;
   });
-  const comparisonFor = (subject: Subject): Comparison =>
-    isOpen(subject.cycle)
-      ? openComparison()
-      : coverage.comparisonOf([...openIndexes(), indexOf(subject)], language, new Set([subject.cycle.id]));
-  const comparedOf = async (
-    subject: Subject,
-    own: OwnCoverage,
-    ownKey: string,
-  ): Promise<ComparedCoverage> => {
-    const comparison = lazily(() => comparisonFor(subject));
-    return {
-      rivals: await recalled(memory, digestOf('rivals', ownKey, openKey, subject.textKey), () =>
-        comparison().rivalsOf(own),
-      ),
-      shared: await recalled(memory, subject.sharedKey, () => comparison().sharedOf(subject.cycle.id)),
-    };
+  const comparisonFor = remembered(
+    (subject: Subject): Comparison =>
+      isOpen(subject.cycle)
+        ? openComparison()
+        : coverage.comparisonOf([...openIndexes(), indexOf(subject)], language, new Set([subject.cycle.id])),
+  );
+  // Rivals of all are one value, because any change of an article asks for those of all anew.
+  const rivalsKey = digestOf(
+    'rivals',
+    openKey,
+    read.map(([{ textKey }, { key }]) => [textKey, key]),
+  );
+  const rivals = await recalled(memory, rivalsKey, () =>
+    read.map(([subject, { own }]) => comparisonFor(subject).rivalsOf(own)),
+  );
+  const sharedOf = (subject: Subject): Promise<readonly SharedPassage[]> => {
+    const { cycle, sharedKey } = subject;
+    // Asked for also where it is at hand, because what nobody asks for is forgotten.
+    memory.has(sharedKey);
+    return kept.shared.get(sharedKey, () =>
+      recalled(memory, sharedKey, () => comparisonFor(subject).sharedOf(cycle.id)),
+    );
   };
 
   const proofs = new Map<string, Proof>();
   const found: Diagnostic[] = [];
   const shorts = new Map<string, Proved>();
-  for (const [subject, { own, key }] of read) {
+  const findingsOf = findingsByCycle(diagnostics);
+  for (const [i, [subject, { own, key }]] of read.entries()) {
     const { cycle } = subject;
-    const compared = await comparedOf(subject, own, key);
+    const compared = { rivals: rivals[i] ?? [], shared: await sharedOf(subject) };
+    const findings = findingsOf(cycle);
     // A record that is at fault is none of the box yet, and what it would tell of would seem a stranger.
-    const isWhole = !mustFixAny(diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)));
+    const isWhole = !mustFixAny(findings);
     const strangers = isWhole ? strangerFindings(own.strangers, wording) : [];
     const ofText = [...substanceFindings(own.thin), ...strangers];
     found.push(...ofText);
     shorts.set(cycle.id, shortOf(own, compared));
     proofs.set(cycle.id, {
       coverage: knownBy(
-        digestOf('coverage', key, compared),
+        // As text, which the runtime writes faster than the digest walks.
+        digestOf('coverage', key, JSON.stringify(compared)),
         (): Coverage => coverage.coverageOf(own, compared, passagesOf(cycle), language),
       ),
-      diagnostics: [...diagnostics.filter((diagnostic) => concerns(cycle, diagnostic)), ...ofText],
+      diagnostics: [...findings, ...ofText],
     });
   }
   return { proofs, diagnostics: found, inShort: shorts };

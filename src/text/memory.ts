@@ -39,12 +39,24 @@ export const recalled = async <T>(memory: Memory, key: string, make: () => T | P
   return made;
 };
 
+/** Names that are at hand: a box of a thousand cycles asks for fifty thousand at each build. */
+const MOST_NAMES = 100_000;
+
 /**
  * The part of a memory that one program knows: another one, which may read the same text otherwise, finds nothing in it.
  * `program` is its digest.
  */
 export const memoryFor = (program: string, memory: Memory): Memory => {
-  const own = (key: string): string => sha256(`${program} ${key}`).slice(0, 32);
+  const names = new Map<string, string>();
+  const own = (key: string): string => {
+    const known = names.get(key);
+    if (known !== undefined) return known;
+    const name = sha256(`${program} ${key}`).slice(0, 32);
+    // Who works all day asks for ever new ones.
+    if (names.size >= MOST_NAMES) names.clear();
+    names.set(key, name);
+    return name;
+  };
   return {
     recall: (key) => memory.recall(own(key)),
     has: (key) => memory.has(own(key)),
