@@ -6,7 +6,7 @@ import type { FileSystem } from './file-system.ts';
 import { groundOf } from './ground.ts';
 import { type Journal, type Leaving, STAGED_MANIFEST } from './journal.ts';
 import { JOURNAL, MANIFEST } from './names.ts';
-import { discard } from './stage.ts';
+import { allAtOnce, discard } from './stage.ts';
 
 /** Removes a folder of ours where it is empty. What the owner put there keeps it. */
 const removeIfEmpty = async (fs: FileSystem, dir: string): Promise<boolean> => {
@@ -101,6 +101,9 @@ export const putInPlace = async (fs: FileSystem, dir: string, journal: Journal):
   await place(fs, dir, journal, touched);
   await takeAway(fs, dir, journal.gone, touched);
   await removeEmpty(fs, dir, dropped, touched);
-  for (const folder of touched) if (fs.lstat(folder)) await fs.sync(folder);
+  await allAtOnce(
+    [...touched].filter((folder) => fs.lstat(folder)),
+    fs.sync,
+  );
   await close(fs, dir, journal);
 };

@@ -68,7 +68,10 @@ const inPlace = async (
 };
 
 /** Rejects with the first failure, once nothing is under way any more, so that what was written can be taken away. */
-const allAtOnce = async <T, R>(entries: readonly T[], work: (entry: T) => Promise<R>): Promise<R[]> => {
+export const allAtOnce = async <T, R>(
+  entries: readonly T[],
+  work: (entry: T) => Promise<R>,
+): Promise<R[]> => {
   let failed: { readonly error: unknown } | undefined;
   const results = await mapConcurrently(AT_ONCE, entries, async (entry) => {
     if (failed) return undefined;
@@ -163,8 +166,14 @@ export const stage = async (
   const isJournaled =
     fresh.length + plan.first.length + plan.gone.length + plan.drop.length > 0 || state.journal !== undefined;
   const isDone = !isJournaled && state.manifest?.id === next.id;
-  if (!isDone) await write(STAGED_MANIFEST, manifestText(next.id, body));
-  if (isJournaled) await write(STAGED_JOURNAL, journalText(journal, body));
+  // The disk syncs both in one go.
+  await allAtOnce(
+    [
+      ...(isDone ? [] : [[STAGED_MANIFEST, manifestText(next.id, body)] as const]),
+      ...(isJournaled ? [[STAGED_JOURNAL, journalText(journal, body)] as const] : []),
+    ],
+    ([staged, text]) => write(staged, text),
+  );
   const replaced = fresh.filter(({ wasChanged }) => wasChanged).map(({ file }) => file.path);
   for (const { path } of [...plan.first, ...plan.gone])
     if (await changedByHand(path, plan, fs)) replaced.push(path);
