@@ -2,11 +2,11 @@
 import { begin } from '../wording/en/begin.ts';
 import {
   bareThing,
-  cautionsOf,
   checkAnswer,
   cycleBefore,
   dayNear,
   monthInWords,
+  proposeCaution,
   proposeKinds,
   proposeReveal,
   proposeShipped,
@@ -118,7 +118,7 @@ const withKinds = async (
   for (;;) {
     tell('', said.things);
     for (const [i, { name }] of things.entries()) {
-      const cautions = cautionsOf(kinds[i] ?? '');
+      const cautions = proposeCaution({ name, kind: kinds[i] ?? '' });
       tell(
         `${String(i + 1).padStart(4)}  ${padEnd(name, wide)}  ${kinds[i] || '?'}${cautions === undefined ? '' : `, ${said.hurtful(cautions)}`}`,
       );
