@@ -52,3 +52,13 @@ describe.each(Object.entries(CASES))('proposed as %s', (category, things) => {
     expect(String(proposeCaution({ name, kind }))).toBe(category);
   });
 });
+
+test('what a list calls all its things is asked of those whose own name says nothing, or says a part', () => {
+  const soaps = ['Oat bar', 'Charcoal no. 4', 'Soap dish', 'Cherry jam'];
+  expect(soaps.map((name) => proposeCaution({ name, kind: '', among: 'Soap' }))).toEqual([
+    'cosmetic',
+    'cosmetic',
+    undefined,
+    'food',
+  ]);
+});

@@ -51,6 +51,8 @@ export interface ThingAnswers {
   readonly name: string;
   /** Empty where nobody could tell. */
   readonly kind: string;
+  /** What its list calls all its things, where it has one: the title above their names. */
+  readonly among?: string;
   /** Further fields of its record. */
   readonly values: Readonly<Record<string, FieldValue>>;
   readonly story: string;
@@ -169,8 +171,11 @@ const FURTHER = [
 ];
 
 /** Known and needed fields in the order of the schema, those that are needed first. */
-const fieldsOf = ({ name, kind, values, pictures }: ThingAnswers, isLead: boolean): readonly BegunField[] => {
-  const category = values.category === undefined ? proposeCaution({ name, kind }) : undefined;
+const fieldsOf = (
+  { name, kind, among, values, pictures }: ThingAnswers,
+  isLead: boolean,
+): readonly BegunField[] => {
+  const category = values.category === undefined ? proposeCaution({ name, kind, among }) : undefined;
   const asked = category === undefined ? [] : needed[category];
   const known = (key: string): Pick<BegunField, 'value'> =>
     values[key] === undefined ? {} : { value: values[key] };

@@ -33,10 +33,15 @@ const bareName = (name: string): string => name.split(/[,(]/)[0]?.trim() ?? '';
 export const proposeCaution = ({
   name,
   kind,
+  among,
 }: {
   readonly name: string;
   readonly kind: string;
+  /** What its list calls all its things, as "Soap": an oat bar among them is none to eat. */
+  readonly among?: string | undefined;
 }): KindCategory | undefined => {
+  const ofAll = among === undefined ? undefined : suggestedCategory(among);
+  if (ofAll && isPortion(fold(headOf(kind || bareName(name))))) return ofAll;
   const said = suggestedCategory(kind) ?? suggestedCategory(bareName(name));
   if (said) return said;
   if (isForChildren(name)) return 'children';
@@ -48,5 +53,5 @@ export const proposeCaution = ({
   if (isMade) return undefined;
   const head = fold(headOf(kind));
   const isEaten = foods.has(head) || ambiguousFoods.has(head) || isForAnimals(name);
-  return harmInName(name) ?? (isEaten ? 'food' : undefined);
+  return harmInName(name) ?? (isEaten ? 'food' : ofAll);
 };
