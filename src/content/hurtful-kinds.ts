@@ -15,7 +15,7 @@ const words: Record<KindCategory, string> = {
     nougat brittle praline bonbon lollipop liquorice licorice gummy jellybean marshmallow meringue wafer mint popcorn pretzel
     crisp crispbread flatbread oatcake flapjack scone muffin cupcake doughnut donut croissant pastry panettone stollen
     gingerbread macaron macaroon bread loaf toast tart pie bun muesli porridge oat cereal rice pasta noodle spaghetti lentil
-    bean chickpea couscous quinoa soup broth bouillon ketchup mayonnaise aioli pesto tapenade hummus dip salsa curd compote
+    bean pea chickpea couscous quinoa soup broth bouillon ketchup mayonnaise aioli pesto tapenade hummus dip salsa curd compote
     conserve preserve spread butter ghee yogurt yoghurt egg ham salami chorizo sausage bacon jerky biltong pate rillettes
     terrine anchovy sardine tuna salmon mackerel caviar brie camembert gouda cheddar stilton manchego feta ricotta
     mozzarella parmesan pecorino gruyere comte emmental edam halloumi taleggio gorgonzola roquefort raclette tomme chevre
@@ -30,8 +30,8 @@ const words: Record<KindCategory, string> = {
     nectar drink beverage horchata`,
   cosmetic: `soap salve balm cream lotion shampoo conditioner scrub perfume serum ointment parfum cologne toner cleanser
     moisturiser moisturizer deodorant lipstick mascara eyeliner eyeshadow blusher concealer sunscreen pomade hairspray
-    aftershave exfoliator exfoliant fizzer talc henna hydrosol lipgloss attar`,
-  candle: `candle tealight melt taper votive match matchstick firelighter firestarter incense sparkler firework lighter`,
+    aftershave exfoliator exfoliant fizzer talc henna hydrosol lipgloss attar fragrance`,
+  candle: `candle tealight melt taper votive match matchstick firelighter firestarter incense sparkler firework lighter fuel`,
   blade: `snip snips knife secateur shear scissor pruner lopper saw sickle scythe billhook hatchet axe razor blade cutter
     scalpel gouge chisel slicer mandoline cleaver shucker machete dagger penknife pocketknife multitool clipper nipper
     peeler trimmer fly lure awl bradawl spokeshave drawknife adze ripper needle skewer fishhook`,
@@ -66,6 +66,8 @@ const phrases: Readonly<Record<string, KindCategory | undefined>> = {
   'fire lighter': 'candle',
   'fire starter': 'candle',
   'lamp oil': 'candle',
+  'palo santo': 'candle',
+  'cat grass': 'plant',
   'joss stick': 'candle',
   'smudge stick': 'candle',
   'essential oil': 'cosmetic',
@@ -191,7 +193,7 @@ export const suggestedCategory = (kind: string): KindCategory | undefined => {
 };
 
 const FOR_CHILDREN =
-  /\bfor (?:an? |the |small |young |little )*(?:bab(?:y|ies)|toddlers?|child(?:ren)?|kids?|little ones)\b/i;
+  /\bfor (?:an? |the |small |young |little )*(?:bab(?:y|ies)|toddlers?|child(?:ren)?|kids?|newborns?|infants?|little ones)\b/i;
 
 /** Whether its name says that a thing is for children: "for toddlers". */
 export const isForChildren = (name: string): boolean => FOR_CHILDREN.test(name);

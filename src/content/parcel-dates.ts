@@ -74,8 +74,17 @@ const serialDay = (cell: string): number | undefined => {
   const number = Number(SERIAL.exec(cell)?.[1] ?? Number.NaN);
   return number >= FIRST_SERIAL ? number - SERIAL_OF_EPOCH : undefined;
 };
-/** Whether a cell is a day as spreadsheets number them. */
-export const isSerialDay = (cell: string): boolean => serialDay(cell) !== undefined;
+/** Seconds or thousandths of them since 1970 (POSIX), from July 2017 on. */
+const SINCE_EPOCH = /^1[5-9]\d{8}(?:\d{3})?$/;
+const LETTERS_OF_SECONDS = 10;
+const instantOf = (cell: string): number | undefined =>
+  SINCE_EPOCH.test(cell) ? Number(cell) * (cell.length === LETTERS_OF_SECONDS ? 1000 : 1) : undefined;
+
+/** The day that a bare number stands for, in UTC: as spreadsheets number days, or as machines count seconds. */
+export const numberedDay = (cell: string): number | undefined => {
+  const instant = instantOf(cell);
+  return serialDay(cell) ?? (instant === undefined ? undefined : Math.floor(instant / MS_A_DAY));
+};
 
 /** The date's own pattern, without the time of day that may follow it. */
 const datePart = (pattern: string): string => pattern.replace(/(?<![\sT,])[\sT,]+H{1,2}.*$/, '').trim();
@@ -154,6 +163,8 @@ export const dateReader = (
   const read = (whole: string): DateReading => {
     const serial = serialDay(whole);
     if (serial !== undefined) return { day: serial };
+    const instant = instantOf(whole);
+    if (instant !== undefined) return { day: Math.floor((instant + offsetAt(instant)) / MS_A_DAY) };
     const cell = pattern === undefined ? whole : bareDate(whole);
     for (const form of forms) {
       const { date, parts } = form;

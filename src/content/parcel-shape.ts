@@ -4,7 +4,7 @@
  */
 import { fold, foldCase } from '../text/fold.ts';
 import { csvScanner } from './csv-scanner.ts';
-import { dateReader, formsFitting, isSerialDay } from './parcel-dates.ts';
+import { dateReader, formsFitting, numberedDay } from './parcel-dates.ts';
 import { PARCEL_COLUMNS, type ParcelColumn, type ParcelFormat } from './parcel-row.ts';
 
 /** A list's columns, and which of them is proposed for what. */
@@ -30,11 +30,11 @@ const MOSTLY = 0.8;
 /** What heads of columns say, without accents and in small letters, in the languages that lists come in. Common practice, no source. */
 const HEADS: Readonly<Record<ParcelColumn, RegExp>> = {
   delivered:
-    /deliver|arriv|received|zugestellt|zustell|geliefert|livr|remis le|recu|entreg|llegada|consegn|arrivo|bezorg|afgelever|lever|ankom|mottag|dorecz|dostarcz|odbior|chegada|配達|到着|お届け/,
+    /deliver|dlv|distribu|arriv|received|zugestellt|zustell|geliefert|livr|remis le|recu|entreg|llegada|consegn|arrivo|bezorg|afgelever|lever|ankom|mottag|dorecz|dostarcz|odbior|chegada|配達|到着|お届け/,
   shipped:
-    /ship|sent|dispatch|despatch|post|collect|left|created|manifest|versand|versendet|verschickt|abgang|aufgabe|exped|envoi|envoy|envio|salida|spedi|partenza|verzend|verzonden|verstuurd|skick|avsan|nadani|nadan|wysyl|wysl|saida|発送|出荷/,
+    /ship|pick ?up|pris en charge|afsend|sendt|fulfil|sent|dispatch|despatch|post|collect|left|created|manifest|versand|versendet|verschickt|abgang|aufgabe|exped|envoi|envoy|envio|salida|spedi|partenza|verzend|verzonden|verstuurd|skick|avsan|nadani|nadan|wysyl|wysl|saida|発送|出荷/,
   status:
-    /status|state$|^state\b|outcome|result|progress|statut|etat|estado|stato|stand$|tillstand|situacao|状況|状態|ステータス/,
+    /status|\bevent\b|evenement|ereignis|evento|handelse|zdarzenie|state$|^state\b|outcome|result|progress|statut|etat|estado|stato|stand$|tillstand|situacao|状況|状態|ステータス/,
   carrier:
     /carrier|courier|service|delivered by|carried|dienstleister|spediteur|transporteur|transportista|corriere|vervoerder|transportor|przewoznik|kurier|transportadora|運送|配送業者/,
   region:
@@ -58,7 +58,16 @@ interface Column {
 }
 
 const WORDED = [
-  ...['DD MMM YYYY', 'D MMM YYYY', 'D. MMM YYYY', 'MMM D YYYY', 'MMM D, YYYY', 'DD-MMM-YYYY', 'DD MMM YY'],
+  ...[
+    'DD MMM YYYY',
+    'D MMM YYYY',
+    'D. MMM YYYY',
+    'MMM D YYYY',
+    'MMM D, YYYY',
+    'DD-MMM-YYYY',
+    'DD-MMM-YY',
+    'DD MMM YY',
+  ],
   ...['YYYY/MM/DD', 'YYYY.MM.DD', 'YYYYMMDD'],
 ];
 
@@ -66,16 +75,17 @@ const isIso = (cell: string): boolean => /^\d{4}-\d{2}-\d{2}/.test(cell);
 const looksLikeDate = (cell: string): boolean =>
   isIso(cell) ||
   formsFitting(cell).length > 0 ||
-  (!isSerialDay(cell) && WORDED.some((form) => 'day' in dateReader(form, 'UTC')(cell)));
+  (numberedDay(cell) === undefined && WORDED.some((form) => 'day' in dateReader(form, 'UTC')(cell)));
 
-/** Days that a spreadsheet numbers lie within a year or so; post codes and numbers of parcels do not. */
-const MOST_SERIAL_DAYS = 400;
-const areSerials = (head: string, cells: readonly string[]): boolean => {
-  if (!cells.every(isSerialDay) || /code|plz|zip|leitzahl|postal/.test(head)) return false;
-  const numbers = cells.map(Number);
+/** Days that are bare numbers lie within a year or so; post codes and numbers of parcels do not. */
+const MOST_NUMBERED_DAYS = 400;
+const areNumberedDays = (head: string, cells: readonly string[]): boolean => {
+  const days = cells.flatMap((cell) => numberedDay(cell) ?? []);
   return (
+    days.length === cells.length &&
     (HEADS.shipped.test(head) || HEADS.delivered.test(head)) &&
-    Math.max(...numbers) - Math.min(...numbers) <= MOST_SERIAL_DAYS
+    !/code|plz|zip|leitzahl|postal/.test(head) &&
+    Math.max(...days) - Math.min(...days) <= MOST_NUMBERED_DAYS
   );
 };
 
@@ -90,7 +100,8 @@ const columnOf = (head: string, at: number, rows: readonly (readonly string[])[]
     cells,
     filled: cells.length,
     distinct: new Set(cells).size,
-    areDates: sample.length > 0 && (dated >= sample.length * MOSTLY || areSerials(bareHead(head), sample)),
+    areDates:
+      sample.length > 0 && (dated >= sample.length * MOSTLY || areNumberedDays(bareHead(head), sample)),
   };
 };
 

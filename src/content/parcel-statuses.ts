@@ -13,17 +13,17 @@ const either = (words: string): string =>
 /** Only back to who sent it: what is returned to a depot is on its way still. */
 const RETURNED = new RegExp(
   `^(?:(?:undeliverable|undelivered|refused|failed)\\W+)?(?:being )?(?:return(?:ed|ing)?(?: shipment| parcel)?(?: to (?:the )?(?:sender|shipper|seller|origin|merchant))?|rts)$|^(?:${either(
-    'retoure|rücksendung|zurück an|retourne|retour a l|retour expediteur|retour a expediteur|renvoye|devuelto|devolucion|reso al|restituito|rientrat|retour afzender|teruggestuurd|retour$|retur$|retur till|returnerad|zwrot|zwrocon|devolvido|devolucao|返送|返品',
+    'retoure|rücksendung|zurück an|retourne|retour a l|retour expediteur|retour a expediteur|renvoye|devuelto|devolucion|reso al|restituito|rientrat|retour afzender|teruggestuurd|retour$|retur$|retur till|returnerad|returneret|returnert|palautettu|zwrot|zwrocon|devolvido|devolucao|返送|返品',
   )})`,
 );
 const LOST = new RegExp(
   `^(?:(?:declared|presumed|reported|believed|parcel) )?(?:lost|missing)(?: in (?:transit|the post)| by carrier)?$|^(?:${either(
-    'verloren|verschollen|verlust|perdu|egare|extraviad|perdid|smarrit|pers[oa]$|vermist|verloren gegaan|kwijt|forlorad|forsvunnen|borttappad|zaginio|zaginel|zgubi|紛失',
+    '(?:colis|paket|pacco|paquete|pakket|paczka|encomenda){0,1} ?(?:egare|perdu|verloren|vermist|smarrito|perdido|extraviado|zaginela|extraviada)|bortkommet|tapt$|mistet$|kadonnut|verloren|verschollen|verlust|perdu|egare|extraviad|perdid|smarrit|pers[oa]$|vermist|verloren gegaan|kwijt|forlorad|forsvunnen|borttappad|zaginio|zaginel|zgubi|紛失',
   )})`,
 );
 const DELIVERED = new RegExp(
   `^(?:delivered|delivery (?:complete|completed|successful)|left (?:with|in|at)|handed (?:over )?to (?:resident|neighbou?r|recipient)|signed for|${either(
-    'zugestellt|ausgeliefert|beim nachbarn|an nachbar|nachbar|abgegeben|livre|livree|remis(?:e)? (?:au|a|en)|distribue|entregad|entregue|consegnat|bezorgd|afgeleverd|bij buren|leverera|levererat|utlamna|doreczon|dostarczon|odebran|配達完了|配達済|お届け済|隣人に配達',
+    'zugestellt|ausgeliefert|beim nachbarn|an nachbar|nachbar|abgegeben|livre|livree|remis(?:e)? (?:au|a|en)|distribue|entregad|entregue|consegnat|bezorgd|afgeleverd|bij buren|leverera|levererat|leveret|levert|afleveret|toimitettu|utlamna|doreczon|dostarczon|odebran|配達完了|配達済|お届け済|隣人に配達',
   )})`,
 );
 /** Delivered words with something before or behind them that takes it back. */
@@ -39,7 +39,7 @@ const TRAVELLING = new RegExp(
     |departed|out for delivery|with (?:the){0,1} ?(?:driver|courier|carrier)|customs cleared|not yet(?: delivered)?|no|not delivered
     |unterwegs|in zustellung|versendet|versandt|in bearbeitung|en cours d'?acheminement|en cours de livraison|en transit|expedie
     |en camino|en transito|en reparto|enviado|in viaggio|in transito|in consegna|spedito|onderweg|verzonden|in behandeling
-    |pa vag|under transport|skickad|w drodze|wyslano|wyslana|nadano|nadana|w doreczeniu|em transito|a caminho|expedido|輸送中|配送中|配達中|発送済`
+    |pa vag|undervejs|underveis|matkalla|under transport|skickad|w drodze|wyslano|wyslana|nadano|nadana|w doreczeniu|em transito|a caminho|expedido|輸送中|配送中|配達中|発送済`
       .split('\n')
       .map((line) => line.trim())
       .join(''),

@@ -116,6 +116,8 @@ describe('days', () => {
     [undefined, '46086', '2026-03-05'],
     ['DD/MM/YYYY', '46086.39', '2026-03-05'],
     ['DD.MM.YYYY', 'Do., 05.03.2026', '2026-03-05'],
+    // Half past eleven at night in London's winter, in seconds.
+    [undefined, '1772753400', '2026-03-05'],
     ['D MMM YYYY', '3 avr. 2026', '2026-04-03'],
     ['D MMM YYYY', '3 de março de 2026', '2026-03-03'],
     ['D MMM YYYY', '15 października 2026', '2026-10-15'],
