@@ -227,6 +227,14 @@ const CLOSING = new Set(
 
 const FOLDING = /\b(?:folding|fold-up|retractable|(?:clasp|pocket|pen|jack|lock|locking)[- ]?knife)\b/i;
 
+/** What pricks, and does not cut. */
+const POINTED = new Set(
+  'needle awl bradawl skewer fishhook hook fly lure pin dart'.split(' ').map(singularOf),
+);
+
+/** Whether things of a kind are sharp at their point alone: of them nobody cuts away from herself. */
+export const isPointed = (kind: string): boolean => POINTED.has(headOf(kind));
+
 /** Whether the blade of a thing folds or closes, by any name that it goes by; of one that does not, the edge is covered. */
 export const bladeCloses = (names: readonly string[]): boolean =>
   names.some((name) => FOLDING.test(name) || CLOSING.has(headOf(name)));
