@@ -205,4 +205,11 @@ export const OTHER_TRADES: readonly ListCase[] = [
     },
     passed: ['sum'],
   },
+  {
+    what: 'buying prices in other languages, which stay private',
+    text: 'Namn;Pris inköp;Prezzo fornitore;Preis (EK);Prix achat HT\nKrus;12,00;13,00;14,00;15,00\nFat;22,00;23,00;24,00;25,00\n',
+    names: ['Krus', 'Fat'],
+    values: { Krus: {} },
+    notes: ['12,00', '13,00', '14,00', '15,00'],
+  },
 ];

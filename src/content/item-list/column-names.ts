@@ -169,7 +169,8 @@ export const fieldOfTitle = (title: string): NamedField | undefined => {
     byName.get(bare) ??
     byName.get(bare.replace(/s$/, '')) ??
     byName.get(folded(title).replace(/[:*#?\s]+$/, ''));
-  if (whole) return { field: whole, isWhole: true };
+  // What stands in brackets may make it private: "Price (wholesale)".
+  if (whole) return { field: isPrivate(title) ? 'note' : whole, isWhole: true };
   if (/^[øØ⌀]/u.test(title.trim())) return { field: 'size', isWhole: false };
   const padded = ` ${bare} `;
   let best: readonly [name: string, field: ListField] | undefined;
@@ -179,15 +180,21 @@ export const fieldOfTitle = (title: string): NamedField | undefined => {
     if (!ALONE.has(name) && padded.includes(` ${name} `) && isLonger) best = [name, field];
   }
   if (!best) return undefined;
-  const isPrivate = PRIVATE.some((name) => padded.includes(` ${name} `));
-  return { field: isPrivate ? 'note' : best[1], isWhole: false };
+  return { field: isPrivate(title) ? 'note' : best[1], isWhole: false };
 };
 
 /** Words that keep a column from being published whatever else its title says. */
 const PRIVATE =
-  'cost wholesale supplier vendor paid margin internal private trade buying purchase invoice stock ordered contact email phone shipping'.split(
-    ' ',
+  `cost wholesale supplier vendor paid margin internal private trade buying purchase invoice stock ordered contact
+  email phone shipping einkauf ek lieferant intern marge achat fournisseur interne coste costo compra proveedor interno acquisto
+  fornitore custo fornecedor inkoop leverancier inkop leverantor indkob innkjop koszt zakup zakupu dostawca wewnetrzne`.split(
+    /\s+/,
   );
+
+const isPrivate = (title: string): boolean => {
+  const words = ` ${folded(title).replace(/[^\p{L}\p{N}]/gu, ' ')} `;
+  return PRIVATE.some((word) => words.includes(` ${word} `));
+};
 
 /** The unit that a title states for bare numbers below it: "Weight (g)", "Size in cm", "Price £", "Price EUR". */
 export const unitOfTitle = (whole: string): string | undefined => {
