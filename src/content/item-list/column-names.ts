@@ -59,7 +59,7 @@ const NAMES: Record<ListField, string> = {
     |fiber|werkstoff|woraus|zusammensetzung|materialzusammensetzung|matiere|materiau|materiaux|composicion|materiale|materiali
     |composizione|composicao|materiais|materiaal|samenstelling|materiales|sammansattning|material|sklad|tworzywo
     |素材|材質`,
-  color: `colour|color|colours|colors|colourway|colorway|shade|farbe|farbton|couleur|coloris|color|colore|cor|kleur|farge
+  color: `colour|color|colours|colors|colourway|colorway|shade|farbe|farbton|couleur|coloris|color|colore|cor|kleur|farge|farve|farve
     |farg|kolor|finish|色|カラー`,
   size: `size|sizes|diameter|durchmesser|diametre|diametro|srednica|dimension|dimensions|measurement|measurements|measures|volume|vol|capacity|length|yardage|meterage
     |hook size|pot size|bag size|bottle size|grosse|wie gross|größe|maße|masse|abmessung|abmessungen|fullmenge|inhaltsmenge|lauflange
@@ -76,7 +76,7 @@ const NAMES: Record<ListField, string> = {
     |land van herkomst|herkomst|kraj|kraj pochodzenia|pochodzenie|原産国|生産国|産地`,
   price: `price|prices|retail price|retail|rrp|msrp|rsp|list price|selling price|sale price|shop price|unit price|value
     |worth|item value|cover price|each|price each|preis|verkaufspreis|vk|vk preis|vk-preis|vk brutto|uvp|ladenpreis|endpreis
-    |stuckpreis|einzelpreis|bruttopreis|prix|prix de vente|prix ttc|prix public|prix unitaire|ppc|precio|pvp
+    |stuckpreis|einzelpreis|bruttopreis|prix|prix de vente|prix ttc|prix public|prix unitaire|ppc|precio|p venta|pvp
     |precio de venta|precio unitario|prezzo|prezzo al pubblico|prezzo di vendita|preco|preco de venda|prijs|verkoopprijs
     |winkelprijs|adviesprijs|stukprijs|pris|butikspris|forsaljningspris|styckpris|cena|cena brutto|cena detaliczna|価格
     |値段|定価|販売価格|単価|税込価格`,
