@@ -2,11 +2,11 @@
 import { begin } from '../wording/en/begin.ts';
 import {
   bareThing,
-  cautionsOf,
   checkAnswer,
   cycleBefore,
   dayNear,
   monthInWords,
+  proposeCaution,
   proposeKinds,
   proposeReveal,
   proposeShipped,
@@ -41,10 +41,12 @@ const askThings = async (
     if (values.things !== undefined) return { mistake: mistakes.listAndThings };
     const read = await askList(questioner, values, edge, box.currency);
     if (!read || 'mistake' in read) return read;
+    const among = read.list.columns.find((column) => column.field === 'name')?.title;
     return {
       things: read.list.things.map(({ name, values: fields, story, notes }) => ({
         ...{ name, story, notes, pictures: [] },
         kind: typeof fields.kind === 'string' ? fields.kind : '',
+        ...(among !== undefined && { among }),
         values: fields,
       })),
     };
@@ -117,8 +119,8 @@ const withKinds = async (
   const wide = Math.max(...things.map(({ name }) => name.length));
   for (;;) {
     tell('', said.things);
-    for (const [i, { name }] of things.entries()) {
-      const cautions = cautionsOf(kinds[i] ?? '');
+    for (const [i, { name, among }] of things.entries()) {
+      const cautions = proposeCaution({ name, kind: kinds[i] ?? '', among });
       tell(
         `${String(i + 1).padStart(4)}  ${padEnd(name, wide)}  ${kinds[i] || '?'}${cautions === undefined ? '' : `, ${said.hurtful(cautions)}`}`,
       );

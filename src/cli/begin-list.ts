@@ -33,15 +33,16 @@ const readList = async (
 /** What the list was taken for, in lines. */
 const shown = (
   file: string,
-  { columns, things, passed, blank, refused, unclosed }: ItemList,
+  { columns, things, passed, blank, gaps, refused, unclosed }: ItemList,
 ): readonly string[] => [
   words.columns(file, things.length),
   ...columns.map(({ title, field }, i) => words.column(title || words.untitled(i + 1), field)),
   ...(passed.length + blank + refused.length > 0 || unclosed !== undefined ? [words.rows] : []),
   ...passed.map(({ line, why, text }) => words.row(line, why, text)),
   ...(blank > 0 ? [words.blank(blank)] : []),
-  ...refused.map(({ line, title, text }) => words.refused(line, title, text)),
+  ...refused.map((cell) => words.refused(cell)),
   ...(unclosed === undefined ? [] : [words.unclosed(unclosed)]),
+  ...gaps.map(({ title, lines }) => words.gap(title, lines)),
 ];
 
 /** "price = Sells for; note = Maker" as fields by their columns' titles. */

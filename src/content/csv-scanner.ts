@@ -6,8 +6,11 @@
 
 /** What is called as a file is read. */
 interface CsvHandlers {
-  /** The first row with words in it; gives the columns to keep, or undefined to read no further. */
-  readonly header: (cells: readonly string[], line: number) => readonly number[] | undefined;
+  /**
+   * The first row with words in it; gives the columns to keep, `next` where the row below it is the header rather, or
+   * undefined to read no further.
+   */
+  readonly header: (cells: readonly string[], line: number) => readonly number[] | 'next' | undefined;
   /** One row: the cells of the kept columns, trimmed, empty where the row is short. The array is used again. */
   readonly row: (cells: readonly string[], line: number) => void;
   /** A quote that opens on this line never closes: what was read after it is no row. */
@@ -86,13 +89,16 @@ export const csvScanner = (
     if (anything) {
       if (places === undefined) {
         const wanted = header(cells, rowLine);
-        if (wanted === undefined) stopped = true;
-        const columns: number[] = new Array(cells.length).fill(-1);
-        wanted?.forEach((at, i) => {
-          columns[at] = i;
-        });
-        places = columns;
-        cells = new Array(wanted?.length ?? 0).fill('');
+        if (wanted === 'next') cells = [];
+        else {
+          if (wanted === undefined) stopped = true;
+          const columns: number[] = new Array(cells.length).fill(-1);
+          wanted?.forEach((at, i) => {
+            columns[at] = i;
+          });
+          places = columns;
+          cells = new Array(wanted?.length ?? 0).fill('');
+        }
       } else {
         row(cells, rowLine);
         cells.fill('');

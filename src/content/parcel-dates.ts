@@ -2,7 +2,9 @@
 
 import { Temporal } from 'temporal-polyfill';
 import { dayNumber, MS_A_DAY } from '../text/days.ts';
+import { fold } from '../text/fold.ts';
 import { itemAt } from '../text/item-at.ts';
+import { lazily } from '../text/lazy.ts';
 import { literal } from '../text/literal-pattern.ts';
 
 /** A cell as a day, or why it is none. */
@@ -17,7 +19,72 @@ const TOKEN = /YYYY|YY|MMM|MM|M|DD|D/g;
 /** Which part of a date a token stands for. */
 const partOf = (token: string): DatePart =>
   token.startsWith('Y') ? 'year' : token.startsWith('M') ? 'month' : 'day';
-const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+/** Languages in which months and days of the week are known by name. */
+const LANGUAGES = ['en', 'de', 'fr', 'es', 'it', 'nl', 'sv', 'da', 'nb', 'fi', 'pl', 'pt'];
+
+const namesIn = (options: Intl.DateTimeFormatOptions, days: readonly number[]): ReadonlyMap<string, number> =>
+  new Map(
+    LANGUAGES.flatMap((lang) => {
+      const format = new Intl.DateTimeFormat(lang, { ...options, timeZone: 'UTC' });
+      return days.map((day, i) => {
+        const parts = format.formatToParts(day * MS_A_DAY);
+        const name = parts.find(({ type }) => type === 'month' || type === 'weekday')?.value ?? '';
+        return [fold(name).replace(/\.$/, ''), i + 1] as const;
+      });
+    }),
+  );
+/** With a day beside it a month has the form that it has in a date: "3 kwietnia". */
+const months = lazily(() => {
+  const days = Array.from({ length: 12 }, (_, i) => dayNumber(2026, i + 1, 15) ?? 0);
+  return new Map([
+    ...namesIn({ month: 'long' }, days),
+    ...namesIn({ month: 'long', day: 'numeric' }, days),
+    ...namesIn({ month: 'short', day: 'numeric' }, days),
+  ]);
+});
+/** From a Monday on. */
+const WEEK = Array.from({ length: 7 }, (_, i) => i + 4);
+const weekdays = lazily(
+  () =>
+    new Set([...namesIn({ weekday: 'long' }, WEEK).keys(), ...namesIn({ weekday: 'short' }, WEEK).keys()]),
+);
+
+/** The number of a month by its name or a beginning of it that is no other month's; 0 for another word. */
+const monthNamed = (word: string): number => {
+  const name = fold(word).replace(/\.$/, '');
+  const whole = months().get(name);
+  if (whole !== undefined || name.length < 3) return whole ?? 0;
+  const meant = new Set([...months()].flatMap(([one, number]) => (one.startsWith(name) ? [number] : [])));
+  return meant.size === 1 ? ([...meant][0] ?? 0) : 0;
+};
+
+/** A cell without the day of the week before its date, and without "of" between the parts: "Fri 3 de abril de 2026". */
+const bareDate = (cell: string): string => {
+  const [, day = '', rest = ''] = /^(\p{L}{2,13})\.?,?\s+(\S.*)$/u.exec(cell) ?? [];
+  const dated = day !== '' && weekdays().has(fold(day)) ? rest : cell;
+  return dated.replace(/(?<=\d|\p{L})\.? de (?=\p{L}|\d)/gu, ' ');
+};
+
+/** Days as spreadsheets number them (ECMA-376, 18.17.4.1): from 1 January 2010 to the end of 2049, and a part of a day. */
+const SERIAL = /^(4\d{4}|5[0-4]\d{3})(?:[.,]\d+)?$/;
+const FIRST_SERIAL = 40_179;
+/** The number that spreadsheets have for 1970-01-01. */
+const SERIAL_OF_EPOCH = 25_569;
+const serialDay = (cell: string): number | undefined => {
+  const number = Number(SERIAL.exec(cell)?.[1] ?? Number.NaN);
+  return number >= FIRST_SERIAL ? number - SERIAL_OF_EPOCH : undefined;
+};
+/** Seconds or thousandths of them since 1970 (POSIX), from July 2017 on. */
+const SINCE_EPOCH = /^1[5-9]\d{8}(?:\d{3})?$/;
+const LETTERS_OF_SECONDS = 10;
+const instantOf = (cell: string): number | undefined =>
+  SINCE_EPOCH.test(cell) ? Number(cell) * (cell.length === LETTERS_OF_SECONDS ? 1000 : 1) : undefined;
+
+/** The day that a bare number stands for, in UTC: as spreadsheets number days, or as machines count seconds. */
+export const numberedDay = (cell: string): number | undefined => {
+  const instant = instantOf(cell);
+  return serialDay(cell) ?? (instant === undefined ? undefined : Math.floor(instant / MS_A_DAY));
+};
 
 /** The date's own pattern, without the time of day that may follow it. */
 const datePart = (pattern: string): string => pattern.replace(/(?<![\sT,])[\sT,]+H{1,2}.*$/, '').trim();
@@ -32,7 +99,7 @@ export const isDatePattern = (pattern: string): boolean => {
 };
 
 const TIME =
-  /^(?:[T ,]\s*(\d{1,2})[:.](\d{2})(?:[:.](\d{2})(?:[.,]\d+)?)?\s*([ap]\.?m\.?)?)?\s*(Z|UTC|GMT|[+-]\d{2}:?\d{2})?$/i;
+  /^(?:[T ,]\s*(?:(?:à|um|at|kl\.?|o)\s)?(\d{1,2})[:.](\d{2})(?:[:.](\d{2})(?:[.,]\d+)?)?\s*([ap]\.?m\.?)?(?:\s(?:uhr|h))?)?\s*(Z|UTC|GMT|[+-]\d{2}:?\d{2})?$/i;
 
 interface DateForm {
   readonly date: RegExp;
@@ -50,7 +117,7 @@ const formOf = (pattern: string): DateForm => {
     source += literal(written.slice(at, index));
     at = index + token.length;
     parts.push(partOf(token));
-    if (token === 'MMM') source += '(\\p{L}{3,9})\\.?';
+    if (token === 'MMM') source += '(\\p{L}{3,13})\\.?';
     else if (token.startsWith('Y') || tight) source += `(\\d{${token.length}})`;
     else source += '(\\d{1,2})';
   }
@@ -60,7 +127,7 @@ const formOf = (pattern: string): DateForm => {
 const ISO: DateForm = { date: /^(\d{4})-(\d{2})-(\d{2})/, parts: ['year', 'month', 'day'] };
 
 const numberOf = (text: string, part: DatePart): number => {
-  if (part === 'month' && !/^\d/.test(text)) return MONTHS.indexOf(text.slice(0, 3).toLowerCase()) + 1;
+  if (part === 'month' && !/^\d/.test(text)) return monthNamed(text);
   return Number(text) + (part === 'year' && text.length === 2 ? 2000 : 0);
 };
 
@@ -93,7 +160,12 @@ export const dateReader = (
     return offset;
   };
 
-  const read = (cell: string): DateReading => {
+  const read = (whole: string): DateReading => {
+    const serial = serialDay(whole);
+    if (serial !== undefined) return { day: serial };
+    const instant = instantOf(whole);
+    if (instant !== undefined) return { day: Math.floor((instant + offsetAt(instant)) / MS_A_DAY) };
+    const cell = pattern === undefined ? whole : bareDate(whole);
     for (const form of forms) {
       const { date, parts } = form;
       const found = date.exec(cell);
@@ -134,7 +206,7 @@ export const dateReader = (
 
 /** Forms that a cell of two numbers and a year may have, the months' order open: `['DD/MM/YYYY', 'MM/DD/YYYY']`. */
 export const formsFitting = (cell: string): readonly string[] => {
-  const found = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2})(?!\d)/.exec(cell);
+  const found = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2})(?!\d)/.exec(bareDate(cell));
   if (!found) return [];
   const [, first = '', mark = '', second = '', year = ''] = found;
   const written = year.length === 4 ? 'YYYY' : 'YY';

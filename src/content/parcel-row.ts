@@ -4,6 +4,7 @@ import { dateOfDay } from '../text/days.ts';
 import { foldCase } from '../text/fold.ts';
 import type { ParcelState } from './parcel-count.ts';
 import { type DateReading, dateReader } from './parcel-dates.ts';
+import { type StatusSense, senseOfStatus } from './parcel-statuses.ts';
 
 /** Columns of parcels.csv by the names they have unless box.md gives others. */
 export const PARCEL_COLUMNS = ['shipped', 'delivered', 'status', 'carrier', 'region', 'parcel'] as const;
@@ -30,6 +31,8 @@ type RowReading =
       readonly state: ParcelState;
       /** Its status, where that is a word that no rule reads and nothing else says what became of it. */
       readonly unread?: string;
+      /** Its status says that it is on its way, beside a date of arrival. */
+      readonly contradicted?: boolean;
       /** It left or arrived after the day as of which the file is read, and has yet to as of that day. */
       readonly later: boolean;
     }
@@ -41,38 +44,15 @@ type RowReading =
       readonly date?: { readonly cell: string; readonly why: 'shape' | 'none' | 'swapped' };
     };
 
-const LOST = ['lost', 'missing'];
-const RETURNED = ['returned', 'return to sender', 'returned to sender'];
-/** Words for a parcel that is on its way as it should be. Common practice, no source. */
-const TRAVELLING = [
-  ...[
-    'in transit',
-    'transit',
-    'on its way',
-    'on the way',
-    'travelling',
-    'shipped',
-    'sent',
-    'dispatched',
-    'despatched',
-  ],
-  ...[
-    'posted',
-    'accepted',
-    'collected',
-    'picked up',
-    'sorted',
-    'processing',
-    'processed',
-    'pending',
-    'label created',
-  ],
-  ...['label printed', 'pre transit', 'pre-transit', 'info received', 'information received', 'manifested'],
-  ...['arrived at depot', 'at depot', 'departed', 'out for delivery', 'with driver', 'customs cleared'],
-];
-
 /** No carrier takes longer, and a mistyped year does. Common practice, no source. */
 const MOST_DAYS = 366;
+
+/** Statuses remembered. Beyond, all are forgotten and read anew. */
+const MOST_STATUSES = 500;
+
+/** A word where a date of arrival would be says that there is none: "not yet", "—". It is read as a status. */
+const isWord = (cell: string): boolean => cell !== '' && cell.length <= 40 && !/\d/.test(cell);
+const SAYS_NOTHING = /^(?:[-–—.?*\s]+|n\/?a|none|null|nil|tbc|tbd|unknown|no date)$/i;
 
 const fault = (message: string, fix: string): RowReading => ({ kind: 'fault', message, fix });
 
@@ -91,8 +71,27 @@ const dateFault = (
   date: { cell, why },
 });
 
-const never = (status: string, lost: ReadonlySet<string>, returned: ReadonlySet<string>) =>
-  lost.has(status) ? ('lost' as const) : returned.has(status) ? ('returned' as const) : undefined;
+/** Statuses by what box.md says of them, and else by their words. Few are different: each is read once. */
+const statusReader = ({ lost, returned, travelling }: ParcelFormat) => {
+  const told = new Map<string, StatusSense>([
+    ...(travelling ?? []).map((word) => [foldCase(word), 'travelling'] as const),
+    ...(returned ?? []).map((word) => [foldCase(word), 'returned'] as const),
+    ...(lost ?? []).map((word) => [foldCase(word), 'lost'] as const),
+  ]);
+  const read = new Map<string, StatusSense | undefined>();
+  return (status: string): StatusSense | undefined => {
+    if (status === '') return undefined;
+    if (!read.has(status)) {
+      const sense = told.get(foldCase(status)) ?? senseOfStatus(status);
+      // Where box.md says which words mean that it is lost or sent back, no others do.
+      const isOverruled =
+        (sense === 'lost' && lost !== undefined) || (sense === 'returned' && returned !== undefined);
+      if (read.size >= MOST_STATUSES) read.clear();
+      read.set(status, isOverruled && !told.has(foldCase(status)) ? undefined : sense);
+    }
+    return read.get(status);
+  };
+};
 
 /**
  * Reads rows. `asOf` is a day number: what is dated after it has not happened yet. A parcel that was sent back
@@ -105,11 +104,13 @@ export const rowReader = (
 ): ((shippedCell: string, deliveredCell: string, statusCell: string) => RowReading) => {
   const readDate = dateReader(format.dates, timeZone);
   const form = format.dates ?? 'YYYY-MM-DD';
-  const lost = new Set((format.lost ?? LOST).map(foldCase));
-  const returned = new Set((format.returned ?? RETURNED).map(foldCase));
-  const travelling = new Set([...TRAVELLING, ...(format.travelling ?? [])].map(foldCase));
+  const senseOf = statusReader(format);
 
-  return (shippedCell, deliveredCell, statusCell) => {
+  return (shippedCell, arrivedCell, ownStatus) => {
+    const isEmpty = SAYS_NOTHING.test(arrivedCell);
+    const isWorded = isEmpty || (isWord(arrivedCell) && senseOf(arrivedCell) !== undefined);
+    const deliveredCell = isWorded ? '' : arrivedCell;
+    const statusCell = ownStatus === '' && isWorded && !isEmpty ? arrivedCell : ownStatus;
     if (shippedCell === '')
       return fault(
         'Unexpected row without a shipped date, expected when the parcel left',
@@ -117,11 +118,11 @@ export const rowReader = (
       );
     const shipped = readDate(shippedCell);
     if ('fault' in shipped) return dateFault('shipped', shippedCell, shipped.fault, form);
-    const status = statusCell === '' ? '' : foldCase(statusCell);
+    const sense = senseOf(statusCell);
     const given: DateReading | undefined = deliveredCell === '' ? undefined : readDate(deliveredCell);
     if (given && 'fault' in given) return dateFault('delivered', deliveredCell, given.fault, form);
     const delivered = given?.day;
-    const neverComes = never(status, lost, returned);
+    const neverComes = sense === 'lost' || sense === 'returned' ? sense : undefined;
     if (delivered !== undefined && delivered < shipped.day)
       return fault(
         `Unexpected delivered date ${dateOfDay(delivered)}, before it was shipped on ${dateOfDay(shipped.day)}`,
@@ -129,12 +130,12 @@ export const rowReader = (
       );
     if (delivered !== undefined && neverComes === 'lost')
       return fault(
-        `Unexpected status \`${quoted(status)}\` with a delivered date, expected one or the other`,
+        `Unexpected status \`${quoted(foldCase(statusCell))}\` with a delivered date, expected one or the other`,
         'Take one of the two out',
       );
-    if (delivered === undefined && status === 'delivered')
+    if (delivered === undefined && sense === 'delivered')
       return fault(
-        'Unexpected status `delivered` without a delivered date, expected when it arrived',
+        'Unexpected status that says it arrived, without a delivered date, expected when it arrived',
         'Write the date',
       );
     if (shipped.day > asOf)
@@ -157,10 +158,11 @@ export const rowReader = (
       days: Math.min(days, MOST_DAYS),
       state: arrived ? 'delivered' : (neverComes ?? 'travelling'),
       later: !arrived && neverComes === undefined && delivered !== undefined,
+      ...(arrived && sense === 'travelling' && { contradicted: true }),
       ...(delivered === undefined &&
         neverComes === undefined &&
-        status !== '' &&
-        !travelling.has(status) && { unread: statusCell.trim() }),
+        statusCell !== '' &&
+        sense === undefined && { unread: statusCell.trim() }),
     };
   };
 };

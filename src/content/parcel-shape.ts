@@ -2,9 +2,9 @@
  * A carrier's list nobody has described yet: which column is which, by what its head says and by what is in it. A proposal,
  * to be shown and said yes to. Only words of the trade are known here, and no carrier's own.
  */
-import { foldCase } from '../text/fold.ts';
+import { fold, foldCase } from '../text/fold.ts';
 import { csvScanner } from './csv-scanner.ts';
-import { dateReader, formsFitting } from './parcel-dates.ts';
+import { dateReader, formsFitting, numberedDay } from './parcel-dates.ts';
 import { PARCEL_COLUMNS, type ParcelColumn, type ParcelFormat } from './parcel-row.ts';
 
 /** A list's columns, and which of them is proposed for what. */
@@ -15,6 +15,8 @@ export interface ParcelShape {
   readonly rows: readonly (readonly string[])[];
   /** Head of the column for each; absent where none seems to be it. */
   readonly columns: { readonly [column in ParcelColumn]?: string };
+  /** Whether it has a row for each event on the way, and so several a parcel. */
+  readonly isOfEvents: boolean;
   /** Form of its dates, where they are not as 2026-03-19; several where nothing in the list shows which is the month. */
   readonly dates: readonly string[];
 }
@@ -25,15 +27,26 @@ const SHOWN = 4;
 /** Share of a column's cells that must be dates. Some carriers write a word for what has not arrived. */
 const MOSTLY = 0.8;
 
-/** What heads of columns say. Common practice, no source. */
+/** What heads of columns say, without accents and in small letters, in the languages that lists come in. Common practice, no source. */
 const HEADS: Readonly<Record<ParcelColumn, RegExp>> = {
-  delivered: /deliver|arriv|received|zugestellt|livr/,
-  shipped: /ship|sent|dispatch|despatch|post|collect|left|created|versand|exp[ée]d/,
-  status: /status|state$|^state\b|outcome|result|progress/,
-  carrier: /carrier|courier|service|delivered by|carried/,
-  region: /region|county|country|state|province|area|zone|destination|city|town/,
-  parcel: /tracking|parcel|consignment|shipment (?:no|number|id)|reference|barcode|number|\bid\b/,
+  delivered:
+    /deliver|dlv|distribu|arriv|received|zugestellt|zustell|geliefert|livr|remis le|recu|entreg|llegada|consegn|arrivo|bezorg|afgelever|lever|ankom|mottag|dorecz|dostarcz|odbior|chegada|配達|到着|お届け/,
+  shipped:
+    /ship|pick ?up|pris en charge|afsend|sendt|fulfil|sent|dispatch|despatch|post|collect|left|created|manifest|versand|versendet|verschickt|abgang|aufgabe|exped|envoi|envoy|envio|salida|spedi|partenza|verzend|verzonden|verstuurd|skick|avsan|nadani|nadan|wysyl|wysl|saida|発送|出荷/,
+  status:
+    /status|\bevent\b|evenement|ereignis|evento|handelse|zdarzenie|state$|^state\b|outcome|result|progress|statut|etat|estado|stato|stand$|tillstand|situacao|状況|状態|ステータス/,
+  carrier:
+    /carrier|courier|service|delivered by|carried|dienstleister|spediteur|transporteur|transportista|corriere|vervoerder|transportor|przewoznik|kurier|transportadora|運送|配送業者/,
+  region:
+    /region|county|country|state|province|area|zone|destination|city|town|bundesland|\bland$|pays|pais|paese|provinc|provinz|kraj|woj|地域|都道府県/,
+  parcel:
+    /tracking|parcel|consignment|shipment|reference|\bref\b|barcode|number|\bid\b|sendung|paket|colis|suivi|envio|guia|spedizione|collo|zending|kolli|forsandelse|przesylk|paczk|encomenda|追跡|伝票/,
 };
+/** A day that was hoped for is no day on which anything happened. */
+const HOPED =
+  /expect|estimat|\beta\b|\bdue\b|promis|planned|schedul|target|latest|voraussicht|geplant|erwartet|prevu|estime|previst|estimad|stimat|verwacht|gepland|beraknad|forvantad|planowan|przewidywan|予定/;
+
+const bareHead = (head: string): string => fold(foldCase(head)).replace(/_/g, ' ');
 
 interface Column {
   readonly at: number;
@@ -44,24 +57,51 @@ interface Column {
   readonly areDates: boolean;
 }
 
-const WORDED = ['DD MMM YYYY', 'D MMM YYYY', 'MMM D YYYY', 'DD-MMM-YYYY', 'YYYY/MM/DD', 'YYYYMMDD'];
+const WORDED = [
+  ...[
+    'DD MMM YYYY',
+    'D MMM YYYY',
+    'D. MMM YYYY',
+    'MMM D YYYY',
+    'MMM D, YYYY',
+    'DD-MMM-YYYY',
+    'DD-MMM-YY',
+    'DD MMM YY',
+  ],
+  ...['YYYY/MM/DD', 'YYYY.MM.DD', 'YYYYMMDD'],
+];
 
 const isIso = (cell: string): boolean => /^\d{4}-\d{2}-\d{2}/.test(cell);
 const looksLikeDate = (cell: string): boolean =>
   isIso(cell) ||
   formsFitting(cell).length > 0 ||
-  WORDED.some((form) => 'day' in dateReader(form, 'UTC')(cell));
+  (numberedDay(cell) === undefined && WORDED.some((form) => 'day' in dateReader(form, 'UTC')(cell)));
+
+/** Days that are bare numbers lie within a year or so; post codes and numbers of parcels do not. */
+const MOST_NUMBERED_DAYS = 400;
+const areNumberedDays = (head: string, cells: readonly string[]): boolean => {
+  const days = cells.flatMap((cell) => numberedDay(cell) ?? []);
+  return (
+    days.length === cells.length &&
+    (HEADS.shipped.test(head) || HEADS.delivered.test(head)) &&
+    !/code|plz|zip|leitzahl|postal/.test(head) &&
+    Math.max(...days) - Math.min(...days) <= MOST_NUMBERED_DAYS
+  );
+};
 
 const columnOf = (head: string, at: number, rows: readonly (readonly string[])[]): Column => {
   const cells = rows.map((row) => row[at] ?? '').filter(Boolean);
-  const sample = cells.slice(0, 200);
+  // What has not arrived has a word instead of a date in some lists.
+  const sample = cells.slice(0, 200).filter((cell) => /\d/.test(cell));
+  const dated = sample.filter(looksLikeDate).length;
   return {
     at,
     head,
     cells,
     filled: cells.length,
     distinct: new Set(cells).size,
-    areDates: sample.length > 0 && sample.filter(looksLikeDate).length >= sample.length * MOSTLY,
+    areDates:
+      sample.length > 0 && (dated >= sample.length * MOSTLY || areNumberedDays(bareHead(head), sample)),
   };
 };
 
@@ -70,11 +110,15 @@ const formsOf = (cells: readonly string[]): readonly string[] => {
   const dated = cells.filter((cell) => looksLikeDate(cell) && !isIso(cell));
   const [first] = dated;
   if (first === undefined) return [];
-  const forms = [...formsFitting(first), ...WORDED];
-  return forms.filter((form) => {
+  const readings = new Map<string, string>();
+  for (const form of [...formsFitting(first), ...WORDED]) {
     const read = dateReader(form, 'UTC');
-    return dated.every((cell) => 'day' in read(cell));
-  });
+    const days = dated.map(read);
+    // Of forms by which every cell is the same day one is enough: there is nothing to ask.
+    const key = days.map((day) => ('day' in day ? day.day : '')).join();
+    if (days.every((day) => 'day' in day) && !readings.has(key)) readings.set(key, form);
+  }
+  return [...readings.values()];
 };
 
 const chosen = (columns: readonly Column[], rows: number): Partial<Record<ParcelColumn, Column>> => {
@@ -82,19 +126,14 @@ const chosen = (columns: readonly Column[], rows: number): Partial<Record<Parcel
   const free = (column: Column): boolean => !Object.values(found).includes(column);
   const byHead = (key: ParcelColumn, may: (column: Column) => boolean): Column | undefined =>
     columns.find((column) => free(column) && foldCase(column.head) === key && may(column)) ??
-    columns.find((column) => free(column) && HEADS[key].test(foldCase(column.head)) && may(column));
+    columns.find((column) => free(column) && HEADS[key].test(bareHead(column.head)) && may(column));
   const put = (key: ParcelColumn, column: Column | undefined): void => {
     if (column) found[key] = column;
   };
-  const dated = columns.filter(({ areDates }) => areDates);
-  put(
-    'delivered',
-    byHead('delivered', ({ areDates }) => areDates),
-  );
-  put(
-    'shipped',
-    byHead('shipped', ({ areDates }) => areDates),
-  );
+  const dated = columns.filter(({ areDates, head }) => areDates && !HOPED.test(bareHead(head)));
+  const isDay = (column: Column): boolean => dated.includes(column);
+  put('delivered', byHead('delivered', isDay));
+  put('shipped', byHead('shipped', isDay));
   // What left is dated in every row; what has not arrived has no date yet.
   const rest = dated.filter(free).sort((a, b) => b.filled - a.filled);
   if (!found.shipped) put('shipped', rest[0]);
@@ -110,12 +149,22 @@ const chosen = (columns: readonly Column[], rows: number): Partial<Record<Parcel
   return found;
 };
 
+/** Whether a column of parcels' numbers has most of them several times. */
+const isRepeated = ({ head, areDates, filled, distinct }: Column, rows: number): boolean =>
+  !areDates &&
+  HEADS.parcel.test(bareHead(head)) &&
+  filled > rows / 2 &&
+  distinct > 1 &&
+  distinct <= filled / 2;
+
 /** What a list seems to hold; undefined for a text that is no list. */
 export const parcelShapeOf = (text: string): ParcelShape | undefined => {
   let heads: readonly string[] = [];
   const rows: string[][] = [];
   const scanner = csvScanner({
     header: (cells) => {
+      // Above the heads some lists have a line or two that say what they are.
+      if (cells.filter(Boolean).length < 2) return 'next';
       heads = [...cells];
       return cells.map((_, i) => i);
     },
@@ -127,14 +176,13 @@ export const parcelShapeOf = (text: string): ParcelShape | undefined => {
   scanner.write(text);
   scanner.end();
   if (heads.length < 2) return undefined;
-  const columns = chosen(
-    heads.map((head, at) => columnOf(head, at, rows)),
-    rows.length,
-  );
+  const all = heads.map((head, at) => columnOf(head, at, rows));
+  const columns = chosen(all, rows.length);
   const dates = formsOf([...(columns.shipped?.cells ?? []), ...(columns.delivered?.cells ?? [])]);
   return {
     heads,
     rows: rows.slice(0, SHOWN),
+    isOfEvents: !columns.delivered && all.some((column) => isRepeated(column, rows.length)),
     columns: Object.fromEntries(
       PARCEL_COLUMNS.flatMap((key) => {
         const column = columns[key];

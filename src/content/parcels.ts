@@ -19,6 +19,7 @@ import type { Parcels } from './parcel-count.ts';
 import { MOST_NAMES, parcelCounter } from './parcel-counter.ts';
 import { formsFitting } from './parcel-dates.ts';
 import { PARCEL_COLUMNS, type ParcelColumn, type ParcelFormat, rowReader } from './parcel-row.ts';
+import { formatOf, parcelShapeOf } from './parcel-shape.ts';
 import { unreadStatuses } from './unread-statuses.ts';
 
 export type { ParcelFormat } from './parcel-row.ts';
@@ -40,6 +41,10 @@ export interface ParcelsReader {
   readonly end: () => Checked<Parcels | undefined>;
 }
 
+/** Rows that may stand above the titles. A choice of ours, no source. */
+const MOST_ABOVE = 10;
+/** As much of a file as shows what its columns are, in UTF-16 units. */
+const SAMPLE = 131_072;
 /** Lines named together. */
 const MOST_NAMED = 10;
 /** Rows that may be passed over before the rest can no longer stand for all. A choice of ours, no source. */
@@ -94,6 +99,38 @@ const swappedFinding = (line: number, { format, formatAt }: ParcelsInput): RowFi
   ...defined({ related: relatedTo(formatAt, 'box.md gives the form here') }),
 });
 
+/** Columns that are missing, with the lines for box.md that name those which seem to be they. */
+const withColumns = (missing: readonly RowFinding[], sample: string): readonly RowFinding[] => {
+  const [first, ...others] = missing;
+  const shape = first && parcelShapeOf(sample);
+  if (!shape) return missing;
+  if (shape.isOfEvents)
+    return [
+      {
+        ...first,
+        message: `Unexpected list with several rows a parcel, expected one row a parcel, with the day it left and the day it arrived; the file was not read`,
+        fix: 'Export the list of shipments instead of the list of events',
+      },
+    ];
+  if (shape.columns.shipped === undefined || shape.columns.delivered === undefined) return missing;
+  const form = shape.dates.length === 1 ? shape.dates[0] : undefined;
+  const lines = Object.entries(formatOf(shape.columns, form)).map(
+    ([key, value]) => `  ${key}: ${JSON.stringify(value)}`,
+  );
+  const unsure =
+    shape.dates.length > 1
+      ? `, and which number is the month: \`dates: ${shape.dates.join('` or `dates: ')}\``
+      : '';
+  return [
+    {
+      ...first,
+      fix: `Write in box.md which column is which${unsure}`,
+      written: { lines: ['parcels:', ...lines], invented: false },
+    },
+    ...others.map(({ fix: _, ...rest }) => rest),
+  ];
+};
+
 /** Reads one file of shipments. Columns that are not wanted, names and addresses among them, are not read. */
 export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
   const { file, format, asOf } = input;
@@ -101,31 +138,48 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
   const readRow = rowReader(format, input.timeZone, asOf);
   const counter = parcelCounter();
   let at: Partial<Record<ParcelColumn, number>> = {};
+  let sample = '';
   const passed = passedRows('parcels', findings);
   let [rows, swappedAt, newest] = [0, 0, Number.NEGATIVE_INFINITY];
   const later: Lines = { first: [], count: 0 };
   const twice: Lines = { first: [], count: 0 };
+  const contradicted: Lines = { first: [], count: 0 };
   const unformed: Unformed = { count: 0, sample: '', forms: [] };
   const statuses = unreadStatuses();
 
-  const header = (titles: readonly string[], line: number): readonly number[] | undefined => {
+  /** What was missing in the first row that might have been the header. */
+  let missing: readonly RowFinding[] = [];
+  let above = 0;
+  let isTitleAbove = false;
+  const header = (titles: readonly string[], line: number): readonly number[] | 'next' | undefined => {
     findings.push(...unreadableColumns('parcels', titles, line, 'must fix'));
     if (findings.length > 0) return undefined;
     const places: number[] = [];
+    const lacking: RowFinding[] = [];
     for (const column of PARCEL_COLUMNS) {
       const wanted = foldCase(format[column] ?? column);
       const location = titles.findIndex((title) => foldCase(title) === wanted);
       const needed = format[column] !== undefined || column === 'shipped' || column === 'delivered';
       if (location >= 0) at = { ...at, [column]: places.push(location) - 1 };
       else if (needed)
-        findings.push(
+        lacking.push(
           missingColumn('parcels', {
             ...{ column, named: format[column], titles, line, formatAt: input.formatAt },
             weight: 'must fix',
           }),
         );
     }
-    return findings.length > 0 ? undefined : places;
+    if (lacking.length === 0) {
+      missing = [];
+      return places;
+    }
+    // Above the titles some lists have a line or two that say what they are.
+    const isTitle = titles.filter(Boolean).length < 2;
+    if (missing.length === 0 || isTitleAbove) missing = lacking;
+    isTitleAbove = isTitle;
+    at = {};
+    above += 1;
+    return above < MOST_ABOVE ? 'next' : undefined;
   };
 
   const row = (values: readonly string[], line: number): void => {
@@ -148,6 +202,7 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
       return;
     }
     if (reading.later) meet(later, line);
+    if (reading.contradicted) meet(contradicted, line);
     if (reading.unread !== undefined) statuses.meet(reading.unread, line);
     const { shipped, days, state } = reading;
     if (state !== 'toLeave') newest = Math.max(newest, state === 'delivered' ? shipped + days : shipped);
@@ -206,6 +261,14 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
         message: `Unexpected parcels named before in ${twice.count} of ${rows} rows (${linesText(twice)}); each was counted once`,
         fix: 'Nothing, if the export repeats parcels',
       });
+    if (contradicted.count > 0)
+      findings.push({
+        weight: 'look at',
+        rule: 'parcels-status',
+        line: itemAt(contradicted.first, 0),
+        message: `Unexpected date of arrival beside a status that says on its way, in ${contradicted.count} of ${rows} rows (${linesText(contradicted)}); they were counted as arrived`,
+        fix: `See whether box.md names as \`delivered\` the day a parcel arrived, and not the day it was expected`,
+      });
     findings.push(...statuses.findings(rows));
     for (const kind of counter.overNamed)
       findings.push({
@@ -231,9 +294,13 @@ export const parcelsReader = (input: ParcelsInput): ParcelsReader => {
   };
 
   return {
-    write: scanner.write,
+    write: (text) => {
+      if (sample.length < SAMPLE) sample += text.slice(0, SAMPLE - sample.length);
+      scanner.write(text);
+    },
     end: () => {
       scanner.end();
+      findings.push(...withColumns(missing, sample));
       judgeRows();
       const usable = findings.every(({ weight }) => weight !== 'must fix');
       if (usable) judgeFile();

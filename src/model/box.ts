@@ -233,6 +233,8 @@ export interface Hazards {
   readonly hazards?: readonly string[];
   /** Of a blade: whether it folds or closes. */
   readonly closes?: boolean;
+  /** Of a blade: whether it is no edge that is sharp, but a point. */
+  readonly isPointed?: boolean;
   /** The owner's own lines. */
   readonly more: readonly string[];
 }

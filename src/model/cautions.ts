@@ -15,8 +15,8 @@ export type Caution =
   | { readonly sort: 'ingredients'; readonly ingredients: string }
   | { readonly sort: 'skin' }
   | { readonly sort: 'flame' }
-  /** `closes`: it folds or closes. */
-  | { readonly sort: 'blade'; readonly closes: boolean }
+  /** `closes`: it folds or closes. `isPointed`: its point is sharp, and it has no edge. */
+  | { readonly sort: 'blade'; readonly closes: boolean; readonly isPointed?: boolean }
   /** `toxicTo` names animals, at least one. */
   | { readonly sort: 'pets'; readonly toxicTo: readonly string[] }
   /** Years of age, and dangers by name; at least one of the two. */
@@ -47,7 +47,9 @@ const rules: Readonly<Record<Category, (hazards: Hazards) => readonly Caution[]>
   drink: eaten,
   cosmetic: (hazards) => [...ingredientsOf(hazards), { sort: 'skin' }],
   candle: () => [{ sort: 'flame' }],
-  blade: ({ closes = false }) => [{ sort: 'blade', closes }],
+  blade: ({ closes = false, isPointed = false }) => [
+    { sort: 'blade', closes, ...(isPointed && { isPointed }) },
+  ],
   // Which plants are toxic is the record's statement.
   plant: ({ toxicTo = [] }) => (toxicTo.length > 0 ? [{ sort: 'pets', toxicTo }] : []),
   children: ({ minAge, hazards = [] }) =>

@@ -1,6 +1,6 @@
 /** Whether an item states what its cautions need. */
 
-import { bladeCloses, suggestedCategory } from '../content/hurtful-kinds.ts';
+import { bladeCloses, isPointed, suggestedCategory } from '../content/hurtful-kinds.ts';
 import type { Written } from '../content/read.ts';
 import type { ItemRecord } from '../content/schemas.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
@@ -60,6 +60,7 @@ export const hazardsOf = (record: ItemRecord): Hazards => {
     closes: categories.includes('blade')
       ? bladeCloses([record.name, record.kind, ...(record.also ?? [])])
       : undefined,
+    isPointed: (categories.includes('blade') && isPointed(record.kind)) || undefined,
     allergens: record.allergens ? record.allergens.map((name) => name.toLowerCase()) : undefined,
     mayContain: record.mayContain,
     ingredients: record.ingredients,

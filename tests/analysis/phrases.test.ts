@@ -9,6 +9,7 @@ import { item } from '../support/box.ts';
 
 const english = await languageFor('en-GB');
 const german = await languageFor('de');
+const french = await languageFor('fr-FR');
 
 const typed = (phrase: string, count: number): Search => ({
   phrase,
@@ -40,6 +41,16 @@ describe('the phrases of an item', () => {
       'culverhythe watering can': 0.25,
     });
     expect(phrasesOf(can, [], english).map(({ text }) => text)).toEqual(textsOf(can));
+  });
+
+  test('have their head first in a language that puts the noun before what describes it', () => {
+    const pen = item({ name: 'Stylo plume en laiton', kind: 'stylo plume', also: ['plume de voyage'] });
+    expect(phrasesOf(pen, [], french).map(({ words, head }) => words[head]?.text)).toEqual([
+      'stylo',
+      'plume',
+    ]);
+    const knife = item({ name: 'Käsemesser', kind: 'scharfes Käsemesser' });
+    expect(phrasesOf(knife, [], german).map(({ words, head }) => words[head]?.text)).toEqual(['käsemesser']);
   });
 
   test('take the name’s own noun for the kind where the kind is a wider word', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { suggestedCategory } from '../../src/content/hurtful-kinds.ts';
+import { isPointed, suggestedCategory } from '../../src/content/hurtful-kinds.ts';
 
 /** What a record has to warn of, by heads that people write; written apart from the program's own table. */
 const HEADS: Readonly<Record<string, string>> = {
@@ -60,4 +60,27 @@ describe('a kind that can hurt somebody', () => {
   ])('is not seen in "%s"', (kind) => {
     expect(suggestedCategory(kind)).toBeUndefined();
   });
+});
+
+test('what pricks is told from what cuts', () => {
+  const kinds = ['sewing needles', 'dry fly', 'fishing hook', 'hook knife', 'fly tying scissors', 'scalpel'];
+  expect(kinds.map(isPointed)).toEqual([true, true, true, false, false, false]);
+});
+
+test.each([
+  ['fudge bite', 'food'],
+  ['cheese wedges', 'food'],
+  ['candle making set', undefined],
+  ['tea set', undefined],
+  ['beard oil', 'cosmetic'],
+  ['silk eye mask', undefined],
+  ['hoya kerrii', 'plant'],
+  ['fern print', undefined],
+  ['cookie cutter', undefined],
+  ['dog toy', undefined],
+  ['bougie parfumée', 'candle'],
+  ['Früchtetee', 'drink'],
+  ['Käsebrett', undefined],
+])('of the kind “%s” comes %s', (kind, category) => {
+  expect(suggestedCategory(kind)).toBe(category);
 });

@@ -160,3 +160,56 @@ export const KEPT_ASIDE: readonly ListCase[] = [
     values: { 急須: { price: '4800', priceCurrency: 'JPY', countryOfOrigin: 'JP' }, 茶筒: { price: '3200' } },
   },
 ];
+
+/** Shapes and trades that came later: titles in no word that is known, numbers of things, sums by their figures. */
+export const OTHER_TRADES: readonly ListCase[] = [
+  {
+    what: 'a row of titles in unknown words, above figures',
+    text: 'Crate 14,,,\nSauce,"Heat\n(1-10)",Who boils it,Fetches\nGhost Orchard,9,Ember & Co,11.00\nMango Bonnet,7,Island Still,9.50\n',
+    names: ['Ghost Orchard', 'Mango Bonnet'],
+    passed: ['above'],
+    notes: ['9', 'Ember & Co', '11.00'],
+  },
+  {
+    what: 'a number of things, letters with dots and a kind that is not the thing’s',
+    text: 'Item #,Description,Milk type,R.R.P.,Ext. price\nB-1,Harbour blue,cow,14.00,1400.00\nB-2,Slate board,,4.00,400.00\n',
+    names: ['Harbour blue', 'Slate board'],
+    values: { 'Harbour blue': { sku: 'B-1', price: '14.00' } },
+    notes: ['cow', '1400.00'],
+  },
+  {
+    what: 'a line of sums in more words, known by its figures',
+    text: 'Articolo\tVivaio\tØ vaso (cm)\tPrezzo ivato\nPothos\tVivai Riva\t12\t€ 45,00\nSottovaso\t\t14\t€ 3,50\nTotale complessivo\t\t\t€ 48,50\n',
+    names: ['Pothos', 'Sottovaso'],
+    values: { Pothos: { brand: 'Vivai Riva', size: '12 cm' } },
+    passed: ['sum'],
+  },
+  {
+    what: 'allergens in another language, and a dash that says nothing',
+    text: 'Fromage;Producteur;Allergènes;P.V.P. (€)\nTomme;Ferme du Val;lait;12,50\nCracotte;Moulin;blé et sésame;3,-\nGelée;Oriol;aucun;4,20\nSablé;Oriol;-;4,20\n',
+    names: ['Tomme', 'Cracotte', 'Gelée', 'Sablé'],
+    values: {
+      Tomme: { allergens: ['milk'] },
+      Cracotte: { allergens: ['wheat', 'sesame'], price: '3' },
+      Gelée: { allergens: 'none' },
+    },
+    notes: ['-'],
+  },
+  {
+    what: 'titles and prices in Japanese',
+    text: '商品名,メーカー,サイズ,価格,備考\n和ろうそく,灯り工房,12cm,¥880,\nマッチ,神戸燐寸,,330円,注意\n合計,,,1210円,\n',
+    names: ['和ろうそく', 'マッチ'],
+    values: {
+      マッチ: { price: '330', priceCurrency: 'JPY' },
+      和ろうそく: { brand: '灯り工房', size: '12cm' },
+    },
+    passed: ['sum'],
+  },
+  {
+    what: 'buying prices in other languages, which stay private',
+    text: 'Namn;Pris inköp;Prezzo fornitore;Preis (EK);Prix achat HT\nKrus;12,00;13,00;14,00;15,00\nFat;22,00;23,00;24,00;25,00\n',
+    names: ['Krus', 'Fat'],
+    values: { Krus: {} },
+    notes: ['12,00', '13,00', '14,00', '15,00'],
+  },
+];

@@ -13,3 +13,16 @@ describe.each(Object.entries(cases))('lists %s', (_, list) => {
     expect(kept).toEqual(expect.arrayContaining([...notes]));
   });
 });
+
+test('a maker that stands in the first of several rows is named where it may go on, and never filled in', () => {
+  const text =
+    'Maker,Soap,Price\nSuds & Sons,Oat bar,£5\n,Charcoal bar,£5\nPebble Bay,Bath bomb,£8\n,Soap dish,£4\n';
+  const { gaps, things } = readItemList(text, { currency: 'GBP' });
+  expect(gaps).toEqual([{ title: 'Maker', lines: [3, 5] }]);
+  expect(things.map(({ values }) => values.brand)).toEqual([
+    'Suds & Sons',
+    undefined,
+    'Pebble Bay',
+    undefined,
+  ]);
+});

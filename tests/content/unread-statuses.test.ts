@@ -48,7 +48,7 @@ describe('a status that no rule reads', () => {
     expect(read(['Held', 'Exception'], { travelling: ['held'], lost: ['Exception'] }).found).toEqual([]));
 
   test('is not quoted where it may be about somebody', () => {
-    const { found } = read(['Left with Mr Quill at number nine', 'Call 0131 496 0000', 'Held']);
+    const { found } = read(['Held for Mr Quill at number nine', 'Call 0131 496 0000', 'Held']);
     expect(found[0]?.message).toContain('3 of 3 rows (`Held` 1 and more)');
     expect(found[0]?.message).not.toMatch(/Quill|0131/);
   });

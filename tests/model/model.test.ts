@@ -93,6 +93,11 @@ describe('cautions', () => {
     cautionsOf(sample.item({ hazards: { categories: [], more: [], ...hazards } })).map(
       ({ label, lines }) => `${label}: ${lines.join(' ')}`,
     );
+  test('of a point say nothing of cutting', () => {
+    expect(lines({ categories: ['blade'], closes: false, isPointed: true })).toEqual([
+      'Sharp point: Its point is sharp. Cover it when it is not in use, and keep it out of the reach of children.',
+    ]);
+  });
   test('say what the record states, and what is usual', () => {
     expect(lines({})).toEqual([]);
     expect(

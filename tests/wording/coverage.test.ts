@@ -31,7 +31,7 @@ describe('the verdict', () => {
     [judged([good], 0), 'The one item stands at the aim of 0.7.'],
     [
       judged([good, good], 0, [], ['item-2']),
-      'One of two items stands at the aim of 0.7, and there is no edit to propose for Thing 2. Thin: Thing 2 says too little to be found, whatever the text names.',
+      'Both items stand at the aim of 0.7. Thin: Thing 2 says too little to be found, whatever the text names.',
     ],
     [
       judged([good, good, good, good, mended], 2),
@@ -43,7 +43,7 @@ describe('the verdict', () => {
     ],
     [
       judged([mended, mended], 3),
-      'None of the two items stands at the aim of 0.7; three edits bring both there.',
+      'Neither of the two items stands at the aim of 0.7; three edits bring both there.',
     ],
     [judged([mended], 1), 'The one item stands below the aim of 0.7; one edit brings it there.'],
     [
@@ -61,6 +61,10 @@ describe('the verdict', () => {
     [
       judged([stuck, stuck, stuck, stuck], 9),
       'None of the four items stands at the aim of 0.7; nine edits would help, but not as far as that.',
+    ],
+    [
+      judged([stuck, stuck, stuck, stuck], 0),
+      'None of the four items stands at the aim of 0.7, and there is no edit to propose for any of them.',
     ],
     [judged([[0.7 - 1e-12, 0.7]], 0), 'The one item stands at the aim of 0.7.'],
     [judged([], 0), 'There are no items to prove.'],

@@ -1,5 +1,5 @@
 /** What a proof comes to, counted. */
-import { isAtAim, isFound } from './aim.ts';
+import { isAtAim } from './aim.ts';
 
 /** As much of a proof as the verdict is made of: a `Coverage` is one. */
 export interface Judged {
@@ -24,16 +24,17 @@ export interface ProofVerdict {
   readonly below: number;
   readonly reached: number;
   readonly stuck: readonly string[];
-  /** Short names of items whose sections say too little: they count as below the aim. */
+  /** Short names of items whose sections say too little to be found, wherever they stand. */
   readonly thin: readonly string[];
   readonly edits: number;
 }
 
 /** The verdict on a proof, as figures. */
 export const verdictOf = ({ aim, items, advice, outOfReach }: Judged): ProofVerdict => {
-  const below = items.filter((item) => !isFound(item, aim));
-  const isReached = ({ slug, promised, thin }: Judged['items'][number]): boolean =>
-    !thin && isAtAim(promised, aim) && !outOfReach.includes(slug);
+  // By the figures that the table beside it shows: what is thin is said by itself.
+  const below = items.filter(({ standing }) => !isAtAim(standing, aim));
+  const isReached = ({ slug, promised }: Judged['items'][number]): boolean =>
+    isAtAim(promised, aim) && !outOfReach.includes(slug);
   const stuck = below.filter((item) => !isReached(item)).map(({ shortName }) => shortName);
   return {
     aim,

@@ -25,12 +25,17 @@ export interface Language {
   readonly tag: string;
   /** Names can be taken apart, sentences tagged and reading measured in English alone. */
   readonly english: boolean;
+  /** Whether the first word of a noun phrase says what the thing is, and not the last: a "stylo plume" is a stylo. */
+  readonly headFirst: boolean;
   /** Whether there is a stemmer: without one, words are compared as they are written. */
   readonly stems: boolean;
   readonly words: (text: string) => readonly Word[];
   /** One word by itself. */
   readonly word: (text: string) => Word;
 }
+
+/** Romance languages, in which a noun stands before what describes it. Common knowledge, no source. */
+const HEAD_FIRST = new Set(['fr', 'es', 'it', 'pt', 'ca', 'gl', 'ro']);
 
 type Forms = Pick<Word, 'folded' | 'key' | 'stem'>;
 
@@ -65,6 +70,7 @@ export const languageFor = async (tag: string): Promise<Language> => {
   return {
     tag,
     english,
+    headFirst: HEAD_FIRST.has(primary),
     stems: stemmer !== undefined,
     words: (given) => {
       // UAX #29 joins over a narrow no-break space, which our authors type before a unit: "300 ml" is two words.

@@ -24,7 +24,7 @@ const ALSO: Readonly<Record<string, string>> = {
 };
 
 /** Languages in which countries are known by name. */
-const LANGUAGES = ['en', 'de', 'fr', 'es', 'it', 'nl', 'pt', 'sv', 'da'];
+const LANGUAGES = ['en', 'de', 'fr', 'es', 'it', 'nl', 'pt', 'sv', 'da', 'nb', 'fi', 'pl', 'ja'];
 
 let known: ReadonlyMap<string, string> | undefined;
 

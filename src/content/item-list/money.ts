@@ -38,6 +38,8 @@ const LETTERS: Readonly<Record<string, string>> = {
   EUROS: 'EUR',
   SFR: 'CHF',
   FR: 'CHF',
+  円: 'JPY',
+  ZŁ: 'PLN',
 };
 
 /** The currency that a sign or some letters name; the box's own where they may mean it. */
@@ -53,7 +55,7 @@ export const currencyNamed = (sign: string, own: string): string | undefined => 
   return MOSTLY[word.toLowerCase()] ?? (meant.length === 1 ? meant[0] : undefined);
 };
 
-const AMOUNT = /^([^\d\s-]{0,5}?)\s*(\d[\d.,'’\s]*?)(?:[.,]?[-–—]{1,2})?\s*([^\d\s-]{0,5})$/u;
+const AMOUNT = /^([^\d\s-]{0,5}?)\s*(\d[\d.,'’\s]*?)(?:[.,:]?[-–—]{1,2})?\s*([^\d\s-]{0,5})$/u;
 
 /** The sign of decimals in an amount that has both signs, or one that can be nothing else; undefined where it may be either. */
 const decimalSign = (digits: string): '.' | ',' | 'none' | undefined => {

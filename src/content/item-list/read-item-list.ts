@@ -9,6 +9,7 @@ import { type ListRow, type ListRows, rowsOf, widthOf } from '../list-rows.ts';
 import { fieldOfTitle, type ListField } from './column-names.ts';
 import { countryNamed } from './country.ts';
 import { readPrice } from './money.ts';
+import { isSum } from './sum-rows.ts';
 import { type ColumnUse, columnUse, type ItemValues, readCell } from './values.ts';
 
 /** A column of a list and what it was taken for. */
@@ -41,6 +42,14 @@ export interface PassedRow {
   readonly text: string;
 }
 
+/** A cell that its column's field does not take. */
+interface RefusedCell {
+  readonly line: number;
+  readonly title: string;
+  readonly field: ListField;
+  readonly text: string;
+}
+
 /** A list as it was read. */
 export interface ItemList {
   readonly columns: readonly ListColumn[];
@@ -50,8 +59,10 @@ export interface ItemList {
   readonly blank: number;
   /** The line of a quote that nothing closes; undefined where there is none. */
   readonly unclosed: number | undefined;
+  /** Columns that look like one cell over several rows, which is saved in the first of them alone. */
+  readonly gaps: readonly { readonly title: string; readonly lines: readonly number[] }[];
   /** Cells that their field does not take, which are notes therefore. */
-  readonly refused: readonly { readonly line: number; readonly title: string; readonly text: string }[];
+  readonly refused: readonly RefusedCell[];
 }
 
 /** What a caller knows better than the titles. */
@@ -68,6 +79,8 @@ const ROOM = { mostCell: 20_000, mostQuotedLines: 400 };
 const MOST_ABOVE = 30;
 /** Of a column without a title so many cells must have its shape. A choice of ours, no source. */
 const SHARE_OF_SHAPE = 0.7;
+/** Sentences are no titles. In signs, and a choice of ours, no source. */
+const MOST_OF_TITLE = 40;
 /** A name has no more words than this. A choice of ours, no source. */
 const MOST_WORDS = 14;
 
@@ -89,7 +102,7 @@ const titlesIn = (
       // Sentences and figures are no titles.
       const found = owned
         ? { field: owned, isWhole: true }
-        : cell.length <= 40 && !/^[\d.,\s]+$/.test(cell)
+        : cell.length <= MOST_OF_TITLE && !/^[\d.,\s]+$/.test(cell)
           ? fieldOfTitle(cell)
           : undefined;
       return found ? [[i, found] as const] : [];
@@ -107,6 +120,37 @@ const strength = (fields: ReturnType<typeof titlesIn>): number =>
     0,
   );
 
+/** Of a row of titles so many columns have one, where the words of none are known. A choice of ours, no source. */
+const SHARE_OF_TITLES = 0.6;
+const FIGURE = /^[^\p{L}\d]{0,3}\d/u;
+
+/**
+ * The row of titles where their words are not known: the first that has a short text in most columns and no figure, above
+ * a column of figures. -1 where there is none. Taken for a thing, the titles would be published as one.
+ */
+const headByShape = (rows: readonly ListRow[]): number => {
+  const widest = Math.max(0, ...rows.map(widthOf));
+  return rows.slice(0, MOST_ABOVE).findIndex((row, at) => {
+    const filled = row.cells.filter((cell) => cell !== '');
+    const below = rows.slice(at + 1);
+    return (
+      widest >= 3 &&
+      below.length >= 2 &&
+      filled.length >= Math.max(3, widest * SHARE_OF_TITLES) &&
+      filled.every((cell) => cell.length <= MOST_OF_TITLE && !FIGURE.test(cell)) &&
+      new Set(filled.map(foldCase)).size === filled.length &&
+      row.cells.some(
+        (cell, i) =>
+          cell !== '' &&
+          isMostly(
+            below.map(({ cells }) => cells[i] ?? ''),
+            (one) => FIGURE.test(one),
+          ),
+      )
+    );
+  });
+};
+
 const tableWith = (text: string, delimiter: string, known: ListKnowledge): Table => {
   const list = rowsOf(text, delimiter, ROOM);
   let head: Table['head'];
@@ -121,7 +165,9 @@ const tableWith = (text: string, delimiter: string, known: ListKnowledge): Table
         : fields.size >= 2 && fields.size >= filled / 2;
     if (isOne && (!head || strength(fields) > strength(head.fields))) head = { at, fields };
   }
-  return { ...list, head };
+  const at = head ? -1 : headByShape(list.rows);
+  const row = list.rows[at];
+  return { ...list, head: row ? { at, fields: titlesIn(row, known.columns) } : head };
 };
 
 const SHAPES: readonly (readonly [ListField, (cell: string) => boolean])[] = [
@@ -213,7 +259,7 @@ const bestTable = (text: string, known: ListKnowledge): Table => {
   const scored = tables.map((table) => {
     const columns = columnsOf(table);
     const shaped = columns.filter(({ by, field }) => by === 'shape' && field !== 'note').length;
-    return { table, titles: table.head ? strength(table.head.fields) : 0, shaped, width: columns.length };
+    return { table, titles: table.head ? 1 + strength(table.head.fields) : 0, shaped, width: columns.length };
   });
   const [best] = [...scored].sort((a, b) => b.titles - a.titles || b.shaped - a.shaped || a.width - b.width);
   if (best && (best.titles > 0 || best.shaped > 1)) return best.table;
@@ -236,15 +282,20 @@ const bestTable = (text: string, known: ListKnowledge): Table => {
   };
 };
 
-/** Words that a line of sums begins with, and what may follow them. */
-const SUM =
-  /^(?:grand |sub-?\s?)?(?:totals?|sum|summe|gesamt(?:summe)?|zwischensumme|somme|totale|suma|totaal|total général)\b[\s:]*(?:\(.*\)|of .*|cost|price|value|retail|per box|for .*|inc.*|ex.*|[\d.,£$€][\d.,£$€\s]*)?$/i;
-
-/** Whether a row adds the others up: it says so where a name would be or anywhere in a row without one. */
-const isSum = ({ cells }: ListRow, nameAt: number): boolean => {
-  const name = cells[nameAt] ?? '';
-  return name === '' ? cells.some((cell) => SUM.test(cell)) : SUM.test(name);
-};
+/**
+ * Columns left of the names with a word in the first row and none in some below. Nothing is filled in: that a thing has no
+ * maker, or another one, looks alike, and a wrong one would be published.
+ */
+const gapsIn = (
+  columns: readonly ListColumn[],
+  nameAt: number,
+  things: readonly ListRow[],
+): ItemList['gaps'] =>
+  columns.slice(0, nameAt).flatMap(({ title, field }, i) => {
+    const lines = things.filter(({ cells }) => (cells[i] ?? '') === '').map(({ line }) => line);
+    const isLed = (things[0]?.cells[i] ?? '') !== '';
+    return field !== 'note' && isLed && lines.length > 0 ? [{ title: title || field, lines }] : [];
+  });
 
 /** The list in a text. `columns` of what is known go before what titles and shapes say. */
 export const readItemList = (text: string, known: ListKnowledge): ItemList => {
@@ -265,8 +316,9 @@ export const readItemList = (text: string, known: ListKnowledge): ItemList => {
     ),
   );
   const passed: PassedRow[] = above.map((row) => ({ line: row.line, why: 'above', text: shownRow(row) }));
-  const refused: { line: number; title: string; text: string }[] = [];
+  const refused: RefusedCell[] = [];
   const things: ListedThing[] = [];
+  const taken: ListRow[] = [];
   const seen = new Set<string>();
   for (const row of body) {
     const pass = (why: PassedRow['why']): void => {
@@ -276,17 +328,19 @@ export const readItemList = (text: string, known: ListKnowledge): ItemList => {
     const whole = JSON.stringify(row.cells.map(foldCase));
     if (head && whole === JSON.stringify(padded(rows[head.at]?.cells ?? [], row.cells.length).map(foldCase)))
       pass('titles again');
-    else if (isSum(row, nameAt)) pass('sum');
+    else if (isSum(row, nameAt, taken)) pass('sum');
     else if (name === '') pass('no name');
     else if (seen.has(whole)) pass('the same again');
     else {
       const read = thingOf(row, name, { columns, uses, own: known.currency });
       things.push(read.thing);
+      taken.push(row);
       refused.push(...read.refused);
     }
     seen.add(whole);
   }
-  return { columns, things, passed, blank: blank.length, unclosed, refused };
+  const gaps = gapsIn(columns, nameAt, taken);
+  return { columns, things, passed, blank: blank.length, unclosed, gaps, refused };
 };
 
 const padded = (cells: readonly string[], length: number): readonly string[] =>
@@ -303,7 +357,7 @@ const thingOf = (
 ): { readonly thing: ListedThing; readonly refused: ItemList['refused'] } => {
   let values: ItemValues = {};
   const notes: { title: string; text: string }[] = [];
-  const refused: { line: number; title: string; text: string }[] = [];
+  const refused: RefusedCell[] = [];
   const stories: string[] = [];
   for (const [i, { field, title }] of columns.entries()) {
     const cell = cells[i] ?? '';
@@ -316,7 +370,7 @@ const thingOf = (
       if (value) values = { ...value, ...values };
       else {
         notes.push({ title, text: cell });
-        if (field !== 'image') refused.push({ line, title: title || field, text: cell });
+        if (field !== 'image') refused.push({ line, title: title || field, field, text: cell });
       }
     }
   }

@@ -1,9 +1,9 @@
 /** A cell of a list → the value of a record's field, by the field's own schema. */
 import * as v from 'valibot';
-import { foldCase } from '../../text/fold.ts';
 import { likelyValues } from '../likely-values.ts';
 import { itemSchema } from '../schemas.ts';
 import type { FieldValue } from '../write-yaml.ts';
+import { allergensNamed } from './allergen-names.ts';
 import { unitOfTitle } from './column-names.ts';
 import { countryNamed } from './country.ts';
 import { currencyNamed, decimalsOf, readPrice } from './money.ts';
@@ -35,7 +35,9 @@ const parts = (cell: string): readonly string[] =>
     .map((part) => part.trim())
     .filter(Boolean);
 
-const NONE = /^(?:none|no|nil|n\/?a|keine?|aucune?|ninguno|nessuno|-+|–)$/i;
+/** Said in words: a dash or "n/a" may as well mean that nobody has looked. */
+const NONE =
+  /^(?:none|no|nil|keine?|aucune?|néant|ning[uú]n[oa]?|nessun[oa]?|geen|inga?|brak|nenhum[a]?|なし)$/i;
 
 const isTaken = (field: string, value: FieldValue): boolean => {
   const schema = (itemSchema.entries as Readonly<Record<string, v.GenericSchema>>)[field];
@@ -73,7 +75,7 @@ const fieldValues = (
     return country === undefined ? undefined : { countryOfOrigin: country };
   }
   if (field === 'allergens' || field === 'mayContain')
-    return one(NONE.test(cell) ? ['none'] : [parts(cell).map(foldCase)]);
+    return one(NONE.test(cell) ? ['none'] : [allergensNamed(parts(cell))]);
   if (field === 'gtin') return one([cell.replace(/[\s-]/g, '')]);
   if (field === 'minAge')
     return one([Number(/^(\d+(?:\.\d+)?)\s*\+?\s*(?:years?|yrs?|y)?$/i.exec(cell)?.[1] ?? Number.NaN)]);

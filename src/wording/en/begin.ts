@@ -151,8 +151,20 @@ const list = {
   rows: 'Not taken:',
   row: (line: number, why: string, text: string) => `  line ${line} ${passedRows[why] ?? why}: ${text}`,
   blank: (count: number) => `  ${counted(count, 'row')} with nothing in it`,
-  refused: (line: number, title: string, text: string) =>
-    `  line ${line}, ${title}: “${text}” is kept as a note, because it is no such value`,
+  refused: ({
+    line,
+    title,
+    field,
+    text,
+  }: {
+    readonly line: number;
+    readonly title: string;
+    readonly field: string;
+    readonly text: string;
+  }) =>
+    `  line ${line}, ${title}: “${text}” cannot be read as ${fieldNames[field] ?? field}, and is kept as a note`,
+  gap: (title: string, lines: readonly number[]) =>
+    `${title} is empty in line${lines.length === 1 ? '' : 's'} ${listInWords(lines.map(String), 'en')}. If one cell stood over several rows, write it into each, and give the list again.`,
   unclosed: (line: number) =>
     `  The quotation mark on line ${line} is never closed, so quotation marks were read as they stand.`,
 };

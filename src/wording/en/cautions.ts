@@ -56,6 +56,10 @@ const linesOf = (caution: Caution, spelling: Spelling): readonly string[] => {
       ];
     case 'blade':
       // Common practice, no source.
+      if (caution.isPointed)
+        return [
+          'Its point is sharp. Cover it when it is not in use, and keep it out of the reach of children.',
+        ];
       return [
         `It is sharp. Cut away from yourself, ${caution.closes ? 'close it' : 'cover its edge'} after use and keep it out of the reach of children.`,
       ];
@@ -81,7 +85,7 @@ export const cautions = (spelling: Spelling) => ({
   labels,
   /** A caution's label and its sentences. */
   text: (caution: Caution): CautionText => ({
-    label: labels[caution.sort],
+    label: caution.sort === 'blade' && caution.isPointed ? 'Sharp point' : labels[caution.sort],
     lines: linesOf(caution, spelling),
   }),
 });

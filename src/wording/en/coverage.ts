@@ -175,17 +175,18 @@ const standingVerdict = (proof: ProofVerdict): string => {
   if (below === 0)
     return items === 1
       ? `The one item stands at the aim of ${aim}.`
-      : `All ${numberWord(items)} items stand at the aim of ${aim}.`;
+      : `${items === 2 ? 'Both' : `All ${numberWord(items)}`} items stand at the aim of ${aim}.`;
   const at = items - below;
   const stand =
     items === 1
       ? `The one item stands below the aim of ${aim}`
       : at === 0
-        ? `None of the ${numberWord(items)} items stands at the aim of ${aim}`
+        ? `${items === 2 ? 'Neither' : 'None'} of the ${numberWord(items)} items stands at the aim of ${aim}`
         : `${capital(numberWord(at))} of ${numberWord(items)} items ${at === 1 ? 'stands' : 'stand'} at the aim of ${aim}`;
   const some = `${numberWord(edits)} ${edits === 1 ? 'edit' : 'edits'}`;
   const stay = stuck.length === 1 ? 'stays' : 'stay';
-  const names = stuck.length <= MOST_NAMED ? listed(stuck) : `${numberWord(stuck.length)} of them`;
+  const many = stuck.length === items ? 'any of them' : `${numberWord(stuck.length)} of them`;
+  const names = stuck.length <= MOST_NAMED ? listed(stuck) : many;
   if (edits === 0) return `${stand}, and there is no edit to propose for ${names}.`;
   if (reached === 0 && stuck.length > MOST_NAMED)
     return `${stand}; ${some} would help, but not as far as that.`;

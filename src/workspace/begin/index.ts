@@ -3,7 +3,8 @@ export { checkAnswer, dayNear, monthNear } from './check-answer.ts';
 export { knownBox } from './known-box.ts';
 export { fieldNamed, listThings } from './list.ts';
 export { matchPhotos } from './match-photos.ts';
-export { bareThing, cautionsOf, planBox, planCycle, planNextThing, slugOf } from './plan-records.ts';
+export { bareThing, planBox, planCycle, planNextThing, slugOf } from './plan-records.ts';
+export { proposeCaution } from './propose-caution.ts';
 export {
   cycleBefore,
   monthInWords,

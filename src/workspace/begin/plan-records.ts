@@ -1,5 +1,4 @@
 /** Answers → the files of a box and of a cycle, as data; nothing is written here. */
-import { suggestedCategory } from '../../content/hurtful-kinds.ts';
 import { boxSchema, cycleSchema, itemSchema } from '../../content/schemas.ts';
 import type { FieldValue } from '../../content/write-yaml.ts';
 import { needed } from '../../model/hazards.ts';
@@ -7,6 +6,7 @@ import { RESERVED_SLUGS } from '../../model/set-findings.ts';
 import { slugOf } from '../../model/slug.ts';
 import { listInWords } from '../../text/list-in-words.ts';
 import { begin } from '../../wording/en/begin.ts';
+import { proposeCaution } from './propose-caution.ts';
 import { type BegunField, ownersNote, recordText } from './record-text.ts';
 
 export { slugOf };
@@ -51,6 +51,8 @@ export interface ThingAnswers {
   readonly name: string;
   /** Empty where nobody could tell. */
   readonly kind: string;
+  /** What its list calls all its things, where it has one: the title above their names. */
+  readonly among?: string;
   /** Further fields of its record. */
   readonly values: Readonly<Record<string, FieldValue>>;
   readonly story: string;
@@ -168,12 +170,12 @@ const FURTHER = [
   'goesWith',
 ];
 
-/** What a thing of a kind can do harm as: "food"; undefined where nothing says it. */
-export const cautionsOf = (kind: string): string | undefined => suggestedCategory(kind);
-
 /** Known and needed fields in the order of the schema, those that are needed first. */
-const fieldsOf = ({ name, kind, values, pictures }: ThingAnswers, isLead: boolean): readonly BegunField[] => {
-  const category = values.category === undefined ? suggestedCategory(kind) : undefined;
+const fieldsOf = (
+  { name, kind, among, values, pictures }: ThingAnswers,
+  isLead: boolean,
+): readonly BegunField[] => {
+  const category = values.category === undefined ? proposeCaution({ name, kind, among }) : undefined;
   const asked = category === undefined ? [] : needed[category];
   const known = (key: string): Pick<BegunField, 'value'> =>
     values[key] === undefined ? {} : { value: values[key] };

@@ -112,6 +112,17 @@ describe('days', () => {
     [undefined, '2026-03-05 00:30:00+02:00', '2026-03-04'],
     [undefined, '2026-03-04T22:30:00-0500', '2026-03-05'],
     [undefined, '2024-02-29', '2024-02-29'],
+    // As a spreadsheet numbers days.
+    [undefined, '46086', '2026-03-05'],
+    ['DD/MM/YYYY', '46086.39', '2026-03-05'],
+    ['DD.MM.YYYY', 'Do., 05.03.2026', '2026-03-05'],
+    // Half past eleven at night in London's winter, in seconds.
+    [undefined, '1772753400', '2026-03-05'],
+    ['D MMM YYYY', '3 avr. 2026', '2026-04-03'],
+    ['D MMM YYYY', '3 de março de 2026', '2026-03-03'],
+    ['D MMM YYYY', '15 października 2026', '2026-10-15'],
+    ['DD MMM YYYY', 'Fri, 03 Apr 2026 09:12:00 GMT', '2026-04-03'],
+    ['MMM D, YYYY', 'April 3, 2026 2:15 PM', '2026-04-03'],
   ])('by %s, `%s` is %s', (pattern, cell, day) => {
     const reading = dateReader(pattern, 'Europe/London')(cell);
     expect('day' in reading ? dateOfDay(reading.day) : reading).toBe(day);
@@ -123,7 +134,9 @@ describe('days', () => {
     [undefined, '2026-13-01', 'none'],
     [undefined, '03/04/2026', 'shape'],
     [undefined, '2026-03-05 soon', 'shape'],
-    [undefined, '46086', 'shape'],
+    [undefined, '20457', 'shape'],
+    ['D MMM YYYY', '3 jui 2026', 'none'],
+    ['DD.MM.YYYY', 'Fr., 03.04.', 'shape'],
     ['DD/MM/YYYY', '30/02/2026', 'none'],
     ['DD/MM/YYYY', '03/25/2026', 'swapped'],
     ['DD/MM/YYYY', '05.03.2026', 'shape'],

@@ -131,7 +131,7 @@ const asWritten = (
   language: Language,
 ): readonly PhraseCandidate[] => {
   const text = asTyped(value);
-  const head = headIn(language.words(text), readName(value, language).head);
+  const head = language.headFirst ? 0 : headIn(language.words(text), readName(value, language).head);
   return candidateOf(text, head, origin, weight, language);
 };
 
