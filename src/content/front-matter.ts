@@ -198,7 +198,7 @@ export const parseFile = ({ path: file, text: whole }: TextSource): ParsedFile =
   // What is not this record's is told once, and not read as its story.
   const end = Math.min(fenced.body.to, others[0]?.from ?? Number.POSITIVE_INFINITY);
 
-  const lines = new LineCounter();
+  let lines = new LineCounter();
   let document: Document | undefined;
   let source = '';
   const parse = (fields: string): object => {
@@ -232,11 +232,14 @@ export const parseFile = ({ path: file, text: whole }: TextSource): ParsedFile =
     );
     return { ...unusable(''), body };
   }
-  const { faults, mended } = mendFields(source, schemaOf(file));
+  const { faults, mended } = mendFields(source, schemaOf(file), { document, counter: lines });
   for (const fault of faults) diagnostics.push(formFinding(file, first, fault));
   if (mended === undefined) return { ...unusable(''), body };
   // What else is wrong is found in the same run, in the fields as they were meant.
-  if (mended !== source) document = parseFields(mended, lines);
+  if (mended !== source) {
+    lines = new LineCounter();
+    document = parseFields(mended, lines);
+  }
   if (!isMap(document.contents)) {
     refuse(
       'front-matter',

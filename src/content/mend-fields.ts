@@ -73,9 +73,23 @@ const insides = (
   ];
 };
 
-const read = (source: string, schema: unknown): Reading => {
+/** Fields as YAML has them, with where their lines begin. */
+export interface ParsedFields {
+  readonly document: Document;
+  readonly counter: LineCounter;
+}
+
+const parsed = (source: string): ParsedFields => {
   const counter = new LineCounter();
-  const document: Document = parseFields(source, counter);
+  return { document: parseFields(source, counter), counter };
+};
+
+/** What is in the fields; leaves the document as it is. */
+const read = (
+  source: string,
+  schema: unknown,
+  { document, counter }: ParsedFields = parsed(source),
+): Reading => {
   const faults: Fault[] = [];
   let unknown = 0;
   const at = (offset: number, kind: Fault['kind']): void => {
@@ -198,11 +212,12 @@ const mendOf = (
 
 /**
  * Every fault of the fields' form, and the text with them mended: lines stay where they are. `undefined` for the text
- * where a fault is left that nobody can explain.
+ * where a fault is left that nobody can explain. `whole` is the source where it is parsed already.
  */
 export const mendFields = (
   source: string,
   schema: unknown,
+  whole?: ParsedFields,
 ): { readonly faults: readonly FormFault[]; readonly mended: string | undefined } => {
   let lines: readonly string[] = source.split('\n');
   const faults: FormFault[] = [];
@@ -216,7 +231,8 @@ export const mendFields = (
     return read(fields, schema);
   };
   for (let round = 0; round < MOST_FAULTS; round++) {
-    const reading = read(lines.join('\n'), schema);
+    const fields = lines.join('\n');
+    const reading = read(fields, schema, fields === source ? whole : undefined);
     const fault =
       reading.faults.find((one) => one.kind === 'unread' && !told.has(name(one))) ??
       reading.faults.find((one) => !told.has(name(one)));

@@ -65,6 +65,20 @@ export const shortName = (
   return upTo(head >= 0 ? head : Math.max(0, last));
 };
 
+/** Texts in small letters: a cycle's are asked for each of its things, and a language's own rules take their time. */
+const smallTexts = new WeakMap<
+  readonly string[],
+  { readonly lang: string; readonly texts: readonly string[] }
+>();
+
+const inSmallLetters = (texts: readonly string[], lang: string): readonly string[] => {
+  const known = smallTexts.get(texts);
+  if (known?.lang === lang) return known.texts;
+  const folded = texts.map((text) => text.toLocaleLowerCase(lang));
+  smallTexts.set(texts, { lang, texts: folded });
+  return folded;
+};
+
 /** Mentions of some words inside a sentence: how often their first letter is a small one, and how often a capital. */
 const mentionsOf = (
   words: string,
@@ -73,13 +87,14 @@ const mentionsOf = (
 ): { small: number; capital: number } => {
   const found = { small: 0, capital: 0 };
   const sought = words.toLocaleLowerCase(lang);
-  for (const text of texts) {
-    const folded = text.toLocaleLowerCase(lang);
+  const foldedTexts = inSmallLetters(texts, lang);
+  for (const [i, text] of texts.entries()) {
+    const folded = foldedTexts[i] ?? '';
     // Where small letters take another length, places do not agree.
     if (folded.length !== text.length) continue;
     for (let at = folded.indexOf(sought); at >= 0; at = folded.indexOf(sought, at + 1)) {
       if (!/[\p{L}\p{N},;] $/u.test(text.slice(Math.max(0, at - 3), at))) continue;
-      if (/^[\p{L}\p{N}]/u.test(text.slice(at + sought.length))) continue;
+      if (/^[\p{L}\p{N}]/u.test(text.slice(at + sought.length, at + sought.length + 2))) continue;
       found[text[at] === folded[at] ? 'small' : 'capital'] += 1;
     }
   }
@@ -103,8 +118,16 @@ const caseOfCompound = (word: string, caseOf: CaseOf): ReturnType<CaseOf> => {
 /** Longest name of a thing that a dictionary has as one: "Dutch oven", "Earl Grey tea". */
 const LONGEST_ENTRY = 3;
 
+/** How a thing is spoken of: in its cycle, and in its own record. */
+interface ItemUse extends TextUse {
+  readonly own: readonly string[];
+}
+
 /** Whether the first of some words is a name; undefined where nothing says so. */
-const startsWithName = (words: readonly string[], { caseOf, lang, texts }: TextUse): boolean | undefined => {
+const startsWithName = (
+  words: readonly string[],
+  { caseOf, lang, texts, own }: ItemUse,
+): boolean | undefined => {
   const [word = ''] = words;
   for (let length = Math.min(LONGEST_ENTRY, words.length); length > 1; length -= 1) {
     const found = caseOf(words.slice(0, length).join(' '));
@@ -114,15 +137,17 @@ const startsWithName = (words: readonly string[], { caseOf, lang, texts }: TextU
   if (found === 'name') return true;
   for (const length of [2, 1]) {
     if (length > words.length) continue;
-    const { small, capital } = mentionsOf(words.slice(0, length).join(' '), texts, lang);
-    if (small !== capital) return capital > small;
+    const sought = words.slice(0, length).join(' ');
+    const [there, here] = [mentionsOf(sought, texts, lang), mentionsOf(sought, own, lang)];
+    const more = there.capital + here.capital - there.small - here.small;
+    if (more !== 0) return more > 0;
   }
   if (found === undefined) return undefined;
   return found === 'proper noun' || (found === 'name before a noun' && words.length > 1);
 };
 
 /** Some words as they stand inside a sentence: the first letter is made small where its word is known to be no name. */
-const insideSentence = (text: string, use: TextUse): string => {
+const insideSentence = (text: string, use: ItemUse): string => {
   const words = text.split(/[\s,]+/);
   const [first = '', second = ''] = words;
   // "iKA", "E-book", "A4", and what begins small already.
@@ -131,7 +156,7 @@ const insideSentence = (text: string, use: TextUse): string => {
   if (
     /^\p{Lu}/u.test(second) &&
     isWholeWord(second) &&
-    !startsWithName(words.slice(1), { ...use, texts: [] })
+    !startsWithName(words.slice(1), { ...use, texts: [], own: [] })
   )
     return text;
   if (startsWithName(words, use) !== false) return text;
@@ -154,11 +179,11 @@ export const inTextOf = (
   const written = [item.kind, ...(item.also ?? []), ...(item.material ?? [])].filter((text) =>
     /^\p{Ll}/u.test(text),
   );
-  const texts = [...use.texts, ...written.map((text) => `a ${text}`)];
+  const itemUse = { ...use, own: written.map((text) => `a ${text}`) };
   const isMaker = short.startsWith(item.brand) && !/^[\p{L}\p{N}]/u.test(short.slice(item.brand.length));
   return {
     short,
-    name: isMaker ? short : insideSentence(short, { ...use, texts }),
-    kind: insideSentence(item.kind, { ...use, texts }),
+    name: isMaker ? short : insideSentence(short, itemUse),
+    kind: insideSentence(item.kind, itemUse),
   };
 };

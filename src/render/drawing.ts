@@ -75,8 +75,13 @@ export interface Drawing {
   readonly leastCapitals: number;
 }
 
-/** Raise when the same drawing would give other pixels: drawings are then made anew. */
+/**
+ * Raise when the same drawing would give other pixels: drawings are then made anew. The second is of those
+ * that have no picture at all, which are made in another way (`isOfWords` in drawing/lay-out.ts): those with pictures take
+ * long, and need not be made anew for a change of it.
+ */
 const DRAWING_VERSION = 2;
+const WORDS_VERSION = 3;
 
 /** The faces that drawings are set in, as far as whoever describes a drawing asks about them. */
 export interface DrawingFaces {
@@ -111,5 +116,12 @@ export const drawingFor = (
 /** The job of a drawing that is set in some faces. */
 export const drawingJob = (drawing: Drawing, faces: Pick<DrawingFaces, 'digest'>): DrawingJob => ({
   drawing,
-  key: sha256(JSON.stringify(['drawing', DRAWING_VERSION, faces.digest, drawing])),
+  key: sha256(
+    JSON.stringify([
+      'drawing',
+      drawing.pictures.length === 0 ? WORDS_VERSION : DRAWING_VERSION,
+      faces.digest,
+      drawing,
+    ]),
+  ),
 });

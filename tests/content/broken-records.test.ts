@@ -45,6 +45,25 @@ describe('a record with', () => {
   );
 });
 
+test('fields below one that was mended keep the numbers of their own lines', () => {
+  const text = [
+    '---',
+    'name: Teapot',
+    'description: A pot: brown',
+    'brand: A Potter',
+    'color: red',
+    '---',
+    '',
+  ];
+  const { fields } = parseFile({ path: PATH, text: text.join('\n') });
+  const places = new Map(fields);
+  for (const key of ['name', 'description', 'brand', 'color'])
+    expect({ key, line: places.get(key)?.line }).toEqual({
+      key,
+      line: text.findIndex((line) => line.startsWith(`${key}:`)) + 1,
+    });
+});
+
 test.each([
   ['19/3/2026', 'updated: 2026-03-19'],
   ['3/19/2026', 'updated: 2026-03-19'],

@@ -6,6 +6,7 @@ import sharp from 'sharp';
 import { afterAll, describe, expect, test } from 'vitest';
 import { contrastOf, type Rgb, rgbOf } from '../../src/drawing/contrast.ts';
 import { type Box, inkBoxes, type Sheet } from '../../src/drawing/sheet.ts';
+import { sheetSvg } from '../../src/drawing/sheet-svg.ts';
 import { type Drawn, openDrawing } from '../../src/io/make-drawing.ts';
 import { DRAWING_SIZES, type Drawing, type DrawingShape, SAFE_AREAS } from '../../src/render/drawing.ts';
 import { assetsOfTemplates, drawingOf, entry, paintedPhoto } from '../drawing/drawings.ts';
@@ -235,6 +236,38 @@ describe('a drawing', () => {
     const low = await paintedPhoto(content, 'low.jpg', 1280, 1600, ['#a04030', '#e8e8e0', '#e8e8e0']);
     expect((await draw(one('card', 'broadside', low))).sheet.ground).toBe('picture');
   }, 60_000);
+});
+
+/** Brightness, pixel by pixel. */
+const greyOf = async (jpeg: Uint8Array): Promise<Uint8Array> => sharp(jpeg).greyscale().raw().toBuffer();
+
+describe('words alone', () => {
+  // The one is drawn in one step and the other as layers, each a part of the sheet.
+  test('stand alike whether there is no picture or one too small to be shown', async () => {
+    const small = await paintedPhoto(content, 'small.jpg', 60, 60);
+    for (const shape of ['square', 'share'] as const)
+      for (const layout of layouts) {
+        const none = drawingOf(shape, layout, { entries: [entry()] });
+        const [alone, beside] = [await draw(none), await draw({ ...none, pictures: [small] })];
+        expect(beside.sheet.windows).toEqual([]);
+        const [a, b] = [await greyOf(await alone.jpeg()), await greyOf(await beside.jpeg())];
+        expect(meanSsim(a, b, none.width)).toBeGreaterThan(0.99);
+      }
+  }, 60_000);
+
+  test('of a link preview are as long in bytes as by the slow way of writing them, and look the same', async () => {
+    const { sheet, tones, jpeg } = await draw(drawingOf('share', 'plate', { entries: [entry()] }));
+    const pixels = sharp(Buffer.from(sheetSvg(sheet, tones, true))).removeAlpha();
+    const slow = await pixels
+      .clone()
+      .jpeg({ mozjpeg: true, quality: 84, chromaSubsampling: '4:4:4' })
+      .toBuffer();
+    const short = await jpeg();
+    expect(short.length / slow.length).toBeLessThan(1.1);
+    expect(
+      meanSsim(await greyOf(short), await greyOf(await pixels.png().toBuffer()), sheet.width),
+    ).toBeGreaterThan(0.99);
+  });
 });
 
 describeWith('exiftool', 'libimage-exiftool-perl', 'the metadata of a drawing, by exiftool', () => {

@@ -82,6 +82,14 @@ describe('a story', () => {
     expect(made).toContain('<h3 class="visually-hidden">Notes</h3>');
     expect(made).not.toContain('aria-describedby');
   });
+  // GFM 0.29, 4.10: the row below the head has a bar or, of a single column, at least a colon.
+  test.each(['| a |\n| - |', 'a|b\n-|-', 'a\n:-', 'a\n-:', 'a\n :---: ', '> a\n> :-', '- a\n  -:'])(
+    'has a table of %j',
+    (text) => {
+      expect(source(text)).toContain('<table>');
+    },
+  );
+
   test('has tables that scroll by themselves', () => {
     expect(source('|a|\n|-|\n|b|')).toMatch(
       /^<div class="table" tabindex="0" role="group" aria-label="Table"><table>/,

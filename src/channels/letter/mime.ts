@@ -47,17 +47,20 @@ export const foldedHeader = (line: string): string => {
 
 const escaped = (byte: number): string => `=${byte.toString(16).toUpperCase().padStart(2, '0')}`;
 
-/** Printable ASCII but `=`, and blanks that do not end the line (RFC 2045 §6.7, rules 1 to 3). */
-const isLiteral = (byte: number, isLast: boolean): boolean =>
-  byte === 0x20 || byte === 0x09 ? !isLast : byte > 0x20 && byte < 0x7f && byte !== 0x3d;
+/** Printable ASCII but `=` (RFC 2045 §6.7, rules 1 and 2). */
+const isLiteral = (byte: number): boolean =>
+  byte === 0x20 || byte === 0x09 || (byte > 0x20 && byte < 0x7f && byte !== 0x3d);
+
+/** Of each of the 256 bytes, because it is asked for every sign of a letter. */
+const WRITTEN: readonly string[] = Array.from({ length: 256 }, (_, byte) =>
+  isLiteral(byte) ? String.fromCharCode(byte) : escaped(byte),
+);
 
 const encodedLine = (line: string): string => {
-  const bytes = utf8Bytes(line);
   let encoded = '';
-  bytes.forEach((byte, i) => {
-    encoded += isLiteral(byte, i === bytes.length - 1) ? String.fromCharCode(byte) : escaped(byte);
-  });
-  return encoded;
+  for (const byte of utf8Bytes(line)) encoded += WRITTEN[byte];
+  // A blank that ends the line would be lost on the way (rule 3).
+  return encoded.replace(/[\t ]$/, (blank) => escaped(blank.charCodeAt(0)));
 };
 
 /** How far from a line's end a place between words is looked for. A choice of ours, no source. */

@@ -81,6 +81,8 @@ const readable = (text: string): string =>
 /** A text that is ready to be broken: its letters, and what any stretch of it looks like as a line. */
 interface Prepared {
   readonly letters: Letters;
+  /** Where it may be broken between words. */
+  readonly places: () => readonly Place[];
   readonly shapeOf: (from: number, end: number, hyphen: boolean) => ShapedLine;
   /** Ems of a stretch inside the whole, where its ends are no ends of lines. */
   readonly advanceOf: (from: number, end: number, hyphen: boolean) => number;
@@ -116,6 +118,7 @@ const prepare = (text: string, { hand, lang, spacing = 0 }: TypeSpec, faces: Fac
   const known = new Map<string, ShapedLine>();
   return {
     letters,
+    places: lazily(() => placesOf(text, lang)),
     shapeOf: (from, end, hyphen) => {
       const key = `${from} ${end} ${hyphen}`;
       const before = known.get(key);
@@ -129,6 +132,26 @@ const prepare = (text: string, { hand, lang, spacing = 0 }: TypeSpec, faces: Fac
     advanceOf: (from, end, hyphen) =>
       (sums()[end] ?? 0) - (sums()[from] ?? 0) + (hyphen ? hyphenWidth() + spacing : 0),
   };
+};
+
+/** Texts that are held: all that the few drawings in a row say that are of the same things. */
+const HELD = 60;
+
+const held = new WeakMap<Faces, Map<string, Prepared>>();
+
+/** A text's letters and shapes are the same at every size and width, and it is tried at many. */
+const preparedIn = (text: string, spec: TypeSpec, faces: Faces): Prepared => {
+  const known = held.get(faces) ?? new Map<string, Prepared>();
+  held.set(faces, known);
+  const key = JSON.stringify([text, spec.hand, spec.lang, spec.spacing ?? 0]);
+  const prepared = known.get(key) ?? prepare(text, spec, faces);
+  known.delete(key);
+  known.set(key, prepared);
+  for (const oldest of known.keys()) {
+    if (known.size <= HELD) break;
+    known.delete(oldest);
+  }
+  return prepared;
 };
 
 /** Ems that a line takes with all its ink. */
@@ -229,7 +252,7 @@ const chooseSize = (prepared: Prepared, spec: TypeSpec): Chosen => {
   const least = Math.min(spec.size, spec.least);
   const holds = (broken: Broken, most: number) => (size: number) =>
     allWithin(broken, width / size) && fewestLines(broken, width / size) <= most;
-  const whole = breakAt(prepared, placesOf(prepared.letters.text, lang));
+  const whole = breakAt(prepared, prepared.places());
   const size = largestSize(spec, holds(whole, lines));
   if (size !== undefined) return { broken: whole, size: kinderSize(whole, size, spec), fits: true };
   const inside = brokenInside(prepared, whole, width / least, lang);
@@ -249,7 +272,7 @@ const capHeightOf = (prepared: Prepared): number => prepared.shapeOf(0, 1, false
 
 /** Sets a text: as large as wanted where it fits, else smaller, then on more lines. No letter is ever left out. */
 export const setText: SetText = (text, spec, faces) => {
-  const prepared = prepare(readable(text), spec, faces);
+  const prepared = preparedIn(readable(text), spec, faces);
   const { letters } = prepared;
   const { broken, size, fits } =
     letters.letters.length > 0
@@ -260,9 +283,13 @@ export const setText: SetText = (text, spec, faces) => {
     const { end = 0, hyphen = false } = broken.places[span[1]] ?? {};
     const from = broken.places[span[0] - 1]?.next ?? 0;
     const { left = 0, right = 0, top = 0, bottom = 0 } = shaped.ink ?? {};
+    // Most sizes are tried and given up, and their letters are never drawn.
+    const data = lazily(() => lineData(shaped, size));
     return {
       text: letters.text.slice(from, end).replace(HIDDEN, '') + (hyphen ? '-' : ''),
-      d: lineData(shaped, size),
+      get d() {
+        return data();
+      },
       width: rounded(shaped.advance * size),
       ink: {
         left: rounded(left * size),
@@ -279,7 +306,7 @@ export const setText: SetText = (text, spec, faces) => {
     lines,
     size,
     leading,
-    capHeight: rounded(capHeightOf(prepare('H', { ...spec, spacing: 0 }, faces)) * size),
+    capHeight: rounded(capHeightOf(preparedIn('H', { ...spec, spacing: 0 }, faces)) * size),
     width: Math.max(0, ...lines.map(({ width }) => width)),
     height: first && last ? rounded(last.ink.bottom - first.ink.top + leading * (lines.length - 1)) : 0,
     lacking: [
