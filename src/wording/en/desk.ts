@@ -103,6 +103,8 @@ export const desk = {
     storyHint: 'An empty line begins a new paragraph; ## begins a heading; *so* is stressed.',
     /** What the text below the fields is, by the record. */
     stories: { box: 'What this box is', cycle: 'How this box came to be', item: 'Story' } as const,
+    /** Above what its owner noted there. */
+    notes: 'Noted in the file, for you alone; no page shows it:',
     aside: 'What stands between <!-- and --> is for you alone.',
     empty: 'Nothing stands here yet.',
     emptyField: (name: string): string => `“${name}” is still empty.`,
