@@ -1,6 +1,6 @@
 /** A record on the desk: its text as it stands, its values, and a new text with what was typed into its form. */
 import { changeKey } from '../content/change-record.ts';
-import { valueAt } from '../content/field-path.ts';
+import { type FieldPath, valueAt } from '../content/field-path.ts';
 import { type FormField, formFieldsOf } from '../content/form-fields.ts';
 import { type FormChange, formChanges, type Typed } from '../content/form-values.ts';
 import { parseFile } from '../content/front-matter.ts';
@@ -187,21 +187,28 @@ export const saveText = (
   about: readonly string[],
 ) => table.save({ path, seen: hash, bytes: utf8Bytes(text), about });
 
-/** The field whose lines a finding shows, where it stands nowhere yet: the place is only that of the record. */
-const fieldToAdd = (
-  { fields, values }: OpenRecord,
-  { written }: Pick<Diagnostic, 'written'>,
-): string | undefined => {
-  const key = /^[\w-]+(?=:)/.exec(written?.lines[0] ?? '')?.[0];
-  return key !== undefined &&
-    valueAt(values, [key]) === undefined &&
-    fields.some((field) => field.key === key)
+/** A dotted path step by step: numbers are places in lists. */
+export const pathOf = (dotted: string): FieldPath =>
+  dotted.split('.').map((step) => (/^\d+$/.test(step) ? Number(step) : step));
+
+type Placed = Pick<Diagnostic, 'location' | 'written' | 'adds'>;
+
+const holds = (fields: readonly FormField[], [step, ...rest]: readonly string[]): boolean => {
+  const field = fields.find(({ key }) => key === step);
+  const further = rest.filter((one) => !/^\d+$/.test(one));
+  return field !== undefined && (further.length === 0 || holds(field.fields ?? [], further));
+};
+
+/** The field that a finding asks for, or whose lines it shows, where it stands nowhere yet: the place is only that of the record. */
+const fieldToAdd = ({ fields, values }: OpenRecord, { adds, written }: Placed): string | undefined => {
+  const key = adds ?? /^[\w-]+(?=:)/.exec(written?.lines[0] ?? '')?.[0];
+  return key !== undefined && valueAt(values, pathOf(key)) === undefined && holds(fields, key.split('.'))
     ? key
     : undefined;
 };
 
 /** The field that a finding is about: its dotted path, `story` for the text below, empty for the record as a whole. */
-export const fieldOf = (open: OpenRecord, diagnostic: Pick<Diagnostic, 'location' | 'written'>): string => {
+export const fieldOf = (open: OpenRecord, diagnostic: Placed): string => {
   const { text, record } = open;
   const { location } = diagnostic;
   if (location.line >= storyLine(text) && location.line > 1) return STORY;

@@ -3,7 +3,7 @@ import { parcelShapeOf } from '../../src/content/parcel-shape.ts';
 import { withAdvice } from '../../src/desk/advice.ts';
 import { photoName } from '../../src/desk/panels/photos.ts';
 import { commentsIn, shortName } from '../../src/desk/panels/voices.ts';
-import { editedBy, recordOf, STORY } from '../../src/desk/record.ts';
+import { editedBy, fieldOf, recordOf, STORY } from '../../src/desk/record.ts';
 import { begin } from '../../src/wording/en/begin.ts';
 import { ownersNote } from '../../src/workspace/begin/record-text.ts';
 import { sentForm } from '../support/typed-form.ts';
@@ -135,4 +135,15 @@ test('the first words of a story take the place of what asked for them, and no n
   const again = recordOf('cycles/2026-03/items/01-a.md', told, '');
   expect(saved('It lifts a loaf.', again)).toBe(told);
   expect(saved('It lifts a loaf. Dry it.', again)).toBe(noted(`${LIST}\nIt lifts a loaf. Dry it.`));
+});
+
+test.each([
+  ['beside another field', { adds: 'goesWith' }, 2, 'goesWith'],
+  ['in a group that stands nowhere', { adds: 'spare.until' }, 2, 'spare.until'],
+  ['in a thing of a list', { adds: 'image.0.alt' }, 4, 'image.0.alt'],
+  ['one that stands there', { adds: 'description' }, 2, 'name'],
+  ['one that no form has', { adds: 'nothing' }, 2, 'name'],
+])('a finding is shown at the field that it asks for: %s', (_, asked, line, field) => {
+  const record = item('It lifts.\n', 'description: A blade.\nimage:\n  - {file: a.jpg}\n');
+  expect(fieldOf(record, { ...asked, location: at(line, 1) })).toBe(field);
 });
