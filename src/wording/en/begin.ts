@@ -43,15 +43,15 @@ const hints = {
 const questions = {
   name: 'What is your box called?',
   about: 'What is it, in a sentence or two (at most 160 characters)?',
-  address: 'At which address will its site be?',
-  machine: 'Your currency, time zone and language?',
+  address: 'At which address will its site be, as sillandsprig.example? (https:// is put before it)',
+  machine: 'Your currency, time zone and language? (or one of them, as: euros)',
   /** Asked one by one where an option has said one of them. */
   machineOne: {
-    currency: 'In which currency are prices, as GBP?',
+    currency: 'In which currency are prices, as GBP or euros?',
     zone: 'By the clocks of which city, as Europe/London?',
     language: 'In which language are the articles, as en-GB?',
   } as Readonly<Record<string, string>>,
-  join: 'At which address do people join? (Enter: nowhere yet)',
+  join: 'At which address do people join, as sillandsprig.example/join? (Enter: nowhere yet)',
   month: 'Which month is its first box of?',
   theme: (month: string) => `What is the theme of the ${month} box?`,
   thing: (number: number) =>
@@ -68,8 +68,11 @@ const questions = {
 /** What is expected of an answer that no field of a record takes. */
 const expected = {
   month: 'a month, as 2026-05',
-  currency: 'a currency in three capital letters, as GBP',
-  machine: 'a currency, a time zone or a language, as: EUR Europe/Berlin de',
+  address: 'an address, as sillandsprig.example or https://sillandsprig.example/box',
+  currency: 'a currency, as GBP or euros',
+  currencies: (some: readonly (readonly [code: string, name: string])[], isAll: boolean) =>
+    `one of ${some.map(([code, name]) => `${code} (${name})`).join(', ')}${isAll ? '' : ', or another by its three letters'}`,
+  machine: 'a currency, a time zone or a language, as: euros Europe/Berlin de',
   lead: (most: number) => `a number from 1 to ${most}`,
   kinds: (most: number) => `a number from 1 to ${most} and what such a thing is called, as: 2 plant mister`,
   column: 'a word for what it says and the title of a column, as: price = Sells for',
