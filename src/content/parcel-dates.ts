@@ -4,6 +4,7 @@ import { Temporal } from 'temporal-polyfill';
 import { dayNumber, MS_A_DAY } from '../text/days.ts';
 import { itemAt } from '../text/item-at.ts';
 import { literal } from '../text/literal-pattern.ts';
+import { monthOfWord } from '../text/month-of-word.ts';
 
 /** A cell as a day, or why it is none. */
 export type DateReading =
@@ -17,7 +18,6 @@ const TOKEN = /YYYY|YY|MMM|MM|M|DD|D/g;
 /** Which part of a date a token stands for. */
 const partOf = (token: string): DatePart =>
   token.startsWith('Y') ? 'year' : token.startsWith('M') ? 'month' : 'day';
-const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 
 /** The date's own pattern, without the time of day that may follow it. */
 const datePart = (pattern: string): string => pattern.replace(/(?<![\sT,])[\sT,]+H{1,2}.*$/, '').trim();
@@ -60,7 +60,8 @@ const formOf = (pattern: string): DateForm => {
 const ISO: DateForm = { date: /^(\d{4})-(\d{2})-(\d{2})/, parts: ['year', 'month', 'day'] };
 
 const numberOf = (text: string, part: DatePart): number => {
-  if (part === 'month' && !/^\d/.test(text)) return MONTHS.indexOf(text.slice(0, 3).toLowerCase()) + 1;
+  // Exports write a month short, and its first three letters are alike in many languages.
+  if (part === 'month' && !/^\d/.test(text)) return monthOfWord(text.slice(0, 3).toLowerCase());
   return Number(text) + (part === 'year' && text.length === 2 ? 2000 : 0);
 };
 
