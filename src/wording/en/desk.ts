@@ -121,6 +121,7 @@ export const desk = {
     theme: 'Its theme, as First Sowings',
     pickColour: 'Pick a colour',
     records: 'Records',
+    otherRecords: (count: number): string => `Another record (${count})`,
     box: 'The box',
     cycleItself: 'The cycle',
     beside: 'The article as it will be',
@@ -303,6 +304,14 @@ export const desk = {
   historyPage: {
     lead: 'Every change that was made here, the newest first.',
     none: 'Nothing was changed here yet. What you save on this desk is listed here, and each change can be taken back, another day too.',
+    /** Files that are no records, by their names without an ending. */
+    files: {
+      lists: { parcels: 'list of parcels', searches: 'searches', addresses: 'addresses' } as Readonly<
+        Record<string, string>
+      >,
+      photo: (file: string): string => `photo ${file}`,
+      of: (what: string, cycle: string): string => `${cycle}: ${what}`,
+    },
     isUndone: 'taken back',
     undoes: 'took back a change of',
     changedSince: 'changed since in another way',
