@@ -2,13 +2,13 @@
 
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { nearest } from '../diagnostics/nearest.ts';
 import { programDigest } from '../io/program.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 import { foldersFor, SITE } from './build-command.ts';
 import { findContentFolder, readMoment } from './content-folder.ts';
 import type { Environment, Operands, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
+import { nearestCycle } from './nearest-cycle.ts';
 
 const { help, mistakes } = commandLine;
 
@@ -37,7 +37,8 @@ export const filmCommand = async (
   if ('mistake' in moment) return refuse(moment.mistake);
   if (cycle !== undefined) {
     const cycles = cyclesIn(place.content);
-    if (!cycles.includes(cycle)) return refuse(mistakes.noCycle(cycle, place.root, nearest(cycle, cycles)));
+    if (!cycles.includes(cycle))
+      return refuse(mistakes.noCycle(cycle, place.root, nearestCycle(cycle, cycles)));
   }
   const { runBuild } = await import('./run-build.ts');
   const folders = foldersFor(place);

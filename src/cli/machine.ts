@@ -42,6 +42,9 @@ const CURRENCIES: Readonly<Record<string, string>> = {
   ZA: 'ZAR',
 };
 
+/** Currencies of those regions: what most people mean comes before what few do. */
+export const FREQUENT: ReadonlySet<string> = new Set(Object.values(CURRENCIES));
+
 /** Regions whose English has a name of its own. */
 const ENGLISH = new Set(['AU', 'CA', 'GB', 'IE', 'IN', 'NZ', 'US', 'ZA']);
 

@@ -3,7 +3,6 @@
 import { statSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
-import { nearest } from '../diagnostics/nearest.ts';
 import { programDigest } from '../io/program.ts';
 import { DEFAULT_SHARE } from '../pipeline/defaults.ts';
 import type { ParcelsFacts, Step } from '../pipeline/parcels.ts';
@@ -11,6 +10,7 @@ import { commandLine } from '../wording/en/command-line.ts';
 import { findContentFolder, readMoment } from './content-folder.ts';
 import type { Environment, Operands, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
+import { nearestCycle } from './nearest-cycle.ts';
 import { diagnosticsCount, diagnosticsReport } from './report.ts';
 import { FILE_WIDTH } from './widths.ts';
 
@@ -123,7 +123,7 @@ export const parcelsCommand = async (
     isWhole: false,
   }));
   if (csv === undefined && operand !== undefined && !cycles.includes(operand)) {
-    return refuse(mistakes.noCycle(operand, root, nearest(operand, cycles)) + mistakes.fileByEnding);
+    return refuse(mistakes.noCycle(operand, root, nearestCycle(operand, cycles)) + mistakes.fileByEnding);
   }
   const ok = facts !== undefined && !mustFixAny(diagnostics);
   const show = (name: string): string => (name === csv ? name : showFile(name));

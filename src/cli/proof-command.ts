@@ -1,7 +1,6 @@
 /** `lidlore proof`. */
 
 import { mustFixAny } from '../diagnostics/diagnostic.ts';
-import { nearest } from '../diagnostics/nearest.ts';
 import { programDigest } from '../io/program.ts';
 import { DEFAULT_AIM } from '../pipeline/defaults.ts';
 import type { Coverage } from '../pipeline/proof.ts';
@@ -11,6 +10,7 @@ import type { Proven } from '../workspace/prove-cycle.ts';
 import { findContentFolder, readMoment } from './content-folder.ts';
 import type { Environment, Operands, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
+import { nearestCycle } from './nearest-cycle.ts';
 import { progress } from './progress.ts';
 import { diagnosticsCount, diagnosticsReport } from './report.ts';
 import { FILE_WIDTH } from './widths.ts';
@@ -69,7 +69,7 @@ export const proofCommand = async (
     if (cycle !== undefined && !cycles.includes(cycle)) {
       const newest = cycles.at(-1);
       const mistake =
-        mistakes.noCycle(cycle, root, nearest(cycle, cycles)) +
+        mistakes.noCycle(cycle, root, nearestCycle(cycle, cycles)) +
         (newest === undefined ? '' : mistakes.newestCycle(newest));
       return { stderr: `${mistake}\n${help.see('proof')}\n`, status: EXIT.usage };
     }

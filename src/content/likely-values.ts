@@ -1,4 +1,5 @@
 /** What somebody may have meant who wrote a value in another form: tried by the field's own schema. */
+import { isDayOfWeek, monthOfWord } from '../text/calendar-words.ts';
 import { CALL_KINDS } from './vocabulary.ts';
 
 const two = (digits: string): string => digits.padStart(2, '0');
@@ -14,26 +15,21 @@ const dates = (text: string): readonly string[] => {
   return [];
 };
 
-const MONTHS = [
-  ...['january', 'february', 'march', 'april', 'may', 'june', 'july'],
-  ...['august', 'september', 'october', 'november', 'december'],
-];
 /** Words of a date that say nothing more: days of the week follow from it. */
-const FILLERS = /^(?:the|of|on|(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?)$/;
+const FILLERS = /^(?:the|of|on|tues|thurs|den|der|le|de|del|di)$/;
 
-/** The number of a month, from 1, by its English name or a short form of it of three letters or more; 0 for another word. */
-const monthOf = (word: string): number =>
-  word.length < 3 ? 0 : MONTHS.findIndex((name) => name.startsWith(word)) + 1;
+const saysNothing = (word: string): boolean =>
+  FILLERS.test(word) || (isDayOfWeek(word) && monthOfWord(word) === 0);
 
 /** A date whose month is a word: "1st December 2026", "Dec 1, 2026". Its three parts stand in any order, and nothing else. */
 const worded = (text: string): readonly string[] => {
   const words = text
     .toLowerCase()
     .split(/[\s,./-]+/)
-    .filter((word) => word !== '' && !FILLERS.test(word));
-  const days = words.flatMap((word) => /^(\d{1,2})(?:st|nd|rd|th)?$/.exec(word)?.[1] ?? []);
+    .filter((word) => word !== '' && !saysNothing(word));
+  const days = words.flatMap((word) => /^(\d{1,2})(?:st|nd|rd|th|er|º)?$/.exec(word)?.[1] ?? []);
   const years = words.filter((word) => /^\d{4}$/.test(word));
-  const months = words.map(monthOf).filter(Boolean);
+  const months = words.map(monthOfWord).filter(Boolean);
   const [[day], [month], [year]] = [days, months, years];
   return words.length === 3 && day !== undefined && month !== undefined && year !== undefined
     ? [`${year}-${two(String(month))}-${two(day)}`]

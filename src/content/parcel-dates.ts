@@ -1,10 +1,9 @@
 /** Dates as carriers' exports write them → day numbers. Never guesses which of two numbers is the month. */
 
 import { Temporal } from 'temporal-polyfill';
+import { isDayOfWeek, monthOfWord } from '../text/calendar-words.ts';
 import { dayNumber, MS_A_DAY } from '../text/days.ts';
-import { fold } from '../text/fold.ts';
 import { itemAt } from '../text/item-at.ts';
-import { lazily } from '../text/lazy.ts';
 import { literal } from '../text/literal-pattern.ts';
 
 /** A cell as a day, or why it is none. */
@@ -19,50 +18,23 @@ const TOKEN = /YYYY|YY|MMM|MM|M|DD|D/g;
 /** Which part of a date a token stands for. */
 const partOf = (token: string): DatePart =>
   token.startsWith('Y') ? 'year' : token.startsWith('M') ? 'month' : 'day';
-/** Languages in which months and days of the week are known by name. */
-const LANGUAGES = ['en', 'de', 'fr', 'es', 'it', 'nl', 'sv', 'da', 'nb', 'fi', 'pl', 'pt'];
 
-const namesIn = (options: Intl.DateTimeFormatOptions, days: readonly number[]): ReadonlyMap<string, number> =>
-  new Map(
-    LANGUAGES.flatMap((lang) => {
-      const format = new Intl.DateTimeFormat(lang, { ...options, timeZone: 'UTC' });
-      return days.map((day, i) => {
-        const parts = format.formatToParts(day * MS_A_DAY);
-        const name = parts.find(({ type }) => type === 'month' || type === 'weekday')?.value ?? '';
-        return [fold(name).replace(/\.$/, ''), i + 1] as const;
-      });
-    }),
+/** Whether a date stands in some text: three numbers, or two and a month's name. */
+const hasWholeDate = (text: string): boolean => {
+  const numbers = (text.match(/\d+/g) ?? []).length;
+  return (
+    numbers >= 3 || (numbers === 2 && (text.match(/\p{L}+/gu) ?? []).some((word) => monthOfWord(word) > 0))
   );
-/** With a day beside it a month has the form that it has in a date: "3 kwietnia". */
-const months = lazily(() => {
-  const days = Array.from({ length: 12 }, (_, i) => dayNumber(2026, i + 1, 15) ?? 0);
-  return new Map([
-    ...namesIn({ month: 'long' }, days),
-    ...namesIn({ month: 'long', day: 'numeric' }, days),
-    ...namesIn({ month: 'short', day: 'numeric' }, days),
-  ]);
-});
-/** From a Monday on. */
-const WEEK = Array.from({ length: 7 }, (_, i) => i + 4);
-const weekdays = lazily(
-  () =>
-    new Set([...namesIn({ weekday: 'long' }, WEEK).keys(), ...namesIn({ weekday: 'short' }, WEEK).keys()]),
-);
-
-/** The number of a month by its name or a beginning of it that is no other month's; 0 for another word. */
-const monthNamed = (word: string): number => {
-  const name = fold(word).replace(/\.$/, '');
-  const whole = months().get(name);
-  if (whole !== undefined || name.length < 3) return whole ?? 0;
-  const meant = new Set([...months()].flatMap(([one, number]) => (one.startsWith(name) ? [number] : [])));
-  return meant.size === 1 ? ([...meant][0] ?? 0) : 0;
 };
 
-/** A cell without the day of the week before its date, and without "of" between the parts: "Fri 3 de abril de 2026". */
+/**
+ * A cell without the day of the week before its date, and without "of" between the parts: "Fri 3 de abril de 2026". What
+ * may be a month too, as "mar" for Tuesday, is one where the rest is no date by itself.
+ */
 const bareDate = (cell: string): string => {
   const [, day = '', rest = ''] = /^(\p{L}{2,13})\.?,?\s+(\S.*)$/u.exec(cell) ?? [];
-  const dated = day !== '' && weekdays().has(fold(day)) ? rest : cell;
-  return dated.replace(/(?<=\d|\p{L})\.? de (?=\p{L}|\d)/gu, ' ');
+  const isDay = day !== '' && isDayOfWeek(day) && (monthOfWord(day) === 0 || hasWholeDate(rest));
+  return (isDay ? rest : cell).replace(/(?<=\d|\p{L})\.? de (?=\p{L}|\d)/gu, ' ');
 };
 
 /** Days as spreadsheets number them (ECMA-376, 18.17.4.1): from 1 January 2010 to the end of 2049, and a part of a day. */
@@ -127,7 +99,7 @@ const formOf = (pattern: string): DateForm => {
 const ISO: DateForm = { date: /^(\d{4})-(\d{2})-(\d{2})/, parts: ['year', 'month', 'day'] };
 
 const numberOf = (text: string, part: DatePart): number => {
-  if (part === 'month' && !/^\d/.test(text)) return monthNamed(text);
+  if (part === 'month' && !/^\d/.test(text)) return monthOfWord(text);
   return Number(text) + (part === 'year' && text.length === 2 ? 2000 : 0);
 };
 

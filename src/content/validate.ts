@@ -158,6 +158,7 @@ const toDiagnostic = <T extends v.GenericSchema>(
       rule: 'missing-key',
       location: record.locationOf(parent),
       message: `Unexpected ${parent.length > 0 ? placeInWords(asWritten(record, parent)) : 'record'} without \`${key}\`, expected a line for it`,
+      adds: path.join('.'),
       fix: `Add ${line === undefined ? `\`${key}: …\`` : `a line, as \`${line}\``}`,
     };
   }

@@ -2,7 +2,7 @@
 import { valueAt } from '../content/field-path.ts';
 import { storyLine } from '../content/story-text.ts';
 import type { Edit } from '../pipeline/proof.ts';
-import { type Edited, edited, fieldOf, type OpenRecord, STORY } from './record.ts';
+import { type Edited, edited, fieldOf, type OpenRecord, pathOf, STORY } from './record.ts';
 
 const literal = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
@@ -32,7 +32,7 @@ export const withAdvice = (
 ): Edited | undefined => {
   const field = fieldOf(record, { location: at });
   if (field !== STORY) {
-    const path = field.split('.').map((step) => (/^\d+$/.test(step) ? Number(step) : step));
+    const path = pathOf(field);
     const value = valueAt(record.values, path);
     if (typeof value !== 'string') return undefined;
     const place = placeOf(value, before, 0);

@@ -4,10 +4,11 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Compared } from '../io/compare-served.ts';
 import type { Answer, Asked, SentForm } from '../io/serve.ts';
 import type { BoxSettings, Cycle, Moment } from '../model/box.ts';
+import { monthName } from '../model/calendar.ts';
 import type { Html } from '../render/html.ts';
 import type { Said } from '../wording/en/desk.ts';
 import type { Wording } from '../wording/wording.ts';
-import type { Table } from './table.ts';
+import { cycleOf, type Table } from './table.ts';
 import type { Uploads } from './uploads.ts';
 import type { Works } from './works.ts';
 
@@ -105,6 +106,13 @@ export const itemFiles = ({ table, id }: Pick<Context, 'table' | 'id'>): readonl
   [...table.snapshot().files.keys()]
     .filter((path) => ITEM_FILE.test(path) && path.startsWith(`cycles/${id}/`))
     .sort();
+
+/** A cycle by its month and, where it has one yet, its theme: "March 2026, First Sowings". `lang` is the page's. */
+export const cycleLabel = ({ table, lang }: Pick<Context, 'table' | 'lang'>, id: string): string => {
+  const month = monthName({ year: Number(id.slice(0, 4)), month: Number(id.slice(5, 7)) }, lang);
+  const theme = cycleOf(table.snapshot(), id)?.theme;
+  return theme ? `${month}, ${theme}` : month;
+};
 
 /** What a page is looked at in, whatever the browser prefers. */
 export const SCHEMES = ['light', 'dark'] as const;

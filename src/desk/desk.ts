@@ -9,6 +9,7 @@ import { wordingFor } from '../wording/wording.ts';
 import {
   addressOf,
   type Context,
+  cycleLabel,
   type DeskWorks,
   isSaid,
   momentToSee,
@@ -187,7 +188,7 @@ const pageAnswer = async (context: Context, name: PanelName | 'history', shown: 
     cycles: [...snapshot.cycleIds].reverse().map((cycle) => ({
       id: cycle,
       href: addressOf('cycle', cycle),
-      label: `${monthOf(cycle)}${((theme) => (theme ? `, ${theme}` : ''))(cycleOf(snapshot, cycle)?.theme)}`,
+      label: cycleLabel(context, cycle),
       isHere: cycle === id,
     })),
     month: id === '' ? '' : monthOf(id),

@@ -3,18 +3,19 @@ import { storyLine } from '../content/story-text.ts';
 import type { Coverage } from '../pipeline/proof.ts';
 import type { OpenRecord } from './record.ts';
 
-/** A mention in a story: offsets in its text with line feeds alone, the item's number, and whether it is met in passing. */
+/** A mention in a story: offsets in the text that its form shows, with line feeds alone, the item's number, and whether it is met in passing. */
 export type Mark = readonly [from: number, to: number, item: number, isFaint: 0 | 1];
 
 const FAINT = new Set(['same stem', 'scattered', 'head only']);
 
 /** Mentions in a record's story, in the order of the text, none within another. */
 export const marksIn = (
-  { path, text, story }: Pick<OpenRecord, 'path' | 'text' | 'story'>,
+  { path, text, story, parts }: Pick<OpenRecord, 'path' | 'text' | 'story' | 'parts'>,
   coverage: Coverage | undefined,
 ): readonly Mark[] => {
-  if (!coverage || story === undefined) return [];
+  if (!coverage || story === undefined || !parts) return [];
   const first = storyLine(text);
+  const skipped = parts.before.length;
   const starts = [0];
   for (let at = story.indexOf('\n'); at >= 0; at = story.indexOf('\n', at + 1)) starts.push(at + 1);
   const offsetOf = (line: number, column: number): number | undefined => {
@@ -31,7 +32,12 @@ export const marksIn = (
         const from = offsetOf(at.line, at.column);
         const end = offsetOf(last.line, last.column);
         if (from !== undefined && end !== undefined && end >= from)
-          all.push([from, end + (last.end - last.start), number, FAINT.has(grade) ? 1 : 0]);
+          all.push([
+            from - skipped,
+            end + (last.end - last.start) - skipped,
+            number,
+            FAINT.has(grade) ? 1 : 0,
+          ]);
       }
   all.sort((a, b) => a[0] - b[0] || a[3] - b[3] || b[1] - a[1]);
   const kept: Mark[] = [];

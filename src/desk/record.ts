@@ -1,15 +1,18 @@
 /** A record on the desk: its text as it stands, its values, and a new text with what was typed into its form. */
 import { changeKey } from '../content/change-record.ts';
-import { valueAt } from '../content/field-path.ts';
+import { type FieldPath, valueAt } from '../content/field-path.ts';
 import { type FormField, formFieldsOf } from '../content/form-fields.ts';
 import { type FormChange, formChanges, type Typed } from '../content/form-values.ts';
 import { parseFile } from '../content/front-matter.ts';
 import { ITEM_FILE } from '../content/paths.ts';
 import { type FrontMatter, frontMatterOf } from '../content/record-file.ts';
+import { type StoryParts, storyOfParts, storyParts } from '../content/story-asides.ts';
 import { storyLine, storyOf, withStory } from '../content/story-text.ts';
 import { type FieldValue, isFieldValue } from '../content/write-yaml.ts';
 import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
 import { utf8Bytes } from '../text/utf8.ts';
+import { begin } from '../wording/en/begin.ts';
+import { ownersNote } from '../workspace/begin/record-text.ts';
 import type { Context } from './context.ts';
 import type { Table } from './table.ts';
 
@@ -23,6 +26,8 @@ export interface OpenRecord {
   /** Undefined where the fields cannot be read, and the whole text is mended instead. */
   readonly values: FieldValue | undefined;
   readonly story: string | undefined;
+  /** What the form shows of it, and what stands around that for its owner alone. */
+  readonly parts: StoryParts | undefined;
 }
 
 const CYCLE_FILE = /^cycles\/[^/]+\/cycle\.md$/;
@@ -45,7 +50,8 @@ export const recordOf = (path: string, text: string, hash: string): OpenRecord =
   const source = { path, text: text.replace(/^\ufeff/, '').replaceAll('\r\n', '\n') };
   const parsed = parseFile(source);
   const record = frontMatterOf(source, parsed);
-  const isReadable = !mustFixAny(parsed.diagnostics) && storyOf(text) !== undefined;
+  const story = storyOf(text);
+  const isReadable = !mustFixAny(parsed.diagnostics) && story !== undefined;
   return {
     path,
     text,
@@ -53,7 +59,8 @@ export const recordOf = (path: string, text: string, hash: string): OpenRecord =
     fields: formFieldsOf(path),
     record,
     values: isReadable && isFieldValue(parsed.data) ? parsed.data : undefined,
-    story: storyOf(text),
+    story,
+    parts: story === undefined ? undefined : storyParts(story),
   };
 };
 
@@ -124,17 +131,53 @@ export const edited = (
     now = value;
   }
   const about = changes.map((change) => change.path.join('.'));
-  const unified = newStory?.replace(/\r\n?/g, '\n');
-  if (unified === undefined || unified === story) return { kind: 'edited', text: now, about };
-  const told = withStory(now, unified);
-  return told === undefined
+  const told = newStory === undefined ? undefined : unified(newStory);
+  if (told === undefined || told === story) return { kind: 'edited', text: now, about };
+  const whole = withStory(now, told);
+  return whole === undefined
     ? { kind: 'refused', diagnostics: [] }
-    : { kind: 'edited', text: told, about: [...about, STORY] };
+    : { kind: 'edited', text: whole, about: [...about, STORY] };
+};
+
+/** Names under which a form carries what stands before and after the text that it shows, as it was when it was shown. */
+export const STORY_BEFORE = 'story.before';
+export const STORY_AFTER = 'story.after';
+
+const { boxBody, cycleBody, itemBody } = begin.hints;
+
+/** What a record that was begun asks for in the place of its story. */
+export const STORY_HINTS: ReadonlySet<string> = new Set([boxBody, cycleBody, itemBody]);
+
+const withoutStoryHints = (before: string): string =>
+  [...STORY_HINTS].reduce((text, hint) => {
+    const note = ownersNote(hint);
+    const at = text.indexOf(note);
+    return at < 0 ? text : text.slice(0, at) + text.slice(at + note.length).trimStart();
+  }, before);
+
+const unified = (text: string): string => text.replace(/\r\n?/g, '\n');
+
+/**
+ * The whole story that a form sends: what was typed, between what the form did not show. What asked for a story goes with
+ * the first words of one, because it is answered; every other comment keeps its bytes, because only its owner knows what it
+ * is good for, and no page shows it.
+ */
+export const typedStory = ({ story }: Pick<OpenRecord, 'story'>, typed: Typed): string | undefined => {
+  const sent = typed(STORY);
+  if (sent === undefined) return undefined;
+  const [before, text, after] = [typed(STORY_BEFORE) ?? '', sent, typed(STORY_AFTER) ?? ''].map(unified) as [
+    string,
+    string,
+    string,
+  ];
+  const asShown = before + text + after;
+  if (asShown === story || asShown === text) return asShown;
+  return storyOfParts({ before: text.trim() === '' ? before : withoutStoryHints(before), text, after });
 };
 
 /** A record's text with what was typed into its form. */
 export const editedBy = (record: OpenRecord, typed: Typed): Edited =>
-  edited(record, formChanges(record.fields, record.values, typed), typed(STORY));
+  edited(record, formChanges(record.fields, record.values, typed), typedStory(record, typed));
 
 /** Saves a text over the one that was seen. */
 export const saveText = (
@@ -144,21 +187,28 @@ export const saveText = (
   about: readonly string[],
 ) => table.save({ path, seen: hash, bytes: utf8Bytes(text), about });
 
-/** The field whose lines a finding shows, where it stands nowhere yet: the place is only that of the record. */
-const fieldToAdd = (
-  { fields, values }: OpenRecord,
-  { written }: Pick<Diagnostic, 'written'>,
-): string | undefined => {
-  const key = /^[\w-]+(?=:)/.exec(written?.lines[0] ?? '')?.[0];
-  return key !== undefined &&
-    valueAt(values, [key]) === undefined &&
-    fields.some((field) => field.key === key)
+/** A dotted path step by step: numbers are places in lists. */
+export const pathOf = (dotted: string): FieldPath =>
+  dotted.split('.').map((step) => (/^\d+$/.test(step) ? Number(step) : step));
+
+type Placed = Pick<Diagnostic, 'location' | 'written' | 'adds'>;
+
+const holds = (fields: readonly FormField[], [step, ...rest]: readonly string[]): boolean => {
+  const field = fields.find(({ key }) => key === step);
+  const further = rest.filter((one) => !/^\d+$/.test(one));
+  return field !== undefined && (further.length === 0 || holds(field.fields ?? [], further));
+};
+
+/** The field that a finding asks for, or whose lines it shows, where it stands nowhere yet: the place is only that of the record. */
+const fieldToAdd = ({ fields, values }: OpenRecord, { adds, written }: Placed): string | undefined => {
+  const key = adds ?? /^[\w-]+(?=:)/.exec(written?.lines[0] ?? '')?.[0];
+  return key !== undefined && valueAt(values, pathOf(key)) === undefined && holds(fields, key.split('.'))
     ? key
     : undefined;
 };
 
 /** The field that a finding is about: its dotted path, `story` for the text below, empty for the record as a whole. */
-export const fieldOf = (open: OpenRecord, diagnostic: Pick<Diagnostic, 'location' | 'written'>): string => {
+export const fieldOf = (open: OpenRecord, diagnostic: Placed): string => {
   const { text, record } = open;
   const { location } = diagnostic;
   if (location.line >= storyLine(text) && location.line > 1) return STORY;

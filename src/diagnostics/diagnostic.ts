@@ -27,6 +27,8 @@ export interface Diagnostic {
   readonly instead?: { readonly from: number; readonly to: number; readonly lines: readonly string[] };
   /** Lines of a field as it is written: the ones to write, or invented ones where nobody can know what was meant. */
   readonly written?: { readonly lines: readonly string[]; readonly invented: boolean };
+  /** Dotted path of the field that it asks for, which stands nowhere yet; the location is that of what lacks it. */
+  readonly adds?: string;
   /** The other place that caused it, where there is one. */
   readonly related?: { readonly location: Location; readonly message: string };
 }

@@ -6,6 +6,7 @@ import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } fr
 import { join } from 'node:path';
 import { sha256 } from '../text/hash.ts';
 import { replaceSeen, stateOf, type Written, writeWhole } from './owned-files.ts';
+import { removeAbandoned, unfinished } from './unfinished.ts';
 
 /** A change of one file. */
 export interface Entry {
@@ -92,10 +93,23 @@ const undoneIn = (entries: readonly Entry[]): ReadonlySet<number> => {
   return undone;
 };
 
+/** A file of the history's own, there as a whole or not at all. */
+const put = (place: string, bytes: Uint8Array): void => {
+  const temporary = unfinished(place);
+  try {
+    writeWhole(temporary, bytes);
+    renameSync(temporary, place);
+  } catch (error) {
+    rmSync(temporary, { force: true });
+    throw error;
+  }
+};
+
 /** The history in `folder` of the files in `content`. `now` gives milliseconds since 1970. */
 export const openHistory = (folder: string, content: string, now: () => number = Date.now): History => {
   const kept = join(folder, 'kept');
   mkdirSync(kept, { recursive: true });
+  removeAbandoned(folder);
   let entries = readEntries(folder);
   let next = (entries.at(-1)?.id ?? 0) + 1;
 
@@ -106,9 +120,7 @@ export const openHistory = (folder: string, content: string, now: () => number =
     // What is there may be damaged, and then it would be no way back.
     if (bytesOf(hash)) return;
     const place = join(kept, hash);
-    rmSync(`${place}.part`, { force: true });
-    writeWhole(`${place}.part`, bytes);
-    renameSync(`${place}.part`, place);
+    put(place, bytes);
   };
 
   const bytesOf: History['bytesOf'] = (hash) => {
@@ -164,9 +176,7 @@ export const openHistory = (folder: string, content: string, now: () => number =
       ...(undoes !== undefined && { undoes }),
     };
     const file = fileOf(next);
-    rmSync(`${file}.part`, { force: true });
-    writeWhole(`${file}.part`, Buffer.from(JSON.stringify(entry)));
-    renameSync(`${file}.part`, file);
+    put(file, Buffer.from(JSON.stringify(entry)));
     next += 1;
     const written = replaceSeen(content, path, seen, bytes);
     if (written.kind === 'written') {

@@ -49,6 +49,7 @@ const reportTitle = ({ locationOf }: Usable<CycleRecord>, lang: string, report: 
     weight: 'look at',
     rule: 'title-language',
     location: locationOf(['theme']),
+    adds: 'title',
     message: `Unexpected cycle without a \`title\` in a box in \`${lang}\`, expected one: there are no words for it in that language yet, and the things stand beside the month`,
     fix: 'Add `title: …` in the language of the box',
   });

@@ -47,6 +47,7 @@ const withoutPicture = ({ lead, source }: Item): Diagnostic => ({
   weight: lead ? 'look at' : 'note',
   rule: 'item-picture',
   location: locationIn(source, 'name'),
+  adds: 'image',
   message: `Unexpected ${lead ? 'lead item' : 'item'} without a picture, expected one at least`,
   fix: `Add \`image\` with the \`file\` and the \`alt\` of a photo of it, ${WANTED}`,
 });

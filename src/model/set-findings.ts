@@ -112,6 +112,7 @@ export const setFindings = ({ items, cycle }: WrittenCycle, report: ReportFindin
         weight: 'look at',
         rule: 'goes-with',
         location: item.locationOf(['name']),
+        adds: 'goesWith',
         message: 'Unexpected item without `goesWith`, expected how it goes with the lead item',
         fix: 'Add `goesWith: …`, a sentence',
       });

@@ -114,7 +114,7 @@ describe('somebody who is asked', () => {
     );
     expect(said.status).toBe(0);
     expect(said.stderr).toContain('expected a text of at most 160 characters. Please try again.');
-    expect(said.stderr).toContain('expected an address that begins with https:// or http://');
+    expect(said.stderr).toContain('expected an address, as sillandsprig.example or https://');
     expect(said.stderr).toContain('Unexpected “soon”, expected a month');
     expect(said.stderr).toContain('Unexpected “first of May”, expected a date');
     expect(await fieldsIn(dir, 'cycles/2026-12/cycle.md')).toMatchObject({ shipped: '2026-12-01' });

@@ -14,6 +14,12 @@ test.each([
   ['2026 December 1', '2026-12-01'],
   ['on the 2nd of March 2027', '2027-03-02'],
   ['Wed 3 Sept 2026', '2026-09-03'],
+  // "Mar" is Tuesday in French and Spanish, and March in English.
+  ['mardi 3 avril 2026', '2026-04-03'],
+  ['Mar 3, 2026', '2026-03-03'],
+  ['1. Dezember 2026', '2026-12-01'],
+  ['1er décembre 2026', '2026-12-01'],
+  ['martes 3 de marzo de 2026', '2026-03-03'],
 ])('“%s” is %s', (typed, date) => {
   expect(likelyValues(typed)).toContain(date);
 });

@@ -257,6 +257,18 @@ describeWith('chromium', 'chromium', 'the desk in Chromium', () => {
     expect(faults).toEqual([]);
   });
 
+  test('on a phone the other records are behind one control, which the keys open; on a wide screen they stand there', async () => {
+    await go(`write/${ITEM}`);
+    const list = page.locator('#record-list');
+    const control = page.getByText('Another record');
+    expect([await list.isVisible(), await control.isVisible()]).toEqual([true, false]);
+    await page.setViewportSize({ width: 390, height: 800 });
+    expect([await list.isVisible(), await control.isVisible()]).toEqual([false, true]);
+    await control.press('Enter');
+    await list.getByText('The box').waitFor();
+    await page.setViewportSize({ width: 1280, height: 720 });
+  });
+
   test('no page of the desk has an axe violation', async () => {
     const free = await browser.newContext({ bypassCSP: true, viewport: { width: 390, height: 800 } });
     const tab = await free.newPage();
@@ -302,6 +314,11 @@ describeWith('chromium', 'chromium', 'the desk in Chromium', () => {
     desk = await openedDesk(folder);
     await expect.poll(() => record(), { timeout: 8_000 }).toContain('size: 26 cm\n');
     await page.getByText('Saved.').waitFor();
+    await go('history/2026-03');
+    // What was changed is said by its name, its file small below it.
+    expect(await page.locator('.changes li p:first-child').allTextContents()).toEqual(
+      expect.arrayContaining(['Cane proving basket: size', 'The box: call, places']),
+    );
     for (let change = 0; change < 2; change += 1) {
       await go('history/2026-03');
       await page.getByRole('button', { name: 'Take back', exact: true }).click();
@@ -317,6 +334,9 @@ describeWith('chromium', 'chromium', 'the desk in Chromium', () => {
     await page.locator('.adding').getByLabel('Name').fill('Linen cloth: large');
     await page.locator('.adding').getByRole('button', { name: 'Begin it' }).first().click();
     await page.getByText('It is begun.').waitFor();
+    // What asks for a story stands beside its field, and nothing in it has to be deleted.
+    expect(await page.getByLabel('Story').inputValue()).toBe('');
+    await page.getByText('Write its story here').waitFor();
     const path = 'cycles/2026-03/items/02-linen-cloth-large.md';
     // What is begun here is what `lidlore begin` lays out.
     const { text } = planNextThing(bareThing('Linen cloth: large', 'cloth'), '2026-03', [ITEM]);

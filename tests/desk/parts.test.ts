@@ -3,7 +3,10 @@ import { parcelShapeOf } from '../../src/content/parcel-shape.ts';
 import { withAdvice } from '../../src/desk/advice.ts';
 import { photoName } from '../../src/desk/panels/photos.ts';
 import { commentsIn, shortName } from '../../src/desk/panels/voices.ts';
-import { recordOf } from '../../src/desk/record.ts';
+import { editedBy, fieldOf, recordOf, STORY } from '../../src/desk/record.ts';
+import { begin } from '../../src/wording/en/begin.ts';
+import { ownersNote } from '../../src/workspace/begin/record-text.ts';
+import { sentForm } from '../support/typed-form.ts';
 
 const item = (story: string, fields = 'description: A blade.\n') =>
   recordOf('cycles/2026-03/items/01-a.md', `---\nname: Scraper\n${fields}---\n\n${story}`, '');
@@ -110,4 +113,37 @@ test('a photo’s name stands anywhere: no folder, no sign that means something,
     undefined,
     { stem: '猫', ending: 'webp' },
   ]);
+});
+
+const noted = (body: string): string => `---\nname: Scraper\ndescription: A blade.\n---\n\n${body}`;
+const { itemBody, fromList } = begin.hints;
+const LIST = `${ownersNote(`${fromList}\nCost: 4.20`)}\n`;
+
+test('the first words of a story take the place of what asked for them, and no note of the owner', () => {
+  const asked = noted(`${ownersNote(itemBody)}\n\n${LIST}`);
+  const record = recordOf('cycles/2026-03/items/01-a.md', asked, '');
+  const form = sentForm(record);
+  expect(form.get(STORY)).toBe('');
+  const saved = (story: string, of = record) => {
+    const result = editedBy(of, (name) => (name === STORY ? story : form.get(name)));
+    return result.kind === 'edited' ? result.text : undefined;
+  };
+  expect(saved('')).toBe(asked);
+  const told = noted(`${LIST}\nIt lifts a loaf.`);
+  expect(saved('It lifts a loaf.')).toBe(told);
+  // The form stays as it was shown, and saves again and again.
+  const again = recordOf('cycles/2026-03/items/01-a.md', told, '');
+  expect(saved('It lifts a loaf.', again)).toBe(told);
+  expect(saved('It lifts a loaf. Dry it.', again)).toBe(noted(`${LIST}\nIt lifts a loaf. Dry it.`));
+});
+
+test.each([
+  ['beside another field', { adds: 'goesWith' }, 2, 'goesWith'],
+  ['in a group that stands nowhere', { adds: 'spare.until' }, 2, 'spare.until'],
+  ['in a thing of a list', { adds: 'image.0.alt' }, 4, 'image.0.alt'],
+  ['one that stands there', { adds: 'description' }, 2, 'name'],
+  ['one that no form has', { adds: 'nothing' }, 2, 'name'],
+])('a finding is shown at the field that it asks for: %s', (_, asked, line, field) => {
+  const record = item('It lifts.\n', 'description: A blade.\nimage:\n  - {file: a.jpg}\n');
+  expect(fieldOf(record, { ...asked, location: at(line, 1) })).toBe(field);
 });

@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, utimesSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
@@ -174,4 +174,17 @@ test('a photo that was put in is taken out again, and comes back', async () => {
   expect(stateOf(content, path)).toBeUndefined();
   history.undo(history.redoable()?.id ?? 0);
   expect([...(stateOf(content, path)?.bytes ?? [])]).toEqual([1, 2, 3]);
+});
+
+test('what a stopped run left half written beside the history is taken away once nobody can be writing it', async () => {
+  const folder = await temporary({
+    'content/box.md': 'x',
+    'history/00000001.json.aa.part': '{"id"',
+    'history/00000002.json.bb.part': '{"id"',
+  });
+  const [old, fresh] = ['00000001.json.aa.part', '00000002.json.bb.part'];
+  const before = Date.now() / 1000 - 7200;
+  utimesSync(join(folder, 'history', old), before, before);
+  openHistory(join(folder, 'history'), join(folder, 'content'));
+  expect([old, fresh].map((name) => existsSync(join(folder, 'history', name)))).toEqual([false, true]);
 });

@@ -1,7 +1,7 @@
 /** A record's form as a browser sends it, before anybody has typed anything. */
 import type { FieldView } from '../../src/desk/form-view.ts';
 import { fieldViews } from '../../src/desk/form-view.ts';
-import { type OpenRecord, STORY } from '../../src/desk/record.ts';
+import { type OpenRecord, STORY, STORY_AFTER, STORY_BEFORE } from '../../src/desk/record.ts';
 import { desk as words } from '../../src/wording/en/desk.ts';
 
 /** Line ends as a form sends them (HTML, 4.10.21.4). */
@@ -35,7 +35,12 @@ export const sentForm = (record: OpenRecord): Map<string, string> => {
     photo: () => '',
   }))
     visit(view);
-  if (record.story !== undefined) form.set(STORY, sentText(record.story));
+  const { parts } = record;
+  if (parts) {
+    form.set(STORY_BEFORE, sentText(parts.before));
+    form.set(STORY, sentText(parts.text));
+    form.set(STORY_AFTER, sentText(parts.after));
+  }
   return form;
 };
 

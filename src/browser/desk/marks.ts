@@ -77,7 +77,11 @@ export const markedStory = (): MarkedStory => {
     return true;
   };
   const remark = (): void => {
-    const given: readonly Mark[] = JSON.parse(document.getElementById('marks')?.dataset.marks ?? '[]');
+    const { marks: places = '[]', begins = '' } = document.getElementById('marks')?.dataset ?? {};
+    // A comment that was typed before the text stands in it here still, and beside it in a page that is loaded now.
+    const first = Math.max(0, sent.indexOf(begins));
+    const told: readonly Mark[] = JSON.parse(places);
+    const given = told.map(([from, to, item, faint]): Mark => [from + first, to + first, item, faint]);
     // What was typed since it was sent has moved the places on.
     const now = sent === area.value ? given : moved(given, changeBetween(sent, area.value));
     if (plain.length > 0 && text === area.value && JSON.stringify(now) === JSON.stringify(marks)) return;

@@ -46,24 +46,26 @@ export const invitationFindings = (
       ),
     );
   if (hook.length === 0)
-    findings.push(
-      lookAt(
+    findings.push({
+      ...lookAt(
         'invitation-hook',
         at('theme'),
         'Unexpected invitation without a word that makes people curious, expected a `hook` under `invitation` or a peek in the cycle before',
         'Add a `hook` under `invitation`, a sentence or two that name nothing in the box',
       ),
-    );
+      adds: 'invitation.hook',
+    });
   const address = cycle.live?.address;
   if (address === undefined)
-    findings.push(
-      lookAt(
+    findings.push({
+      ...lookAt(
         'invitation-address',
         at('live', 'reveal'),
         'Unexpected invitation without an address, expected where the live is seen',
         'Add its `address` under `live`; until then it leads to the site',
       ),
-    );
+      adds: 'live.address',
+    });
   const inAddress = address === undefined ? [] : spoilers(addressWords(address));
   if (inAddress.length > 0)
     findings.push(

@@ -20,6 +20,7 @@ export const settingsFindings = (
     weight: 'look at',
     rule,
     location: locationIn(source, key, 'pieces', 'name'),
+    adds: key,
     message: `Unexpected letter without ${what}, expected \`${key}\` in box.md`,
     fix,
   });
@@ -66,6 +67,7 @@ export const replayFinding = ({ source, replay }: Cycle): readonly Diagnostic[] 
           weight: 'note',
           rule: 'letter-replay',
           location: locationIn(source, 'theme'),
+          adds: 'replay',
           message: 'Unexpected letter without a film to watch, expected `replay` once the live is recorded',
           fix: 'Add `replay` with its `address` and `minutes` below it, or send it without',
         },

@@ -41,11 +41,11 @@ export const linkedFindings = (
   diagnostics: readonly Diagnostic[],
 ): readonly LinkedFinding[] =>
   heaviestFirst(diagnostics).map((diagnostic) => {
-    const { location, written } = diagnostic;
+    const { location } = diagnostic;
     const record = openRecord(context.table, location.file);
     return {
       ...toldInList(context, record === 'other encoding' ? undefined : record, diagnostic),
-      href: record === undefined ? '' : placeAddress(context, location, written),
+      href: record === undefined ? '' : placeAddress(context, location, diagnostic),
       where: record === undefined ? location.file : recordName(context, location.file),
     };
   });

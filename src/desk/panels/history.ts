@@ -2,12 +2,14 @@
 import type { Entry } from '../../io/history.ts';
 import type { SentForm } from '../../io/serve.ts';
 import { longTime } from '../../model/calendar.ts';
-import { addressOf, type Context, type Outcome, type Panel, sent } from '../context.ts';
-import { exactText } from '../record.ts';
+import { addressOf, type Context, cycleLabel, type Outcome, type Panel, sent } from '../context.ts';
+import { exactText, isRecordPath, recordName } from '../record.ts';
 
 interface EntryView {
   readonly id: number;
   readonly when: string;
+  /** What it is: a thing by its name, a cycle by its month. */
+  readonly name: string;
   readonly path: string;
   readonly about: string;
   readonly isUndo: boolean;
@@ -21,7 +23,13 @@ interface HistoryView {
   readonly at: string;
   readonly entries: readonly EntryView[];
   readonly version:
-    | { readonly id: number; readonly text: string; readonly now: string; readonly path: string }
+    | {
+        readonly id: number;
+        readonly text: string;
+        readonly now: string;
+        readonly name: string;
+        readonly path: string;
+      }
     | undefined;
 }
 
@@ -37,12 +45,25 @@ const MOST_SHOWN = 100;
 const aboutWords = ({ words }: Context, { about, before }: Entry): string =>
   about
     .map((one) => {
+      if (before === null) return words.historyPage.newFile;
       if (one === 'story') return words.historyPage.story;
       if (one === 'whole') return words.historyPage.wholeFile;
-      if (before === null) return words.historyPage.newFile;
       return words.label(one.split('.').findLast((step) => !/^\d+$/.test(step)) ?? one).toLowerCase();
     })
     .join(', ');
+
+/** What a file is called by whoever wrote it. */
+const fileName = (context: Context, path: string): string => {
+  const { files } = context.words.historyPage;
+  const [, cycle, rest = path] = /^cycles\/(\d{4}-\d{2})\/(.+)$/.exec(path) ?? [];
+  const of = (what: string): string =>
+    cycle === undefined ? what : files.of(what, cycleLabel(context, cycle));
+  if (isRecordPath(path))
+    return rest === 'cycle.md' && cycle ? cycleLabel(context, cycle) : recordName(context, path);
+  if (rest.startsWith('photos/')) return of(files.photo(rest.slice('photos/'.length)));
+  const [name = ''] = rest.toLowerCase().split('.');
+  return Object.hasOwn(files.lists, name) ? of(files.lists[name] ?? '') : of(rest);
+};
 
 const show = async (context: Context): Promise<Outcome> => {
   const { table, words, lang, settings, token, id, asked } = context;
@@ -53,6 +74,7 @@ const show = async (context: Context): Promise<Outcome> => {
     (entry): EntryView => ({
       id: entry.id,
       when: longTime(entry.at, settings?.timeZone ?? 'UTC', lang),
+      name: fileName(context, entry.path),
       path: entry.path,
       about: aboutWords(context, entry),
       isUndo: entry.undoes !== undefined,
@@ -72,6 +94,7 @@ const show = async (context: Context): Promise<Outcome> => {
     wanted && bytes
       ? {
           id: wanted.id,
+          name: fileName(context, wanted.path),
           path: wanted.path,
           text: exactText(bytes) ?? '',
           now: (nowBytes && exactText(nowBytes)) ?? words.conflict.gone,

@@ -80,12 +80,12 @@ const recordAt = ({ table }: Context, file: string): OpenRecord | undefined => {
 export const placeAddress = (
   context: Context,
   location: Edit['at'],
-  written?: Diagnostic['written'],
+  asked: Pick<Diagnostic, 'written' | 'adds'> = {},
 ): string => {
   const { file, line } = location;
   const record = recordAt(context, file);
   if (!record) return addressOf('findings', context.id);
-  const field = fieldOf(record, { location, ...(written && { written }) });
+  const field = fieldOf(record, { ...asked, location });
   const anchor =
     field === STORY
       ? `story-${line}-${location.column}`

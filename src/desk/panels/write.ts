@@ -34,7 +34,9 @@ import {
   recordName,
   recordOf,
   STORY,
+  STORY_HINTS,
   saveText,
+  typedStory,
 } from '../record.ts';
 import { toldAtField } from '../told.ts';
 import type { BeginView } from './cycle.ts';
@@ -77,6 +79,12 @@ interface WriteView {
   readonly storyLabel: string;
   /** Whether something in it is for its owner alone. */
   readonly hasAside: boolean;
+  /** What asks for a story, and what else stands around it for its owner alone. */
+  readonly asks: readonly string[];
+  readonly notes: readonly string[];
+  /** As they stand in the file, for the save. */
+  readonly before: string;
+  readonly after: string;
   /** Where what must be fixed is listed. */
   readonly toMend: string;
   /** The cycle to which a thing can be added; empty where there is none. */
@@ -223,6 +231,10 @@ const show = async (context: Context): Promise<Outcome> => {
     asOther: undefined,
     marks: '[]',
     hasAside: false,
+    asks: [],
+    notes: [],
+    before: '',
+    after: '',
     canUndo: false,
     canRedo: false,
   };
@@ -241,6 +253,8 @@ const show = async (context: Context): Promise<Outcome> => {
     photo: photoAddress(context, path),
   });
   const { told, more } = inHeaps(views);
+  const { parts } = record;
+  const { before = '', asides = [] } = parts ?? {};
   const asText = record.values === undefined || asked.query.get('as') === 'text';
   const shownFields = new Set<string>([STORY]);
   const visit = (view: FieldView): void => {
@@ -255,9 +269,13 @@ const show = async (context: Context): Promise<Outcome> => {
     seen: record.hash,
     told: asText ? [] : told,
     more: asText ? [] : more,
-    story: asText ? undefined : record.story,
-    hasAside: record.story?.includes('<!--') === true,
-    storyLine: storyLine(record.text),
+    story: asText ? undefined : parts?.text,
+    hasAside: parts?.text.includes('<!--') === true,
+    asks: asides.filter((aside) => STORY_HINTS.has(aside)),
+    notes: asides.filter((aside) => !STORY_HINTS.has(aside)),
+    before,
+    after: parts?.after ?? '',
+    storyLine: storyLine(record.text) + before.split('\n').length - 1,
     storyFindings: asText ? [] : (byField.get(STORY) ?? []),
     findings: others,
     whole: asText ? record.text.replaceAll('\r\n', '\n') : undefined,
@@ -298,7 +316,7 @@ const conflict = (
   const { words, token, rest, table } = context;
   const typed = typedIn(form);
   const changes = base ? formChanges(base.fields, base.values, typed) : [];
-  const story = typed(STORY)?.replace(/\r\n?/g, '\n');
+  const story = typedStory(base ?? { story: undefined }, typed);
   const whole = typed(WHOLE);
   const rows = [
     ...changes.map(({ path, value }) => ({

@@ -11,7 +11,7 @@ const hints = {
   standInAddress: 'This stands in. Write your site’s real address here before you publish.',
   author: 'Who signs the articles. A person’s name reads better than a shop’s.',
   joinText: 'Join for the next box',
-  boxBody: 'Write below this line what your box is, in a paragraph or two, for the first page of your site.',
+  boxBody: 'Write here what your box is, in a paragraph or two, for the first page of your site.',
   kind: 'What people call such a thing, one word or two, singular.',
   brand: 'Who made it, as Tolley Joinery.',
   description: 'One sentence, as: A pine seed tray that fits the narrowest sill.',
@@ -28,9 +28,9 @@ const hints = {
   } as Readonly<Record<string, string>>,
   pictureText:
     'After alt, say what each picture shows, in a sentence for people who cannot see it. The name alone is a beginning.',
-  fromList: 'From your list; nothing between these signs is published.',
-  itemBody: 'Write its story below this line: who made it, how to use it, how it goes with the rest.',
-  cycleBody: 'Write below this line how this box came to be, and what went wrong on the way.',
+  fromList: 'From your list; no page shows it.',
+  itemBody: 'Write its story here: who made it, how to use it, how it goes with the rest.',
+  cycleBody: 'Write here how this box came to be, and what went wrong on the way.',
   promised: (peek: string) => `The box before promised: “${peek}” Pick it up in your opening.`,
   summary: 'Names the things, in 70 to 160 characters. Better in your own words.',
   shipped: 'The day the parcels leave.',
@@ -43,15 +43,15 @@ const hints = {
 const questions = {
   name: 'What is your box called?',
   about: 'What is it, in a sentence or two (at most 160 characters)?',
-  address: 'At which address will its site be?',
-  machine: 'Your currency, time zone and language?',
+  address: 'At which address will its site be, as sillandsprig.example? (https:// is put before it)',
+  machine: 'Your currency, time zone and language? (or one of them, as: euros)',
   /** Asked one by one where an option has said one of them. */
   machineOne: {
-    currency: 'In which currency are prices, as GBP?',
+    currency: 'In which currency are prices, as GBP or euros?',
     zone: 'By the clocks of which city, as Europe/London?',
     language: 'In which language are the articles, as en-GB?',
   } as Readonly<Record<string, string>>,
-  join: 'At which address do people join? (Enter: nowhere yet)',
+  join: 'At which address do people join, as sillandsprig.example/join? (Enter: nowhere yet)',
   month: 'Which month is its first box of?',
   theme: (month: string) => `What is the theme of the ${month} box?`,
   thing: (number: number) =>
@@ -68,8 +68,11 @@ const questions = {
 /** What is expected of an answer that no field of a record takes. */
 const expected = {
   month: 'a month, as 2026-05',
-  currency: 'a currency in three capital letters, as GBP',
-  machine: 'a currency, a time zone or a language, as: EUR Europe/Berlin de',
+  address: 'an address, as sillandsprig.example or https://sillandsprig.example/box',
+  currency: 'a currency, as GBP or euros',
+  currencies: (some: readonly (readonly [code: string, name: string])[], isAll: boolean) =>
+    `one of ${some.map(([code, name]) => `${code} (${name})`).join(', ')}${isAll ? '' : ', or another by its three letters'}`,
+  machine: 'a currency, a time zone or a language, as: euros Europe/Berlin de',
   lead: (most: number) => `a number from 1 to ${most}`,
   kinds: (most: number) => `a number from 1 to ${most} and what such a thing is called, as: 2 plant mister`,
   column: 'a word for what it says and the title of a column, as: price = Sells for',

@@ -103,6 +103,8 @@ export const desk = {
     storyHint: 'An empty line begins a new paragraph; ## begins a heading; *so* is stressed.',
     /** What the text below the fields is, by the record. */
     stories: { box: 'What this box is', cycle: 'How this box came to be', item: 'Story' } as const,
+    /** Above what its owner noted there. */
+    notes: 'Noted in the file, for you alone; no page shows it:',
     aside: 'What stands between <!-- and --> is for you alone.',
     empty: 'Nothing stands here yet.',
     emptyField: (name: string): string => `“${name}” is still empty.`,
@@ -119,6 +121,7 @@ export const desk = {
     theme: 'Its theme, as First Sowings',
     pickColour: 'Pick a colour',
     records: 'Records',
+    otherRecords: (count: number): string => `Another record (${count})`,
     box: 'The box',
     cycleItself: 'The cycle',
     beside: 'The article as it will be',
@@ -301,6 +304,14 @@ export const desk = {
   historyPage: {
     lead: 'Every change that was made here, the newest first.',
     none: 'Nothing was changed here yet. What you save on this desk is listed here, and each change can be taken back, another day too.',
+    /** Files that are no records, by their names without an ending. */
+    files: {
+      lists: { parcels: 'list of parcels', searches: 'searches', addresses: 'addresses' } as Readonly<
+        Record<string, string>
+      >,
+      photo: (file: string): string => `photo ${file}`,
+      of: (what: string, cycle: string): string => `${cycle}: ${what}`,
+    },
     isUndone: 'taken back',
     undoes: 'took back a change of',
     changedSince: 'changed since in another way',

@@ -1,4 +1,5 @@
 /** What begins a box and its cycles: answers, lists and photos in, planned files out. */
+export { currenciesMeant, currencyName } from '../../content/currency-names.ts';
 export { checkAnswer, dayNear, monthNear } from './check-answer.ts';
 export { knownBox } from './known-box.ts';
 export { fieldNamed, listThings } from './list.ts';

@@ -123,6 +123,9 @@ describe('days', () => {
     ['D MMM YYYY', '15 października 2026', '2026-10-15'],
     ['DD MMM YYYY', 'Fri, 03 Apr 2026 09:12:00 GMT', '2026-04-03'],
     ['MMM D, YYYY', 'April 3, 2026 2:15 PM', '2026-04-03'],
+    // A month that is Tuesday in another language.
+    ['MMM D, YYYY', 'Mar 3, 2026', '2026-03-03'],
+    ['D MMM YYYY', 'mar 3 abr 2026', '2026-04-03'],
   ])('by %s, `%s` is %s', (pattern, cell, day) => {
     const reading = dateReader(pattern, 'Europe/London')(cell);
     expect('day' in reading ? dateOfDay(reading.day) : reading).toBe(day);
