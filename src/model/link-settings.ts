@@ -76,7 +76,6 @@ const settingsOf = (record: Usable<BoxRecord>, targets: LinkTargets, report: Rep
       weight: 'look at',
       rule: 'call-missing',
       location: record.locationOf(['name']),
-      adds: 'call',
       message: 'Unexpected box without a call, expected what a visitor can do now',
       fix: 'Add `call: join`, and `calls` with `join` and its lines `address` and `text` below it',
       written: {
