@@ -199,7 +199,9 @@ test('the desk', { timeout: 3600 * 1000 }, async () => {
     console.error(tableLines([row]).at(-1));
   };
   const browser = await chromium.launch(CHROMIUM);
-  const page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
+  // In a context of its own, because a page opened without one shares it with no other.
+  const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
+  const page = await context.newPage();
   await page.addInitScript(WATCH);
   const demo = join(dir, 'demo');
   mkdirSync(demo);
