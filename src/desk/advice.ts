@@ -2,9 +2,8 @@
 import { valueAt } from '../content/field-path.ts';
 import { storyLine } from '../content/story-text.ts';
 import type { Edit } from '../pipeline/proof.ts';
+import { literal } from '../text/literal-pattern.ts';
 import { type Edited, edited, fieldOf, type OpenRecord, pathOf, STORY } from './record.ts';
-
-const literal = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
 /** The words of a sentence with whatever blanks and line ends stand between them. */
 const sentencePattern = (sentence: string): RegExp =>
