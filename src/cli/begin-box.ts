@@ -138,10 +138,10 @@ export const readMoney = (typed: string, guess: MachineGuess): Checked<Money> =>
     const isCode = /^[a-z]{3}$/i.test(word) && takes('currency', word.toUpperCase());
     const isZone = (word.includes('/') || /^utc$/i.test(word)) && takes('timeZone', word);
     // Names are looked up last, because all of them have to be made; `kr` is a language too, and nobody's here.
-    const span = isCode || isZone || word === language ? 1 : currencySpan(words.slice(at), guess);
+    const span = isCode || isZone || word === language ? undefined : currencySpan(words.slice(at), guess);
     if (isZone) zone = word;
     else if (isCode) currency = word.toUpperCase();
-    else if (word !== language && span !== undefined) {
+    else if (span !== undefined) {
       const read = readCurrency(words.slice(at, at + span).join(' '), guess);
       if ('expected' in read) return read;
       currency = read.value;

@@ -1,5 +1,6 @@
 /** Currencies as people say them, "pounds", "US dollars", "kr": which of ISO 4217 may be meant. */
 import { codes } from 'currency-codes';
+import { foldCase } from '../text/fold.ts';
 import { currencyDecimals } from './codes.ts';
 
 /** What somebody may say of a currency in a language: its whole names, what they end in, and its signs. */
@@ -8,8 +9,6 @@ interface Sayings {
   readonly ending: ReadonlyMap<string, readonly string[]>;
   readonly sign: ReadonlyMap<string, readonly string[]>;
 }
-
-const folded = (text: string): string => text.normalize('NFC').trim().toLowerCase();
 
 /** Metals, units of account, funds and codes for tests, which are in ISO 4217 and in nobody's purse. */
 const NO_MONEY = /^X(?:A[GU]|B.|DR|P[DT]|SU|TS|UA|XX)$|^(?:BOV|CH[EW]|CLF|COU|MXV|USN|UY[IW])$/;
@@ -45,8 +44,8 @@ const sayingsOf = (lang: string): Sayings => {
   for (const code of codes()) {
     if (NO_MONEY.test(code)) continue;
     for (const name of [currencyName(code, lang), said(code, lang, 'name', 1), said(code, lang, 'name', 2)]) {
-      put(maps.whole, folded(name), code);
-      put(maps.ending, folded(name).split(/\s+/).at(-1) ?? '', code);
+      put(maps.whole, foldCase(name), code);
+      put(maps.ending, foldCase(name).split(/\s+/).at(-1) ?? '', code);
     }
     for (const display of ['symbol', 'narrowSymbol'] as const)
       put(maps.sign, said(code, lang, display, 1), code);
@@ -68,7 +67,7 @@ export const currenciesMeant = (typed: string, langs: readonly string[] = []): r
   return (
     (['sign', 'whole', 'ending'] as const)
       .map((way) => [
-        ...new Set(all.flatMap((sayings) => sayings[way].get(way === 'sign' ? text : folded(text)) ?? [])),
+        ...new Set(all.flatMap((sayings) => sayings[way].get(way === 'sign' ? text : foldCase(text)) ?? [])),
       ])
       .find((some) => some.length > 0) ?? []
   );

@@ -5,11 +5,9 @@
 import { fold } from '../text/fold.ts';
 import { singularOf } from '../text/singular.ts';
 import { harmAbroad } from './hurtful-words.ts';
-import type { CATEGORIES } from './vocabulary.ts';
+import type { Category } from './vocabulary.ts';
 
-export type KindCategory = (typeof CATEGORIES)[number];
-
-const words: Record<KindCategory, string> = {
+const words: Record<Category, string> = {
   food: `chilli chili garlic ginger jam jelly marmalade chutney honey biscuit shortbread cookie cake chocolate fudge toffee caramel sweet candy granola
     nut cracker cheese pickle relish sauce mustard vinegar oil spice salt sugar syrup flour seasoning truffle brownie
     nougat brittle praline bonbon lollipop liquorice licorice gummy jellybean marshmallow meringue wafer mint popcorn pretzel
@@ -46,7 +44,7 @@ const words: Record<KindCategory, string> = {
 };
 
 /** Two words that mean another thing than the last of them alone; undefined is harmless. */
-const phrases: Readonly<Record<string, KindCategory | undefined>> = {
+const phrases: Readonly<Record<string, Category | undefined>> = {
   'seed packet': 'plant',
   'seed ball': 'plant',
   'seed bomb': 'plant',
@@ -146,7 +144,7 @@ const STRING_OF = /\bstring of (?:pearl|heart|banana|dolphin|turtle|nickel|bead)
 
 const byWord = new Map(
   Object.entries(words).flatMap(([category, list]) =>
-    list.split(/\s+/).map((word) => [singularOf(word), category as KindCategory] as const),
+    list.split(/\s+/).map((word) => [singularOf(word), category as Category] as const),
   ),
 );
 
@@ -168,7 +166,7 @@ const wordsBefore = (kind: string): readonly string[] =>
 /** The word that says what a thing of this kind is: the last before the first preposition, in the singular. */
 export const headOf = (kind: string): string => singularOf(wordsBefore(kind).at(-1) ?? '');
 
-const ofTwo = (before: string, head: string): KindCategory | undefined => {
+const ofTwo = (before: string, head: string): Category | undefined => {
   const two = `${before} ${head}`;
   if (Object.hasOwn(phrases, two)) return phrases[two];
   if (BODY.has(before) && SUBSTANCES.has(head)) return CLOTH.has(two) ? undefined : 'cosmetic';
@@ -180,7 +178,7 @@ const ofTwo = (before: string, head: string): KindCategory | undefined => {
  * The category that a kind's head word suggests. A set of slices of cheese is cheese: what parts or counts a thing is
  * passed over, unless it is one with the word before it.
  */
-export const suggestedCategory = (kind: string): KindCategory | undefined => {
+export const suggestedCategory = (kind: string): Category | undefined => {
   if (STRING_OF.test(kind.toLowerCase())) return 'plant';
   const parts = wordsBefore(kind).map((word) => singularOf(fold(word)));
   for (let at = parts.length - 1; at >= 0; at -= 1) {
@@ -208,7 +206,7 @@ export const isForAnimals = (name: string): boolean =>
 const PURPOSE = / (?:for|in|on|from|to|against) /;
 
 /** What any word of a name can do harm as, the last before its purpose first: of a name whose noun is not known. */
-export const harmInName = (name: string): KindCategory | undefined => {
+export const harmInName = (name: string): Category | undefined => {
   const words = (name.toLowerCase().split(PURPOSE)[0] ?? '')
     .split(/[^\p{L}\p{N}]+/u)
     .filter(Boolean)

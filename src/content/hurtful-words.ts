@@ -3,12 +3,11 @@
  * language. No word that English has with another meaning stands here. Common usage, no source.
  */
 import { foldCase } from '../text/fold.ts';
-import type { CATEGORIES } from './vocabulary.ts';
-
-type Harm = (typeof CATEGORIES)[number];
+import { lazily } from '../text/lazy.ts';
+import type { Category } from './vocabulary.ts';
 
 /** Languages that put words together have the thing at the end of one: "Duftkerze", "värmeljus", "和ろうそく". */
-const ENDINGS: Record<Harm, string> = {
+const ENDINGS: Record<Category, string> = {
   food: `marmelade konfitüre gelee honig keks kekse plätzchen gebäck kuchen schokolade pralinen bonbons karamell nüsse käse
     senf essig gewürz gewürze salz zucker nudeln brot müsli wurst schinken aufstrich leckerli leckerlis honing koek koekjes
     chocolade snoep kaas mosterd azijn olie kruiden stroopwafels sylt marmelad honung kakor choklad godis senap ジャム
@@ -28,7 +27,7 @@ const ENDINGS: Record<Harm, string> = {
 };
 
 /** The others have it as a word by itself, with what it is like after it: "bougie parfumée". */
-const WORDS: Record<Harm, string> = {
+const WORDS: Record<Category, string> = {
   food: `confiture confitures miel gâteau gâteaux chocolat chocolats fromage fromages moutarde vinaigre huile sucre sirop
     épices saucisson sablés biscuits mermelada galleta galletas caramelos queso mostaza aceite azúcar especias turrón marmellata miele
     biscotti cioccolato cioccolatini caramelle formaggio senape aceto olio zucchero sciroppo spezie geleia compota mel
@@ -49,15 +48,16 @@ const WORDS: Record<Harm, string> = {
     brinquedos boneca zabawka zabawki`,
 };
 
-const table = (words: Record<Harm, string>): readonly (readonly [string, Harm])[] =>
+const table = (words: Record<Category, string>): readonly (readonly [string, Category])[] =>
   Object.entries(words).flatMap(([category, list]) =>
     list
       .trim()
       .split(/\s+/)
-      .map((word) => [foldCase(word), category as Harm] as const),
+      .map((word) => [foldCase(word), category as Category] as const),
   );
-const endings = table(ENDINGS);
-const whole = new Map(table(WORDS));
+// Made when a word is first asked for that English has not.
+const endings = lazily(() => table(ENDINGS));
+const whole = lazily(() => new Map(table(WORDS)));
 
 /** What holds the thing: a "pot de miel" is honey. */
 const CONTAINER =
@@ -67,13 +67,13 @@ const BEHIND =
   /(?: (?:de|du|des|da|do|di|del|della|dei|à|au|aux|para|pour|per|mit|für|von|aus|im|met|voor|van|med|för|från|z|na|com|con|avec|en|in)(?= ))|(?: [dl]['’])/;
 
 /** What a thing of this name can do harm as, by a word of another language than English; undefined where none says it. */
-export const harmAbroad = (name: string): Harm | undefined => {
+export const harmAbroad = (name: string): Category | undefined => {
   const [head = ''] = foldCase(name)
     .replace(/\([^()]{0,200}\)/g, ' ')
     .replace(CONTAINER, '')
     .split(BEHIND);
   for (const word of head.split(/[\s,]+/)) {
-    const found = whole.get(word) ?? endings.find(([ending]) => word.endsWith(ending))?.[1];
+    const found = whole().get(word) ?? endings().find(([ending]) => word.endsWith(ending))?.[1];
     if (found) return found;
   }
   // "Tee" with a capital is German tea; a shirt of that name has none.

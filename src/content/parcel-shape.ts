@@ -2,7 +2,7 @@
  * A carrier's list nobody has described yet: which column is which, by what its head says and by what is in it. A proposal,
  * to be shown and said yes to. Only words of the trade are known here, and no carrier's own.
  */
-import { fold, foldCase } from '../text/fold.ts';
+import { foldCase, foldWords } from '../text/fold.ts';
 import { csvScanner } from './csv-scanner.ts';
 import { dateReader, formsFitting, numberedDay } from './parcel-dates.ts';
 import { PARCEL_COLUMNS, type ParcelColumn, type ParcelFormat } from './parcel-row.ts';
@@ -46,7 +46,7 @@ const HEADS: Readonly<Record<ParcelColumn, RegExp>> = {
 const HOPED =
   /expect|estimat|\beta\b|\bdue\b|promis|planned|schedul|target|latest|voraussicht|geplant|erwartet|prevu|estime|previst|estimad|stimat|verwacht|gepland|beraknad|forvantad|planowan|przewidywan|予定/;
 
-const bareHead = (head: string): string => fold(foldCase(head)).replace(/_/g, ' ');
+const bareHead = (head: string): string => foldWords(head).replace(/_/g, ' ');
 
 interface Column {
   readonly at: number;

@@ -1,5 +1,5 @@
 /** What the words of a status column say became of a parcel, in the languages that lists come in. Common practice, no source. */
-import { fold, foldCase } from '../text/fold.ts';
+import { foldWords } from '../text/fold.ts';
 
 /** What a status may say. */
 export type StatusSense = 'delivered' | 'lost' | 'returned' | 'travelling';
@@ -7,7 +7,7 @@ export type StatusSense = 'delivered' | 'lost' | 'returned' | 'travelling';
 const either = (words: string): string =>
   words
     .split('|')
-    .map((word) => fold(foldCase(word)))
+    .map((word) => foldWords(word))
     .join('|');
 
 /** Only back to who sent it: what is returned to a depot is on its way still. */
@@ -52,7 +52,7 @@ const BEHIND = / [-–—] |[,;:(/]/;
 
 /** What a status says; undefined for a word that no rule reads. */
 export const senseOfStatus = (status: string): StatusSense | undefined => {
-  const whole = fold(foldCase(status)).replace(/_/g, ' ');
+  const whole = foldWords(status).replace(/_/g, ' ');
   const parts = whole.split(BEHIND).map((part) => part.trim());
   if (parts.some((part) => LOST.test(part))) return 'lost';
   if (parts.some((part) => RETURNED.test(part))) return 'returned';

@@ -14,6 +14,7 @@ export const CARD_LAYOUTS = ['plate', 'broadside'] as const;
 
 /** Where an item can hurt somebody. */
 export const CATEGORIES = ['food', 'drink', 'cosmetic', 'candle', 'blade', 'plant', 'children'] as const;
+export type Category = (typeof CATEGORIES)[number];
 
 /** What stands at an address of the site: an article, an item's section in it, a kind's page, or a page that sends on. */
 export const ADDRESS_SORTS = ['article', 'item', 'kind', 'page'] as const;

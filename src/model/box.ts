@@ -1,6 +1,6 @@
 /** The box with every link resolved: what channels and analysis read. Plain data, no methods. */
 import type { Root } from 'mdast';
-import type { CALL_KINDS, CARD_LAYOUTS, CATEGORIES, CLIP_LENGTHS, PIECES } from '../content/vocabulary.ts';
+import type { CALL_KINDS, CARD_LAYOUTS, Category, CLIP_LENGTHS, PIECES } from '../content/vocabulary.ts';
 import type { Location } from '../diagnostics/diagnostic.ts';
 import type { InText } from './in-text.ts';
 import type { Target } from './story.ts';
@@ -8,6 +8,7 @@ import type { Target } from './story.ts';
 export type { PublicAddress, ShownAddress } from '../content/addresses.ts';
 export type { ParcelCount, ParcelState, Parcels } from '../content/parcel-count.ts';
 export type { PhotoSource } from '../content/sources.ts';
+export type { Category } from '../content/vocabulary.ts';
 
 /** Milliseconds since 1970-01-01T00:00Z. The core never asks for the time; the edge passes it in. */
 export type Moment = number;
@@ -217,9 +218,6 @@ export interface Spare {
   readonly address: string;
   readonly until?: PlainDate;
 }
-
-/** Where an item can hurt somebody. */
-export type Category = (typeof CATEGORIES)[number];
 
 /** What the record states so that the usual cautions can be shown. */
 export interface Hazards {

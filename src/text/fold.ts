@@ -33,3 +33,6 @@ export const fold = (text: string): string =>
     .replace(/[\u2018\u2019\u02bc\u2032`´]/g, "'")
     .replace(/[ßæœøłđðþı]/g, (letter) => PLAIN[letter] as string)
     .normalize('NFC');
+
+/** A cell's or a phrase's words folded for comparing, both ways: without accents, and one space between words. */
+export const foldWords = (text: string): string => fold(foldCase(text));

@@ -1,5 +1,5 @@
 /** Allergens as people name them → the names that records state them by. */
-import { fold, foldCase } from '../../text/fold.ts';
+import { foldCase, foldWords } from '../../text/fold.ts';
 import { ALLERGENS } from '../allergens.ts';
 
 /** Other names, in English and the languages that lists are kept in. Regulation (EU) 1169/2011, Annex II, in those languages. */
@@ -33,7 +33,7 @@ const NAMES: Readonly<Record<string, string>> = {
 
 const known: ReadonlyMap<string, string> = new Map([
   ...Object.entries(NAMES).flatMap(([name, others]) =>
-    others.split('|').map((other) => [fold(foldCase(other)), name] as const),
+    others.split('|').map((other) => [foldWords(other), name] as const),
   ),
   ...ALLERGENS.map((name) => [name, name] as const),
 ]);
@@ -44,6 +44,6 @@ const known: ReadonlyMap<string, string> = new Map([
  */
 export const allergensNamed = (names: readonly string[]): readonly string[] => [
   ...new Set(
-    names.map((name) => known.get(fold(foldCase(name.replace(/\([^()]{0,200}\)/g, ' ')))) ?? foldCase(name)),
+    names.map((name) => known.get(foldWords(name.replace(/\([^()]{0,200}\)/g, ' '))) ?? foldCase(name)),
   ),
 ];

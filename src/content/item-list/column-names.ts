@@ -2,7 +2,7 @@
  * What columns of a list of things are called, in plain words: in English and a few languages that spreadsheets here
  * are kept in. No product's names; common usage, no source.
  */
-import { fold, foldCase } from '../../text/fold.ts';
+import { foldWords } from '../../text/fold.ts';
 
 /** What a column of a list says of a thing: a field of its record, its story, or a note for the owner alone. */
 export const LIST_FIELDS = [
@@ -114,7 +114,6 @@ const NAMES: Record<ListField, string> = {
 };
 
 /** People leave accents out of titles, or put them in. */
-const folded = (text: string): string => fold(foldCase(text));
 
 /** These name a field alone, and among other words mean another thing: "Pressed by hand", "Farm visit done". */
 const ALONE = new Set(
@@ -128,7 +127,7 @@ const byName: ReadonlyMap<string, ListField> = new Map(
   LIST_FIELDS.flatMap((field) =>
     NAMES[field]
       .split('|')
-      .map((name) => [folded(name), field] as const)
+      .map((name) => [foldWords(name), field] as const)
       .filter(([name]) => name !== ''),
   ),
 );
@@ -138,7 +137,7 @@ const MOST_OF_TITLE = 200;
 
 /** A title without its unit, stars and colons: "Weight (g) *" is "weight", "R.R.P." is "rrp". */
 const bareTitle = (title: string): string =>
-  folded(title)
+  foldWords(title)
     .replace(/(?<![\p{L}.])(?:\p{L}\.){2,12}/gu, (letters) => letters.replaceAll('.', ''))
     .replace(/\([^)]*\)|\[[^\]]*\]/g, ' ')
     .replace(/[_/\\&+.,:;*#?!"“”£$€¥]+/g, ' ')
@@ -168,7 +167,7 @@ export const fieldOfTitle = (title: string): NamedField | undefined => {
   const whole =
     byName.get(bare) ??
     byName.get(bare.replace(/s$/, '')) ??
-    byName.get(folded(title).replace(/[:*#?\s]+$/, ''));
+    byName.get(foldWords(title).replace(/[:*#?\s]+$/, ''));
   // What stands in brackets may make it private: "Price (wholesale)".
   if (whole) return { field: isPrivate(title) ? 'note' : whole, isWhole: true };
   if (/^[øØ⌀]/u.test(title.trim())) return { field: 'size', isWhole: false };
@@ -192,7 +191,7 @@ const PRIVATE =
   );
 
 const isPrivate = (title: string): boolean => {
-  const words = ` ${folded(title).replace(/[^\p{L}\p{N}]/gu, ' ')} `;
+  const words = ` ${foldWords(title).replace(/[^\p{L}\p{N}]/gu, ' ')} `;
   return PRIVATE.some((word) => words.includes(` ${word} `));
 };
 

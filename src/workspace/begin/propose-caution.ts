@@ -9,9 +9,9 @@ import {
   isForAnimals,
   isForChildren,
   isPortion,
-  type KindCategory,
   suggestedCategory,
 } from '../../content/hurtful-kinds.ts';
+import type { Category } from '../../content/vocabulary.ts';
 import { fold } from '../../text/fold.ts';
 
 /** Heads that no lexicon of goods has, and that neither hurt nor are eaten. Common usage, no source. */
@@ -39,7 +39,7 @@ export const proposeCaution = ({
   readonly kind: string;
   /** What its list calls all its things, as "Soap": an oat bar among them is none to eat. */
   readonly among?: string | undefined;
-}): KindCategory | undefined => {
+}): Category | undefined => {
   const ofAll = among === undefined ? undefined : suggestedCategory(among);
   if (ofAll && isPortion(fold(headOf(kind || bareName(name))))) return ofAll;
   const said = suggestedCategory(kind) ?? suggestedCategory(bareName(name));
