@@ -7,11 +7,11 @@ setFlagsFromString('--no-flush-bytecode');
 
 process.on('exit', () => {
   setFlagsFromString('--flush-bytecode');
-  const { loadedChunks, digestOf } = require.cache[process.argv[1]].exports;
+  const { loadedChunks, sumOf } = require.cache[process.argv[1]].exports;
   for (const { file, text, script } of loadedChunks.values()) {
     if (!script) continue;
     const compiled = script.createCachedData();
-    writeFileSync(`${file}.new`, Buffer.concat([digestOf(text, compiled), compiled]));
+    writeFileSync(`${file}.new`, Buffer.concat([sumOf(text, compiled), compiled]));
     renameSync(`${file}.new`, `${file}.v8`);
   }
 });

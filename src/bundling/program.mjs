@@ -66,17 +66,55 @@ const ownAddress = {
   },
 };
 
+/** What each module loads at once, by its path. */
+const importsOf = new Map();
+
+const seeImports = {
+  name: 'see-imports',
+  moduleParsed: ({ id, importedIds }) => {
+    importsOf.set(id, importedIds);
+  },
+};
+
+/** Modules with all that they load at once. */
+const withImports = (ids, seen = new Set()) => {
+  for (const id of ids) {
+    if (seen.has(id)) continue;
+    seen.add(id);
+    withImports(importsOf.get(id) ?? [], seen);
+  }
+  return seen;
+};
+
+const MAIN = path('cli/main.ts');
+
+/** What a build loads that finds nothing changed. It is one chunk, because it would be a dozen and each takes time to open. */
+const UNCHANGED = ['cli/build-command.ts', 'cli/build-report.ts'].map(path);
+
+/** Whether a module is of that chunk. What main.js has stays there, so that help needs no chunk. */
+const isOfUnchanged = (id) => withImports(UNCHANGED).has(id) && !withImports([MAIN]).has(id);
+
 const loader = readFileSync(path('bundling/load-chunk.cjs'), 'utf8');
 
-/** Chunks load one another through `loadChunk` of load-chunk.cjs, which is put at the head of main.js. */
+/** What every chunk calls, as the bundler names it. */
+const RUNTIME = 'rolldown-runtime.js';
+
+/**
+ * Chunks load one another through `loadChunk` of load-chunk.cjs, which is put at the head of main.js with what every
+ * chunk calls.
+ */
 const throughLoader = {
   name: 'through-loader',
   generateBundle: (_, chunks) => {
+    const runtime = chunks[RUNTIME]?.code;
+    if (runtime === undefined) throw new Error(`Expected the bundler to make ${RUNTIME}`);
+    delete chunks[RUNTIME];
+    const head = `${loader}loadChunk.take("${RUNTIME}",function(exports,require){${runtime}});\n`;
     for (const chunk of Object.values(chunks)) {
       const code = chunk.code.replace(/\brequire\((["'`])\.\/([^"'`]+)\1\)/g, (call, _quote, name) =>
-        name in chunks ? `loadChunk("${name}")` : call,
+        name in chunks || name === RUNTIME ? `loadChunk("${name}")` : call,
       );
-      chunk.code = chunk.isEntry ? code.replace(/^(?:#!.*\n)?/, (line) => `${line}${loader}`) : code;
+      chunk.code = chunk.isEntry ? code.replace(/^(?:#!.*\n)?/, (line) => `${line}${head}`) : code;
     }
   },
 };
@@ -96,8 +134,8 @@ const checkDependencies = () => {
  */
 export const bundleProgram = async () => {
   const { output } = await build({
-    input: path('cli/main.ts'),
-    plugins: [readPackages, ownAddress, throughLoader],
+    input: MAIN,
+    plugins: [seeImports, readPackages, ownAddress, throughLoader],
     transform: { define: { PROGRAM_DIGEST: JSON.stringify(programDigest()) } },
     external: staysOutside,
     platform: 'node',
@@ -109,6 +147,9 @@ export const bundleProgram = async () => {
       dynamicImportInCjs: false,
       entryFileNames: 'main.js',
       chunkFileNames: '[name].js',
+      codeSplitting: {
+        groups: [{ name: 'unchanged', test: isOfUnchanged, includeDependenciesRecursively: false }],
+      },
       // Names stay as they are written: the report of a bug shows them.
       minify: { compress: true, mangle: false, codegen: { removeWhitespace: true } },
     },

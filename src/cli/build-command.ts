@@ -5,6 +5,7 @@ import { programDigest } from '../io/program.ts';
 import { commandLine } from '../wording/en/command-line.ts';
 import type { BuildReport } from '../workspace/build-into.ts';
 import { readShare, readWithout } from './build-options.ts';
+import { sayUnchanged } from './build-report.ts';
 import { type ContentFolder, findContentFolder, readMoment } from './content-folder.ts';
 import type { Environment, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
@@ -50,10 +51,7 @@ export const buildCommand = async (values: Values, environment: Environment): Pr
   };
   const seen = seeFolders(folders);
   const last = share ? undefined : (reportOfLastBuild(folders, asked, seen) as Remembered | undefined);
-  if (last) {
-    const { sayUnchanged } = await import('./build-report.ts');
-    return sayUnchanged(last.diagnostics, last.report, { values, environment, place, folders });
-  }
+  if (last) return sayUnchanged(last.diagnostics, last.report, { values, environment, place, folders });
 
   const moment = await readMoment(values);
   if ('mistake' in moment) return refuse(moment.mistake);

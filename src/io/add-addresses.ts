@@ -5,9 +5,9 @@
 import { open, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { codeOf } from '../text/error-code.ts';
-import { sha256 } from '../text/hash.ts';
 import { utf8Bytes } from '../text/utf8.ts';
 import { ADDRESSES_FILE, type Added } from './addresses-file.ts';
+import { checksum } from './checksum.ts';
 import { decodeAsWritten, encodingOf } from './decode-text.ts';
 import { disk, type FileSystem } from './publish/file-system.ts';
 import { type Holder, lock } from './publish/lock.ts';
@@ -84,7 +84,7 @@ export const addAddresses = async (
     const before = (await list.read(path)) ?? new Uint8Array();
     const added = encoded(toAdd(decodeAsWritten(before)), before);
     if (added.length > 0) await list.append(path, added);
-    return { from: sha256(before), to: sha256(Buffer.concat([before, added])) };
+    return { from: checksum(before), to: checksum(Buffer.concat([before, added])) };
   } finally {
     await held?.release();
   }

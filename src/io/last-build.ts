@@ -4,8 +4,8 @@
  */
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { sha256 } from '../text/hash.ts';
-import { ADDRESSES_FILE, type Added, hashOfAddresses } from './addresses-file.ts';
+import { ADDRESSES_FILE, type Added, checksumOfAddresses } from './addresses-file.ts';
+import { checksum } from './checksum.ts';
 import { CONTENT, isTooFresh, type ListedFile, listedIfThere, listFiles } from './list-files.ts';
 import { intact, stampOf } from './publish/intact.ts';
 import { unfinished } from './unfinished.ts';
@@ -43,7 +43,7 @@ export interface Validity {
 export interface Seen {
   /** Without the list of addresses. */
   readonly content: readonly ListedFile[];
-  /** Hash of the list of addresses: a build adds to it itself, so its stamp says nothing. */
+  /** Checksum of the list of addresses: a build adds to it itself, so its stamp says nothing. */
   readonly addresses: string;
   readonly templates: readonly ListedFile[];
   /** When, in milliseconds since 1970. */
@@ -61,8 +61,9 @@ interface Written extends Validity {
 const rows = (files: readonly ListedFile[]): string =>
   files.map(({ path, stamp }) => `${path}\0${stamp}`).join('\n');
 
+/** The listing itself and no hash of it: it is short, and to load what hashes takes longer than to compare it. */
 const inputsOf = ({ content, addresses, templates }: Seen): string =>
-  sha256(`${rows(content)}\n${addresses}\n\n${rows(templates)}`);
+  `${rows(content)}\n${addresses}\n\n${rows(templates)}`;
 
 /** What both folders are known by; undefined where either has no stamp. A back room that was never made is none. */
 const outputsOf = (
@@ -76,13 +77,13 @@ const outputsOf = (
 
 /** Builds of one content folder into several places are remembered side by side. */
 const fileFor = ({ memory, site, backroom }: BuildFolders): string =>
-  join(memory, `last-build-${sha256(`${site}\0${backroom}`).slice(0, 16)}.json`);
+  join(memory, `last-build-${checksum(`${site}\0${backroom}`)}.json`);
 
 /** Lists what a build of these folders reads. Throws where the content cannot be read. */
 export const seeFolders = ({ content, templates }: BuildFolders): Seen => ({
   at: Date.now(),
   content: listFiles(content, CONTENT).filter(({ path }) => path !== ADDRESSES_FILE),
-  addresses: hashOfAddresses(content),
+  addresses: checksumOfAddresses(content),
   templates: listedIfThere(templates),
 });
 
@@ -93,9 +94,9 @@ export const reportOfLastBuild = (
   seen: Seen,
 ): unknown => {
   try {
-    const [text = '', digest] = readFileSync(fileFor(folders), 'utf8').split('\n');
+    const [text = '', sum] = readFileSync(fileFor(folders), 'utf8').split('\n');
     // A report of another shape must not reach who tells it.
-    if (sha256(text) !== digest) return undefined;
+    if (checksum(text) !== sum) return undefined;
     const last = JSON.parse(text) as Written;
     if (last.program !== program || last.options !== options) return undefined;
     if (now !== undefined && !(last.from <= now && now < last.until)) return undefined;
@@ -130,7 +131,7 @@ export const rememberBuild = (
     mkdirSync(folders.memory, { recursive: true });
     const text = JSON.stringify(written);
     const temporary = unfinished(file);
-    writeFileSync(temporary, `${text}\n${sha256(text)}`);
+    writeFileSync(temporary, `${text}\n${checksum(text)}`);
     renameSync(temporary, file);
   } catch {
     // The next build looks at everything once more.

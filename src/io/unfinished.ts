@@ -1,5 +1,4 @@
 /** Files that are being written: named apart until they are whole, and taken away where a stopped run left them. */
-import { randomUUID } from 'node:crypto';
 import { readdirSync, rmSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 
@@ -11,7 +10,11 @@ const ASIDE = '.lidlore-new';
 const ABANDONED = 3_600_000;
 
 /** A name to write a file under first. Not named for the process, because another machine may write into the same folder. */
-export const unfinished = (path: string): string => `${path}.${randomUUID()}${ENDING}`;
+export const unfinished = (path: string): string => {
+  // Loaded by whoever writes, because who only looks whether anything has changed shall not wait for it.
+  const { randomUUID } = process.getBuiltinModule('node:crypto');
+  return `${path}.${randomUUID()}${ENDING}`;
+};
 
 /** A hidden name beside a path of an owner's folder, to make a file or folder under first: no listing of content sees it. */
 export const aside = (path: string): string => unfinished(join(dirname(path), ASIDE));

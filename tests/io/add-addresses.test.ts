@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { addressesToAdd, type PublicAddress, readAddresses } from '../../src/content/addresses.ts';
 import { addAddresses } from '../../src/io/add-addresses.ts';
-import { hashOfAddresses } from '../../src/io/addresses-file.ts';
+import { checksumOfAddresses } from '../../src/io/addresses-file.ts';
 import { decodeText } from '../../src/io/decode-text.ts';
 import { contents, temporary } from './temporary.ts';
 
@@ -31,9 +31,9 @@ test('the file is made where there is none, and left alone where nothing is to b
   const { content, site } = await folder();
   const { from, to } = await addAddresses(content, toAdd(), { site });
   expect((await bytesIn(content)).toString()).toBe(whole);
-  expect(to).toBe(hashOfAddresses(content));
+  expect(to).toBe(checksumOfAddresses(content));
   expect(await addAddresses(content, toAdd(), { site })).toEqual({ from: to, to });
-  expect(from).toBe(hashOfAddresses(join(content, 'nowhere')));
+  expect(from).toBe(checksumOfAddresses(join(content, 'nowhere')));
   expect(Object.keys(await contents(content))).toEqual(['addresses.csv']);
 });
 
