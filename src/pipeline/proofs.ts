@@ -19,7 +19,7 @@ import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Item, Moment } from '../model/box.ts';
 import { isSealed } from '../model/seal.ts';
 import { digestOf } from '../text/digest.ts';
-import { knownBy, lazily } from '../text/lazy.ts';
+import { knownBy, latest, lazily } from '../text/lazy.ts';
 import { keepData, type Memory, recallData, recalled } from '../text/memory.ts';
 import { remembered } from '../text/remembered.ts';
 import type { WordNet } from '../text/wordnet.ts';
@@ -152,6 +152,13 @@ interface Subject {
   readonly sharedKey: string;
 }
 
+/** Both halves of a proof. */
+interface Compared {
+  readonly cycle: Cycle;
+  readonly own: OwnCoverage;
+  readonly compared: ComparedCoverage;
+}
+
 const shortOf = (
   { cycle, theme, aim, items, overRepeated }: OwnCoverage,
   { rivals }: ComparedCoverage,
@@ -205,11 +212,7 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
       cautionText,
     );
   // The parts of one proof ask for the same passages in turn; those of a whole archive would take much memory.
-  let latest: { readonly cycle: Cycle; readonly passages: readonly Passage[] } | undefined;
-  const passagesOf = (cycle: Cycle): readonly Passage[] => {
-    if (latest?.cycle !== cycle) latest = { cycle, passages: readPassages(cycle) };
-    return latest.passages;
-  };
+  const passagesOf = latest(readPassages);
 
   const indexKey = ({ textKey }: Subject): string => digestOf('article index', textKey);
   const indexOf = (subject: Subject): ArticleIndex => {
@@ -280,7 +283,12 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
     (subject: Subject): Comparison =>
       isOpen(subject.cycle)
         ? openComparison()
-        : coverage.comparisonOf([...openIndexes(), indexOf(subject)], language, new Set([subject.cycle.id])),
+        : coverage.comparisonOf(
+            [...openIndexes(), indexOf(subject)],
+            language,
+            new Set([subject.cycle.id]),
+            openComparison(),
+          ),
   );
   // Rivals of all are one value, because any change of an article asks for those of all anew.
   const rivalsKey = digestOf(
@@ -300,6 +308,11 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
     );
   };
 
+  // Of one proof too, because each holds its passages.
+  const wholeOf = latest(
+    ({ cycle, own, compared }: Compared): Coverage =>
+      coverage.coverageOf(own, compared, passagesOf(cycle), language),
+  );
   const proofs = new Map<string, Proof>();
   const found: Diagnostic[] = [];
   const shorts = new Map<string, Proved>();
@@ -307,6 +320,7 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
   for (const [i, [subject, { own, key }]] of read.entries()) {
     const { cycle } = subject;
     const compared = { rivals: rivals[i] ?? [], shared: await sharedOf(subject) };
+    const whole: Compared = { cycle, own, compared };
     const findings = findingsOf(cycle);
     // A record that is at fault is none of the box yet, and what it would tell of would seem a stranger.
     const isWhole = !mustFixAny(findings);
@@ -318,7 +332,7 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
       coverage: knownBy(
         // As text, which the runtime writes faster than the digest walks.
         digestOf('coverage', key, JSON.stringify(compared)),
-        (): Coverage => coverage.coverageOf(own, compared, passagesOf(cycle), language),
+        () => wholeOf(whole),
       ),
       diagnostics: [...findings, ...ofText],
     });
