@@ -60,6 +60,7 @@ export const runBuild = async (run: BuildRun): Promise<BuildOutcome | { readonly
       memory,
       program,
       onPhotos: progress(environment, progressWords.photos),
+      isForOneBuild: true,
     });
     const templates = readTemplates({
       own: OWN_TEMPLATES,

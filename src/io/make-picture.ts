@@ -23,7 +23,7 @@ interface Pixels {
  * picture from the smallest that is large enough. Fixed, so that a picture's bytes depend on its job alone and
  * not on which other pictures are made in the same run.
  */
-const COPIES = [4096, 2048, 1024];
+export const COPIES = [4096, 2048, 1024];
 
 const pipeline = ({ data, width, height, channels }: Pixels): Sharp =>
   sharp(data, { raw: { width, height, channels } });

@@ -3,12 +3,11 @@
  * stands beside others on the small indexes of them all. A whole proof is put together only where somebody reads it.
  */
 import { countFound } from '../analysis/coverage/aim.ts';
-import type { Coverage, SharedPassage } from '../analysis/coverage/coverage.ts';
+import type { Coverage } from '../analysis/coverage/coverage.ts';
 import { standingText } from '../analysis/coverage/figures.ts';
 import type {
   ArticleIndex,
   ComparedCoverage,
-  Comparison,
   OwnCoverage,
   Surroundings,
 } from '../analysis/coverage/measure-coverage.ts';
@@ -19,10 +18,10 @@ import { type Diagnostic, mustFixAny } from '../diagnostics/diagnostic.ts';
 import type { Box, Cycle, Item, Moment } from '../model/box.ts';
 import { isSealed } from '../model/seal.ts';
 import { digestOf } from '../text/digest.ts';
-import { knownBy, latest, lazily } from '../text/lazy.ts';
-import { keepData, type Memory, recallData, recalled } from '../text/memory.ts';
-import { remembered } from '../text/remembered.ts';
+import { knownBy, latest } from '../text/lazy.ts';
+import { keepData, type Memory, recallData } from '../text/memory.ts';
 import type { WordNet } from '../text/wordnet.ts';
+import { comparedFor, type Read, type Subject } from './compared.ts';
 import { DEFAULT_AIM } from './defaults.ts';
 import type { Kept } from './kept.ts';
 import { strangerFindings, strangersOf } from './stranger-findings.ts';
@@ -143,17 +142,8 @@ const surroundingFacts = ({ settings, items, call }: Surroundings): unknown => [
   call,
 ];
 
-/** A cycle with what its parts are known by. */
-interface Subject {
-  readonly cycle: Cycle;
-  /** What its passages are made of. */
-  readonly textKey: string;
-  /** What it shares with earlier articles is made of: later ones have no part in it. */
-  readonly sharedKey: string;
-}
-
 /** Both halves of a proof. */
-interface Compared {
+interface Halves {
   readonly cycle: Cycle;
   readonly own: OwnCoverage;
   readonly compared: ComparedCoverage;
@@ -235,7 +225,7 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
     kept.searches.get(`${language.tag} ${searchesDigest}`, () =>
       coverage.searchIndexOf(box.searches, language),
     );
-  const ownOf = async (subject: Subject): Promise<{ readonly own: OwnCoverage; readonly key: string }> => {
+  const ownOf = async (subject: Subject): Promise<Read[1]> => {
     const { cycle, textKey } = subject;
     const others = cycle.items.map(({ kind }) => names.get(kind) ?? []);
     const { name, description } = box.settings;
@@ -261,78 +251,38 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
     return { own: await kept.owns.get(key, make), key };
   };
 
-  const read: (readonly [Subject, Awaited<ReturnType<typeof ownOf>>])[] = [];
+  const read: Read[] = [];
   for (const cycle of chosen) {
     const subject = subjects.get(cycle);
     if (!subject) throw new Error(`Expected ${cycle.id} among the cycles that are read`);
     read.push([subject, await ownOf(subject)]);
   }
 
-  const openSubjects = [...subjects.values()].filter(({ cycle }) => isOpen(cycle));
-  const openIndexes = lazily(() => openSubjects.map(indexOf));
-  const openKey = digestOf(openSubjects.map(({ textKey }) => textKey));
-  const openComparison = lazily(() => {
-    // Where it is remembered what a cycle shares, nobody looks at its paragraphs.
-    const unknown = new Set(
-      read.flatMap(([{ cycle, sharedKey }]) => (memory.has(sharedKey) ? [] : [cycle.id])),
-    );
-    kept.comparison = coverage.comparisonOf(openIndexes(), language, unknown, kept.comparison);
-    return kept.comparison;
-  });
-  const comparisonFor = remembered(
-    (subject: Subject): Comparison =>
-      isOpen(subject.cycle)
-        ? openComparison()
-        : coverage.comparisonOf(
-            [...openIndexes(), indexOf(subject)],
-            language,
-            new Set([subject.cycle.id]),
-            openComparison(),
-          ),
-  );
-  // Rivals of all are one value, because any change of an article asks for those of all anew.
-  const rivalsKey = digestOf(
-    'rivals',
-    openKey,
-    read.map(([{ textKey }, { key }]) => [textKey, key]),
-  );
-  const rivals = await recalled(memory, rivalsKey, () =>
-    read.map(([subject, { own }]) => comparisonFor(subject).rivalsOf(own)),
-  );
-  const sharedOf = (subject: Subject): Promise<readonly SharedPassage[]> => {
-    const { cycle, sharedKey } = subject;
-    // Asked for also where it is at hand, because what nobody asks for is forgotten.
-    memory.has(sharedKey);
-    return kept.shared.get(sharedKey, () =>
-      recalled(memory, sharedKey, () => comparisonFor(subject).sharedOf(cycle.id)),
-    );
-  };
+  const compared = await comparedFor({ read, subjects: [...subjects.values()], isOpen, indexOf }, input);
 
   // Of one proof too, because each holds its passages.
   const wholeOf = latest(
-    ({ cycle, own, compared }: Compared): Coverage =>
+    ({ cycle, own, compared }: Halves): Coverage =>
       coverage.coverageOf(own, compared, passagesOf(cycle), language),
   );
   const proofs = new Map<string, Proof>();
   const found: Diagnostic[] = [];
   const shorts = new Map<string, Proved>();
   const findingsOf = findingsByCycle(diagnostics);
-  for (const [i, [subject, { own, key }]] of read.entries()) {
-    const { cycle } = subject;
-    const compared = { rivals: rivals[i] ?? [], shared: await sharedOf(subject) };
-    const whole: Compared = { cycle, own, compared };
+  for (const [i, [{ cycle }, { own, key }]] of read.entries()) {
+    const halves: Halves = { cycle, own, compared: compared[i] ?? { rivals: [], shared: [] } };
     const findings = findingsOf(cycle);
     // A record that is at fault is none of the box yet, and what it would tell of would seem a stranger.
     const isWhole = !mustFixAny(findings);
     const strangers = isWhole ? strangerFindings(own.strangers, wording) : [];
     const ofText = [...substanceFindings(own.thin), ...strangers];
     found.push(...ofText);
-    shorts.set(cycle.id, shortOf(own, compared));
+    shorts.set(cycle.id, shortOf(own, halves.compared));
     proofs.set(cycle.id, {
       coverage: knownBy(
         // As text, which the runtime writes faster than the digest walks.
-        digestOf('coverage', key, JSON.stringify(compared)),
-        () => wholeOf(whole),
+        digestOf('coverage', key, JSON.stringify(halves.compared)),
+        () => wholeOf(halves),
       ),
       diagnostics: [...findings, ...ofText],
     });

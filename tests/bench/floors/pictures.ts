@@ -1,19 +1,17 @@
 /**
- * The least that pictures ask: each photo decoded once, a cascade of copies, every rendition encoded as
- * src/io/make-picture.ts does it, two photos at once. `node … PHOTOS PLAN.json OUT`
+ * The least that pictures ask: each photo decoded once, the program's cascade of copies, every rendition encoded as
+ * the program does it, two photos at once. `node … PHOTOS PLAN.json OUT`
  */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import sharp, { type Sharp } from 'sharp';
+import { COPIES, ENCODINGS } from '../../../src/io/make-picture.ts';
 import type { Rendition } from '../photo-box.ts';
 
 sharp.concurrency(1);
 sharp.cache(false);
 
 const [photos = '', plan = '', out = ''] = process.argv.slice(2);
-
-/** Longest sides of the copies, in pixels, as in src/io/make-picture.ts. */
-const COPIES = [4096, 2048, 1024];
 
 interface Pixels {
   readonly data: Buffer;
@@ -24,9 +22,9 @@ const raw = ({ data, info: { width, height, channels } }: Pixels): Sharp =>
   sharp(data, { raw: { width, height, channels } });
 
 const encode = (image: Sharp, format: string): Promise<Buffer> => {
-  if (format === 'avif') return image.avif({ quality: 50, effort: 2 }).toBuffer();
-  if (format === 'webp') return image.webp({ quality: 75, effort: 4 }).toBuffer();
-  return image.jpeg({ mozjpeg: true, quality: 80 }).toBuffer();
+  if (format === 'avif') return image.avif(ENCODINGS.avif).toBuffer();
+  if (format === 'webp') return image.webp(ENCODINGS.webp).toBuffer();
+  return image.jpeg(ENCODINGS.jpeg).toBuffer();
 };
 
 const makeAll = async (photo: string, renditions: readonly Rendition[]): Promise<void> => {
