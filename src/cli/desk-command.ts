@@ -25,6 +25,7 @@ import { type ContentFolder, findContentFolder, readMoment } from './content-fol
 import type { Environment, Values } from './environment.ts';
 import { EXIT } from './exit-status.ts';
 import { makeFilmInThread } from './film-in-thread.ts';
+import { picturesInThread } from './pictures-in-thread.ts';
 import { progress } from './progress.ts';
 import { isFromOutside } from './with-memory.ts';
 
@@ -105,6 +106,7 @@ const runDesk = async ({
     films: rememberedPictures(join(memoryFolder, 'films')),
     ...(ffmpeg !== undefined && { ffmpeg }),
     makeFilm: makeFilmInThread,
+    makePictures: picturesInThread(),
     readTemplates: () =>
       readTemplates({ own: OWN_TEMPLATES, theirs: beside('templates'), scripts: OWN_SCRIPTS }),
     folders: { site: beside('site'), backroom: beside('backroom') },

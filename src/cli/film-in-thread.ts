@@ -2,7 +2,7 @@
 import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import type { FilmGround, FilmOutcome, FilmTools, KeyedFilm } from '../workspace/films.ts';
-import { FILM_THREAD } from './film-word.ts';
+import { FILM_THREAD } from './thread-words.ts';
 
 /** What the thread is given. */
 export interface FilmOrder {

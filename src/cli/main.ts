@@ -1,6 +1,6 @@
 #!/usr/bin/env node
-import { FILM_THREAD } from './film-word.ts';
 import { run } from './run.ts';
+import { FILM_THREAD, PICTURES_THREAD } from './thread-words.ts';
 
 // `lidlore … | head` closes the pipe when it has read enough: that is no fault of anybody's.
 for (const stream of [process.stdout, process.stderr])
@@ -27,11 +27,16 @@ const runCommand = (): Promise<number> =>
         : undefined,
   });
 
+const threads: Readonly<Record<string, () => Promise<void>>> = {
+  [FILM_THREAD]: async () => (await import('./film-thread.ts')).runFilmThread(),
+  [PICTURES_THREAD]: async () => (await import('./pictures-thread.ts')).runPicturesThread(),
+};
+
 // The program is bundled into CommonJS, where nothing can be awaited outside a function.
 const begin = async (): Promise<void> => {
+  const runThread = threads[process.argv[2] ?? ''];
   // Only who was begun so asks whether it is a thread, because what knows it takes time to load.
-  if (process.argv[2] === FILM_THREAD && !(await import('node:worker_threads')).isMainThread)
-    return (await import('./film-thread.ts')).runFilmThread();
+  if (runThread && !(await import('node:worker_threads')).isMainThread) return runThread();
   process.exitCode = await runCommand();
 };
 

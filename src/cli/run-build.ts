@@ -16,6 +16,7 @@ import { openWorkspace } from '../workspace/workspace.ts';
 import { sayMustFix, sayPublished, saySharedOut } from './build-report.ts';
 import type { ContentFolder } from './content-folder.ts';
 import type { Environment, Values } from './environment.ts';
+import { picturesInThread } from './pictures-in-thread.ts';
 import { filmProgress, progress } from './progress.ts';
 import { stopWatch } from './stages.ts';
 import { withMemory } from './with-memory.ts';
@@ -72,6 +73,7 @@ export const runBuild = async (run: BuildRun): Promise<BuildOutcome | { readonly
       folders,
       templates,
       pictures: rememberedPictures(join(folders.memory, 'pictures')),
+      makePictures: picturesInThread(),
       without,
       films: {
         made: rememberedPictures(join(folders.memory, 'films')),

@@ -3,6 +3,7 @@
  * at a time, so that a save never meets a look at the folder half way.
  */
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { MakePictures } from '../io/ensure-pictures.ts';
 import type { Entry, History } from '../io/history.ts';
 import type { RememberedPictures } from '../io/memory/remembered-pictures.ts';
 import { type FileState, stateOf, type Written } from '../io/owned-files.ts';
@@ -43,6 +44,8 @@ export interface TableOptions {
   readonly ffmpeg?: string;
   /** Makes a film where that is not to be done in this thread. */
   readonly makeFilm?: typeof makeAndKeep;
+  /** How a build makes its pictures, where not in this thread. */
+  readonly makePictures?: MakePictures;
   /** Reads the templates anew. */
   readonly readTemplates: () => ReadTemplates;
   readonly folders: { readonly site: string; readonly backroom: string };
@@ -324,6 +327,7 @@ export const layTable = (options: TableOptions): Table => {
             folders,
             templates,
             pictures,
+            ...(options.makePictures && { makePictures: options.makePictures }),
             // Films are made where they are asked for.
             films: {
               made: films,

@@ -32,13 +32,24 @@ const bySource = (jobs: readonly PictureJob[]): ReadonlyMap<string, readonly Pic
 
 const isDrawing = (job: PictureJob | DrawingJob): job is DrawingJob => 'drawing' in job;
 
-/** Makes these pictures. Each is remembered as soon as it is made. */
-export const makeRemembered = async (
-  { content, assets }: PictureGround,
+/**
+ * Makes these pictures. Each is remembered as soon as it is made. Rejects with a `photoFailure` where a photo cannot be
+ * decoded.
+ */
+export type MakePictures = (
+  ground: PictureGround,
   jobs: readonly (PictureJob | DrawingJob)[],
-  memory: RememberedPictures,
-  onProgress: PictureProgress = () => {},
-): Promise<void> => {
+  memory: Pick<RememberedPictures, 'keep'>,
+  onProgress?: PictureProgress,
+) => Promise<void>;
+
+/** Does so here. */
+export const makeRemembered: MakePictures = async (
+  { content, assets },
+  jobs,
+  memory,
+  onProgress = () => {},
+) => {
   if (jobs.length === 0) return;
   let done = 0;
   const keep = (job: PictureJob | DrawingJob, picture: Uint8Array): void => {

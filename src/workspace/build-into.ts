@@ -2,7 +2,7 @@
 import { type Diagnostic, lookAt } from '../diagnostics/diagnostic.ts';
 import { addAddresses } from '../io/add-addresses.ts';
 import { ADDRESSES_FILE, type Added } from '../io/addresses-file.ts';
-import type { PictureProgress } from '../io/ensure-pictures.ts';
+import type { MakePictures, PictureProgress } from '../io/ensure-pictures.ts';
 import type { BuildFolders, Validity } from '../io/last-build.ts';
 import type { RememberedPictures } from '../io/memory/remembered-pictures.ts';
 import { isPhotoFailure } from '../io/photo-problem.ts';
@@ -52,6 +52,8 @@ export interface BuildIntoOptions {
   readonly folders: Pick<BuildFolders, 'site' | 'backroom'>;
   readonly templates: ReadTemplates;
   readonly pictures: RememberedPictures;
+  /** How pictures are made, where not in this thread. */
+  readonly makePictures?: MakePictures;
   readonly without?: ReadonlySet<Leavable>;
   readonly films: FilmTools;
   /**
@@ -318,7 +320,7 @@ const makeAndPublish = async (workspace: Workspace, options: BuildIntoOptions): 
   const byKey = new Map(built.pictures.map((one) => [one.picture.key, one]));
   const missing = [...byKey.values()].filter(({ picture }) => !pictures.has(picture.key));
   const make = (some: readonly PictureOutput[], onProgress?: PictureProgress): Promise<void> =>
-    makePictures(workspace, templates, some, pictures, onProgress);
+    makePictures(workspace, templates, some, pictures, onProgress, options.makePictures);
   await make(missing, options.onPictures);
   const counts = { pictures: byKey.size, newPictures: missing.length };
   if (share) return { kind: 'shared out', diagnostics: built.diagnostics, ...counts };

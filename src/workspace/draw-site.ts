@@ -4,7 +4,7 @@ import type { Tools } from '../channels/channel.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { lookAt, mustFixAny } from '../diagnostics/diagnostic.ts';
 import { drawingFaces } from '../io/drawing-faces.ts';
-import { makeRemembered, type PictureProgress } from '../io/ensure-pictures.ts';
+import { type MakePictures, makeRemembered, type PictureProgress } from '../io/ensure-pictures.ts';
 import type { RememberedPictures } from '../io/memory/remembered-pictures.ts';
 import type { ReadTemplates } from '../io/read-templates.ts';
 import type { Box, Moment } from '../model/box.ts';
@@ -170,8 +170,9 @@ export const makePictures = (
   some: readonly PictureOutput[],
   memory: RememberedPictures,
   onProgress?: PictureProgress,
+  make: MakePictures = makeRemembered,
 ): Promise<void> =>
-  makeRemembered(
+  make(
     { content: workspace.folder.path, assets: templates.assets },
     some.map(({ picture }) => picture),
     memory,
