@@ -1,6 +1,7 @@
 /** Codes and dates that a published standard decides. */
 import { codes, code as currencyByCode } from 'currency-codes';
 import { dayNumber } from '../text/days.ts';
+import { lazily } from '../text/lazy.ts';
 
 /** Whether a GTIN of 8, 12, 13 or 14 digits ends in its check digit. GS1 General Specifications, 7.9. */
 export const isGtin = (text: string): boolean => {
@@ -45,13 +46,13 @@ const accepted = (make: () => unknown): boolean => {
 export const isTimeZone = (text: string): boolean =>
   accepted(() => new Intl.DateTimeFormat('en', { timeZone: text }));
 
-/** Made once: making them takes longer than all the asking. */
-const NAMES = {
-  language: new Intl.DisplayNames(['en'], { type: 'language', fallback: 'none' }),
-  region: new Intl.DisplayNames(['en'], { type: 'region', fallback: 'none' }),
+/** Made once, because making them takes longer than all the asking, and only where a code is checked. */
+const namesOf = {
+  language: lazily(() => new Intl.DisplayNames(['en'], { type: 'language', fallback: 'none' })),
+  region: lazily(() => new Intl.DisplayNames(['en'], { type: 'region', fallback: 'none' })),
 } as const;
 
-const names = (type: keyof typeof NAMES, code: string): boolean => NAMES[type].of(code) !== undefined;
+const hasName = (type: keyof typeof namesOf, code: string): boolean => namesOf[type]().of(code) !== undefined;
 
 /** Two letters that ISO 3166-1 reserves for other uses, and Unicode gives a name. */
 const NO_COUNTRY = new Set(['EU', 'EZ', 'QO', 'UN', 'XA', 'XB', 'ZZ']);
@@ -61,12 +62,12 @@ export const isCountry = (text: string): boolean =>
   /^[A-Z]{2}$/.test(text) &&
   !NO_COUNTRY.has(text) &&
   new Intl.Locale(`und-${text}`).region === text &&
-  names('region', text);
+  hasName('region', text);
 
 /** Whether the BCP 47 language tag is well formed, and its language and region are known. */
 export const isLanguage = (text: string): boolean =>
   accepted(() => new Intl.Locale(text)) &&
-  names('language', new Intl.Locale(text).language) &&
+  hasName('language', new Intl.Locale(text).language) &&
   text
     .split('-')
     .slice(1)
