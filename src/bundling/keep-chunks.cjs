@@ -1,4 +1,4 @@
-/** Loaded before the program by keep-compiled.mjs: when the program ends, keeps what V8 made of its chunks. */
+/** Loaded before the program, and before each of its threads, by keep-compiled.mjs: at its end, keeps what V8 made of its chunks. */
 const { renameSync, writeFileSync } = require('node:fs');
 const { setFlagsFromString } = require('node:v8');
 
@@ -14,4 +14,6 @@ process.on('exit', () => {
     writeFileSync(`${file}.new`, Buffer.concat([sumOf(text, compiled), compiled]));
     renameSync(`${file}.new`, `${file}.v8`);
   }
+  // A thread ends before the program does, and flags are the whole process's.
+  setFlagsFromString('--no-flush-bytecode');
 });

@@ -27,14 +27,14 @@ const runCommand = (): Promise<number> =>
         : undefined,
   });
 
-const threads: Readonly<Record<string, () => Promise<void>>> = {
-  [FILM_THREAD]: async () => (await import('./film-thread.ts')).runFilmThread(),
-  [PICTURES_THREAD]: async () => (await import('./pictures-thread.ts')).runPicturesThread(),
-};
+const threads: ReadonlyMap<string, () => Promise<void>> = new Map([
+  [FILM_THREAD, async () => (await import('./film-thread.ts')).runFilmThread()],
+  [PICTURES_THREAD, async () => (await import('./pictures-thread.ts')).runPicturesThread()],
+]);
 
 // The program is bundled into CommonJS, where nothing can be awaited outside a function.
 const begin = async (): Promise<void> => {
-  const runThread = threads[process.argv[2] ?? ''];
+  const runThread = threads.get(process.argv[2] ?? '');
   // Only who was begun so asks whether it is a thread, because what knows it takes time to load.
   if (runThread && !(await import('node:worker_threads')).isMainThread) return runThread();
   process.exitCode = await runCommand();

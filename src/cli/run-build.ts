@@ -61,7 +61,6 @@ export const runBuild = async (run: BuildRun): Promise<BuildOutcome | { readonly
       memory,
       program,
       onPhotos: progress(environment, progressWords.photos),
-      isForOneBuild: true,
     });
     const templates = readTemplates({
       own: OWN_TEMPLATES,

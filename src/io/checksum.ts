@@ -4,6 +4,6 @@
  */
 import { crc32 } from 'node:zlib';
 
-/** CRC-32 (ISO 3309) and the length, of bytes or of a text in UTF-8. Against accidents, not against somebody who wants it to match. */
+/** CRC-32 (ISO 3309) of bytes, or of a text in UTF-8, and their length. Against accidents, not against somebody who wants it to match. */
 export const checksum = (content: string | Uint8Array): string =>
   `${crc32(content).toString(16)}-${content.length}`;

@@ -36,7 +36,7 @@ export interface Articles {
 
 /**
  * Of each article under proof, in their order. A sealed cycle is compared with the open ones, and never the other way
- * about. Nothing that it compares by is held once it is done.
+ * about.
  */
 export const comparedFor = async (
   { read, subjects, isOpen, indexOf }: Articles,
@@ -51,9 +51,8 @@ export const comparedFor = async (
     const unknown = new Set(
       read.flatMap(([{ cycle, sharedKey }]) => (memory.has(sharedKey) ? [] : [cycle.id])),
     );
-    const comparison = comparisonOf(openIndexes(), language, unknown, kept.comparison.last());
-    kept.comparison.keep(comparison);
-    return comparison;
+    kept.comparison = comparisonOf(openIndexes(), language, unknown, kept.comparison);
+    return kept.comparison;
   });
   const comparisonFor = remembered(
     (subject: Subject): Comparison =>

@@ -3,7 +3,7 @@ import type { SharedPassage } from '../analysis/coverage/coverage.ts';
 import type { ArticleIndex, Comparison, OwnCoverage } from '../analysis/coverage/measure-coverage.ts';
 import type { TypedSearches } from '../analysis/coverage/phrases/typed.ts';
 import { type Language, languageFor } from '../analysis/language/language.ts';
-import { type Generations, generations, noGenerations } from '../text/generations.ts';
+import { type Generations, generations } from '../text/generations.ts';
 import type { MadeFacts } from './documents.ts';
 
 /** Each is known by all that it depends on; nothing in it is ever needed. */
@@ -14,25 +14,20 @@ export interface Kept {
   readonly searches: Generations<TypedSearches>;
   readonly shared: Generations<Promise<readonly SharedPassage[]>>;
   readonly documents: Generations<MadeFacts | undefined>;
-  /** How the articles stood beside one another. The next comparison begins with it. */
-  readonly comparison: {
-    readonly last: () => Comparison | undefined;
-    readonly keep: (comparison: Comparison) => void;
-  };
+  /** How the articles stand beside one another. The next comparison begins with it. */
+  comparison?: Comparison;
   /** Begins a build. */
   readonly turn: () => void;
 }
 
-/** Nothing yet; `isLast` where no other build follows, and what only that one would ask for is let go. */
-export const nothingKept = ({ isLast = false }: { readonly isLast?: boolean } = {}): Kept => {
-  const forNext = isLast ? noGenerations : generations;
+/** Nothing yet. */
+export const nothingKept = (): Kept => {
   const languages = generations<Promise<Language>>();
-  const indexes = forNext<ArticleIndex>();
-  const owns = forNext<Promise<OwnCoverage>>();
+  const indexes = generations<ArticleIndex>();
+  const owns = generations<Promise<OwnCoverage>>();
   const searches = generations<TypedSearches>();
-  const shared = forNext<Promise<readonly SharedPassage[]>>();
+  const shared = generations<Promise<readonly SharedPassage[]>>();
   const documents = generations<MadeFacts | undefined>();
-  let comparison: Comparison | undefined;
   return {
     languageFor: (tag) => languages.get(tag, () => languageFor(tag)),
     indexes,
@@ -40,12 +35,6 @@ export const nothingKept = ({ isLast = false }: { readonly isLast?: boolean } = 
     searches,
     shared,
     documents,
-    comparison: {
-      last: () => comparison,
-      keep: (one) => {
-        if (!isLast) comparison = one;
-      },
-    },
     turn: () => {
       for (const each of [languages, indexes, owns, searches, shared, documents]) each.turn();
     },

@@ -25,6 +25,3 @@ export const generations = <T>(): Generations<T> => {
     },
   };
 };
-
-/** Holds nothing: each value is made for whoever asks. */
-export const noGenerations = <T>(): Generations<T> => ({ get: (_, make) => make(), turn: () => {} });

@@ -35,8 +35,6 @@ export interface OpenOptions {
   readonly program: string;
   /** Hears of photos that are looked at. */
   readonly onPhotos?: Progress;
-  /** Whether it is built once and closed: a box of a thousand cycles then takes a third less memory. */
-  readonly isForOneBuild?: boolean;
 }
 
 /** Opens a content folder: reads, parses and links it, as far as the memory does not know the outcome. */
@@ -45,7 +43,6 @@ export const openWorkspace = async ({
   memory: whole,
   program,
   onPhotos,
-  isForOneBuild,
 }: OpenOptions): Promise<Workspace> => {
   // A photo that was looked at is known to every program: looking takes longest of all.
   const folder = contentFolder(path, whole, onPhotos);
@@ -58,7 +55,7 @@ export const openWorkspace = async ({
     memory,
     program,
     wordnet,
-    kept: nothingKept({ ...(isForOneBuild && { isLast: true }) }),
+    kept: nothingKept(),
     snapshot: () => snapshot,
     update: async (paths) => {
       snapshot = await assemble(await folder.look(paths));

@@ -1,11 +1,13 @@
 /**
  * Loaded before a program: kills it (SIGKILL) right before the call to the disk of which LIDLORE_KILL_AT is the number, among
- * those that change anything. With LIDLORE_COUNT_CALLS, a file, writes there how many there were.
+ * those that change anything, or before the first of a path that ends with LIDLORE_KILL_BEFORE. With LIDLORE_COUNT_CALLS,
+ * a file, writes there how many there were.
  */
 const fs = require('node:fs');
 
 const { writeFileSync } = fs;
 const at = Number(process.env.LIDLORE_KILL_AT ?? 0);
+const before = process.env.LIDLORE_KILL_BEFORE;
 let calls = 0;
 
 const watch = (functions, names) => {
@@ -13,7 +15,7 @@ const watch = (functions, names) => {
     const call = functions[name];
     functions[name] = (...words) => {
       calls += 1;
-      if (calls === at) process.kill(process.pid, 'SIGKILL');
+      if (calls === at || (before && String(words[0]).endsWith(before))) process.kill(process.pid, 'SIGKILL');
       return call(...words);
     };
   }

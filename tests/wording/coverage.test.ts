@@ -31,7 +31,19 @@ describe('the verdict', () => {
     [judged([good], 0), 'The one item stands at the aim of 0.7.'],
     [
       judged([good, good], 0, [], ['item-2']),
-      'Both items stand at the aim of 0.7. Thin: Thing 2 says too little to be found, whatever the text names.',
+      'Both items stand at the aim of 0.7, but one will not be found. Thin: Thing 2 says too little, whatever the text names.',
+    ],
+    [
+      judged([good], 0, [], ['item-1']),
+      'The one item stands at the aim of 0.7, but will not be found. Thin: Thing 1 says too little, whatever the text names.',
+    ],
+    [
+      judged([good, good], 0, [], ['item-1', 'item-2']),
+      'Both items stand at the aim of 0.7, but none will be found. Thin: Thing 1 and Thing 2 say too little, whatever the text names.',
+    ],
+    [
+      judged([good, mended], 1, [], ['item-1']),
+      'One of two items stands at the aim of 0.7; one edit brings the other there. Thin: Thing 1 says too little to be found, whatever the text names.',
     ],
     [
       judged([good, good, good, good, mended], 2),

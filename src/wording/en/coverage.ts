@@ -197,10 +197,20 @@ const standingVerdict = (proof: ProofVerdict): string => {
 
 /** The proof in a sentence or two: how many items stand at the aim, what would bring the others there, and which say too little. */
 const verdict = (proof: ProofVerdict): string => {
-  const { thin } = proof;
-  if (thin.length === 0) return standingVerdict(proof);
+  const { items, thin, below } = proof;
+  const standing = standingVerdict(proof);
+  if (thin.length === 0) return standing;
   const names = thin.length <= MOST_NAMED ? listed(thin) : `${numberWord(thin.length)} items`;
-  return `${standingVerdict(proof)} Thin: ${names} ${thin.length === 1 ? 'says' : 'say'} too little to be found, whatever the text names.`;
+  const say = `Thin: ${names} ${thin.length === 1 ? 'says' : 'say'} too little`;
+  if (below > 0) return `${standing} ${say} to be found, whatever the text names.`;
+  // The command ends with 1 for it: nobody shall read that all is well.
+  const unfound =
+    items === 1
+      ? 'will not be found'
+      : thin.length === items
+        ? 'none will be found'
+        : `${numberWord(thin.length)} will not be found`;
+  return `${standing.slice(0, -1)}, but ${unfound}. ${say}, whatever the text names.`;
 };
 
 /** Flesch's own table for his scores (How to Write Plain English, 1979, chapter 2; from memory): the least of each. */
