@@ -9,6 +9,7 @@ import type {
   ArticleIndex,
   ComparedCoverage,
   OwnCoverage,
+  ReadSearches,
   Surroundings,
 } from '../analysis/coverage/measure-coverage.ts';
 import type { TypedSearches } from '../analysis/coverage/phrases/typed.ts';
@@ -221,10 +222,15 @@ export const proofsFor = async (input: ProofsInput): Promise<ProofsFor> => {
   const kinds = new Set(chosen.flatMap(({ items }) => items.map(({ kind }) => kind)));
   const names = await otherNamesOf(kinds, input);
   const searchesDigest = digestOf(box.searches);
-  const searches = (): TypedSearches =>
-    kept.searches.get(`${language.tag} ${searchesDigest}`, () =>
-      coverage.searchIndexOf(box.searches, language),
-    );
+  const searches = (): TypedSearches => {
+    const key = digestOf('read searches', language.tag, searchesDigest);
+    return kept.searches.get(key, () => {
+      const known = recallData(memory, key) as ReadSearches | undefined;
+      const read = known ?? coverage.readSearches(box.searches, language);
+      if (!known) keepData(memory, key, read);
+      return coverage.indexSearches(read);
+    });
+  };
   const ownOf = async (subject: Subject): Promise<Read[1]> => {
     const { cycle, textKey } = subject;
     const others = cycle.items.map(({ kind }) => names.get(kind) ?? []);

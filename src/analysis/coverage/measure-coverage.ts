@@ -36,7 +36,7 @@ import type { Stranger } from './strangers/untold.ts';
 import { thinPartsOf } from './substance.ts';
 import { type Passage, whereIs } from './text/passage.ts';
 
-export { searchIndexOf } from './phrases/typed.ts';
+export { indexSearches, type ReadSearches, readSearches, searchIndexOf } from './phrases/typed.ts';
 export { articleOf } from './rivals/article.ts';
 export { type ArticleIndex, indexArticle } from './rivals/article-index.ts';
 export { type Comparison, comparisonOf } from './rivals/comparison.ts';

@@ -30,6 +30,13 @@ interface Typed {
   readonly tail: readonly Word[];
 }
 
+/** Phrases taken apart, as plain data. */
+export interface ReadSearches {
+  readonly typed: readonly Typed[];
+  /** How often the phrase was typed that was typed oftenest; at least 1. */
+  readonly most: number;
+}
+
 /** Typed phrases by what their thing's last words are, joined: "can", "wateringcan". */
 export interface TypedSearches {
   readonly byEnding: ReadonlyMap<string, readonly Typed[]>;
@@ -92,20 +99,27 @@ const endingsOf = (words: readonly Word[]): readonly string[] => {
   return [...endings];
 };
 
-/** Reads every typed phrase once, so that an item looks only at those that end as its names do. */
-export const searchIndexOf = (searches: readonly Search[], language: Language): TypedSearches => {
+/** Takes every phrase apart: nearly all the time that typed phrases take. */
+export const readSearches = (searches: readonly Search[], language: Language): ReadSearches => ({
+  typed: searches.flatMap((search) => readTyped(search, language) ?? []),
+  most: searches.reduce((most, { count }) => Math.max(most, count), 1),
+});
+
+/** An item looks only at those that end as its names do. */
+export const indexSearches = ({ typed, most }: ReadSearches): TypedSearches => {
   const byEnding = new Map<string, Typed[]>();
-  for (const search of searches) {
-    const typed = readTyped(search, language);
-    if (!typed) continue;
-    for (const ending of endingsOf(typed.words)) {
+  for (const one of typed)
+    for (const ending of endingsOf(one.words)) {
       const there = byEnding.get(ending);
-      if (there) there.push(typed);
-      else byEnding.set(ending, [typed]);
+      if (there) there.push(one);
+      else byEnding.set(ending, [one]);
     }
-  }
-  return { byEnding, most: searches.reduce((most, { count }) => Math.max(most, count), 1) };
+  return { byEnding, most };
 };
+
+/** Reads every typed phrase once. */
+export const searchIndexOf = (searches: readonly Search[], language: Language): TypedSearches =>
+  indexSearches(readSearches(searches, language));
 
 /** How many of the last words of `words` are the whole of `name`, however either is spaced; 0 where they are not. */
 const endsIn = (words: readonly Word[], name: readonly Word[]): number => {
