@@ -1,5 +1,5 @@
 /**
- * Loads a chunk of the program by its file name. Where `compiled.mjs` has left what V8 made of it, compiling is
+ * Loads a chunk of the program by its file name. Where `keep-compiled.mjs` has left what V8 made of it, compiling is
  * saved. V8 believes such a file blindly: one wrong byte can end the process. So its checksum is looked at first,
  * over the chunk's text and over the Node that it was made by; one that is stale, damaged or absent is compiled anew.
  * CRC-32, because what makes a digest takes longer to load than all the chunks of a build that has nothing to do.

@@ -91,8 +91,16 @@ const MAIN = path('cli/main.ts');
 /** What a build loads that finds nothing changed. It is one chunk, because it would be a dozen and each takes time to open. */
 const UNCHANGED = ['cli/build-command.ts', 'cli/build-report.ts'].map(path);
 
-/** Whether a module is of that chunk. What main.js has stays there, so that help needs no chunk. */
-const isOfUnchanged = (id) => withImports(UNCHANGED).has(id) && !withImports([MAIN]).has(id);
+/** Modules of that chunk, known once all are read. What main.js has stays there, so that help needs no chunk. */
+let unchanged;
+
+const isOfUnchanged = (id) => {
+  if (unchanged === undefined) {
+    const ofMain = withImports([MAIN]);
+    unchanged = new Set([...withImports(UNCHANGED)].filter((one) => !ofMain.has(one)));
+  }
+  return unchanged.has(id);
+};
 
 const loader = readFileSync(path('bundling/load-chunk.cjs'), 'utf8');
 

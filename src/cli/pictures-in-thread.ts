@@ -4,7 +4,6 @@
  */
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { Worker } from 'node:worker_threads';
 import { type MakePictures, makeRemembered } from '../io/ensure-pictures.ts';
 import { type PhotoProblem, photoFailure } from '../io/photo-problem.ts';
 import { PICTURES_THREAD } from './thread-words.ts';
@@ -28,11 +27,13 @@ const PROGRAM = fileURLToPath(new URL('./main.js', import.meta.url));
 /** Does what `makeRemembered` does, in a thread of `program` where there is enough to do. */
 export const picturesInThread =
   (program = PROGRAM): MakePictures =>
-  (ground, jobs, memory, onProgress) => {
+  async (ground, jobs, memory, onProgress) => {
     const ofPhotos = jobs.filter((job) => 'source' in job).length;
     // Uncompiled, the program has no file that a thread could begin with.
     if (ofPhotos < WORTH_A_THREAD || !existsSync(program))
       return makeRemembered(ground, jobs, memory, onProgress);
+    // Every build that has something to do loads this file, and few begin a thread.
+    const { Worker } = await import('node:worker_threads');
     return new Promise((resolve, reject) => {
       const order: PicturesOrder = { ground, jobs };
       const worker = new Worker(program, { argv: [PICTURES_THREAD], workerData: order });
